@@ -1,0 +1,238 @@
+/**
+ * The kitchen file, version 1: what a household tells about its kitchen.
+ * SI units, unit last in every name. Lengths in metres in one plan-view frame
+ * (x to the right, y away from the viewer); polygons list their corners once,
+ * in either direction.
+ */
+export type Point = readonly [xM: number, yM: number];
+export type Polygon = readonly Point[];
+
+export type Material =
+  | 'stainless-steel'
+  | 'cast-iron'
+  | 'enamelled-steel'
+  | 'porcelain'
+  | 'ceramic'
+  | 'glass'
+  | 'glass-ceramic'
+  | 'granite'
+  | 'marble'
+  | 'soapstone'
+  | 'concrete'
+  | 'quartz-composite'
+  | 'acrylic'
+  | 'laminate'
+  | 'wood'
+  | 'raw-wood'
+  | 'tile'
+  | 'plastic'
+  | 'silicone'
+  | 'unknown';
+
+/** What the eye and a fingernail find. `smooth` is the only one that needs no question. */
+export type Condition = 'smooth' | 'scratched' | 'cracked' | 'porous' | 'unknown';
+
+export type Purpose = 'new-kitchen' | 'passover' | 'mix-up';
+export type CustomId = 'sephardic' | 'ashkenazic';
+/** Where a fixture is to belong afterwards. */
+export type Designation = 'meat' | 'dairy' | 'pareve' | 'undecided';
+
+export type MethodId =
+  | 'glow' // libun gamur
+  | 'light-heat' // libun kal, highest setting
+  | 'self-clean'
+  | 'pour' // irui
+  | 'immerse' // hagalah
+  | 'steam' // water boiled inside (microwave)
+  | 'boil-over' // kettle or urn filled and boiled over the rim
+  | 'clean'
+  | 'line'
+  | 'cover'
+  | 'not-purged';
+
+/** "Our rabbi said": replaces one row of the custom for one fixture. */
+export type Override = {
+  readonly fixture: string;
+  readonly method: MethodId;
+  readonly minutes?: number;
+  readonly cover?: boolean;
+  readonly saidBy: string;
+  /** ISO date, yyyy-mm-dd */
+  readonly saidOn: string;
+  readonly text?: string;
+};
+
+export type Household = {
+  readonly purpose: Purpose;
+  readonly custom: CustomId;
+  /** People working at once, 1 to 8. */
+  readonly people: number;
+  readonly keepsRestDays: boolean;
+  readonly overrides: readonly Override[];
+};
+
+export type Place = {
+  readonly latDeg: number;
+  readonly lonDeg: number;
+  /** IANA time-zone name */
+  readonly zone: string;
+  readonly land: 'israel' | 'diaspora';
+};
+
+export type HoodKind = 'none' | 'recirculating' | 'vented';
+
+export type Room = {
+  readonly floorAreaM2: number;
+  readonly heightM: number;
+  readonly hood: { readonly kind: HoodKind; readonly flowLS: number };
+  /** Openable window; area 0 when there is none. */
+  readonly window: { readonly areaM2: number; readonly heightM: number };
+};
+
+export type Circuit = {
+  readonly id: string;
+  readonly name: string;
+  readonly ratingA: number;
+  readonly voltsV: number;
+};
+
+export type VesselKind = 'electric-kettle' | 'stove-kettle' | 'urn' | 'pot';
+export type VesselBody = 'plastic' | 'steel' | 'glass' | 'double-wall' | 'enamel';
+
+/** What boiling water comes from. */
+export type Vessel = {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: VesselKind;
+  readonly body: VesselBody;
+  /** Never filled past this mark. */
+  readonly maxFillL: number;
+  readonly ratedW: number;
+  readonly ratedV: number;
+  /** Circuit id for an electric one. */
+  readonly circuit?: string;
+  /** Burner id for one that stands on the stove. */
+  readonly burner?: string;
+  readonly count: number;
+};
+
+export type FixtureBase = {
+  readonly id: string;
+  readonly name: string;
+  readonly comment?: string;
+  readonly designation: Designation;
+};
+
+export type Counter = FixtureBase & {
+  readonly kind: 'counter';
+  readonly outline: Polygon;
+  readonly holes: readonly Polygon[];
+  /** Corner numbers of the edges that stand at a wall, as pairs [from, to]. */
+  readonly backEdges: readonly (readonly [number, number])[];
+  readonly material: Material;
+  readonly condition: Condition;
+  readonly backsplashHeightM: number;
+};
+
+export type Bowl = { readonly lengthM: number; readonly widthM: number; readonly depthM: number };
+
+export type Sink = FixtureBase & {
+  readonly kind: 'sink';
+  readonly outline: Polygon;
+  readonly material: Material;
+  readonly condition: Condition;
+  readonly bowls: readonly Bowl[];
+  readonly rimWidthM: number;
+  readonly tap: { readonly handles: number; readonly sprayer: boolean };
+  readonly drainboard: boolean;
+};
+
+export type BurnerType =
+  | 'electric-coil'
+  | 'solid-plate'
+  | 'radiant-glass'
+  | 'induction'
+  | 'gas-sealed'
+  | 'gas-open'
+  | 'gas-wok'
+  | 'commercial-open'
+  | 'portable-plate';
+
+export type Burner = {
+  readonly id: string;
+  /** What the household calls it: "front left". */
+  readonly name: string;
+  readonly type: BurnerType;
+  readonly at: Point;
+  readonly diameterM: number;
+  readonly ratedW: number;
+  readonly circuit?: string;
+};
+
+export type Cooktop = FixtureBase & {
+  readonly kind: 'cooktop';
+  readonly outline: Polygon;
+  readonly surface: 'metal' | 'enamel' | 'glass-ceramic';
+  readonly burners: readonly Burner[];
+};
+
+export type OvenCleaning = 'pyrolytic' | 'steam' | 'catalytic' | 'none';
+
+export type Oven = FixtureBase & {
+  readonly kind: 'oven';
+  readonly outline: Polygon;
+  readonly cleaning: OvenCleaning;
+  readonly heat: 'electric' | 'gas';
+  readonly ratedW: number;
+  /** From the owner's manual; absent: the usual length is planned. */
+  readonly cycleMin?: number;
+  readonly racksStayInCycle: boolean;
+  /** The cooktop in the same appliance: it may not be used during the cycle. */
+  readonly sharesRangeWith?: string;
+  readonly circuit?: string;
+};
+
+export type Table = FixtureBase & {
+  readonly kind: 'table';
+  readonly outline: Polygon;
+  readonly material: Material;
+  readonly condition: Condition;
+};
+
+export type Cupboard = FixtureBase & {
+  readonly kind: 'cupboard' | 'drawer';
+  readonly outline?: Polygon;
+  readonly material: Material;
+  readonly condition: Condition;
+  readonly shelves: readonly { readonly lengthM: number; readonly widthM: number }[];
+};
+
+export type Appliance = FixtureBase & {
+  readonly kind: 'fridge' | 'freezer' | 'microwave' | 'dishwasher' | 'warming-drawer' | 'hood';
+  readonly outline?: Polygon;
+  readonly ratedW?: number;
+  readonly circuit?: string;
+  /** Inside lining, where it matters (dishwasher tub, microwave cavity). */
+  readonly material: Material;
+};
+
+export type Fixture = Counter | Sink | Cooktop | Oven | Table | Cupboard | Appliance;
+export type FixtureKind = Fixture['kind'];
+
+export type Kitchen = {
+  readonly format: 'glowpour-kitchen';
+  readonly version: 1;
+  readonly name: string;
+  readonly comment?: string;
+  /** ISO 3166-1 alpha-2 */
+  readonly country: string;
+  readonly altitudeM: number;
+  readonly supplyV: number;
+  readonly tapColdC: number;
+  readonly place?: Place;
+  readonly household: Household;
+  readonly room: Room;
+  readonly circuits: readonly Circuit[];
+  readonly vessels: readonly Vessel[];
+  readonly fixtures: readonly Fixture[];
+};

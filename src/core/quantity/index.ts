@@ -1,0 +1,2 @@
+export { addBands, band, exactly, mapBand, type Band } from './band.ts';
+export { inRange, OutOfRangeError } from './out-of-range.ts';
