@@ -1,0 +1,13 @@
+import { render } from 'solid-js/web';
+import './look/tokens.css';
+import './look/base.css';
+import './look/shell.css';
+import './look/places.css';
+import './look/pictures.css';
+import './look/run.css';
+import './look/record.css';
+import './look/print.css';
+import { App } from './app.tsx';
+
+const root = document.getElementById('app');
+if (root) render(() => <App />, root);

@@ -1,0 +1,76 @@
+import { type JSX, onCleanup } from 'solid-js';
+import { isDeliberate, type Touch } from './press.ts';
+
+const fingersDown = new Set<number>();
+let mostFingers = 0;
+
+function watchFingers(event: PointerEvent): void {
+  if (event.pointerType !== 'touch') return;
+  if (event.type === 'pointerdown') {
+    if (fingersDown.size === 0) mostFingers = 0;
+    fingersDown.add(event.pointerId);
+    mostFingers = Math.max(mostFingers, fingersDown.size);
+  } else fingersDown.delete(event.pointerId);
+}
+
+if (typeof window !== 'undefined') {
+  for (const kind of ['pointerdown', 'pointerup', 'pointercancel'] as const)
+    window.addEventListener(kind, watchFingers, { capture: true, passive: true });
+}
+
+/** A button that water cannot press. Keyboard, pedal and mouse work as ever. */
+export function Action(props: {
+  class?: string;
+  disabled?: boolean;
+  onPress: () => void;
+  label?: string;
+  children: JSX.Element;
+  describedBy?: string;
+}) {
+  let down: { x: number; y: number; at: number } | undefined;
+  let refuseNext = false;
+  let settle: ReturnType<typeof setTimeout> | undefined;
+  onCleanup(() => clearTimeout(settle));
+
+  const onPointerDown = (event: PointerEvent) => {
+    down = { x: event.clientX, y: event.clientY, at: event.timeStamp };
+    refuseNext = false;
+  };
+  const onPointerUp = (event: PointerEvent) => {
+    if (!down) return;
+    const touch: Touch = {
+      pointerType: event.pointerType,
+      widthPx: event.width,
+      heightPx: event.height,
+      heldMs: event.timeStamp - down.at,
+      touchesAtOnce: Math.max(1, mostFingers),
+      movedPx: Math.hypot(event.clientX - down.x, event.clientY - down.y),
+    };
+    down = undefined;
+    refuseNext = !isDeliberate(touch);
+    clearTimeout(settle);
+    settle = setTimeout(() => (refuseNext = false), 400);
+  };
+  const onClick = () => {
+    if (refuseNext) {
+      refuseNext = false;
+      return;
+    }
+    if (!props.disabled) props.onPress();
+  };
+
+  return (
+    <button
+      type="button"
+      class={props.class ?? 'button'}
+      disabled={props.disabled ?? false}
+      aria-label={props.label}
+      aria-describedby={props.describedBy}
+      onPointerDown={onPointerDown}
+      onPointerUp={onPointerUp}
+      onClick={onClick}
+    >
+      {props.children}
+    </button>
+  );
+}

@@ -1,0 +1,133 @@
+import { createMemo, createUniqueId, For, Show } from 'solid-js';
+import type { Cooktop, Fixture, Kitchen } from '../../core/kitchen/index.ts';
+import type { FixturePhase } from '../../core/run/index.ts';
+import { FIXTURE_PHASE_NAMES } from '../words/names.ts';
+import { kitchenFrame, middleOf, outlineOf, pathOf, type Frame } from './kitchen-frame.ts';
+import { PhasePatterns } from './phase-patterns.tsx';
+
+/** Drawn bottom up: counters and tables first, what is set into them on top. */
+const DRAW_ORDER: Readonly<Record<string, number>> = { counter: 0, table: 0, cupboard: 1, drawer: 1, oven: 2 };
+
+function inDrawOrder(fixtures: readonly Fixture[]): readonly Fixture[] {
+  return fixtures.filter(outlineOf).toSorted((a, b) => (DRAW_ORDER[a.kind] ?? 3) - (DRAW_ORDER[b.kind] ?? 3));
+}
+
+/** The kitchen from above. Phase is a fill pattern and a word; colour only helps. */
+export function KitchenPlan(props: {
+  kitchen: Kitchen;
+  phases?: Readonly<Record<string, FixturePhase>>;
+  lit?: readonly string[];
+  selected?: string | undefined;
+  onSelect?: (id: string) => void;
+}) {
+  const ids = createUniqueId();
+  const frame = createMemo(() => kitchenFrame(props.kitchen));
+  const drawn = createMemo(() => inDrawOrder(props.kitchen.fixtures));
+  const phaseOf = (id: string): FixturePhase => props.phases?.[id] ?? 'untouched';
+  const words = () =>
+    drawn()
+      .map((f) => `${f.name}${FIXTURE_PHASE_NAMES[phaseOf(f.id)] ? `: ${FIXTURE_PHASE_NAMES[phaseOf(f.id)]}` : ''}`)
+      .join('; ');
+  return (
+    <svg class="kitchen-plan" viewBox={frame().viewBox} role="img" aria-label={`Kitchen from above. ${words()}.`}>
+      <PhasePatterns prefix={ids} />
+      <For each={drawn()}>
+        {(fixture) => (
+          <g
+            class="kp-fixture"
+            classList={{ 'kp-fixture--selected': props.selected === fixture.id }}
+            onClick={() => props.onSelect?.(fixture.id)}
+          >
+            <FixtureShape frame={frame()} fixture={fixture} phase={phaseOf(fixture.id)} prefix={ids} />
+            <Show when={fixture.kind === 'cooktop' && fixture}>
+              {(top) => <Burners frame={frame()} cooktop={top() as Cooktop} lit={props.lit ?? []} />}
+            </Show>
+          </g>
+        )}
+      </For>
+      <For each={drawn()}>
+        {(fixture) => (
+          <PhaseWord frame={frame()} fixture={fixture} word={FIXTURE_PHASE_NAMES[phaseOf(fixture.id)]} />
+        )}
+      </For>
+    </svg>
+  );
+}
+
+function FixtureShape(props: { frame: Frame; fixture: Fixture; phase: FixturePhase; prefix: string }) {
+  const outline = () => pathOf(props.frame, outlineOf(props.fixture) ?? []);
+  const holes = () =>
+    props.fixture.kind === 'counter' ? props.fixture.holes.map((h) => pathOf(props.frame, h)).join('') : '';
+  return (
+    <>
+      <path class={`kp-shape kp-shape--${props.fixture.kind}`} d={outline() + holes()} fill-rule="evenodd" />
+      <path d={outline() + holes()} fill-rule="evenodd" fill={`url(#${props.prefix}-${props.phase})`} />
+      <Show when={props.fixture.kind === 'sink' && props.fixture}>
+        {(sink) => <Bowls frame={props.frame} sink={sink() as Extract<Fixture, { kind: 'sink' }>} />}
+      </Show>
+    </>
+  );
+}
+
+/** Bowls stand side by side along the longer side of the sink. */
+function Bowls(props: { frame: Frame; sink: Extract<Fixture, { kind: 'sink' }> }) {
+  const box = createMemo(() => {
+    const points = props.sink.outline.map((p) => props.frame.at(p));
+    const xs = points.map((p) => p[0]);
+    const ys = points.map((p) => p[1]);
+    const x = Math.min(...xs);
+    const y = Math.min(...ys);
+    return { x, y, w: Math.max(...xs) - x, h: Math.max(...ys) - y };
+  });
+  const cells = () => {
+    const n = props.sink.bowls.length;
+    const b = box();
+    const along = b.w >= b.h;
+    return props.sink.bowls.map((_, i) => ({
+      x: b.x + (along ? (b.w * i) / n : 0) + 4,
+      y: b.y + (along ? 0 : (b.h * i) / n) + 4,
+      w: (along ? b.w / n : b.w) - 8,
+      h: (along ? b.h : b.h / n) - 8,
+    }));
+  };
+  return (
+    <For each={cells()}>
+      {(c) => (
+        <>
+          <rect class="kp-bowl" x={c.x} y={c.y} width={Math.max(c.w, 4)} height={Math.max(c.h, 4)} rx="5" />
+          <circle class="kp-drain" cx={c.x + c.w / 2} cy={c.y + c.h / 2} r="3" />
+        </>
+      )}
+    </For>
+  );
+}
+
+function Burners(props: { frame: Frame; cooktop: Cooktop; lit: readonly string[] }) {
+  return (
+    <For each={props.cooktop.burners}>
+      {(burner) => {
+        const at = () => props.frame.at(burner.at);
+        const r = () => burner.diameterM * 50;
+        const lit = () => props.lit.includes(burner.id);
+        return (
+          <g class="kp-burner" classList={{ 'kp-burner--lit': lit() }}>
+            <circle cx={at()[0]} cy={at()[1]} r={r()} />
+            <circle cx={at()[0]} cy={at()[1]} r={r() * 0.66} />
+            <circle cx={at()[0]} cy={at()[1]} r={r() * 0.32} />
+          </g>
+        );
+      }}
+    </For>
+  );
+}
+
+function PhaseWord(props: { frame: Frame; fixture: Fixture; word: string }) {
+  const at = () => middleOf(props.frame, outlineOf(props.fixture) ?? []);
+  return (
+    <Show when={props.word}>
+      <text class="kp-word" x={at()[0]} y={at()[1]} text-anchor="middle" dominant-baseline="central">
+        {props.word}
+      </text>
+    </Show>
+  );
+}

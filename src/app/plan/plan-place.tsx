@@ -1,0 +1,122 @@
+import { createSignal, For, Show } from 'solid-js';
+import type { Plan } from '../../core/plan/index.ts';
+import { Action } from '../parts/action.tsx';
+import { KitchenPlan } from '../pictures/kitchen-plan.tsx';
+import { Timeline } from '../pictures/timeline.tsx';
+import { CUSTOM_NAMES, PURPOSE_NAMES } from '../words/names.ts';
+import { bandInWords, lengthInWords } from '../words/time.ts';
+import { Methods } from './methods.tsx';
+import { Questions, Shopping } from './lists.tsx';
+import { Steps } from './steps.tsx';
+
+const PARTS = [
+  ['course', 'The course'],
+  ['methods', 'Methods'],
+  ['steps', 'Every step'],
+  ['lists', 'To buy and to ask'],
+] as const;
+type Part = (typeof PARTS)[number][0];
+
+/** Understand, print, shop, ask; and start. */
+export function PlanPlace(props: { plan: Plan; openRun: boolean; onStart: () => void }) {
+  const [part, setPart] = createSignal<Part>('course');
+  const [picked, setPicked] = createSignal<string>();
+  return (
+    <main class="place plan-place">
+      <header class="plan-head">
+        <div>
+          <p class="quiet">
+            {PURPOSE_NAMES[props.plan.purpose]}, {CUSTOM_NAMES[props.plan.custom]}
+          </p>
+          <h1>{props.plan.kitchen.name}</h1>
+        </div>
+        <div class="button-row plan-actions">
+          <Action class="button button--plain" onPress={() => window.print()}>
+            Print
+          </Action>
+          <Action class="button button--ember button--big" onPress={props.onStart}>
+            {props.openRun ? 'Back to the run' : 'Start the run'}
+          </Action>
+        </div>
+      </header>
+      <p class="standing-line">
+        Customs differ. This plan follows the custom you chose; your rabbi’s word replaces it. Follow makers’ manuals and
+        local codes; gas, electrical and plumbing work is for licensed people.
+      </p>
+      <Facts plan={props.plan} />
+      <Notices plan={props.plan} />
+      <nav class="parts" aria-label="Parts of the plan">
+        <For each={PARTS}>
+          {([id, name]) => (
+            <button type="button" aria-pressed={part() === id} onClick={() => setPart(id)}>
+              {name}
+            </button>
+          )}
+        </For>
+      </nav>
+      <div class="plan-parts">
+        <section classList={{ 'part--off': part() !== 'course' }} aria-label="The course">
+          <div class="course">
+            <KitchenPlan kitchen={props.plan.kitchen} selected={picked()} onSelect={setPicked} />
+            <Timeline plan={props.plan} />
+          </div>
+        </section>
+        <section classList={{ 'part--off': part() !== 'methods' }} aria-label="Methods">
+          <Methods plan={props.plan} />
+        </section>
+        <section classList={{ 'part--off': part() !== 'steps' }} aria-label="Every step">
+          <Steps plan={props.plan} />
+        </section>
+        <section classList={{ 'part--off': part() !== 'lists' }} aria-label="To buy and to ask">
+          <Questions plan={props.plan} />
+          <Shopping plan={props.plan} />
+        </section>
+      </div>
+    </main>
+  );
+}
+
+function Facts(props: { plan: Plan }) {
+  const totals = () => props.plan.totals;
+  return (
+    <dl class="plan-facts">
+      <div>
+        <dt>From start to end</dt>
+        <dd>{lengthInWords(props.plan.timetable.finishS)}</dd>
+      </div>
+      <div>
+        <dt>Your hands busy</dt>
+        <dd>{lengthInWords(totals().handsOnS)}</dd>
+      </div>
+      <div>
+        <dt>Water boils here at</dt>
+        <dd>{props.plan.boilingC.toFixed(1)} °C</dd>
+      </div>
+      <div>
+        <dt>Kettles</dt>
+        <dd>{bandInWords(totals().kettles.low, totals().kettles.high)}</dd>
+      </div>
+      <div>
+        <dt>Boiling water</dt>
+        <dd>{bandInWords(totals().hotL.low, totals().hotL.high)} L</dd>
+      </div>
+      <div>
+        <dt>Electricity{totals().gasKWh > 0 ? ' and gas' : ''}</dt>
+        <dd>
+          {totals().electricityKWh.toFixed(1)} kWh
+          <Show when={totals().gasKWh > 0}> + {totals().gasKWh.toFixed(1)} kWh</Show>
+        </dd>
+      </div>
+    </dl>
+  );
+}
+
+function Notices(props: { plan: Plan }) {
+  return (
+    <Show when={props.plan.notices.length > 0}>
+      <ul class="notices">
+        <For each={props.plan.notices}>{(notice) => <li>{notice}</li>}</For>
+      </ul>
+    </Show>
+  );
+}

@@ -1,0 +1,60 @@
+import { Show } from 'solid-js';
+
+export type SoundLight = 'armed' | 'touch-to-arm' | 'blocked' | 'unknown';
+export type WakeLight = 'held' | 'lost' | 'not-supported';
+export type LightStates = { readonly sound: SoundLight; readonly wake: WakeLight; readonly writer: boolean };
+
+const SOUND_WORDS: Readonly<Record<SoundLight, string>> = {
+  armed: 'Sound ready',
+  'touch-to-arm': 'Touch to arm the sound',
+  blocked: 'Sound is blocked',
+  unknown: 'Sound not known',
+};
+
+const WAKE_WORDS: Readonly<Record<WakeLight, string>> = {
+  held: 'Screen stays on',
+  lost: 'Screen may sleep',
+  'not-supported': 'Set Auto-Lock to Never while you work',
+};
+
+/** What the tablet promises just now, in words with a shape; never a guess. */
+export function Lights(props: { lights: LightStates; onArm: () => void }) {
+  return (
+    <div class="run-lights">
+      <button
+        type="button"
+        class="light"
+        classList={{ 'light--bad': props.lights.sound !== 'armed' }}
+        onClick={props.onArm}
+        data-sound={props.lights.sound}
+      >
+        <Dot good={props.lights.sound === 'armed'} />
+        {SOUND_WORDS[props.lights.sound]}
+      </button>
+      <span class="light" classList={{ 'light--bad': props.lights.wake !== 'held' }}>
+        <Dot good={props.lights.wake === 'held'} />
+        {WAKE_WORDS[props.lights.wake]}
+      </span>
+      <Show when={!props.lights.writer}>
+        <span class="light light--bad">
+          <Dot good={false} />
+          Another page leads this run
+        </span>
+      </Show>
+    </div>
+  );
+}
+
+/** A full drop for good, a broken ring for not. */
+function Dot(props: { good: boolean }) {
+  return (
+    <svg viewBox="0 0 18 18" aria-hidden="true">
+      <Show
+        when={props.good}
+        fallback={<circle cx="9" cy="9" r="6.5" fill="none" stroke="currentColor" stroke-width="3" stroke-dasharray="7 4" />}
+      >
+        <path d="M9 1c4 5 6 7.4 6 10.2A6 6 0 0 1 3 11.2C3 8.4 5 6 9 1Z" fill="var(--water-fill-deep)" />
+      </Show>
+    </svg>
+  );
+}

@@ -1,0 +1,75 @@
+import type { ClockView, GateView, Request, RunView, StepView } from '../../core/run/index.ts';
+import { countdownText } from '../words/time.ts';
+
+/**
+ * The one thing to do now. `wait` says what is being waited for when there is
+ * nothing to press.
+ */
+export type MainAction =
+  | { readonly kind: 'press'; readonly label: string; readonly request: Request; readonly urgent: boolean }
+  | { readonly kind: 'gate'; readonly gate: GateView }
+  | { readonly kind: 'wait'; readonly label: string };
+
+/** The clock of a step that belongs in the huge digits: what is due first, then what is waited for. */
+export function leadClock(step: StepView): ClockView | undefined {
+  const order = ['hold', 'estimate', 'carry', 'limit', 'reminder'];
+  const open = step.clocks.filter((clock) => clock.status !== 'closed' && clock.status !== 'void');
+  return (
+    open.find((clock) => clock.alerting) ??
+    open.toSorted((a, b) => order.indexOf(a.role) - order.indexOf(b.role))[0]
+  );
+}
+
+/** The first gate of a step that is not answered yes. */
+export function openGate(step: StepView): GateView | undefined {
+  return step.gates.find((gate) => gate.value !== 'yes' || gate.settlesInS > 0);
+}
+
+function alertToAnswer(step: StepView): ClockView | undefined {
+  return step.clocks.find((clock) => clock.alerting);
+}
+
+/** What the big button says and asks for this step in this state of the run. */
+export function mainAction(view: RunView, step: StepView): MainAction {
+  if (view.status === 'held')
+    return { kind: 'press', label: 'Go on', request: { kind: 'resume' }, urgent: false };
+  const alert = alertToAnswer(step);
+  if (alert && !step.canConfirm)
+    return {
+      kind: 'press',
+      label: alert.role === 'reminder' ? 'I looked, all is well' : 'I heard it',
+      request: { kind: 'acknowledge-timer', timer: alert.id },
+      urgent: true,
+    };
+  if (step.status === 'active' || step.status === 'checking') return activeAction(step);
+  if (step.status === 'stalled') {
+    const boil = step.step.needs.find((need) => need.withinS !== undefined);
+    if (boil)
+      return {
+        kind: 'press',
+        label: 'Boil this kettle again',
+        request: { kind: 'repeat-step', step: boil.step, reason: 'The boiled water waited too long.' },
+        urgent: true,
+      };
+  }
+  const gate = openGate(step);
+  if (gate && step.status === 'ready') return { kind: 'gate', gate };
+  if (step.status === 'ready' && step.blockedBy.length === 0)
+    return { kind: 'press', label: 'Begin', request: { kind: 'start-step', step: step.step.id }, urgent: false };
+  return { kind: 'wait', label: step.blockedBy[0] ?? 'Not yet' };
+}
+
+function activeAction(step: StepView): MainAction {
+  const stage = step.step.stages[step.stage];
+  if (!stage) return { kind: 'wait', label: 'Not yet' };
+  if (stage.say && step.canConfirm)
+    return {
+      kind: 'press',
+      label: stage.say,
+      request: { kind: 'confirm', step: step.step.id, stage: stage.id },
+      urgent: step.status === 'checking',
+    };
+  const hold = step.clocks.find((clock) => clock.role === 'hold' && clock.leftS > 0);
+  if (hold) return { kind: 'wait', label: `${hold.label}: ${countdownText(hold.leftS)} to go` };
+  return { kind: 'wait', label: step.blockedBy[0] ?? 'Waiting' };
+}

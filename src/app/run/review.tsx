@@ -1,0 +1,61 @@
+import { Index, Show } from 'solid-js';
+import type { Request, RunView } from '../../core/run/index.ts';
+import { Action } from '../parts/action.tsx';
+import { lengthInWords, timeOfDay } from '../words/time.ts';
+
+/** After an interruption: plain questions, answered by the person; nothing resumes by itself. */
+export function Review(props: { view: RunView; nowMs: number; send: (request: Request) => void }) {
+  return (
+    <section class="stage review" aria-label="What happened meanwhile">
+      <h1 class="stage-sentence">Here is where you were</h1>
+      <Show when={props.view.askClock}>
+        <div class="review-question">
+          <p class="review-ask">Is {timeOfDay(props.nowMs)} the right time now?</p>
+          <div class="button-row">
+            <Action class="button button--ember" onPress={() => props.send({ kind: 'answer-clock', right: true })}>
+              Yes, it is {timeOfDay(props.nowMs)}
+            </Action>
+            <Action class="button" onPress={() => props.send({ kind: 'answer-clock', right: false })}>
+              No, the clock is wrong
+            </Action>
+          </div>
+          <p class="quiet">Clocks that must wait at least so long count the missing time only if you say yes.</p>
+        </div>
+      </Show>
+      <Index each={props.view.review}>
+        {(question) => (
+          <div class="review-question">
+            <p class="quiet">{stepTitle(props.view, question().step)}. The tablet was away for {lengthInWords(question().gapS)}.</p>
+            <p class="review-ask">{question().ask}</p>
+            <div class="button-row">
+              <Action class="button button--ember" onPress={() => answer(props.send, question().id, 'went-on')}>
+                Yes, I saw it
+              </Action>
+              <Action class="button" onPress={() => answer(props.send, question().id, 'broke-off')}>
+                No, it stopped
+              </Action>
+              <Action class="button button--plain" onPress={() => answer(props.send, question().id, 'unknown')}>
+                Nobody saw
+              </Action>
+            </div>
+          </div>
+        )}
+      </Index>
+      <Show when={!props.view.askClock && props.view.review.length === 0}>
+        <div class="main-bar">
+          <Action class="main-action" onPress={() => props.send({ kind: 'resume' })}>
+            Go on
+          </Action>
+        </div>
+      </Show>
+    </section>
+  );
+}
+
+function stepTitle(view: RunView, stepId: string): string {
+  return view.steps.find((s) => s.step.id === stepId)?.step.title ?? '';
+}
+
+function answer(send: (request: Request) => void, question: string, word: 'went-on' | 'broke-off' | 'unknown'): void {
+  send({ kind: 'answer-review', question, answer: word });
+}

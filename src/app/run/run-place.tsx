@@ -1,0 +1,163 @@
+import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
+import type { Request, RunView } from '../../core/run/index.ts';
+import { Action } from '../parts/action.tsx';
+import { KitchenPlan } from '../pictures/kitchen-plan.tsx';
+import { PlacesLine, ThemeSwitch } from '../shell.tsx';
+import type { Theme } from '../state/theme.ts';
+import type { Trouble } from '../state/run-session.ts';
+import { Closed } from './closed.tsx';
+import { Closing } from './closing.tsx';
+import { Lights, type LightStates } from './lights.tsx';
+import { Review } from './review.tsx';
+import { Shelf } from './shelf.tsx';
+import { SomethingHappened } from './something-happened.tsx';
+import { Stage } from './stage.tsx';
+import { hotBurners } from './stage-picture.tsx';
+import { StartScreen } from './start-screen.tsx';
+import { StepsSheet } from './steps-sheet.tsx';
+import { StopSafe } from './stop-safe.tsx';
+import { Suspended } from './suspended.tsx';
+
+export type RunPlaceProps = {
+  readonly view: RunView;
+  readonly nowMs: number;
+  readonly lights: LightStates;
+  readonly trouble: Trouble | undefined;
+  readonly refusal: string | undefined;
+  readonly theme: Theme;
+  readonly onTheme: () => void;
+  readonly send: (request: Request) => void;
+  readonly playTest: () => Promise<boolean>;
+  readonly arm: () => void;
+  readonly exportRun: () => void;
+};
+
+const BEGUN = ['running', 'held', 'suspended', 'reviewing', 'closing'];
+
+/** Do: the stage, the shelf of clocks, the kitchen, and Stop always in its corner. */
+export function RunPlace(props: RunPlaceProps) {
+  const begun = () => BEGUN.includes(props.view.status);
+  const needsArming = () => begun() && props.lights.sound === 'touch-to-arm';
+  const alerting = () => props.view.clocks.some((clock) => clock.alerting);
+  return (
+    <div class="run-place">
+      <header class="run-strip">
+        <PlacesLine at="run" />
+        <Lights lights={props.lights} onArm={props.arm} />
+        <ThemeSwitch theme={props.theme} onToggle={props.onTheme} />
+        <Show when={begun()}>
+          <StopSafe view={props.view} send={props.send} />
+        </Show>
+      </header>
+      <Switch>
+        <Match when={props.view.status === 'drafting'}>
+          <StartScreen view={props.view} playTest={props.playTest} send={props.send} />
+        </Match>
+        <Match when={props.view.status === 'closed'}>
+          <Closed view={props.view} />
+        </Match>
+        <Match when={begun()}>
+          <RunBody {...props} />
+        </Match>
+      </Switch>
+      <Show when={alerting()}>
+        <div class="flash" aria-hidden="true" />
+      </Show>
+      <Show when={needsArming()}>
+        <button type="button" class="arm-screen" onClick={props.arm}>
+          Touch to arm the sound
+          <small>After a restart the tablet makes no sound until it is touched once.</small>
+        </button>
+      </Show>
+    </div>
+  );
+}
+
+function RunBody(props: RunPlaceProps) {
+  const [chosen, setChosen] = createSignal<string>();
+  const [sheet, setSheet] = createSignal<'none' | 'happened' | 'steps'>('none');
+  const onStage = createMemo(() => {
+    const picked = props.view.forStage.find((s) => s.step.id === chosen());
+    return picked ?? props.view.forStage[0];
+  });
+  const others = () => props.view.forStage.filter((s) => s.step.id !== onStage()?.step.id);
+  const send = (request: Request) => {
+    setChosen(undefined);
+    props.send(request);
+  };
+  const phases = createMemo(() => Object.fromEntries(props.view.fixtures.map((f) => [f.id, f.phase])));
+  return (
+    <div class="run-body">
+      <Switch
+        fallback={
+          <Show when={onStage()} fallback={<Quiet view={props.view} />}>
+            {(step) => <Stage view={props.view} step={step()} send={send} next={others()[0]} />}
+          </Show>
+        }
+      >
+        <Match when={props.view.status === 'reviewing'}>
+          <Review view={props.view} nowMs={props.nowMs} send={send} />
+        </Match>
+        <Match when={props.view.status === 'suspended'}>
+          <Suspended view={props.view} send={send} />
+        </Match>
+        <Match when={props.view.status === 'closing'}>
+          <Closing view={props.view} send={send} />
+        </Match>
+      </Switch>
+      <aside class="run-side">
+        <KitchenPlan kitchen={props.view.plan.kitchen} phases={phases()} lit={hotBurners(props.view)} />
+        <Shelf view={props.view} onChoose={setChosen} />
+        <div class="side-actions">
+          <Show when={props.trouble}>{(t) => <Troubled trouble={t()} onExport={props.exportRun} />}</Show>
+          <Show when={props.refusal}>{(text) => <p class="refusal" role="status">{text()}</p>}</Show>
+          <Show when={props.view.status === 'running'}>
+            <Action class="button button--plain" onPress={() => props.send({ kind: 'pause' })}>
+              Pause
+            </Action>
+          </Show>
+          <Action class="button button--plain" onPress={() => setSheet('steps')}>
+            Steps {props.view.doneSteps}/{props.view.allSteps}
+          </Action>
+          <Action class="button button--plain" onPress={() => setSheet('happened')}>
+            Something happened
+          </Action>
+        </div>
+      </aside>
+      <Show when={sheet() === 'happened'}>
+        <SomethingHappened view={props.view} step={onStage()} send={send} onClose={() => setSheet('none')} />
+      </Show>
+      <Show when={sheet() === 'steps'}>
+        <StepsSheet
+          view={props.view}
+          onChoose={(id) => {
+            setChosen(id);
+            setSheet('none');
+          }}
+          onClose={() => setSheet('none')}
+        />
+      </Show>
+    </div>
+  );
+}
+
+/** Nothing for hands: the rests run. */
+function Quiet(props: { view: RunView }) {
+  return (
+    <section class="stage" aria-label="What to do now">
+      <h1 class="stage-sentence">Nothing to do just now</h1>
+      <p>{props.view.clocks.length > 0 ? 'The clocks beside run on. You will be called.' : 'No step can begin.'}</p>
+    </section>
+  );
+}
+
+function Troubled(props: { trouble: Trouble; onExport: () => void }) {
+  return (
+    <div class="trouble" role="alert">
+      <strong>{props.trouble.kind === 'storage' ? 'Not saved.' : 'Only showing.'}</strong> {props.trouble.message}
+      <Action class="button" onPress={props.onExport}>
+        Save the run as a file
+      </Action>
+    </div>
+  );
+}

@@ -1,0 +1,53 @@
+import { Index, Show } from 'solid-js';
+import type { ClockView, RunView } from '../../core/run/index.ts';
+import { countdownText } from '../words/time.ts';
+import { TIMER_STATUS_NAMES } from '../words/names.ts';
+
+function fixtureName(view: RunView, clock: ClockView): string {
+  return view.plan.kitchen.fixtures.find((f) => f.id === clock.fixture)?.name ?? '';
+}
+
+/** State of a clock in words, with how late it is when it could not be told in time. */
+export function clockState(clock: ClockView): string {
+  if (clock.status === 'late') return `came due ${countdownText(clock.lateByS)} ago, while nobody could be told`;
+  if (clock.alerting) return 'now';
+  return clock.status === 'running' ? '' : TIMER_STATUS_NAMES[clock.status];
+}
+
+/** Every other running clock, nearest first, as a vessel that fills. */
+export function Shelf(props: { view: RunView; onChoose: (stepId: string) => void }) {
+  return (
+    <section class="shelf" aria-label="Clocks">
+      <h2 class="shelf-title">Clocks</h2>
+      <Show when={props.view.clocks.length > 0} fallback={<p class="quiet">No clock is running.</p>}>
+        <ul>
+          <Index each={props.view.clocks}>
+            {(clock) => (
+              <li>
+                <button
+                  type="button"
+                  class="clock-row"
+                  classList={{ 'clock-row--due': clock().alerting }}
+                  onClick={() => props.onChoose(clock().step)}
+                >
+                  <span
+                    class={`clock-fill clock-fill--${clock().role === 'hold' ? clock().purpose : 'look'}`}
+                    style={{ transform: `scaleX(${Math.min(1, clock().atLeastS / clock().lengthS)})` }}
+                  />
+                  <span class="clock-name">
+                    {fixtureName(props.view, clock())}
+                    <span class="clock-label">{clock().label}</span>
+                  </span>
+                  <span class="clock-left">{countdownText(clock().leftS)}</span>
+                  <Show when={clockState(clock())}>
+                    <span class="clock-state">{clockState(clock())}</span>
+                  </Show>
+                </button>
+              </li>
+            )}
+          </Index>
+        </ul>
+      </Show>
+    </section>
+  );
+}

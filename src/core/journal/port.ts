@@ -1,0 +1,89 @@
+import type { Readings } from '../run/index.ts';
+import type { JournalRecord } from './record.ts';
+
+/**
+ * The port behind which a journal is kept. The core never sees a database: it
+ * hands records over and is told by name what became of them.
+ *
+ * Promises of a store:
+ * - `append` resolves only when every record of the call is on the disk (strict
+ *   durability), and writes all of them or none.
+ * - Records of a run are contiguous from seq 1; a record that does not follow
+ *   the last one stored is refused with `out-of-order`.
+ * - Every append carries the epoch of its writer, and the comparison with the
+ *   stored epoch happens in the same transaction as the write. A writer with
+ *   an older epoch is refused with `fenced` and writes nothing.
+ */
+export type JournalStore = {
+  /** Runs known to the store, the latest opened first. */
+  listRuns(): Promise<readonly RunEntry[]>;
+  /**
+   * Opens (or makes) the journal of a run for writing: raises its stored epoch
+   * by one and gives a handle holding the new epoch. Every older handle is
+   * fenced from then on.
+   */
+  openRun(entry: RunEntry): Promise<RunJournal>;
+  /** Reads all records of a run as stored, by seq, unchecked; for `decodeJournal`. Writes nothing. */
+  readAll(runId: string): Promise<readonly unknown[]>;
+  /** Removes a run and its records; refused with `open-run` while it is not marked closed. */
+  forgetRun(runId: string): Promise<void>;
+  /**
+   * The last heartbeat of a run, null when there was none. The heartbeat store
+   * is apart from the records, so that proof of life neither grows the journal
+   * nor waits for it.
+   */
+  readHeartbeat(runId: string): Promise<Readings | null>;
+};
+
+/** A journal open for writing. */
+export type RunJournal = {
+  readonly runId: string;
+  /** Writer's number, 1 or more; grows by one at each `openRun`. */
+  readonly epoch: number;
+  /** All records so far, by seq, unchecked. */
+  readAll(): Promise<readonly unknown[]>;
+  /** Appends contiguous records; all or none; durable when resolved. */
+  append(records: readonly JournalRecord[]): Promise<void>;
+  /** Drops a torn last record (seq ≥ `fromSeq`) so that writing can go on after it. Checked against the epoch. */
+  dropFrom(fromSeq: number): Promise<void>;
+  /** Overwrites the heartbeat; may be relaxed in durability. Refused with `fenced` like an append. */
+  writeHeartbeat(readings: Readings): Promise<void>;
+  /** Updates the entry in the list of runs (name, closed). */
+  describe(entry: RunEntry): Promise<void>;
+  /** Gives up writing; the handle refuses everything after it. */
+  close(): Promise<void>;
+};
+
+/** A row of the list of runs. */
+export type RunEntry = {
+  readonly id: string;
+  readonly name: string;
+  /** Wall time at which the run was drafted, ms. */
+  readonly openedWallMs: number;
+  readonly closed: boolean;
+  readonly closedAs?: 'completed' | 'failed' | 'stopped';
+};
+
+/**
+ * Named outcomes of a store that could not do as asked:
+ * - `fenced`: another writer took over (second tab, or a person's word);
+ * - `full`: the device has no room left;
+ * - `refused`: the browser denied storage altogether;
+ * - `out-of-order`: the records do not follow the last one stored;
+ * - `timeout`: no answer within the host's limit; the write may or may not be on disk;
+ * - `lost`: the connection was closed under us and could not be made again;
+ * - `open-run`: a run that is not closed cannot be forgotten;
+ * - `unknown`: anything else, with the platform's own words in `message`.
+ */
+export type JournalStoreCode =
+  'fenced' | 'full' | 'refused' | 'out-of-order' | 'timeout' | 'lost' | 'open-run' | 'unknown';
+
+/** Every promise of the port rejects with this and nothing else. */
+export class JournalStoreError extends Error {
+  readonly code: JournalStoreCode;
+  constructor(code: JournalStoreCode, message: string) {
+    super(message);
+    this.name = 'JournalStoreError';
+    this.code = code;
+  }
+}

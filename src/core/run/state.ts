@@ -1,0 +1,132 @@
+import type { FaultKind, Plan, TimerSpec } from '../plan/index.ts';
+import type { ClosedAs } from './facts.ts';
+import type { Span } from './timers/span.ts';
+import type { Outcome, Readings, RunStatus } from './types.ts';
+
+/**
+ * The whole state of a run: the fold of its facts.
+ *
+ * What each status permits:
+ * - `drafting`: nothing has begun; the run may be started, or stopped.
+ * - `running`: steps may start, stages end, everything else below.
+ * - `held`: a person paused. No person may start a step; stages already begun
+ *   go on and may be confirmed; all clocks run; clocks chained to work already
+ *   done (cool-downs, rests) still start, since they measure what happens anyway.
+ * - `suspended`: a fault, a gate or the storage stopped progress. As `held`;
+ *   leaves only when faults are cleared, gates open, hot things made safe, and
+ *   then a person resumes.
+ * - `reviewing`: after a gap. Nothing starts, no minimum completes, no stage is
+ *   confirmed; limits sound; a person answers.
+ * - `closing`: hot things are made safe, one word each.
+ * - `closed`: nothing any more.
+ */
+export type RunState = {
+  /** Sequence number of the last fact folded. */
+  readonly seq: number;
+  readonly plan: Plan;
+  readonly notBeforeWallMs: number;
+  readonly status: RunStatus;
+  /** Why it is held, suspended, closing or closed; empty otherwise. */
+  readonly reason: string;
+  readonly closedAs: ClosedAs | null;
+  readonly closingAs: ClosedAs | null;
+  /** Where `reviewing` leads back to. */
+  readonly reviewFrom: 'running' | 'held' | 'suspended';
+  readonly steps: Readonly<Record<string, StepState>>;
+  readonly timers: Readonly<Record<string, Timer>>;
+  readonly gates: Readonly<Record<string, GateState>>;
+  readonly faults: readonly FaultState[];
+  readonly questions: readonly OpenQuestion[];
+  readonly clock: ClockState;
+  /** Time spent not running, for gates that lapse; null while running. */
+  readonly idle: Span | null;
+  readonly storageDown: boolean;
+};
+
+export type ClockState = {
+  /** From here the two clocks are compared. */
+  readonly anchor: Readings;
+  /** The latest readings of any fact: proof of life. */
+  readonly lastAt: Readings;
+  /** A person is to say whether the wall time is right. */
+  readonly ask: boolean;
+};
+
+/** What a step is in; `ready`, `checking` and `stalled` are derived, never stored. */
+export type StepState = {
+  /** From 1. */
+  readonly attempt: number;
+  readonly status: 'waiting' | 'active' | 'unwinding' | 'settled';
+  /** Number of the stage in progress; the number of stages when all have ended. */
+  readonly stage: number;
+  /** From 1; grows when a stage is restarted, so that its timers are new ones. */
+  readonly round: number;
+  /** This attempt was once active. */
+  readonly begun: boolean;
+  /** When settled; or with which it will settle, while unwinding. */
+  readonly outcome: Outcome | null;
+  readonly reason: string;
+  /** Its make-safe was confirmed. */
+  readonly safe: boolean;
+  /** To be restarted in this turn, and why; empty: no. */
+  readonly restart: string;
+  /** To get a new attempt once it has settled, and why; empty: no. */
+  readonly renew: string;
+};
+
+export type Timer = {
+  readonly id: string;
+  readonly step: string;
+  readonly attempt: number;
+  /** Stage id; empty for a carry between two steps. */
+  readonly stage: string;
+  readonly spec: TimerSpec;
+  readonly lengthS: number;
+  readonly span: Span;
+  readonly startedWallMs: number;
+  /** Added to the beginning by a person's word, s. */
+  readonly correctedS: number;
+  readonly mode: 'running' | 'closed' | 'void';
+  /** A gap is unanswered: was the process on? While so, it cannot complete. */
+  readonly gapOpen: boolean;
+  /** The wall time in `span.claimS` was confirmed by a person. */
+  readonly clockProved: boolean;
+  /** A gap stays unexplained; only proved time counts. */
+  readonly doubtful: boolean;
+  /** From 1. */
+  readonly cause: number;
+  readonly announced: boolean;
+  readonly acknowledged: boolean;
+  readonly lateByS: number;
+};
+
+export type GateState = {
+  readonly gate: string;
+  readonly scopeKey: string;
+  readonly value: 'yes' | 'no' | 'unknown';
+  /** Was tripped: the yes holds only after the settle time. */
+  readonly tripped: boolean;
+  readonly settling: Span | null;
+  readonly overriddenBy: string;
+};
+
+export type FaultState = {
+  readonly id: string;
+  readonly kind: FaultKind;
+  readonly policy: 'stop-run' | 'suspend' | 'note';
+  /** Step whose work it is about, or null for all. */
+  readonly step: string | null;
+  readonly text: string;
+  readonly timer: string | null;
+  readonly cause: number;
+  readonly cleared: boolean;
+};
+
+export type OpenQuestion = {
+  readonly id: string;
+  readonly step: string;
+  readonly attempt: number;
+  readonly stage: string;
+  readonly ask: string;
+  readonly gapS: number;
+};
