@@ -1,1 +1,10 @@
+export { alertsDue, type Alert, type AlertFamily, type QuietSpan } from './alerts.ts';
+export { apply, fold } from './apply/index.ts';
+export { decide } from './decide/index.ts';
+export type { Decision, Refusal, RefusalCode } from './decide/refusal.ts';
+export type { ClosedAs, Fact, FactBody } from './facts.ts';
+export { draft, perform, type IdMaker, type Performed } from './perform.ts';
+export { simulateRun, type Simulated, type SimulateOptions } from './simulate.ts';
+export type { RunState } from './state.ts';
 export type * from './types.ts';
+export { view } from './view/index.ts';

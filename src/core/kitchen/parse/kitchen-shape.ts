@@ -1,0 +1,130 @@
+import type { Circuit, Household, Kitchen, Override, Place, Room, Vessel } from '../types.ts';
+import { COUNTRY_CODES } from '../country.ts';
+import { dateShape, idShape, nameShape, powerShape, voltsShape, wordsShape } from './common-shapes.ts';
+import { fixtureShape } from './fixture-shapes.ts';
+import { choice, form, number, only, whole, yesNo } from './leaves.ts';
+import { list, may, must, orElse, orReckon, record } from './record.ts';
+import type { Shape } from './shape.ts';
+import {
+  customShape,
+  hoodKindShape,
+  methodShape,
+  purposeShape,
+  vesselBodyShape,
+  vesselKindShape,
+} from './words.ts';
+
+export const FILE_FORMAT = 'glowpour-kitchen';
+export const FILE_VERSION = 1;
+
+/** Most of each kind of thing: far above a hall kitchen, low enough for a tablet. */
+const MOST = { overrides: 200, circuits: 60, vessels: 60, fixtures: 300 } as const;
+
+const override = record<Override>({
+  fixture: must(idShape),
+  method: must(methodShape),
+  minutes: may(number(1, 1440)),
+  cover: may(yesNo),
+  saidBy: must(nameShape),
+  saidOn: must(dateShape),
+  text: may(wordsShape),
+});
+
+const household = record<Household>({
+  purpose: must(purposeShape),
+  custom: must(customShape),
+  people: orElse(whole(1, 8), 1, 'one person works unless more are told'),
+  keepsRestDays: orElse(yesNo, true, 'nothing is planned on Sabbaths and festivals unless told'),
+  overrides: orElse(list(override, 0, MOST.overrides), [], 'no answer of a rabbi was entered'),
+});
+
+const place = record<Place>({
+  latDeg: must(number(-90, 90)),
+  lonDeg: must(number(-180, 180)),
+  zone: must(
+    form(
+      '^[A-Za-z][A-Za-z0-9_+-]*(/[A-Za-z0-9_+-]+){0,2}$',
+      'an IANA time-zone name in quotes',
+      'Write it like "Europe/Paris": area, slash, city.',
+    ),
+  ),
+  land: must(choice(['israel', 'diaspora'])),
+});
+
+const room = record<Room>({
+  floorAreaM2: must(number(1, 1000)),
+  heightM: orElse(number(1.8, 10), 2.5, 'a usual ceiling height'),
+  hood: orElse(
+    record<Room['hood']>({ kind: must(hoodKindShape), flowLS: orElse(number(0, 5000), 0, 'not told') }),
+    { kind: 'none', flowLS: 0 },
+    'no hood was told: the careful side',
+  ),
+  window: orElse(
+    record<Room['window']>({ areaM2: must(number(0, 50)), heightM: must(number(0, 6)) }),
+    { areaM2: 0, heightM: 0 },
+    'no window was told: the careful side',
+  ),
+});
+
+const circuit = record<Circuit>({
+  id: must(idShape),
+  name: must(nameShape),
+  ratingA: must(number(1, 200)),
+  voltsV: orReckon(voltsShape, ({ supplyV }) => supplyV, 'the mains voltage of the kitchen'),
+});
+
+function kettlePowerW(typicalKettleW: number, kind: unknown): number {
+  return kind === 'electric-kettle' ? typicalKettleW : 0;
+}
+
+const vessel = record<Vessel>({
+  id: must(idShape),
+  name: must(nameShape),
+  kind: must(vesselKindShape),
+  body: must(vesselBodyShape),
+  maxFillL: must(number(0.2, 200)),
+  ratedW: orReckon(
+    powerShape,
+    ({ kettleW }, siblings) => kettlePowerW(kettleW, siblings['kind']),
+    'usual for an electric kettle in this country; 0 for what stands on the stove',
+  ),
+  ratedV: orReckon(voltsShape, ({ supplyV }) => supplyV, 'the mains voltage of the kitchen'),
+  circuit: may(idShape),
+  burner: may(idShape),
+  count: orElse(whole(1, 20), 1, 'one unless more are told'),
+});
+
+const countryShape = form(
+  '^[A-Z]{2}$',
+  'a country as two capital letters (ISO 3166-1)',
+  'Write the two-letter code, such as "US", "GB" or "IL".',
+);
+
+const kitchenFields = record<Kitchen>({
+  format: must(only(FILE_FORMAT, 'This marks a kitchen file; without it the file is another kind.')),
+  version: must(only(FILE_VERSION, 'Write 1: the version of this format.')),
+  name: must(nameShape),
+  comment: may(wordsShape),
+  country: must(countryShape),
+  altitudeM: orElse(number(-430, 5000), 0, 'sea level: water boils lower in the mountains'),
+  supplyV: orReckon(voltsShape, ({ supplyV }) => supplyV, 'the mains voltage of the country'),
+  tapColdC: orElse(number(0.5, 40), 15, 'usual for mains water and for kettle tests'),
+  place: may(place),
+  household: must(household),
+  room: must(room),
+  circuits: orElse(list(circuit, 0, MOST.circuits), [], 'no circuit was told'),
+  vessels: orElse(list(vessel, 0, MOST.vessels), [], 'no kettle was told'),
+  fixtures: must(list(fixtureShape, 1, MOST.fixtures)),
+});
+
+/**
+ * The kitchen file. Without a known country there is no mains voltage to fill
+ * in, which the schema says too; the reader leaves 0 for the checks to refuse.
+ */
+export const kitchenShape: Shape<Kitchen> = {
+  ...kitchenFields,
+  schema: {
+    ...kitchenFields.schema,
+    anyOf: [{ properties: { country: { enum: COUNTRY_CODES } } }, { required: ['supplyV'] }],
+  },
+};

@@ -1,0 +1,92 @@
+import type { RunState, StepState, Timer } from '../state.ts';
+import { elapsed, startSpan } from '../timers/span.ts';
+import { lapseGates } from '../gates.ts';
+import type { Readings } from '../types.ts';
+
+/** The state of a step of the plan. */
+export function known(state: RunState, step: string): StepState {
+  const found = state.steps[step];
+  if (!found) throw new RangeError(`step is "${step}"; allowed: an id of the plan. Check the journal.`);
+  return found;
+}
+
+export function putStep(state: RunState, step: string, change: Partial<StepState>): RunState {
+  return { ...state, steps: { ...state.steps, [step]: { ...known(state, step), ...change } } };
+}
+
+export function putTimers(state: RunState, timers: readonly Timer[]): RunState {
+  if (timers.length === 0) return state;
+  return {
+    ...state,
+    timers: { ...state.timers, ...Object.fromEntries(timers.map((one) => [one.id, one])) },
+  };
+}
+
+/** Changes the running timers that match. */
+export function changeTimers(
+  state: RunState,
+  match: (timer: Timer) => boolean,
+  change: (timer: Timer) => Timer,
+): RunState {
+  return putTimers(
+    state,
+    Object.values(state.timers)
+      .filter((timer) => timer.mode === 'running' && match(timer))
+      .map(change),
+  );
+}
+
+/**
+ * Ends timers for good. `heard`: a person is at hand, nothing needs to sound
+ * any more; otherwise an unanswered alert goes on until it is acknowledged.
+ */
+export function closeTimers(
+  state: RunState,
+  match: (timer: Timer) => boolean,
+  heard: boolean,
+  mode: 'closed' | 'void' = 'closed',
+): RunState {
+  return changeTimers(state, match, (timer) => ({
+    ...timer,
+    mode,
+    acknowledged: timer.acknowledged || heard,
+  }));
+}
+
+/** Timers of the stage of a step in progress; carries, which have no stage, are not among them. */
+export function ofStep(step: string): (timer: Timer) => boolean {
+  return (timer) => timer.step === step && timer.stage !== '';
+}
+
+/** Goes to a status in which the run does not progress, and begins counting for gates that lapse. */
+export function halt(
+  state: RunState,
+  status: 'held' | 'suspended',
+  reason: string,
+  at: Readings,
+): RunState {
+  const idle = state.idle ?? startSpan(at);
+  if (state.status === 'reviewing') {
+    return { ...state, reviewFrom: status, reason, idle };
+  }
+  if (state.status === 'running' || state.status === 'held' || state.status === 'suspended') {
+    return { ...state, status, reason, idle };
+  }
+  return state;
+}
+
+/** Back to running; gates that lapse after so long are asked again. */
+export function goOn(state: RunState, at: Readings): RunState {
+  const idleS = state.idle ? elapsed(state.idle, at).atMostS : 0;
+  return { ...lapseGates(state, idleS), status: 'running', reason: '', idle: null };
+}
+
+/** Silences what still rings of a step whose timer has ended by itself: a person is there. */
+export function hear(state: RunState, steps: readonly string[]): RunState {
+  return putTimers(
+    state,
+    Object.values(state.timers)
+      .filter((timer) => timer.mode === 'closed' && !timer.acknowledged && steps.includes(timer.step))
+      .map((timer) => ({ ...timer, acknowledged: true })),
+  );
+}

@@ -1,0 +1,159 @@
+import type { Stage } from '../../plan/index.ts';
+import type { FactBody } from '../facts.ts';
+import { lapseGates } from '../gates.ts';
+import { stepOf } from '../plan-index.ts';
+import type { OpenQuestion, RunState, StepState, Timer } from '../state.ts';
+import { answerClock, clockQuestionDue, closeGap, leaveInDoubt, reanchor } from '../timers/claims.ts';
+import { gainInSession, gainOverGap, startSpan } from '../timers/span.ts';
+import { isAlarm } from '../timers/timer.ts';
+import type { Readings } from '../types.ts';
+import { changeTimers, putStep } from './change.ts';
+import { leaveReview, unwindStep } from './run.ts';
+
+type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
+
+/** The clocks of one session came apart: sleep, or a clock set. */
+export function applyClocks(state: RunState, at: Readings, seq: number): RunState {
+  const from = state.clock.anchor;
+  const gain = gainInSession(from, at);
+  const moved = reanchor(state, (anchor) => gainInSession(anchor, at), at);
+  const asked = { ...moved, clock: { ...moved.clock, anchor: at } };
+  const unprovedS = gain.claimS;
+  if (unprovedS <= 0) return withClockQuestion(asked);
+  const lapsed = lapseGates(asked, unprovedS);
+  return withClockQuestion(openReview(lapsed, unprovedS, seq, false));
+}
+
+/** A page opened on this run: everything since the last proof of life is a gap. */
+export function applySession(
+  state: RunState,
+  body: Body<'session-opened'>,
+  at: Readings,
+  seq: number,
+): RunState {
+  const alive = lastAlive(state, body.lastHeartbeat);
+  const gapS = Math.max(0, (at.wallMs - alive.wallMs) / 1000);
+  const moved = reanchor(
+    state,
+    (anchor) => gainOverGap(anchor, alive, at, state.notBeforeWallMs),
+    at,
+  );
+  const anchored: RunState = { ...moved, clock: { ...moved.clock, anchor: at } };
+  if (state.status === 'drafting' || state.status === 'closing') return anchored;
+  const lapsed = lapseGates(anchored, gapS);
+  return withClockQuestion(openReview(lapsed, gapS, seq, true));
+}
+
+/** The later of the last fact and the last heartbeat, if that is of the same session. */
+function lastAlive(state: RunState, heartbeat: Readings | null): Readings {
+  const { lastAt } = state.clock;
+  return heartbeat?.session === lastAt.session && heartbeat.monoMs > lastAt.monoMs
+    ? heartbeat
+    : lastAt;
+}
+
+function withClockQuestion(state: RunState): RunState {
+  return { ...state, clock: { ...state.clock, ask: clockQuestionDue(state) } };
+}
+
+/**
+ * Asks about every stage in progress whose work may have broken off in the
+ * gap. Always a review after a new session; after a sleep only if something
+ * is to be asked.
+ */
+function openReview(
+  state: RunState,
+  gapS: number,
+  seq: number,
+  always: boolean,
+): RunState {
+  if (state.status === 'closing' || state.status === 'drafting') return state;
+  let next = state;
+  const questions: OpenQuestion[] = [];
+  for (const step of state.plan.steps) {
+    const one = state.steps[step.id];
+    const stage = one && step.stages[one.stage];
+    if (one?.status !== 'active' || !stage || stage.resumption === 'continue') continue;
+    questions.push(questionOf(state, step.id, one, stage, gapS, seq));
+    next = changeTimers(
+      next,
+      (timer) => timer.step === step.id && timer.stage === stage.id && !isAlarm(timer),
+      (timer) => ({ ...timer, gapOpen: true, clockProved: false }),
+    );
+  }
+  if (questions.length === 0 && !always) return next;
+  const from = state.status === 'reviewing' ? state.reviewFrom : state.status;
+  return {
+    ...next,
+    questions,
+    status: 'reviewing',
+    reviewFrom: from === 'held' || from === 'suspended' ? from : 'running',
+    idle: next.idle ?? startSpan(next.clock.anchor),
+  };
+}
+
+/** A question already open about the same stage stays, with the longer gap. */
+function questionOf(
+  state: RunState,
+  step: string,
+  one: StepState,
+  stage: Stage,
+  gapS: number,
+  seq: number,
+): OpenQuestion {
+  const open = state.questions.find(
+    (question) => question.step === step && question.stage === stage.id,
+  );
+  return {
+    id: open?.id ?? `${step}#${one.attempt}/${stage.id}@${seq}`,
+    step,
+    attempt: one.attempt,
+    stage: stage.id,
+    ask: stage.reviewAsk ?? `Did “${stepOf(state.plan, step).title}” go on without a break?`,
+    gapS: (open?.gapS ?? 0) + gapS,
+  };
+}
+
+export function applyClockAnswer(
+  state: RunState,
+  body: Body<'clock-answered'>,
+  at: Readings,
+): RunState {
+  const errorS = body.actualWallMs === null ? null : (body.actualWallMs - at.wallMs) / 1000;
+  const answered = answerClock(state, body.right, errorS);
+  return leaveWhenAnswered({ ...answered, clock: { ...answered.clock, ask: false } }, at);
+}
+
+/** What a person saw of one stage: it went on, it broke off, or nobody knows. */
+export function applyReview(
+  state: RunState,
+  body: Body<'review-answered'>,
+  at: Readings,
+): RunState {
+  const question = state.questions.find((one) => one.id === body.question);
+  if (!question) return state;
+  const { step } = question;
+  const asked = { ...state, questions: state.questions.filter((one) => one !== question) };
+  const ofStage = (timer: Timer): boolean =>
+    timer.step === step && timer.stage === question.stage && !isAlarm(timer);
+  const stage = stepOf(state.plan, step).stages.find((one) => one.id === question.stage);
+  const brokeOff =
+    body.answer === 'broke-off' || (body.answer === 'unknown' && stage?.resumption !== 'ask');
+  let next: RunState;
+  if (!brokeOff) {
+    next = changeTimers(asked, ofStage, body.answer === 'went-on' ? closeGap : leaveInDoubt);
+  } else if (stage?.resumption === 'void') {
+    next = unwindStep(asked, step, 'failed', 'It was interrupted and cannot be repeated.');
+  } else {
+    next = putStep(asked, step, {
+      restart: body.answer === 'broke-off' ? 'It broke off.' : 'Nobody saw whether it broke off.',
+    });
+  }
+  return leaveWhenAnswered(next, at);
+}
+
+/** The last answer is the person's word to go on to where it was. */
+function leaveWhenAnswered(state: RunState, at: Readings): RunState {
+  if (state.status !== 'reviewing' || state.questions.length > 0 || state.clock.ask) return state;
+  return leaveReview(state, at);
+}

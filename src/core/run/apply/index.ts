@@ -1,0 +1,128 @@
+import type { Fact } from '../facts.ts';
+import type { RunState } from '../state.ts';
+import { applyClockAnswer, applyClocks, applyReview, applySession } from './clocks.ts';
+import { beginState } from './begin.ts';
+import { applyDoubt } from './doubt.ts';
+import { applyCleared, applyFault, applyStorage } from './faults.ts';
+import { applyGateAnswer, applyOverride } from './gates.ts';
+import { applyClosing, applyPause, applyResume, applyRunClosed, applyRunStart } from './run.ts';
+import {
+  applyRepeat,
+  applyRestart,
+  applySafe,
+  applySettled,
+  applyStageEnd,
+  applyStart,
+  applyUnwinding,
+} from './steps.ts';
+import { applyAcknowledge, applyCorrection, applyDue, applyExtension } from './timers.ts';
+
+/**
+ * Folds one fact into the state. Pure; the only way a state changes.
+ * `state` is null for the first fact, which must be `drafted` with seq 1.
+ * @throws RangeError when the fact does not follow the last one (I-02), or the run is closed (I-04)
+ */
+export function apply(state: RunState | null, fact: Fact): RunState {
+  if (state === null) {
+    if (fact.body.kind !== 'drafted' || fact.seq !== 1) {
+      throw new RangeError(
+        `first fact is "${fact.body.kind}" with seq ${fact.seq}; allowed: "drafted" with seq 1. Check the journal.`,
+      );
+    }
+    return beginState(fact, fact.body);
+  }
+  if (fact.seq !== state.seq + 1) {
+    throw new RangeError(
+      `seq is ${fact.seq}; allowed: ${state.seq + 1}, the next one. Check the journal.`,
+    );
+  }
+  if (state.status === 'closed') {
+    throw new RangeError(
+      `fact is "${fact.body.kind}"; allowed: none, the run is closed. Check the journal.`,
+    );
+  }
+  const next = change(state, fact);
+  return { ...next, seq: fact.seq, clock: { ...next.clock, lastAt: fact.at } };
+}
+
+function change(state: RunState, { at, body, seq }: Fact): RunState {
+  switch (body.kind) {
+    case 'drafted':
+      throw new RangeError('fact is "drafted"; allowed: only as the first. Check the journal.');
+    case 'run-started':
+      return applyRunStart(state, at);
+    case 'paused':
+      return applyPause(state, at);
+    case 'resumed':
+      return applyResume(state, at);
+    case 'closing-begun':
+      return applyClosing(state, body);
+    case 'run-closed':
+      return applyRunClosed(state, body);
+    case 'noted':
+    case 'session-closed':
+      return state;
+    case 'doubt-reported':
+      return applyDoubt(state, body, at);
+    case 'step-started':
+      return applyStart(state, body, at);
+    case 'stage-ended':
+      return applyStageEnd(state, body, at);
+    case 'stage-restarted':
+      return applyRestart(state, body, at);
+    case 'step-unwinding':
+      return applyUnwinding(state, body);
+    case 'safe-confirmed':
+      return applySafe(state, body);
+    case 'step-settled':
+      return applySettled(state, body, at);
+    case 'step-repeated':
+      return applyRepeat(state, body);
+    case 'timer-due':
+      return applyDue(state, body);
+    case 'timer-acknowledged':
+      return applyAcknowledge(state, body, at);
+    case 'timer-extended':
+      return applyExtension(state, body);
+    case 'time-corrected':
+      return applyCorrection(state, body);
+    case 'gate-answered':
+      return applyGateAnswer(state, body, at);
+    case 'gate-overridden':
+      return applyOverride(state, body);
+    case 'fault-raised':
+      return applyFault(state, body, at);
+    case 'fault-cleared':
+      return applyCleared(state, body);
+    case 'clocks-disagree':
+      return applyClocks(state, at, seq);
+    case 'clock-answered':
+      return applyClockAnswer(state, body, at);
+    case 'review-answered':
+      return applyReview(state, body, at);
+    case 'session-opened':
+      return applySession(state, body, at, seq);
+    case 'storage-failed':
+    case 'storage-mended':
+      return applyStorage(state, body, at);
+    default:
+      return unknownFact(body);
+  }
+}
+
+function unknownFact(body: never): never {
+  throw new RangeError(
+    `fact is "${(body as { kind: string }).kind}"; allowed: the kinds of journal version 1. A newer app wrote this; open it read-only.`,
+  );
+}
+
+/**
+ * State of a run from its facts (I-01).
+ * @throws RangeError on an empty journal or a gap in the numbers
+ */
+export function fold(facts: readonly Fact[]): RunState {
+  let state: RunState | null = null;
+  for (const fact of facts) state = apply(state, fact);
+  if (state === null) throw new RangeError('facts is empty; allowed: at least "drafted".');
+  return state;
+}

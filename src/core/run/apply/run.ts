@@ -1,0 +1,75 @@
+import type { FactBody } from '../facts.ts';
+import { needsMakeSafe, stepOf } from '../plan-index.ts';
+import type { RunState } from '../state.ts';
+import type { Readings } from '../types.ts';
+import { closeTimers, goOn, halt, putStep } from './change.ts';
+
+type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
+
+export function applyRunStart(state: RunState, at: Readings): RunState {
+  return { ...state, status: 'running', clock: { ...state.clock, anchor: at } };
+}
+
+export function applyPause(state: RunState, at: Readings): RunState {
+  return halt(state, 'held', 'Paused.', at);
+}
+
+/** A person's word: from a review back to where it was, otherwise on. */
+export function applyResume(state: RunState, at: Readings): RunState {
+  if (state.status !== 'reviewing') return goOn(state, at);
+  return leaveReview(state, at);
+}
+
+export function leaveReview(state: RunState, at: Readings): RunState {
+  if (state.reviewFrom === 'running') return goOn(state, at);
+  return { ...state, status: state.reviewFrom };
+}
+
+/** Everything hot is to be made safe; what is not hot settles in the same turn. */
+export function applyClosing(state: RunState, body: Body<'closing-begun'>): RunState {
+  const closing: RunState = {
+    ...state,
+    status: 'closing',
+    closingAs: body.as,
+    reason: body.reason,
+    questions: [],
+  };
+  return unwindHot(closing, () => true, body.reason);
+}
+
+/** Sends every active step that matches and is hot into unwinding, to settle as stopped. */
+export function unwindHot(
+  state: RunState,
+  match: (step: string) => boolean,
+  reason: string,
+): RunState {
+  let next = state;
+  for (const [id, one] of Object.entries(state.steps)) {
+    if (one.status !== 'active' || !match(id)) continue;
+    if (!needsMakeSafe(stepOf(state.plan, id), one.stage)) continue;
+    next = unwindStep(next, id, 'stopped', reason);
+  }
+  return next;
+}
+
+export function unwindStep(
+  state: RunState,
+  step: string,
+  outcome: 'stopped' | 'failed',
+  reason: string,
+): RunState {
+  const unwinding = putStep(state, step, {
+    status: 'unwinding',
+    outcome,
+    reason,
+    safe: false,
+    restart: '',
+  });
+  const quiet = closeTimers(unwinding, (timer) => timer.step === step, true);
+  return { ...quiet, questions: quiet.questions.filter((question) => question.step !== step) };
+}
+
+export function applyRunClosed(state: RunState, body: Body<'run-closed'>): RunState {
+  const quiet = closeTimers(state, () => true, true);
+  return { ...quiet, status: 'closed', closedAs: body.as, reason: body.reason, clock: { ...quiet.clock, ask: false } };
+}

@@ -1,0 +1,132 @@
+import type { TimerSpec } from '../../plan/index.ts';
+import type { FactBody } from '../facts.ts';
+import { coldStage, dependentsOf, owesCold, stageNumber, stageOf, stepOf } from '../plan-index.ts';
+import type { RunState } from '../state.ts';
+import { carryId, startStageTimers, startTimer } from '../timers/timer.ts';
+import type { Readings } from '../types.ts';
+import { freshStep } from './begin.ts';
+import { closeTimers, hear, known, ofStep, putStep, putTimers } from './change.ts';
+import { unwindStep } from './run.ts';
+
+type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
+
+/** Puts a step into stage number `stage` and starts its clocks; past the last stage only the number moves. */
+export function enterStage(state: RunState, step: string, stage: number, at: Readings): RunState {
+  const next = putStep(state, step, { status: 'active', stage, begun: true, restart: '' });
+  const plan = stepOf(state.plan, step);
+  const entered = stageOf(plan, stage);
+  return entered ? putTimers(next, startStageTimers(plan, known(next, step), entered, at)) : next;
+}
+
+export function applyStart(state: RunState, body: Body<'step-started'>, at: Readings): RunState {
+  const carriesUsed = closeTimers(
+    state,
+    (timer) => timer.step === body.step && timer.stage === '',
+    true,
+  );
+  const needed = stepOf(state.plan, body.step).needs.map((need) => need.step);
+  const heard = body.by === 'person' ? hear(carriesUsed, needed) : carriesUsed;
+  return enterStage(heard, body.step, 0, at);
+}
+
+/** Ends the stage in progress; a person's word also answers its alerts, a clock's does not. */
+export function applyStageEnd(state: RunState, body: Body<'stage-ended'>, at: Readings): RunState {
+  const closed = closeTimers(
+    state,
+    (timer) => ofStep(body.step)(timer) && timer.spec.role === 'hold',
+    body.by === 'person',
+  );
+  const quiet = closeTimers(closed, ofStep(body.step), true);
+  const heard = body.by === 'person' ? hear(quiet, [body.step]) : quiet;
+  return enterStage(heard, body.step, known(state, body.step).stage + 1, at);
+}
+
+export function applyRestart(state: RunState, body: Body<'stage-restarted'>, at: Readings): RunState {
+  const round = known(state, body.step).round + 1;
+  const quiet = closeTimers(state, ofStep(body.step), true, 'void');
+  const stage = Math.max(0, stageNumber(stepOf(state.plan, body.step), body.stage));
+  return enterStage(putStep(quiet, body.step, { round }), body.step, stage, at);
+}
+
+export function applyUnwinding(state: RunState, body: Body<'step-unwinding'>): RunState {
+  return unwindStep(
+    state,
+    body.step,
+    body.outcome === 'failed' ? 'failed' : 'stopped',
+    body.reason,
+  );
+}
+
+export function applySafe(state: RunState, body: Body<'safe-confirmed'>): RunState {
+  return putStep(state, body.step, { safe: true });
+}
+
+/**
+ * Settles an attempt, once. A pour settles as done only after its last stage,
+ * and in no other way before its cold water was confirmed (I-18).
+ * @throws RangeError when that does not hold
+ */
+export function applySettled(state: RunState, body: Body<'step-settled'>, at: Readings): RunState {
+  const before = known(state, body.step);
+  const plan = stepOf(state.plan, body.step);
+  if (before.status === 'settled' || before.attempt !== body.attempt) {
+    throw new RangeError(
+      `step ${body.step} attempt ${body.attempt} is settled twice; allowed: once. Check the journal.`,
+    );
+  }
+  const coldOwed =
+    before.status !== 'waiting' &&
+    ((body.outcome === 'done' && plan.kind === 'pour' && before.stage <= coldStage(plan)) ||
+      (owesCold(plan, before.stage) && !before.safe));
+  if (coldOwed) {
+    throw new RangeError(
+      `step ${body.step} settles before its cold water was confirmed; allowed: after. Check the journal.`,
+    );
+  }
+  const settled = putStep(state, body.step, {
+    status: 'settled',
+    outcome: body.outcome,
+    reason: body.reason,
+    restart: '',
+  });
+  const quiet = closeTimers(settled, (timer) => timer.step === body.step, body.outcome !== 'done');
+  const unasked = {
+    ...quiet,
+    questions: quiet.questions.filter((question) => question.step !== body.step),
+  };
+  return body.outcome === 'done' ? startCarries(unasked, body.step, at) : unasked;
+}
+
+/** What was just done waits for those who must start within a time of it. */
+function startCarries(state: RunState, needed: string, at: Readings): RunState {
+  let next = state;
+  for (const dependent of dependentsOf(state.plan, needed)) {
+    const withinS = dependent.needs.find((need) => need.step === needed)?.withinS;
+    const one = known(state, dependent.id);
+    if (withinS === undefined || one.status !== 'waiting') continue;
+    const spec: TimerSpec = {
+      id: needed,
+      role: 'carry',
+      purpose: 'at-most',
+      lengthS: withinS,
+      label: `Use within this time after “${stepOf(state.plan, needed).title}”`,
+    };
+    const id = carryId(dependent.id, one.attempt, needed);
+    next = putTimers(next, [startTimer(id, dependent.id, one.attempt, '', spec, at)]);
+  }
+  return next;
+}
+
+/** A new attempt, waiting; what the old one handed on no longer counts. */
+export function applyRepeat(state: RunState, body: Body<'step-repeated'>): RunState {
+  return renew(state, body.step, body.attempt);
+}
+
+export function renew(state: RunState, step: string, attempt: number): RunState {
+  const fresh = { ...state, steps: { ...state.steps, [step]: freshStep(attempt) } };
+  return closeTimers(
+    fresh,
+    (timer) => timer.step === step || (timer.stage === '' && timer.spec.id === step),
+    true,
+  );
+}

@@ -1,0 +1,75 @@
+import type { FactBody } from '../facts.ts';
+import type { RunState, Timer } from '../state.ts';
+import { startSpan } from '../timers/span.ts';
+import type { Readings } from '../types.ts';
+import { putTimers } from './change.ts';
+
+type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
+
+function timerOf(state: RunState, id: string): Timer {
+  const timer = state.timers[id];
+  if (!timer) throw new RangeError(`timer is "${id}"; allowed: one that was started. Check the journal.`);
+  return timer;
+}
+
+export function applyDue(state: RunState, body: Body<'timer-due'>): RunState {
+  const timer = timerOf(state, body.timer);
+  return putTimers(state, [
+    { ...timer, announced: true, acknowledged: false, lateByS: body.lateByS },
+  ]);
+}
+
+/** A reminder that repeats begins its next round with the answer; everything else only falls silent. */
+export function applyAcknowledge(
+  state: RunState,
+  body: Body<'timer-acknowledged'>,
+  at: Readings,
+): RunState {
+  const timer = timerOf(state, body.timer);
+  if (timer.mode !== 'running' || timer.spec.repeats !== true) {
+    return putTimers(state, [{ ...timer, acknowledged: true }]);
+  }
+  return putTimers(state, [
+    {
+      ...timer,
+      span: startSpan(at),
+      cause: timer.cause + 1,
+      announced: false,
+      acknowledged: false,
+      lateByS: 0,
+    },
+  ]);
+}
+
+/** A longer minimum; if it had come due, it will come due again for a new cause. */
+export function applyExtension(state: RunState, body: Body<'timer-extended'>): RunState {
+  const timer = timerOf(state, body.timer);
+  return putTimers(state, [
+    {
+      ...timer,
+      lengthS: timer.lengthS + body.byS,
+      cause: timer.announced ? timer.cause + 1 : timer.cause,
+      announced: false,
+      acknowledged: false,
+      lateByS: 0,
+    },
+  ]);
+}
+
+/** The rest began earlier (or, corrected again, later) than its step: by a person's word. */
+export function applyCorrection(state: RunState, body: Body<'time-corrected'>): RunState {
+  const timer = timerOf(state, body.timer);
+  const correctedS = (timer.startedWallMs - body.sinceWallMs) / 1000;
+  const byS = correctedS - timer.correctedS;
+  return putTimers(state, [
+    {
+      ...timer,
+      correctedS,
+      span: {
+        ...timer.span,
+        atLeastS: timer.span.atLeastS + byS,
+        atMostS: timer.span.atMostS + byS,
+      },
+    },
+  ]);
+}

@@ -1,0 +1,70 @@
+import { trippedGates } from '../gates.ts';
+import { openFaults, policyOf } from '../faults.ts';
+import type { RunState } from '../state.ts';
+import type { Readings, Request } from '../types.ts';
+import { accept, refuse, type Decision, type Refusal } from './refusal.ts';
+
+type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
+
+export function startRun(): Decision {
+  return accept({ kind: 'run-started' });
+}
+
+export function pause(): Decision {
+  return accept({ kind: 'paused' });
+}
+
+/** Everything that keeps a person from going on, gravest first. */
+export function resumeObstacles(state: RunState, now: Readings): readonly Refusal[] {
+  const found: Refusal[] = [];
+  if (state.status === 'reviewing') {
+    if (state.questions.length > 0)
+      found.push({ code: 'review-open', message: 'Answer first what happened in the gap.' });
+    if (state.clock.ask)
+      found.push({ code: 'review-open', message: 'Say first whether the time shown is right.' });
+    return found;
+  }
+  if (state.storageDown)
+    found.push({ code: 'storage-down', message: 'Nothing can be written down yet.' });
+  if (Object.values(state.steps).some((one) => one.status === 'unwinding'))
+    found.push({ code: 'make-safe-first', message: 'Make safe first what is still hot.' });
+  for (const fault of openFaults(state)) {
+    const { name } = policyOf(state.plan, fault.kind);
+    found.push({ code: 'fault-open', message: `Not put right yet: ${name}.` });
+  }
+  for (const { gate, known } of trippedGates(state, now)) {
+    const message =
+      known.value === 'yes' ? `Wait until it has settled: ${gate.ask}` : `Answer first: ${gate.ask}`;
+    found.push({ code: 'gate-shut', message });
+  }
+  return found;
+}
+
+/** Only a person resumes, and only when nothing is in the way (I-06). */
+export function resume(state: RunState, now: Readings): Decision {
+  const [first] = resumeObstacles(state, now);
+  return first ? { refusal: first } : accept({ kind: 'resumed' });
+}
+
+/** Always accepted (I-13); a second time changes nothing. */
+export function stopRun(state: RunState, asked: Asked<'stop-run'>): Decision {
+  if (state.status === 'closing') return accept();
+  const reason = asked.reason.trim() === '' ? 'Stopped.' : asked.reason;
+  return accept({ kind: 'closing-begun', as: 'stopped', reason });
+}
+
+export function takeNote(asked: Asked<'note'>): Decision {
+  if (asked.text.trim() === '') return refuse('reason-missing', 'The note is empty. Write something.');
+  return accept({ kind: 'noted', text: asked.text });
+}
+
+export function reportDoubt(state: RunState, asked: Asked<'report-doubt'>): Decision {
+  const known = state.plan.steps.some((step) => step.fixture === asked.fixture);
+  if (!known) {
+    return refuse(
+      'unknown-fixture',
+      `Fixture is “${asked.fixture}”; allowed: one that the plan works on. Choose it on the picture.`,
+    );
+  }
+  return accept({ kind: 'doubt-reported', fixture: asked.fixture, text: asked.text });
+}

@@ -1,0 +1,110 @@
+import type { FactBody } from '../facts.ts';
+import type { Request, RunStatus } from '../types.ts';
+
+/**
+ * Names of refusals. `run-…`: the status of the run does not allow the
+ * request; the rest say what is in the way.
+ */
+export type RefusalCode =
+  | `run-${RunStatus}`
+  | 'session-not-opened'
+  | 'session-already-open'
+  | 'storage-down'
+  | 'unknown-step'
+  | 'unknown-stage'
+  | 'unknown-gate'
+  | 'unknown-scope'
+  | 'unknown-fault'
+  | 'unknown-fixture'
+  | 'unknown-timer'
+  | 'unknown-question'
+  | 'already-begun'
+  | 'already-settled'
+  | 'not-begun'
+  | 'not-settled'
+  | 'not-unwinding'
+  | 'needs-unmet'
+  | 'needs-late'
+  | 'gate-shut'
+  | 'resource-taken'
+  | 'ends-by-itself'
+  | 'hold-not-due'
+  | 'gap-unanswered'
+  | 'fault-open'
+  | 'make-safe-first'
+  | 'cold-first'
+  | 'cannot-repeat'
+  | 'danger-gate'
+  | 'reason-missing'
+  | 'already-cleared'
+  | 'not-alerting'
+  | 'timer-closed'
+  | 'cannot-extend'
+  | 'cannot-correct'
+  | 'out-of-range'
+  | 'review-open'
+  | 'nothing-asked'
+  | 'storage-up';
+
+export type Refusal = { readonly code: RefusalCode; readonly message: string };
+
+/** Facts that follow from a request, or why it is refused. A refusal changes nothing (I-12). */
+export type Decision = { readonly facts: readonly FactBody[] } | { readonly refusal: Refusal };
+
+export function refuse(code: RefusalCode, message: string): Decision {
+  return { refusal: { code, message } };
+}
+
+export function accept(...facts: readonly FactBody[]): Decision {
+  return { facts };
+}
+
+/** Statuses in which each request can be accepted at all; everything else is `run-<status>`. */
+export const ALLOWED: Readonly<Record<Request['kind'], readonly RunStatus[]>> = {
+  'start-run': ['drafting'],
+  'start-step': ['running'],
+  confirm: ['running', 'held', 'suspended'],
+  'answer-gate': ['running', 'held', 'suspended', 'reviewing'],
+  'override-gate': ['running', 'held', 'suspended', 'reviewing'],
+  pause: ['running'],
+  resume: ['held', 'suspended', 'reviewing'],
+  'report-fault': ['running', 'held', 'suspended', 'reviewing', 'closing'],
+  'clear-fault': ['running', 'held', 'suspended', 'reviewing'],
+  'skip-step': ['running', 'held', 'suspended'],
+  'stop-step': ['running', 'held', 'suspended', 'reviewing'],
+  'repeat-step': ['running', 'held', 'suspended'],
+  'stop-run': ['drafting', 'running', 'held', 'suspended', 'reviewing', 'closing'],
+  'confirm-safe': ['running', 'held', 'suspended', 'reviewing', 'closing'],
+  'acknowledge-timer': ['running', 'held', 'suspended', 'reviewing', 'closing'],
+  'extend-timer': ['running', 'held', 'suspended'],
+  'answer-review': ['reviewing'],
+  'answer-clock': ['running', 'held', 'suspended', 'reviewing'],
+  'report-doubt': ['running', 'held', 'suspended', 'reviewing'],
+  'correct-time': ['running', 'held', 'suspended', 'reviewing'],
+  note: ['drafting', 'running', 'held', 'suspended', 'reviewing', 'closing'],
+};
+
+/** Requests that are progress, and wait while nothing can be written down (I-03). */
+export const PROGRESS: ReadonlySet<Request['kind']> = new Set<Request['kind']>([
+  'start-run',
+  'start-step',
+  'confirm',
+  'resume',
+  'skip-step',
+  'repeat-step',
+  'answer-review',
+]);
+
+const STATUS_WORDS: Readonly<Record<RunStatus, string>> = {
+  drafting: 'The run has not started. Start it first.',
+  running: 'The run is going on already.',
+  held: 'The run is paused. Resume it first.',
+  suspended: 'The run is suspended. Put right what stopped it, then resume.',
+  reviewing: 'Answer first what happened while the app was away.',
+  closing: 'The run is being stopped. Only making safe is left.',
+  closed: 'The run is closed.',
+};
+
+export function refuseByStatus(status: RunStatus): Decision {
+  return refuse(`run-${status}`, STATUS_WORDS[status]);
+}

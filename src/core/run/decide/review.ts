@@ -1,0 +1,24 @@
+import type { RunState } from '../state.ts';
+import type { Request } from '../types.ts';
+import { accept, refuse, type Decision } from './refusal.ts';
+
+type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
+
+export function answerReview(state: RunState, asked: Asked<'answer-review'>): Decision {
+  if (!state.questions.some((question) => question.id === asked.question)) {
+    return refuse('unknown-question', `Question is “${asked.question}”; allowed: an open one.`);
+  }
+  return accept({ kind: 'review-answered', question: asked.question, answer: asked.answer });
+}
+
+export function answerClockQuestion(state: RunState, asked: Asked<'answer-clock'>): Decision {
+  if (!state.clock.ask) return refuse('nothing-asked', 'Nobody asked for the time.');
+  const actual = asked.right ? null : (asked.actualWallMs ?? null);
+  if (actual !== null && !(actual >= state.notBeforeWallMs && Number.isFinite(actual))) {
+    return refuse(
+      'out-of-range',
+      `actualWallMs is ${actual}; allowed: ${state.notBeforeWallMs} or later, when this app was built. Enter the right time.`,
+    );
+  }
+  return accept({ kind: 'clock-answered', right: asked.right, actualWallMs: actual });
+}

@@ -1,0 +1,100 @@
+import type { Stage, Step, TimerSpec } from '../../plan/index.ts';
+import { CLOCK_RATE_ERROR } from '../constants.ts';
+import type { StepState, Timer } from '../state.ts';
+import type { Readings } from '../types.ts';
+import { elapsed, startSpan } from './span.ts';
+
+/** Id of a timer of a stage; a restarted stage gets new timers, told apart by the round. */
+export function timerId(step: string, state: StepState, stage: string, spec: string): string {
+  const round = state.round > 1 ? `~${state.round}` : '';
+  return `${step}#${state.attempt}${round}/${stage}/${spec}`;
+}
+
+/** Id of the carry of a dependent step: how long what it needs has been waiting. */
+export function carryId(step: string, attempt: number, needed: string): string {
+  return `${step}#${attempt}/need/${needed}`;
+}
+
+export function startTimer(
+  id: string,
+  step: string,
+  attempt: number,
+  stage: string,
+  spec: TimerSpec,
+  at: Readings,
+): Timer {
+  return {
+    id,
+    step,
+    attempt,
+    stage,
+    spec,
+    lengthS: spec.lengthS,
+    span: startSpan(at),
+    startedWallMs: at.wallMs,
+    correctedS: 0,
+    mode: 'running',
+    gapOpen: false,
+    clockProved: false,
+    doubtful: false,
+    cause: 1,
+    announced: false,
+    acknowledged: false,
+    lateByS: 0,
+  };
+}
+
+/** All timers of a stage, started at `at`. */
+export function startStageTimers(step: Step, state: StepState, stage: Stage, at: Readings): Timer[] {
+  return stage.timers.map((spec) =>
+    startTimer(
+      timerId(step.id, state, stage.id, spec.id),
+      step.id,
+      state.attempt,
+      stage.id,
+      spec,
+      at,
+    ),
+  );
+}
+
+/** Alarms round towards sounding; minimums towards having waited less. */
+export function isAlarm(timer: Timer): boolean {
+  return timer.spec.purpose === 'at-most';
+}
+
+/** Elapsed time on the side that is safe for the timer's purpose, s; may be Infinity for an alarm. */
+export function safeElapsedS(timer: Timer, now: Readings): number {
+  const { atLeastS, atMostS } = elapsed(timer.span, now);
+  return isAlarm(timer) ? atMostS : atLeastS;
+}
+
+export function safeLeftS(timer: Timer, now: Readings): number {
+  return Math.max(0, timer.lengthS - safeElapsedS(timer, now));
+}
+
+/** Has it come due? A minimum with an unanswered gap has not, whatever its clock shows (I-05). */
+export function isDue(timer: Timer, now: Readings): boolean {
+  if (timer.mode !== 'running') return false;
+  if (!isAlarm(timer) && timer.gapOpen) return false;
+  return safeElapsedS(timer, now) >= timer.lengthS;
+}
+
+/** By how much it is overdue at the least, s; finite. */
+export function lateByS(timer: Timer, now: Readings): number {
+  const { atLeastS, atMostS } = elapsed(timer.span, now);
+  const over = (isAlarm(timer) && Number.isFinite(atMostS) ? atMostS : atLeastS) - timer.lengthS;
+  return Math.max(0, over);
+}
+
+/** Seconds of the monotonic clock until it comes due, 0 when it is; Infinity when only an answer can. */
+export function wakeAfterS(timer: Timer, now: Readings): number {
+  if (!isAlarm(timer) && timer.gapOpen) return Infinity;
+  const leftS = safeLeftS(timer, now);
+  return isAlarm(timer) ? leftS / (1 + CLOCK_RATE_ERROR) : leftS / (1 - CLOCK_RATE_ERROR);
+}
+
+/** A hold keeps a stage from ending. */
+export function isHold(timer: Timer): boolean {
+  return timer.spec.role === 'hold';
+}
