@@ -32,7 +32,14 @@ export function ThemeSwitch(props: { theme: Theme; onToggle: () => void }) {
       onClick={props.onToggle}
       aria-label={props.theme === 'day' ? 'Night colours' : 'Day colours'}
     >
-      <svg viewBox="0 0 24 24" aria-hidden="true" fill="none" stroke="currentColor" stroke-width="2.2" stroke-linecap="round">
+      <svg
+        viewBox="0 0 24 24"
+        aria-hidden="true"
+        fill="none"
+        stroke="currentColor"
+        stroke-width="2.2"
+        stroke-linecap="round"
+      >
         {props.theme === 'day' ? (
           <path d="M20 14.5A8.5 8.5 0 0 1 9.5 4 8.5 8.5 0 1 0 20 14.5Z" />
         ) : (
@@ -44,15 +51,33 @@ export function ThemeSwitch(props: { theme: Theme; onToggle: () => void }) {
 }
 
 /** Head with the line of places, and the page below it. */
-export function Shell(props: { at: PlaceId; theme: Theme; onTheme: () => void; banner?: JSX.Element; children: JSX.Element }) {
+export function Shell(props: {
+  at: PlaceId;
+  theme: Theme;
+  onTheme: () => void;
+  banner?: JSX.Element;
+  children: JSX.Element;
+}) {
   return (
     <div class="shell">
       <div>
         <header class="shell-head">
           <a class="brand" href={formatRoute({ place: 'kitchen' })}>
             <svg viewBox="0 0 64 64" aria-hidden="true">
-              <path d="M14 38a18 18 0 1 1 36 0" fill="none" stroke="var(--ember)" stroke-width="6" stroke-linecap="round" />
-              <path d="M24 38a8 8 0 1 1 16 0" fill="none" stroke="var(--ember)" stroke-width="5" stroke-linecap="round" />
+              <path
+                d="M14 38a18 18 0 1 1 36 0"
+                fill="none"
+                stroke="var(--ember)"
+                stroke-width="6"
+                stroke-linecap="round"
+              />
+              <path
+                d="M24 38a8 8 0 1 1 16 0"
+                fill="none"
+                stroke="var(--ember)"
+                stroke-width="5"
+                stroke-linecap="round"
+              />
               <path d="M6 48c7-6 14 6 26 0s19 6 26 0v10H6z" fill="var(--water-fill-deep)" />
             </svg>
             <span>Glowpour</span>

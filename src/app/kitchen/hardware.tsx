@@ -24,7 +24,12 @@ export function Hardware(props: { kitchen: Kitchen }) {
     ...props.kitchen.vessels.map((v) => [v.name, vesselInWords(v, props.kitchen)]),
     ...props.kitchen.circuits.map((c) => [c.name, `${c.ratingA} A at ${c.voltsV} V`]),
     ['Hood', hoodInWords(props.kitchen.room)],
-    ['Window', props.kitchen.room.window.areaM2 > 0 ? `${props.kitchen.room.window.areaM2} m² opens` : 'none that opens'],
+    [
+      'Window',
+      props.kitchen.room.window.areaM2 > 0
+        ? `${props.kitchen.room.window.areaM2} m² opens`
+        : 'none that opens',
+    ],
   ];
   return (
     <dl class="hardware">

@@ -87,11 +87,12 @@ function Welcome() {
     <div class="welcome">
       <h1>Purge a kitchen, step by step, without losing a clock.</h1>
       <p>
-        Glowpour plans the cleaning, the 24-hour rests, the boiling-water pours and the burners brought to glow, for the
-        kitchen in front of you, and leads you through them on this tablet.
+        Glowpour plans the cleaning, the 24-hour rests, the boiling-water pours and the burners
+        brought to glow, for the kitchen in front of you, and leads you through them on this tablet.
       </p>
       <p class="quiet">
-        It gives no ruling: your rabbi decides. Makers’ manuals, local codes and licensed trades come first.
+        It gives no ruling: your rabbi decides. Makers’ manuals, local codes and licensed trades
+        come first.
       </p>
     </div>
   );
@@ -104,14 +105,24 @@ function Choices(props: { kitchen: Kitchen; onChange: (kitchen: Kitchen) => void
     <div class="choices">
       <label class="field">
         <span>Why</span>
-        <select value={props.kitchen.household.purpose} onChange={(e) => set({ purpose: e.currentTarget.value as Purpose })}>
-          <For each={Object.entries(PURPOSE_NAMES)}>{([id, name]) => <option value={id}>{name}</option>}</For>
+        <select
+          value={props.kitchen.household.purpose}
+          onChange={(e) => set({ purpose: e.currentTarget.value as Purpose })}
+        >
+          <For each={Object.entries(PURPOSE_NAMES)}>
+            {([id, name]) => <option value={id}>{name}</option>}
+          </For>
         </select>
       </label>
       <label class="field">
         <span>Custom</span>
-        <select value={props.kitchen.household.custom} onChange={(e) => set({ custom: e.currentTarget.value as CustomId })}>
-          <For each={Object.entries(CUSTOM_NAMES)}>{([id, name]) => <option value={id}>{name}</option>}</For>
+        <select
+          value={props.kitchen.household.custom}
+          onChange={(e) => set({ custom: e.currentTarget.value as CustomId })}
+        >
+          <For each={Object.entries(CUSTOM_NAMES)}>
+            {([id, name]) => <option value={id}>{name}</option>}
+          </For>
         </select>
       </label>
       <label class="field">
@@ -127,7 +138,11 @@ function Choices(props: { kitchen: Kitchen; onChange: (kitchen: Kitchen) => void
   );
 }
 
-function FixtureList(props: { kitchen: Kitchen; picked: string | undefined; onPick: (id: string) => void }) {
+function FixtureList(props: {
+  kitchen: Kitchen;
+  picked: string | undefined;
+  onPick: (id: string) => void;
+}) {
   return (
     <section aria-label="Fixtures">
       <h2>What is in it</h2>
@@ -143,8 +158,12 @@ function FixtureList(props: { kitchen: Kitchen; picked: string | undefined; onPi
               >
                 <span>{fixture.name}</span>
                 <span class="quiet">
-                  {'material' in fixture ? fixture.material.replaceAll('-', ' ') : fixture.kind.replaceAll('-', ' ')}
-                  <Show when={fixture.designation !== 'undecided'}>, {DESIGNATION_NAMES[fixture.designation].toLowerCase()}</Show>
+                  {'material' in fixture
+                    ? fixture.material.replaceAll('-', ' ')
+                    : fixture.kind.replaceAll('-', ' ')}
+                  <Show when={fixture.designation !== 'undecided'}>
+                    , {DESIGNATION_NAMES[fixture.designation].toLowerCase()}
+                  </Show>
                 </span>
               </button>
             </li>

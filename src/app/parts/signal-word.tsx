@@ -8,7 +8,11 @@ export function SignalWord(props: { word: Word }) {
       <Show when={props.word !== 'NOTICE'}>
         <svg viewBox="0 0 20 20" aria-hidden="true">
           <path d="M10 1.6 19.2 18H.8z" fill="currentColor" />
-          <path d="M10 7v5.2M10 14.2v1.9" stroke={`var(--${props.word.toLowerCase()})`} stroke-width="2" />
+          <path
+            d="M10 7v5.2M10 14.2v1.9"
+            stroke={`var(--${props.word.toLowerCase()})`}
+            stroke-width="2"
+          />
         </svg>
       </Show>
       {props.word}

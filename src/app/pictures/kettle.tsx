@@ -7,13 +7,28 @@ export function KettleFill(props: { picture: KettlePicture }) {
   const share = () => Math.min(1, props.picture.litres / props.picture.maxFillL);
   const level = () => 96 - 62 * share();
   return (
-    <svg class="kettle-fill" viewBox="0 0 140 120" role="img" aria-label={`Fill ${props.picture.litres.toFixed(1)} litres; the mark is at ${props.picture.maxFillL.toFixed(1)} litres`}>
+    <svg
+      class="kettle-fill"
+      viewBox="0 0 140 120"
+      role="img"
+      aria-label={`Fill ${props.picture.litres.toFixed(1)} litres; the mark is at ${props.picture.maxFillL.toFixed(1)} litres`}
+    >
       <clipPath id="kettle-inside">
         <path d="M32 26h56l6 74a6 6 0 0 1-6 6H32a6 6 0 0 1-6-6z" />
       </clipPath>
-      <rect class="kettle-water" x="20" y={level()} width="80" height="110" clip-path="url(#kettle-inside)" />
+      <rect
+        class="kettle-water"
+        x="20"
+        y={level()}
+        width="80"
+        height="110"
+        clip-path="url(#kettle-inside)"
+      />
       <path class="kettle-body" d="M32 26h56l6 74a6 6 0 0 1-6 6H32a6 6 0 0 1-6-6z" />
-      <path class="kettle-body" d="M32 40 14 30l4 22 11 6M90 34c26-4 32 46 4 52M44 26c0-10 32-10 32 0" />
+      <path
+        class="kettle-body"
+        d="M32 40 14 30l4 22 11 6M90 34c26-4 32 46 4 52M44 26c0-10 32-10 32 0"
+      />
       <path class="kettle-mark" d="M40 34h22" />
       <text class="kettle-word" x="60" y={level() + 16} text-anchor="middle">
         {props.picture.litres.toFixed(1)} L

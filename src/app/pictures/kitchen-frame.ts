@@ -3,7 +3,12 @@ import type { Fixture, Kitchen, Point, Polygon } from '../../core/kitchen/index.
 /** One unit of the drawing is a centimetre; y grows downwards, so the plan is mirrored top to bottom. */
 const CM_PER_M = 100;
 
-export type Frame = { readonly viewBox: string; readonly widthCm: number; readonly heightCm: number; readonly at: (p: Point) => readonly [number, number] };
+export type Frame = {
+  readonly viewBox: string;
+  readonly widthCm: number;
+  readonly heightCm: number;
+  readonly at: (p: Point) => readonly [number, number];
+};
 
 export function outlineOf(fixture: Fixture): Polygon | undefined {
   return 'outline' in fixture ? fixture.outline : undefined;

@@ -6,10 +6,18 @@ import { kitchenFrame, middleOf, outlineOf, pathOf, type Frame } from './kitchen
 import { PhasePatterns } from './phase-patterns.tsx';
 
 /** Drawn bottom up: counters and tables first, what is set into them on top. */
-const DRAW_ORDER: Readonly<Record<string, number>> = { counter: 0, table: 0, cupboard: 1, drawer: 1, oven: 2 };
+const DRAW_ORDER: Readonly<Record<string, number>> = {
+  counter: 0,
+  table: 0,
+  cupboard: 1,
+  drawer: 1,
+  oven: 2,
+};
 
 function inDrawOrder(fixtures: readonly Fixture[]): readonly Fixture[] {
-  return fixtures.filter(outlineOf).toSorted((a, b) => (DRAW_ORDER[a.kind] ?? 3) - (DRAW_ORDER[b.kind] ?? 3));
+  return fixtures
+    .filter(outlineOf)
+    .toSorted((a, b) => (DRAW_ORDER[a.kind] ?? 3) - (DRAW_ORDER[b.kind] ?? 3));
 }
 
 /** The kitchen from above. Phase is a fill pattern and a word; colour only helps. */
@@ -26,10 +34,18 @@ export function KitchenPlan(props: {
   const phaseOf = (id: string): FixturePhase => props.phases?.[id] ?? 'untouched';
   const words = () =>
     drawn()
-      .map((f) => `${f.name}${FIXTURE_PHASE_NAMES[phaseOf(f.id)] ? `: ${FIXTURE_PHASE_NAMES[phaseOf(f.id)]}` : ''}`)
+      .map(
+        (f) =>
+          `${f.name}${FIXTURE_PHASE_NAMES[phaseOf(f.id)] ? `: ${FIXTURE_PHASE_NAMES[phaseOf(f.id)]}` : ''}`,
+      )
       .join('; ');
   return (
-    <svg class="kitchen-plan" viewBox={frame().viewBox} role="img" aria-label={`Kitchen from above. ${words()}.`}>
+    <svg
+      class="kitchen-plan"
+      viewBox={frame().viewBox}
+      role="img"
+      aria-label={`Kitchen from above. ${words()}.`}
+    >
       <PhasePatterns prefix={ids} />
       <For each={drawn()}>
         {(fixture) => (
@@ -38,32 +54,60 @@ export function KitchenPlan(props: {
             classList={{ 'kp-fixture--selected': props.selected === fixture.id }}
             onClick={() => props.onSelect?.(fixture.id)}
           >
-            <FixtureShape frame={frame()} fixture={fixture} phase={phaseOf(fixture.id)} prefix={ids} />
+            <FixtureShape
+              frame={frame()}
+              fixture={fixture}
+              phase={phaseOf(fixture.id)}
+              prefix={ids}
+            />
             <Show when={fixture.kind === 'cooktop' && fixture}>
-              {(top) => <Burners frame={frame()} cooktop={top() as Cooktop} lit={props.lit ?? []} />}
+              {(top) => (
+                <Burners frame={frame()} cooktop={top() as Cooktop} lit={props.lit ?? []} />
+              )}
             </Show>
           </g>
         )}
       </For>
       <For each={drawn()}>
         {(fixture) => (
-          <PhaseWord frame={frame()} fixture={fixture} word={FIXTURE_PHASE_NAMES[phaseOf(fixture.id)]} />
+          <PhaseWord
+            frame={frame()}
+            fixture={fixture}
+            word={props.phases ? FIXTURE_PHASE_NAMES[phaseOf(fixture.id)] : kindWord(fixture)}
+          />
         )}
       </For>
     </svg>
   );
 }
 
-function FixtureShape(props: { frame: Frame; fixture: Fixture; phase: FixturePhase; prefix: string }) {
+function FixtureShape(props: {
+  frame: Frame;
+  fixture: Fixture;
+  phase: FixturePhase;
+  prefix: string;
+}) {
   const outline = () => pathOf(props.frame, outlineOf(props.fixture) ?? []);
   const holes = () =>
-    props.fixture.kind === 'counter' ? props.fixture.holes.map((h) => pathOf(props.frame, h)).join('') : '';
+    props.fixture.kind === 'counter'
+      ? props.fixture.holes.map((h) => pathOf(props.frame, h)).join('')
+      : '';
   return (
     <>
-      <path class={`kp-shape kp-shape--${props.fixture.kind}`} d={outline() + holes()} fill-rule="evenodd" />
-      <path d={outline() + holes()} fill-rule="evenodd" fill={`url(#${props.prefix}-${props.phase})`} />
+      <path
+        class={`kp-shape kp-shape--${props.fixture.kind}`}
+        d={outline() + holes()}
+        fill-rule="evenodd"
+      />
+      <path
+        d={outline() + holes()}
+        fill-rule="evenodd"
+        fill={`url(#${props.prefix}-${props.phase})`}
+      />
       <Show when={props.fixture.kind === 'sink' && props.fixture}>
-        {(sink) => <Bowls frame={props.frame} sink={sink() as Extract<Fixture, { kind: 'sink' }>} />}
+        {(sink) => (
+          <Bowls frame={props.frame} sink={sink() as Extract<Fixture, { kind: 'sink' }>} />
+        )}
       </Show>
     </>
   );
@@ -94,7 +138,14 @@ function Bowls(props: { frame: Frame; sink: Extract<Fixture, { kind: 'sink' }> }
     <For each={cells()}>
       {(c) => (
         <>
-          <rect class="kp-bowl" x={c.x} y={c.y} width={Math.max(c.w, 4)} height={Math.max(c.h, 4)} rx="5" />
+          <rect
+            class="kp-bowl"
+            x={c.x}
+            y={c.y}
+            width={Math.max(c.w, 4)}
+            height={Math.max(c.h, 4)}
+            rx="5"
+          />
           <circle class="kp-drain" cx={c.x + c.w / 2} cy={c.y + c.h / 2} r="3" />
         </>
       )}
@@ -121,11 +172,27 @@ function Burners(props: { frame: Frame; cooktop: Cooktop; lit: readonly string[]
   );
 }
 
+/** What it is, for a picture that shows no phases; burners and bowls speak for themselves. */
+function kindWord(fixture: Fixture): string {
+  if (fixture.kind === 'cooktop' || fixture.kind === 'sink') return '';
+  return fixture.kind.replaceAll('-', ' ');
+}
+
+/** Text grows with the drawing, so that a hall reads as well as a flat. */
+const WORD_SHARE_OF_WIDTH = 1 / 34;
+
 function PhaseWord(props: { frame: Frame; fixture: Fixture; word: string }) {
   const at = () => middleOf(props.frame, outlineOf(props.fixture) ?? []);
   return (
     <Show when={props.word}>
-      <text class="kp-word" x={at()[0]} y={at()[1]} text-anchor="middle" dominant-baseline="central">
+      <text
+        class="kp-word"
+        x={at()[0]}
+        y={at()[1]}
+        text-anchor="middle"
+        dominant-baseline="central"
+        font-size={props.frame.widthCm * WORD_SHARE_OF_WIDTH}
+      >
         {props.word}
       </text>
     </Show>

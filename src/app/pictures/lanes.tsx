@@ -9,9 +9,22 @@ export function Lanes(props: { picture: LanesPicture; all?: boolean }) {
   const frame = createMemo(() => frameOf([props.picture.outline], 8));
   const kettles = () => [...new Set(props.picture.stretches.map((s) => s.kettle))];
   const stateOf = (kettle: number) =>
-    props.all ? 'now' : kettle === props.picture.kettle ? 'now' : kettle < props.picture.kettle ? 'past' : 'next';
+    props.all
+      ? 'now'
+      : kettle === props.picture.kettle
+        ? 'now'
+        : kettle < props.picture.kettle
+          ? 'past'
+          : 'next';
   const line = (points: readonly (readonly [number, number])[]) =>
-    points.map((p) => frame().at(p).map((v) => v.toFixed(1)).join(',')).join(' ');
+    points
+      .map((p) =>
+        frame()
+          .at(p)
+          .map((v) => v.toFixed(1))
+          .join(','),
+      )
+      .join(' ');
   return (
     <svg
       class="lanes"
@@ -22,10 +35,18 @@ export function Lanes(props: { picture: LanesPicture; all?: boolean }) {
       <path
         class="lanes-top"
         fill-rule="evenodd"
-        d={pathOf(frame(), props.picture.outline) + props.picture.holes.map((h) => pathOf(frame(), h)).join('')}
+        d={
+          pathOf(frame(), props.picture.outline) +
+          props.picture.holes.map((h) => pathOf(frame(), h)).join('')
+        }
       />
       <For each={props.picture.stretches}>
-        {(stretch) => <polyline class={`lanes-stretch lanes-stretch--${stateOf(stretch.kettle)}`} points={line(stretch.points)} />}
+        {(stretch) => (
+          <polyline
+            class={`lanes-stretch lanes-stretch--${stateOf(stretch.kettle)}`}
+            points={line(stretch.points)}
+          />
+        )}
       </For>
       <For each={kettles()}>
         {(kettle) => {
@@ -33,7 +54,10 @@ export function Lanes(props: { picture: LanesPicture; all?: boolean }) {
           return (
             <Show when={first()}>
               {(p) => (
-                <g transform={`translate(${frame().at(p()).join(' ')})`} class={`lanes-mark lanes-mark--${stateOf(kettle)}`}>
+                <g
+                  transform={`translate(${frame().at(p()).join(' ')})`}
+                  class={`lanes-mark lanes-mark--${stateOf(kettle)}`}
+                >
                   <circle r="6.5" />
                   <text text-anchor="middle" dominant-baseline="central">
                     {kettle}

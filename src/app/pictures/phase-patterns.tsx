@@ -14,7 +14,13 @@ export function PhasePatterns(props: { prefix: string }) {
       <pattern id={id('ready')} width="10" height="10" patternUnits="userSpaceOnUse">
         <rect width="10" height="10" class="pt-ready" />
       </pattern>
-      <pattern id={id('purging')} width="8" height="8" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+      <pattern
+        id={id('purging')}
+        width="8"
+        height="8"
+        patternUnits="userSpaceOnUse"
+        patternTransform="rotate(45)"
+      >
         <rect width="8" height="8" class="pt-water" />
         <rect width="3" height="8" class="pt-water-deep" />
       </pattern>

@@ -8,7 +8,13 @@ const LEFT = 190;
 const HEAD = 24;
 const DAY_S = 86_400;
 
-type Bar = { readonly x: number; readonly w: number; readonly phase: Phase; readonly hands: boolean; readonly title: string };
+type Bar = {
+  readonly x: number;
+  readonly w: number;
+  readonly phase: Phase;
+  readonly hands: boolean;
+  readonly title: string;
+};
 type Row = { readonly name: string; readonly bars: readonly Bar[] };
 
 function rowsOf(plan: Plan): readonly Row[] {
@@ -34,12 +40,18 @@ function rowsOf(plan: Plan): readonly Row[] {
 export function Timeline(props: { plan: Plan }) {
   const rows = createMemo(() => rowsOf(props.plan));
   const height = () => HEAD + rows().length * ROW + 6;
-  const days = () => Array.from({ length: Math.ceil(props.plan.timetable.finishS / DAY_S) }, (_, i) => i);
-  const dayX = (day: number) => LEFT + (day * DAY_S * (WIDTH - LEFT)) / Math.max(props.plan.timetable.finishS, 1);
+  const days = () =>
+    Array.from({ length: Math.ceil(props.plan.timetable.finishS / DAY_S) }, (_, i) => i);
+  const dayX = (day: number) =>
+    LEFT + (day * DAY_S * (WIDTH - LEFT)) / Math.max(props.plan.timetable.finishS, 1);
   return (
     <figure class="timeline">
       <div class="timeline-scroll" tabindex="0" role="group" aria-label="Timeline of the whole job">
-        <svg viewBox={`0 0 ${WIDTH} ${height()}`} role="img" aria-label={`${rows().length} fixtures over ${days().length} days. The same times are listed with the steps below.`}>
+        <svg
+          viewBox={`0 0 ${WIDTH} ${height()}`}
+          role="img"
+          aria-label={`${rows().length} fixtures over ${days().length} days. The same times are listed with the steps below.`}
+        >
           <For each={days()}>
             {(day) => (
               <g>

@@ -7,7 +7,10 @@ export function Questions(props: { plan: Plan }) {
   return (
     <section class="list" aria-label="Questions">
       <h2>Questions to ask</h2>
-      <Show when={props.plan.questions.length > 0} fallback={<p class="quiet">No open question.</p>}>
+      <Show
+        when={props.plan.questions.length > 0}
+        fallback={<p class="quiet">No open question.</p>}
+      >
         <ol class="question-list">
           <For each={props.plan.questions}>
             {(question) => (

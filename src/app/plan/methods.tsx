@@ -6,7 +6,8 @@ import { METHOD_NAMES } from '../words/names.ts';
 export function Methods(props: { plan: Plan }) {
   const name = (method: FixtureMethod) =>
     props.plan.kitchen.fixtures.find((f) => f.id === method.fixture)?.name ?? method.fixture;
-  const question = (method: FixtureMethod) => props.plan.questions.find((q) => q.id === method.question);
+  const question = (method: FixtureMethod) =>
+    props.plan.questions.find((q) => q.id === method.question);
   return (
     <ul class="methods">
       <For each={props.plan.methods}>
@@ -32,7 +33,8 @@ export function Methods(props: { plan: Plan }) {
               </Show>
               <p class="quiet">
                 {method.source}
-                <Show when={!method.checked}> (cited from memory, not yet checked)</Show>. {method.wouldChange}
+                <Show when={!method.checked}> (cited from memory, not yet checked)</Show>.{' '}
+                {method.wouldChange}
                 <Show when={method.overriddenBy}> Your answer: {method.overriddenBy}.</Show>
               </p>
             </div>

@@ -40,8 +40,9 @@ export function PlanPlace(props: { plan: Plan; openRun: boolean; onStart: () => 
         </div>
       </header>
       <p class="standing-line">
-        Customs differ. This plan follows the custom you chose; your rabbi’s word replaces it. Follow makers’ manuals and
-        local codes; gas, electrical and plumbing work is for licensed people.
+        Customs differ. This plan follows the custom you chose; your rabbi’s word replaces it.
+        Follow makers’ manuals and local codes; gas, electrical and plumbing work is for licensed
+        people.
       </p>
       <Facts plan={props.plan} />
       <Notices plan={props.plan} />

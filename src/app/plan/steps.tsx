@@ -11,19 +11,23 @@ export function Steps(props: { plan: Plan }) {
       (a, b) => (props.plan.timetable.startS[a.id] ?? 0) - (props.plan.timetable.startS[b.id] ?? 0),
     ),
   );
-  const fixture = (step: Step) => props.plan.kitchen.fixtures.find((f) => f.id === step.fixture)?.name ?? 'Whole kitchen';
+  const fixture = (step: Step) =>
+    props.plan.kitchen.fixtures.find((f) => f.id === step.fixture)?.name ?? 'Whole kitchen';
   return (
     <ol class="steps">
       <For each={ordered()}>
         {(step) => (
           <li class="step-row">
-            <span class="step-when">{offsetInWords(props.plan.timetable.startS[step.id] ?? 0)}</span>
+            <span class="step-when">
+              {offsetInWords(props.plan.timetable.startS[step.id] ?? 0)}
+            </span>
             <div class="step-what">
               <details>
                 <summary>
                   <span class="step-title">{step.title}</span>
                   <span class="quiet">
-                    {fixture(step)}, {PHASE_NAMES[step.phase].toLowerCase()}, {lengthInWords(step.durationS.typical)}
+                    {fixture(step)}, {PHASE_NAMES[step.phase].toLowerCase()},{' '}
+                    {lengthInWords(step.durationS.typical)}
                   </span>
                 </summary>
                 <p class="quiet">{step.reason}</p>

@@ -7,7 +7,13 @@ import { formatRoute } from '../state/route.ts';
 import { dayAndTime } from '../words/time.ts';
 
 const formatTime = (wallMs: number): string =>
-  new Date(wallMs).toLocaleString('en-GB', { weekday: 'short', day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' });
+  new Date(wallMs).toLocaleString('en-GB', {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    hour: '2-digit',
+    minute: '2-digit',
+  });
 
 /** Prove, share, come back: what was done, by which custom, when, by whom. */
 export function RecordPlace(props: {
@@ -24,15 +30,22 @@ export function RecordPlace(props: {
   return (
     <main class="place record-place">
       <h1>Record</h1>
-      <Show when={props.runs.length > 0} fallback={<p class="quiet">No run yet. What you do in a run is kept here.</p>}>
+      <Show
+        when={props.runs.length > 0}
+        fallback={<p class="quiet">No run yet. What you do in a run is kept here.</p>}
+      >
         <ul class="run-list">
           <For each={props.runs}>
             {(run) => (
               <li>
-                <a href={formatRoute({ place: 'record', id: run.id })} aria-current={run.id === openId() ? 'true' : undefined}>
+                <a
+                  href={formatRoute({ place: 'record', id: run.id })}
+                  aria-current={run.id === openId() ? 'true' : undefined}
+                >
                   <span>{run.name}</span>
                   <span class="quiet">
-                    {dayAndTime(run.openedWallMs, props.nowMs)}, {run.closed ? (run.closedAs ?? 'closed') : 'open'}
+                    {dayAndTime(run.openedWallMs, props.nowMs)},{' '}
+                    {run.closed ? (run.closedAs ?? 'closed') : 'open'}
                   </span>
                 </a>
               </li>

@@ -13,7 +13,10 @@ export function Closing(props: { view: RunView; send: (request: Request) => void
             <li>
               <span>{hot().makeSafe}</span>
               <Show when={!hot().confirmed} fallback={<span class="quiet">safe</span>}>
-                <Action class="button button--ember" onPress={() => props.send({ kind: 'confirm-safe', step: hot().step })}>
+                <Action
+                  class="button button--ember"
+                  onPress={() => props.send({ kind: 'confirm-safe', step: hot().step })}
+                >
                   It is safe
                 </Action>
               </Show>

@@ -2,7 +2,11 @@ import { Show } from 'solid-js';
 
 export type SoundLight = 'armed' | 'touch-to-arm' | 'blocked' | 'unknown';
 export type WakeLight = 'held' | 'lost' | 'not-supported';
-export type LightStates = { readonly sound: SoundLight; readonly wake: WakeLight; readonly writer: boolean };
+export type LightStates = {
+  readonly sound: SoundLight;
+  readonly wake: WakeLight;
+  readonly writer: boolean;
+};
 
 const SOUND_WORDS: Readonly<Record<SoundLight, string>> = {
   armed: 'Sound ready',
@@ -51,9 +55,22 @@ function Dot(props: { good: boolean }) {
     <svg viewBox="0 0 18 18" aria-hidden="true">
       <Show
         when={props.good}
-        fallback={<circle cx="9" cy="9" r="6.5" fill="none" stroke="currentColor" stroke-width="3" stroke-dasharray="7 4" />}
+        fallback={
+          <circle
+            cx="9"
+            cy="9"
+            r="6.5"
+            fill="none"
+            stroke="currentColor"
+            stroke-width="3"
+            stroke-dasharray="7 4"
+          />
+        }
       >
-        <path d="M9 1c4 5 6 7.4 6 10.2A6 6 0 0 1 3 11.2C3 8.4 5 6 9 1Z" fill="var(--water-fill-deep)" />
+        <path
+          d="M9 1c4 5 6 7.4 6 10.2A6 6 0 0 1 3 11.2C3 8.4 5 6 9 1Z"
+          fill="var(--water-fill-deep)"
+        />
       </Show>
     </svg>
   );

@@ -6,7 +6,12 @@ import { countdownText } from '../words/time.ts';
  * nothing to press.
  */
 export type MainAction =
-  | { readonly kind: 'press'; readonly label: string; readonly request: Request; readonly urgent: boolean }
+  | {
+      readonly kind: 'press';
+      readonly label: string;
+      readonly request: Request;
+      readonly urgent: boolean;
+    }
   | { readonly kind: 'gate'; readonly gate: GateView }
   | { readonly kind: 'wait'; readonly label: string };
 
@@ -48,14 +53,23 @@ export function mainAction(view: RunView, step: StepView): MainAction {
       return {
         kind: 'press',
         label: 'Boil this kettle again',
-        request: { kind: 'repeat-step', step: boil.step, reason: 'The boiled water waited too long.' },
+        request: {
+          kind: 'repeat-step',
+          step: boil.step,
+          reason: 'The boiled water waited too long.',
+        },
         urgent: true,
       };
   }
   const gate = openGate(step);
   if (gate && step.status === 'ready') return { kind: 'gate', gate };
   if (step.status === 'ready' && step.blockedBy.length === 0)
-    return { kind: 'press', label: 'Begin', request: { kind: 'start-step', step: step.step.id }, urgent: false };
+    return {
+      kind: 'press',
+      label: 'Begin',
+      request: { kind: 'start-step', step: step.step.id },
+      urgent: false,
+    };
   return { kind: 'wait', label: step.blockedBy[0] ?? 'Not yet' };
 }
 

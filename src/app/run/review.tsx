@@ -12,29 +12,46 @@ export function Review(props: { view: RunView; nowMs: number; send: (request: Re
         <div class="review-question">
           <p class="review-ask">Is {timeOfDay(props.nowMs)} the right time now?</p>
           <div class="button-row">
-            <Action class="button button--ember" onPress={() => props.send({ kind: 'answer-clock', right: true })}>
+            <Action
+              class="button button--ember"
+              onPress={() => props.send({ kind: 'answer-clock', right: true })}
+            >
               Yes, it is {timeOfDay(props.nowMs)}
             </Action>
-            <Action class="button" onPress={() => props.send({ kind: 'answer-clock', right: false })}>
+            <Action
+              class="button"
+              onPress={() => props.send({ kind: 'answer-clock', right: false })}
+            >
               No, the clock is wrong
             </Action>
           </div>
-          <p class="quiet">Clocks that must wait at least so long count the missing time only if you say yes.</p>
+          <p class="quiet">
+            Clocks that must wait at least so long count the missing time only if you say yes.
+          </p>
         </div>
       </Show>
       <Index each={props.view.review}>
         {(question) => (
           <div class="review-question">
-            <p class="quiet">{stepTitle(props.view, question().step)}. The tablet was away for {lengthInWords(question().gapS)}.</p>
+            <p class="quiet">
+              {stepTitle(props.view, question().step)}. The tablet was away for{' '}
+              {lengthInWords(question().gapS)}.
+            </p>
             <p class="review-ask">{question().ask}</p>
             <div class="button-row">
-              <Action class="button button--ember" onPress={() => answer(props.send, question().id, 'went-on')}>
+              <Action
+                class="button button--ember"
+                onPress={() => answer(props.send, question().id, 'went-on')}
+              >
                 Yes, I saw it
               </Action>
               <Action class="button" onPress={() => answer(props.send, question().id, 'broke-off')}>
                 No, it stopped
               </Action>
-              <Action class="button button--plain" onPress={() => answer(props.send, question().id, 'unknown')}>
+              <Action
+                class="button button--plain"
+                onPress={() => answer(props.send, question().id, 'unknown')}
+              >
                 Nobody saw
               </Action>
             </div>
@@ -56,6 +73,10 @@ function stepTitle(view: RunView, stepId: string): string {
   return view.steps.find((s) => s.step.id === stepId)?.step.title ?? '';
 }
 
-function answer(send: (request: Request) => void, question: string, word: 'went-on' | 'broke-off' | 'unknown'): void {
+function answer(
+  send: (request: Request) => void,
+  question: string,
+  word: 'went-on' | 'broke-off' | 'unknown',
+): void {
   send({ kind: 'answer-review', question, answer: word });
 }

@@ -85,7 +85,9 @@ function RunBody(props: RunPlaceProps) {
     setChosen(undefined);
     props.send(request);
   };
-  const phases = createMemo(() => Object.fromEntries(props.view.fixtures.map((f) => [f.id, f.phase])));
+  const phases = createMemo(() =>
+    Object.fromEntries(props.view.fixtures.map((f) => [f.id, f.phase])),
+  );
   return (
     <div class="run-body">
       <Switch
@@ -106,11 +108,23 @@ function RunBody(props: RunPlaceProps) {
         </Match>
       </Switch>
       <aside class="run-side">
-        <KitchenPlan kitchen={props.view.plan.kitchen} phases={phases()} lit={hotBurners(props.view)} />
+        <KitchenPlan
+          kitchen={props.view.plan.kitchen}
+          phases={phases()}
+          lit={hotBurners(props.view)}
+        />
         <Shelf view={props.view} onChoose={setChosen} />
         <div class="side-actions">
-          <Show when={props.trouble}>{(t) => <Troubled trouble={t()} onExport={props.exportRun} />}</Show>
-          <Show when={props.refusal}>{(text) => <p class="refusal" role="status">{text()}</p>}</Show>
+          <Show when={props.trouble}>
+            {(t) => <Troubled trouble={t()} onExport={props.exportRun} />}
+          </Show>
+          <Show when={props.refusal}>
+            {(text) => (
+              <p class="refusal" role="status">
+                {text()}
+              </p>
+            )}
+          </Show>
           <Show when={props.view.status === 'running'}>
             <Action class="button button--plain" onPress={() => props.send({ kind: 'pause' })}>
               Pause
@@ -125,7 +139,12 @@ function RunBody(props: RunPlaceProps) {
         </div>
       </aside>
       <Show when={sheet() === 'happened'}>
-        <SomethingHappened view={props.view} step={onStage()} send={send} onClose={() => setSheet('none')} />
+        <SomethingHappened
+          view={props.view}
+          step={onStage()}
+          send={send}
+          onClose={() => setSheet('none')}
+        />
       </Show>
       <Show when={sheet() === 'steps'}>
         <StepsSheet
@@ -146,7 +165,11 @@ function Quiet(props: { view: RunView }) {
   return (
     <section class="stage" aria-label="What to do now">
       <h1 class="stage-sentence">Nothing to do just now</h1>
-      <p>{props.view.clocks.length > 0 ? 'The clocks beside run on. You will be called.' : 'No step can begin.'}</p>
+      <p>
+        {props.view.clocks.length > 0
+          ? 'The clocks beside run on. You will be called.'
+          : 'No step can begin.'}
+      </p>
     </section>
   );
 }
@@ -154,7 +177,8 @@ function Quiet(props: { view: RunView }) {
 function Troubled(props: { trouble: Trouble; onExport: () => void }) {
   return (
     <div class="trouble" role="alert">
-      <strong>{props.trouble.kind === 'storage' ? 'Not saved.' : 'Only showing.'}</strong> {props.trouble.message}
+      <strong>{props.trouble.kind === 'storage' ? 'Not saved.' : 'Only showing.'}</strong>{' '}
+      {props.trouble.message}
       <Action class="button" onPress={props.onExport}>
         Save the run as a file
       </Action>

@@ -9,7 +9,8 @@ function fixtureName(view: RunView, clock: ClockView): string {
 
 /** State of a clock in words, with how late it is when it could not be told in time. */
 export function clockState(clock: ClockView): string {
-  if (clock.status === 'late') return `came due ${countdownText(clock.lateByS)} ago, while nobody could be told`;
+  if (clock.status === 'late')
+    return `came due ${countdownText(clock.lateByS)} ago, while nobody could be told`;
   if (clock.alerting) return 'now';
   return clock.status === 'running' ? '' : TIMER_STATUS_NAMES[clock.status];
 }
@@ -19,7 +20,10 @@ export function Shelf(props: { view: RunView; onChoose: (stepId: string) => void
   return (
     <section class="shelf" aria-label="Clocks">
       <h2 class="shelf-title">Clocks</h2>
-      <Show when={props.view.clocks.length > 0} fallback={<p class="quiet">No clock is running.</p>}>
+      <Show
+        when={props.view.clocks.length > 0}
+        fallback={<p class="quiet">No clock is running.</p>}
+      >
         <ul>
           <Index each={props.view.clocks}>
             {(clock) => (
@@ -32,7 +36,9 @@ export function Shelf(props: { view: RunView; onChoose: (stepId: string) => void
                 >
                   <span
                     class={`clock-fill clock-fill--${clock().role === 'hold' ? clock().purpose : 'look'}`}
-                    style={{ transform: `scaleX(${Math.min(1, clock().atLeastS / clock().lengthS)})` }}
+                    style={{
+                      transform: `scaleX(${Math.min(1, clock().atLeastS / clock().lengthS)})`,
+                    }}
                   />
                   <span class="clock-name">
                     {fixtureName(props.view, clock())}

@@ -26,7 +26,11 @@ export function SomethingHappened(props: {
               <Action
                 class="button"
                 onPress={() =>
-                  done({ kind: 'report-fault', fault: fault.kind, ...(props.step ? { step: props.step.step.id } : {}) })
+                  done({
+                    kind: 'report-fault',
+                    fault: fault.kind,
+                    ...(props.step ? { step: props.step.step.id } : {}),
+                  })
                 }
               >
                 {fault.name}
@@ -53,8 +57,16 @@ export function SomethingHappened(props: {
       </Show>
       <Show when={part() !== 'menu'}>
         <label class="field">
-          <span>{part() === 'skip' ? 'Why is this step skipped? It goes into the record.' : 'What happened?'}</span>
-          <input value={text()} onInput={(event) => setText(event.currentTarget.value)} maxLength={300} />
+          <span>
+            {part() === 'skip'
+              ? 'Why is this step skipped? It goes into the record.'
+              : 'What happened?'}
+          </span>
+          <input
+            value={text()}
+            onInput={(event) => setText(event.currentTarget.value)}
+            maxLength={300}
+          />
         </label>
         <Show when={part() === 'doubt'}>
           <p class="quiet">Its 24-hour rest starts again, and what came after is done again.</p>
@@ -64,7 +76,9 @@ export function SomethingHappened(props: {
                 <Action
                   class="button"
                   disabled={text().trim() === ''}
-                  onPress={() => done({ kind: 'report-doubt', fixture: method.fixture, text: text().trim() })}
+                  onPress={() =>
+                    done({ kind: 'report-doubt', fixture: method.fixture, text: text().trim() })
+                  }
                 >
                   {props.view.plan.kitchen.fixtures.find((f) => f.id === method.fixture)?.name}
                 </Action>
@@ -78,14 +92,20 @@ export function SomethingHappened(props: {
               <Action
                 class="button button--ember"
                 disabled={text().trim() === ''}
-                onPress={() => done({ kind: 'skip-step', step: step().step.id, reason: text().trim() })}
+                onPress={() =>
+                  done({ kind: 'skip-step', step: step().step.id, reason: text().trim() })
+                }
               >
                 Skip it
               </Action>
             )}
           </Show>
           <Show when={part() === 'note'}>
-            <Action class="button button--ember" disabled={text().trim() === ''} onPress={() => done({ kind: 'note', text: text().trim() })}>
+            <Action
+              class="button button--ember"
+              disabled={text().trim() === ''}
+              onPress={() => done({ kind: 'note', text: text().trim() })}
+            >
               Keep the note
             </Action>
           </Show>

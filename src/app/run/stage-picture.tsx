@@ -9,7 +9,10 @@ import { SinkOrder } from '../pictures/sink.tsx';
 /** Burners that are lit or hot now, by id. */
 export function hotBurners(view: RunView): readonly string[] {
   return view.steps
-    .filter((s) => s.step.picture?.kind === 'burner' && ['active', 'checking', 'unwinding'].includes(s.status))
+    .filter(
+      (s) =>
+        s.step.picture?.kind === 'burner' && ['active', 'checking', 'unwinding'].includes(s.status),
+    )
     .map((s) => (s.step.picture?.kind === 'burner' ? s.step.picture.burner : ''));
 }
 

@@ -36,7 +36,8 @@ export function Stage(props: {
   const cautions = () =>
     props.view.plan.cautions.filter((c) => props.step.step.standing.includes(c.id));
   const fixture = () =>
-    props.view.plan.kitchen.fixtures.find((f) => f.id === props.step.step.fixture)?.name ?? 'Whole kitchen';
+    props.view.plan.kitchen.fixtures.find((f) => f.id === props.step.step.fixture)?.name ??
+    'Whole kitchen';
 
   return (
     <section class="stage" aria-label="What to do now">
@@ -50,11 +51,11 @@ export function Stage(props: {
       <h1 class="stage-sentence" aria-live="polite">
         {sentence(props.step)}
       </h1>
-      <Show
-        when={!gate()}
-        fallback={<GatePanel gate={gate()!} left={gatesLeft()} />}
-      >
-        <div class="stage-middle" classList={{ 'stage-middle--picture': props.step.step.picture !== undefined }}>
+      <Show when={!gate()} fallback={<GatePanel gate={gate()!} left={gatesLeft()} />}>
+        <div
+          class="stage-middle"
+          classList={{ 'stage-middle--picture': props.step.step.picture !== undefined }}
+        >
           <Show when={props.step.step.picture}>
             <div class="stage-picture">
               <StagePicture view={props.view} step={props.step} />
@@ -87,7 +88,10 @@ export function Stage(props: {
   );
 }
 
-function MainBar(props: { action: ReturnType<typeof mainAction>; send: (request: Request) => void }) {
+function MainBar(props: {
+  action: ReturnType<typeof mainAction>;
+  send: (request: Request) => void;
+}) {
   const press = () => (props.action.kind === 'press' ? props.action : undefined);
   const gate = () => (props.action.kind === 'gate' ? props.action.gate : undefined);
   const wait = () => (props.action.kind === 'wait' ? props.action : undefined);

@@ -15,7 +15,11 @@ export function StartScreen(props: {
   const play = async () => setPlayed((await props.playTest()) ? 'played' : 'failed');
   const first = () => props.view.forStage.slice(0, 3);
   const start = () => {
-    if (deaf()) props.send({ kind: 'note', text: 'Started without a heard sound: alerts are watched on the screen.' });
+    if (deaf())
+      props.send({
+        kind: 'note',
+        text: 'Started without a heard sound: alerts are watched on the screen.',
+      });
     props.send({ kind: 'start-run' });
   };
   return (
@@ -26,13 +30,16 @@ export function StartScreen(props: {
       </div>
       <ul class="start-lines">
         <li>
-          {props.view.allSteps} steps over {lengthInWords(props.view.plan.timetable.finishS)}. Stop and come back whenever you
-          need: clocks go on, and nothing is lost.
+          {props.view.allSteps} steps over {lengthInWords(props.view.plan.timetable.finishS)}. Stop
+          and come back whenever you need: clocks go on, and nothing is lost.
         </li>
-        <li>The tablet cannot wake itself: keep it plugged in, this page open, and the screen on.</li>
         <li>
-          Follow makers’ manuals and local codes; gas, electrical and plumbing work is for licensed people. The app gives no
-          ruling and no guarantee of safety. In need, call the local emergency number.
+          The tablet cannot wake itself: keep it plugged in, this page open, and the screen on.
+        </li>
+        <li>
+          Follow makers’ manuals and local codes; gas, electrical and plumbing work is for licensed
+          people. The app gives no ruling and no guarantee of safety. In need, call the local
+          emergency number.
         </li>
       </ul>
       <section class="hearing" aria-label="Hearing check">
@@ -51,11 +58,18 @@ export function StartScreen(props: {
           </Show>
         </div>
         <Show when={played() === 'failed'}>
-          <p>The browser blocked the sound. Raise the volume, turn off silent mode, and play it again.</p>
+          <p>
+            The browser blocked the sound. Raise the volume, turn off silent mode, and play it
+            again.
+          </p>
         </Show>
         <Show when={!heard() && played() !== 'not-yet'}>
           <label class="check">
-            <input type="checkbox" checked={deaf()} onChange={(e) => setDeaf(e.currentTarget.checked)} />
+            <input
+              type="checkbox"
+              checked={deaf()}
+              onChange={(e) => setDeaf(e.currentTarget.checked)}
+            />
             <span>I cannot hear it; I will watch the screen instead (written into the record)</span>
           </label>
         </Show>

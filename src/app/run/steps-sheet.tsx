@@ -15,7 +15,11 @@ const STATUS_WORDS: Readonly<Record<StepView['status'], string>> = {
 };
 
 /** The whole run as a list; a step that can begin is taken to the stage from here. */
-export function StepsSheet(props: { view: RunView; onChoose: (stepId: string) => void; onClose: () => void }) {
+export function StepsSheet(props: {
+  view: RunView;
+  onChoose: (stepId: string) => void;
+  onClose: () => void;
+}) {
   const choosable = (step: StepView) => props.view.forStage.some((s) => s.step.id === step.step.id);
   return (
     <Sheet label="All steps" onClose={props.onClose}>
@@ -32,8 +36,12 @@ export function StepsSheet(props: { view: RunView; onChoose: (stepId: string) =>
               <span>
                 {step().step.title}
                 <span class="quiet step-state">
-                  {step().outcome ? OUTCOME_NAMES[step().outcome!].toLowerCase() : STATUS_WORDS[step().status]}
-                  {step().blockedBy[0] && step().status === 'waiting' ? `: ${step().blockedBy[0]}` : ''}
+                  {step().outcome
+                    ? OUTCOME_NAMES[step().outcome!].toLowerCase()
+                    : STATUS_WORDS[step().status]}
+                  {step().blockedBy[0] && step().status === 'waiting'
+                    ? `: ${step().blockedBy[0]}`
+                    : ''}
                 </span>
               </span>
               <Show when={choosable(step())}>

@@ -28,7 +28,8 @@ export function StopSafe(props: { view: RunView; send: (request: Request) => voi
             </ul>
           </Show>
           <p class="quiet">
-            Fire, gas or someone hurt: get out and call the local emergency number. The app can wait.
+            Fire, gas or someone hurt: get out and call the local emergency number. The app can
+            wait.
           </p>
           <div class="button-row">
             <Action class="button button--danger" onPress={stop}>

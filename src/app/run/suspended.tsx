@@ -9,7 +9,8 @@ function closedConditions(view: RunView): readonly GateView[] {
   const seen = new Map<string, GateView>();
   for (const step of view.steps)
     for (const gate of step.gates)
-      if (gate.gate.kind === 'condition' && (gate.value !== 'yes' || gate.settlesInS > 0)) seen.set(gate.gate.id, gate);
+      if (gate.gate.kind === 'condition' && (gate.value !== 'yes' || gate.settlesInS > 0))
+        seen.set(gate.gate.id, gate);
   return [...seen.values()];
 }
 
@@ -31,7 +32,10 @@ export function Suspended(props: { view: RunView; send: (request: Request) => vo
             <ol class="do-this">
               <Index each={fault().doThis}>{(line) => <li>{line()}</li>}</Index>
             </ol>
-            <Action class="button button--ember" onPress={() => props.send({ kind: 'clear-fault', faultId: fault().id })}>
+            <Action
+              class="button button--ember"
+              onPress={() => props.send({ kind: 'clear-fault', faultId: fault().id })}
+            >
               It is put right
             </Action>
           </div>
@@ -44,12 +48,19 @@ export function Suspended(props: { view: RunView; send: (request: Request) => vo
             <p class="review-ask">{gate().gate.ask}</p>
             <Show
               when={gate().value !== 'yes'}
-              fallback={<p class="quiet">Wait {countdownText(gate().settlesInS)} more to be sure.</p>}
+              fallback={
+                <p class="quiet">Wait {countdownText(gate().settlesInS)} more to be sure.</p>
+              }
             >
               <Action
                 class="button button--ember"
                 onPress={() =>
-                  props.send({ kind: 'answer-gate', gate: gate().gate.id, scopeKey: gate().scopeKey, answer: 'yes' })
+                  props.send({
+                    kind: 'answer-gate',
+                    gate: gate().gate.id,
+                    scopeKey: gate().scopeKey,
+                    answer: 'yes',
+                  })
                 }
               >
                 Yes, it is so

@@ -76,14 +76,23 @@ export class RunSession {
   }
 
   /** Drafts a new run of a plan. @throws JournalStoreError when it cannot be stored */
-  static async draft(plan: Plan, deps: SessionDeps, listener: SessionListener): Promise<RunSession> {
+  static async draft(
+    plan: Plan,
+    deps: SessionDeps,
+    listener: SessionListener,
+  ): Promise<RunSession> {
     const now = deps.readClocks();
-    const entry: RunEntry = { id: deps.newId(), name: plan.kitchen.name, openedWallMs: now.wallMs, closed: false };
-    const facts = draft(plan, deps.builtWallMs, now, deps.newId);
-    const records = encodeRecords(facts, undefined);
+    const entry: RunEntry = {
+      id: deps.newId(),
+      name: plan.kitchen.name,
+      openedWallMs: now.wallMs,
+      closed: false,
+    };
+    const { facts, state } = draft(plan, now, deps.builtWallMs);
+    const records = encodeRecords(facts);
     const journal = await deps.store.openRun(entry);
     await journal.append(records);
-    const session = new RunSession(entry, journal, fold(facts), records.at(-1)?.sum, deps, listener);
+    const session = new RunSession(entry, journal, state, records.at(-1)?.sum, deps, listener);
     session.#publish(now);
     return session;
   }
@@ -92,7 +101,11 @@ export class RunSession {
    * Opens a stored run. A torn last record is dropped and noted; anything
    * worse opens read-only, and nothing is ever reset.
    */
-  static async reopen(entry: RunEntry, deps: SessionDeps, listener: SessionListener): Promise<RunSession> {
+  static async reopen(
+    entry: RunEntry,
+    deps: SessionDeps,
+    listener: SessionListener,
+  ): Promise<RunSession> {
     const lastHeartbeat = await deps.store.readHeartbeat(entry.id);
     const journal = await deps.store.openRun(entry);
     const decoded = decodeJournal(await journal.readAll());
@@ -145,7 +158,7 @@ export class RunSession {
     const now = this.#deps.readClocks();
     if (this.#readOnly) return this.#publish(now);
     if (this.#unsaved.length > 0) await this.#trySaving(now);
-    const result = perform(this.#state, input, now, this.#deps.newId);
+    const result = perform(this.#state, input, now);
     if ('refusal' in result) {
       this.#listener.onRefusal(result.refusal);
       return this.#publish(now);
@@ -189,12 +202,20 @@ export class RunSession {
     const message = error instanceof Error ? error.message : String(error);
     if (code === 'fenced') {
       this.#readOnly = true;
-      this.#listener.onTrouble({ kind: 'read-only', message: 'Another page took this run over. This one only shows it.' });
+      this.#listener.onTrouble({
+        kind: 'read-only',
+        message: 'Another page took this run over. This one only shows it.',
+      });
       return;
     }
     this.#listener.onTrouble({ kind: 'storage', message });
-    const failed = perform(this.#state, { kind: 'storage-failed', text: `${code}: ${message}` }, now, this.#deps.newId);
-    if (!('refusal' in failed)) this.#hold(encodeRecords(failed.facts, this.#lastSum), failed.state);
+    const failed = perform(
+      this.#state,
+      { kind: 'storage-failed', text: `${code}: ${message}` },
+      now,
+    );
+    if (!('refusal' in failed))
+      this.#hold(encodeRecords(failed.facts, this.#lastSum), failed.state);
   }
 
   async #trySaving(now: Readings): Promise<void> {
@@ -202,7 +223,7 @@ export class RunSession {
       await this.#journal.append(this.#unsaved);
       this.#unsaved = [];
       this.#listener.onTrouble(undefined);
-      const mended = perform(this.#state, { kind: 'storage-mended' }, now, this.#deps.newId);
+      const mended = perform(this.#state, { kind: 'storage-mended' }, now);
       if (!('refusal' in mended)) await this.#keep(mended.facts, mended.state, now);
     } catch {
       // Still down: the trouble is on the screen, and the next turn tries again.

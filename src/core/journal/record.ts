@@ -1,4 +1,6 @@
 import type { Fact } from '../run/index.ts';
+import { canonical } from './canonical.ts';
+import { crc32 } from './crc32.ts';
 
 /**
  * One line of a journal, plain JSON. `seq` counts from 1 without gaps; `prev`
@@ -12,3 +14,49 @@ export type JournalRecord = {
   readonly fact: Fact;
   readonly sum: string;
 };
+
+/** Version of the record format that this code writes, and the newest it reads. */
+export const RECORD_VERSION = 1;
+
+/** Sum over everything of a record but the sum. */
+export function sumOf(record: Omit<JournalRecord, 'sum'>): string {
+  const { v, seq, prev, fact } = record;
+  return crc32(canonical({ v, seq, prev, fact }));
+}
+
+/**
+ * A record of a fact that follows the record with sum `prev` (none for seq 1).
+ * Checked as it is written: read back from its own text it gives the same sum.
+ * @throws TypeError when the fact holds what JSON cannot carry
+ */
+export function encodeRecord(fact: Fact, prev?: string): JournalRecord {
+  if ((fact.seq === 1) !== (prev === undefined)) {
+    throw new TypeError(
+      `prev is ${String(prev)} at seq ${fact.seq}; allowed: none at 1, the last sum after it.`,
+    );
+  }
+  const body = {
+    v: RECORD_VERSION,
+    seq: fact.seq,
+    ...(prev === undefined ? {} : { prev }),
+    fact,
+  } as const;
+  const record: JournalRecord = { ...body, sum: sumOf(body) };
+  const again = JSON.parse(JSON.stringify(record)) as JournalRecord;
+  if (sumOf(again) !== record.sum) {
+    throw new TypeError(`fact ${fact.seq} does not survive being written down. Report this.`);
+  }
+  return record;
+}
+
+/** Records of contiguous facts, each tied to the one before. */
+export function encodeRecords(facts: readonly Fact[], prev?: string): readonly JournalRecord[] {
+  const records: JournalRecord[] = [];
+  let last = prev;
+  for (const fact of facts) {
+    const record = encodeRecord(fact, last);
+    records.push(record);
+    last = record.sum;
+  }
+  return records;
+}

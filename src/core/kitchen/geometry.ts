@@ -65,14 +65,20 @@ export function distanceToEdgeM(point: Point, a: Point, b: Point): number {
  * @param toleranceM a point this close to an edge counts as inside; 0 leaves edge points to rounding
  */
 export function pointInPolygon(point: Point, polygon: Polygon, toleranceM = 0): boolean {
-  const edges = edgesOf(polygon);
-  if (toleranceM > 0 && edges.some(([a, b]) => distanceToEdgeM(point, a, b) <= toleranceM)) {
+  if (
+    toleranceM > 0 &&
+    edgesOf(polygon).some(([a, b]) => distanceToEdgeM(point, a, b) <= toleranceM)
+  ) {
     return true;
   }
   let inside = false;
-  for (const [[ax, ay], [bx, by]] of edges) {
+  let from = polygon.at(-1);
+  for (const to of polygon) {
+    const [ax, ay] = from ?? to;
+    const [bx, by] = to;
     const straddles = ay > point[1] !== by > point[1];
     if (straddles && point[0] < ((bx - ax) * (point[1] - ay)) / (by - ay) + ax) inside = !inside;
+    from = to;
   }
   return inside;
 }

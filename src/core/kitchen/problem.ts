@@ -45,7 +45,13 @@ export function problemAt(
   advice: string,
 ): KitchenProblem {
   const at = path === '' ? WHOLE_FILE : path;
-  return { path: at, found, allowed, advice, message: `${at}: found ${found}; allowed: ${allowed}. ${advice}` };
+  return {
+    path: at,
+    found,
+    allowed,
+    advice,
+    message: `${at}: found ${found}; allowed: ${allowed}. ${advice}`,
+  };
 }
 
 /** The same problem with the line it stands on. */

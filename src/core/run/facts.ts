@@ -127,7 +127,11 @@ export type ClockFact =
       readonly wallS: number;
       readonly monoS: number;
     }
-  | { readonly kind: 'clock-answered'; readonly right: boolean; readonly actualWallMs: number | null }
+  | {
+      readonly kind: 'clock-answered';
+      readonly right: boolean;
+      readonly actualWallMs: number | null;
+    }
   | {
       readonly kind: 'review-answered';
       readonly question: string;

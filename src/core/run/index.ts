@@ -2,6 +2,7 @@ export { alertsDue, type Alert, type AlertFamily, type QuietSpan } from './alert
 export { apply, fold } from './apply/index.ts';
 export { decide } from './decide/index.ts';
 export type { Decision, Refusal, RefusalCode } from './decide/refusal.ts';
+export { isFactKind } from './fact-kinds.ts';
 export type { ClosedAs, Fact, FactBody } from './facts.ts';
 export { draft, perform, type IdMaker, type Performed } from './perform.ts';
 export { simulateRun, type Simulated, type SimulateOptions } from './simulate.ts';

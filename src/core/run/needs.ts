@@ -19,7 +19,8 @@ function problemOf(state: RunState, step: Step, need: Need, now: Readings): Need
   if (needed.outcome === 'skipped') return null;
   if (needed.outcome !== 'done') return { need, why: 'undone' };
   if (need.withinS === undefined) return null;
-  const carry = state.timers[carryId(step.id, state.steps[step.id]?.attempt ?? 1, need.step)];
+  const attempt = state.steps[step.id]?.attempt ?? 1;
+  const carry = state.timers[carryId(step.id, attempt, need.step, needed.attempt)];
   return carry && carry.mode === 'running' && !isDue(carry, now) && !carry.announced
     ? null
     : { need, why: 'late' };

@@ -32,7 +32,11 @@ export function draft(
   notBeforeWallMs = 0,
   idMaker: IdMaker = defaultId,
 ): { readonly facts: readonly Fact[]; readonly state: RunState } {
-  const fact = freeze(1, idMaker(1, readings), readings, { kind: 'drafted', plan, notBeforeWallMs });
+  const fact = freeze(1, idMaker(1, readings), readings, {
+    kind: 'drafted',
+    plan,
+    notBeforeWallMs,
+  });
   return { facts: [fact], state: apply(null, fact) };
 }
 

@@ -66,7 +66,8 @@ function withRest(plan: Plan, step: Step): readonly Need[] {
 /** The step of that id; the engine only ever asks for steps of its own plan. */
 export function stepOf(plan: Plan, id: string): Step {
   const step = indexOf(plan).steps.get(id);
-  if (!step) throw new RangeError(`step is "${id}"; allowed: an id of the plan. Check the journal.`);
+  if (!step)
+    throw new RangeError(`step is "${id}"; allowed: an id of the plan. Check the journal.`);
   return step;
 }
 

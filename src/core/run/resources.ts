@@ -37,7 +37,8 @@ export function shortages(
     };
     const usedBy = begun.filter((other) => other.id !== step.id && (other.demands[id] ?? 0) > 0);
     const used = usedBy.reduce((sum, other) => sum + (other.demands[id] ?? 0), 0);
-    if (used + wanted > resource.capacity + ROUNDING) found.push({ resource, usedBy, used, wanted });
+    if (used + wanted > resource.capacity + ROUNDING)
+      found.push({ resource, usedBy, used, wanted });
   }
   return found;
 }

@@ -48,8 +48,12 @@ export type ClockState = {
   readonly anchor: Readings;
   /** The latest readings of any fact: proof of life. */
   readonly lastAt: Readings;
-  /** A person is to say whether the wall time is right. */
-  readonly ask: boolean;
+  /** The clocks came apart and nobody has said yet whether the wall time is right. */
+  readonly doubt: boolean;
+  /** By how much they came apart since that was last known, s. */
+  readonly claimS: number;
+  /** Right time less time shown, by a person's last word, s. At the beginning the clock is taken to be right. */
+  readonly errorS: number;
 };
 
 /** What a step is in; `ready`, `checking` and `stalled` are derived, never stored. */
@@ -86,7 +90,8 @@ export type Timer = {
   readonly startedWallMs: number;
   /** Added to the beginning by a person's word, s. */
   readonly correctedS: number;
-  readonly mode: 'running' | 'closed' | 'void';
+  /** Closed ones are kept only while they still ring. */
+  readonly mode: 'running' | 'closed';
   /** A gap is unanswered: was the process on? While so, it cannot complete. */
   readonly gapOpen: boolean;
   /** The wall time in `span.claimS` was confirmed by a person. */

@@ -43,9 +43,7 @@ function clocks(state: RunState, now: Readings): readonly FactBody[] {
   const { anchor } = state.clock;
   if (anchor.session !== now.session) return [];
   const cause = agreement(anchor, now);
-  return cause === 'agree'
-    ? []
-    : [{ kind: 'clocks-disagree', cause, ...differences(anchor, now) }];
+  return cause === 'agree' ? [] : [{ kind: 'clocks-disagree', cause, ...differences(anchor, now) }];
 }
 
 /** Stopping: what never began is not run, what is not hot is stopped, and then the run is closed. */
@@ -247,4 +245,3 @@ function completion(state: RunState): readonly FactBody[] {
   const open = state.plan.steps.some((step) => state.steps[step.id]?.status !== 'settled');
   return open ? [] : [{ kind: 'closing-begun', as: 'completed', reason: 'All steps are settled.' }];
 }
-

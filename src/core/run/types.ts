@@ -1,4 +1,12 @@
-import type { FaultKind, Gate, Hazard, Plan, Step, TimerPurpose, TimerRole } from '../plan/index.ts';
+import type {
+  FaultKind,
+  Gate,
+  Hazard,
+  Plan,
+  Step,
+  TimerPurpose,
+  TimerRole,
+} from '../plan/index.ts';
 
 /** The two clocks of the device, read by the host at the moment of a request. Milliseconds. */
 export type Readings = {
@@ -14,11 +22,26 @@ export type Request =
   | { readonly kind: 'start-step'; readonly step: string }
   /** Ends the active stage of a step: "It glows", "Poured", "Cold water done". */
   | { readonly kind: 'confirm'; readonly step: string; readonly stage: string }
-  | { readonly kind: 'answer-gate'; readonly gate: string; readonly scopeKey: string; readonly answer: 'yes' | 'no' }
-  | { readonly kind: 'override-gate'; readonly gate: string; readonly scopeKey: string; readonly reason: string }
+  | {
+      readonly kind: 'answer-gate';
+      readonly gate: string;
+      readonly scopeKey: string;
+      readonly answer: 'yes' | 'no';
+    }
+  | {
+      readonly kind: 'override-gate';
+      readonly gate: string;
+      readonly scopeKey: string;
+      readonly reason: string;
+    }
   | { readonly kind: 'pause' }
   | { readonly kind: 'resume' }
-  | { readonly kind: 'report-fault'; readonly fault: FaultKind; readonly step?: string; readonly text?: string }
+  | {
+      readonly kind: 'report-fault';
+      readonly fault: FaultKind;
+      readonly step?: string;
+      readonly text?: string;
+    }
   | { readonly kind: 'clear-fault'; readonly faultId: string }
   | { readonly kind: 'skip-step'; readonly step: string; readonly reason: string }
   | { readonly kind: 'stop-step'; readonly step: string; readonly reason: string }
@@ -29,25 +52,40 @@ export type Request =
   | { readonly kind: 'acknowledge-timer'; readonly timer: string }
   | { readonly kind: 'extend-timer'; readonly timer: string; readonly byS: number }
   /** `went-on`: the process ran through the gap. `broke-off`: it did not. `unknown`: nobody saw. */
-  | { readonly kind: 'answer-review'; readonly question: string; readonly answer: 'went-on' | 'broke-off' | 'unknown' }
+  | {
+      readonly kind: 'answer-review';
+      readonly question: string;
+      readonly answer: 'went-on' | 'broke-off' | 'unknown';
+    }
   /** "Is 21:40 the right time now?" yes, or the right wall time. */
   | { readonly kind: 'answer-clock'; readonly right: boolean; readonly actualWallMs?: number }
   | { readonly kind: 'report-doubt'; readonly fixture: string; readonly text: string }
   /** "It was last hot at …": a rest begun earlier than its step. */
-  | { readonly kind: 'correct-time'; readonly timer: string; readonly sinceWallMs: number; readonly reason: string }
+  | {
+      readonly kind: 'correct-time';
+      readonly timer: string;
+      readonly sinceWallMs: number;
+      readonly reason: string;
+    }
   | { readonly kind: 'note'; readonly text: string };
 
 /** What the host tells of the world; goes through the same gate as requests. */
 export type Observation =
-  | { readonly kind: 'session-opened'; readonly lastHeartbeat?: Readings; readonly tornRecords: number }
+  | {
+      readonly kind: 'session-opened';
+      readonly lastHeartbeat?: Readings;
+      readonly tornRecords: number;
+    }
   | { readonly kind: 'session-closed' }
   | { readonly kind: 'storage-failed'; readonly text: string }
   | { readonly kind: 'storage-mended' }
   /** Time passed: re-anchor, let timers come due, start what is chained. */
   | { readonly kind: 'tick' };
 
-export type RunStatus = 'drafting' | 'running' | 'held' | 'suspended' | 'reviewing' | 'closing' | 'closed';
-export type StepStatus = 'waiting' | 'ready' | 'active' | 'checking' | 'stalled' | 'unwinding' | 'settled';
+export type RunStatus =
+  'drafting' | 'running' | 'held' | 'suspended' | 'reviewing' | 'closing' | 'closed';
+export type StepStatus =
+  'waiting' | 'ready' | 'active' | 'checking' | 'stalled' | 'unwinding' | 'settled';
 export type Outcome = 'done' | 'skipped' | 'failed' | 'stopped' | 'not-run';
 export type TimerStatus = 'running' | 'frozen' | 'due' | 'late' | 'doubtful' | 'void' | 'closed';
 
@@ -109,9 +147,15 @@ export type FaultView = {
   readonly cleared: boolean;
 };
 
-export type FixturePhase = 'to-clean' | 'resting' | 'ready' | 'purging' | 'hot' | 'done' | 'covered' | 'untouched';
+export type FixturePhase =
+  'to-clean' | 'resting' | 'ready' | 'purging' | 'hot' | 'done' | 'covered' | 'untouched';
 
-export type HotView = { readonly step: string; readonly hazard: Hazard; readonly makeSafe: string; readonly confirmed: boolean };
+export type HotView = {
+  readonly step: string;
+  readonly hazard: Hazard;
+  readonly makeSafe: string;
+  readonly confirmed: boolean;
+};
 
 /** Everything a screen needs, derived at one moment from the state and the readings; nothing stored. */
 export type RunView = {
@@ -134,4 +178,8 @@ export type RunView = {
   readonly wakeInS: number | null;
   readonly doneSteps: number;
   readonly allSteps: number;
+  /** Held, suspended, reviewing: why `resume` would be refused now; empty when it would be accepted. */
+  readonly resumeBlockedBy: readonly string[];
+  /** Nothing can be written down; progress waits, alarms do not. */
+  readonly storageDown: boolean;
 };

@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { isDeliberate, type Touch } from '../../../src/app/parts/press.ts';
 
-const finger: Touch = { pointerType: 'touch', widthPx: 42, heightPx: 46, heldMs: 120, touchesAtOnce: 1, movedPx: 4 };
+const finger: Touch = {
+  pointerType: 'touch',
+  widthPx: 42,
+  heightPx: 46,
+  heldMs: 120,
+  touchesAtOnce: 1,
+  movedPx: 4,
+};
 
 describe('telling a finger from a splash', () => {
   it('believes a finger, a knuckle and an elbow', () => {

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bandInWords, countdownParts, countdownText, lengthInWords, offsetInWords } from '../../../src/app/words/time.ts';
+import {
+  bandInWords,
+  countdownParts,
+  countdownText,
+  lengthInWords,
+  offsetInWords,
+} from '../../../src/app/words/time.ts';
 
 describe('words for times', () => {
   it.each([

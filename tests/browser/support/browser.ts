@@ -38,7 +38,11 @@ export function dropProfile(profile: string): void {
 function endpointOf(child: ChildProcess): Promise<string> {
   return new Promise((resolve, reject) => {
     let said = '';
-    const timer = setTimeout(() => reject(new Error(`The browser gave no debugging address within 60 s. It said: ${said}`)), 60_000);
+    const timer = setTimeout(
+      () =>
+        reject(new Error(`The browser gave no debugging address within 60 s. It said: ${said}`)),
+      60_000,
+    );
     child.stderr?.on('data', (chunk: Buffer) => {
       said += chunk.toString();
       const match = /DevTools listening on (ws:\S+)/.exec(said);

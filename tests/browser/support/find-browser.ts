@@ -10,7 +10,13 @@ export type FoundBrowser = {
   readonly env: Readonly<Record<string, string>>;
 };
 
-const INSTALLED_NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome'];
+const INSTALLED_NAMES = [
+  'chromium',
+  'chromium-browser',
+  'google-chrome',
+  'google-chrome-stable',
+  'chrome',
+];
 const INSTALLED_PLACES = [
   '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
   '/Applications/Chromium.app/Contents/MacOS/Chromium',
@@ -20,7 +26,8 @@ const INSTALLED_PLACES = [
 function installedBrowser(): string | undefined {
   const folders = (process.env['PATH'] ?? '').split(delimiter);
   for (const name of INSTALLED_NAMES)
-    for (const folder of folders) if (folder && existsSync(join(folder, name))) return join(folder, name);
+    for (const folder of folders)
+      if (folder && existsSync(join(folder, name))) return join(folder, name);
   return INSTALLED_PLACES.find((place) => existsSync(place));
 }
 
@@ -36,7 +43,14 @@ async function carriedBrowser(): Promise<FoundBrowser | undefined> {
   try {
     const { default: carried } = await import('@sparticuz/chromium');
     const path = await carried.executablePath();
-    return { path, from: 'carried', env: { LD_LIBRARY_PATH: join(tmpdir(), 'al2023', 'lib'), FONTCONFIG_PATH: join(tmpdir(), 'fonts') } };
+    return {
+      path,
+      from: 'carried',
+      env: {
+        LD_LIBRARY_PATH: join(tmpdir(), 'al2023', 'lib'),
+        FONTCONFIG_PATH: join(tmpdir(), 'fonts'),
+      },
+    };
   } finally {
     for (const name of ['AWS_EXECUTION_ENV', 'LD_LIBRARY_PATH', 'FONTCONFIG_PATH']) {
       if (before[name] === undefined) delete process.env[name];
@@ -55,7 +69,10 @@ export async function findBrowser(): Promise<FoundBrowser> {
   const named = process.env['CHROME_PATH'];
   if (wanted !== 'carried') {
     if (named) {
-      if (!existsSync(named)) throw new Error(`CHROME_PATH is ${named}, where there is no file. Point it at a Chrome or Chromium, or unset it.`);
+      if (!existsSync(named))
+        throw new Error(
+          `CHROME_PATH is ${named}, where there is no file. Point it at a Chrome or Chromium, or unset it.`,
+        );
       return { path: named, from: 'CHROME_PATH', env: {} };
     }
     const installed = installedBrowser();
@@ -70,5 +87,8 @@ export async function findBrowser(): Promise<FoundBrowser> {
 
 /** "Chromium 147.0…", as it tells itself. */
 export function browserVersion(browser: FoundBrowser): string {
-  return execFileSync(browser.path, ['--version', '--no-sandbox'], { env: { ...process.env, ...browser.env }, encoding: 'utf8' }).trim();
+  return execFileSync(browser.path, ['--version', '--no-sandbox'], {
+    env: { ...process.env, ...browser.env },
+    encoding: 'utf8',
+  }).trim();
 }

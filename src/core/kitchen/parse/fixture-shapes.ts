@@ -84,7 +84,10 @@ const sink = named(
     bowls: must(list(bowl, 1, MOST_BOWLS)),
     rimWidthM: must(number(0, 0.3)),
     tap: orElse(
-      record<Sink['tap']>({ handles: must(whole(0, 6)), sprayer: orElse(yesNo, false, 'not told') }),
+      record<Sink['tap']>({
+        handles: must(whole(0, 6)),
+        sprayer: orElse(yesNo, false, 'not told'),
+      }),
       { handles: 1, sprayer: false },
       'one handle without a sprayer is usual',
     ),

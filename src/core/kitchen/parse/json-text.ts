@@ -66,7 +66,10 @@ class Scanner {
     const value = this.#value('', 0);
     this.#space();
     if (this.#at < this.#text.length) {
-      this.#stop('the end of the file', 'One kitchen a file: take out what stands after the last }.');
+      this.#stop(
+        'the end of the file',
+        'One kitchen a file: take out what stands after the last }.',
+      );
     }
     return value;
   }
@@ -79,9 +82,10 @@ class Scanner {
 
   #foundHere(): string {
     if (this.#at >= this.#text.length) return 'the end of the file';
-    const word = /[^\s,:[\]{}"]{1,20}|[\s\S]/uy;
+    const word = /"[^"\n\r]{0,30}"|[^\s,:[\]{}"]{1,20}|[\s\S]/uy;
     word.lastIndex = this.#at;
-    return JSON.stringify(word.exec(this.#text)?.[0] ?? '');
+    const found = word.exec(this.#text)?.[0] ?? '';
+    return found.length > 1 && found.startsWith('"') ? found : JSON.stringify(found);
   }
 
   /** Skips white space and counts lines, whether they end in LF, CR or both. */
@@ -103,7 +107,10 @@ class Scanner {
     this.lineOf.set(path, this.#line);
     const letter = this.#text[this.#at];
     if (depth > DEEPEST) {
-      this.#stop(`at most ${DEEPEST} brackets inside each other`, 'Close brackets that were left open.');
+      this.#stop(
+        `at most ${DEEPEST} brackets inside each other`,
+        'Close brackets that were left open.',
+      );
     }
     if (letter === '{') return this.#object(path, depth);
     if (letter === '[') return this.#list(path, depth);
@@ -123,7 +130,10 @@ class Scanner {
       return Number(digits);
     }
     for (const [word, value] of WORDS) {
-      if (this.#text.startsWith(word, this.#at) && !/\w/.test(this.#text[this.#at + word.length] ?? '')) {
+      if (
+        this.#text.startsWith(word, this.#at) &&
+        !/\w/.test(this.#text[this.#at + word.length] ?? '')
+      ) {
         this.#at += word.length;
         return value;
       }
@@ -179,16 +189,7 @@ class Scanner {
   #name(): string {
     this.#space();
     if (this.#text[this.#at] !== '"') {
-      const letter = this.#text[this.#at] ?? '';
-      const advice =
-        letter === '}'
-          ? 'Take out the comma before it.'
-          : /[\d]/.test(letter)
-            ? 'Write decimals with a point, not a comma: 1.5.'
-            : letter === '/' || letter === '#'
-              ? 'Notes go into a "comment" field.'
-              : 'Put the name of the field between double quotes ".';
-      this.#stop('the name of a field in quotes', advice);
+      this.#stop('the name of a field in quotes', this.#nameAdvice());
     }
     const name = this.#string();
     this.#space();
@@ -197,6 +198,15 @@ class Scanner {
     }
     this.#at += 1;
     return name;
+  }
+
+  #nameAdvice(): string {
+    const letter = this.#text[this.#at];
+    if (letter === undefined) return 'The file breaks off: close every { and [ that was opened.';
+    if (letter === '}') return 'Take out the comma before it.';
+    if (/\d/.test(letter)) return 'Write decimals with a point, not a comma: 1.5.';
+    if (letter === '/' || letter === '#') return 'Notes go into a "comment" field.';
+    return 'Put the name of the field between double quotes ".';
   }
 
   /** After a value: a comma goes on, the bracket ends. */

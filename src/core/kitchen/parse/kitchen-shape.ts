@@ -1,6 +1,13 @@
 import type { Circuit, Household, Kitchen, Override, Place, Room, Vessel } from '../types.ts';
 import { COUNTRY_CODES } from '../country.ts';
-import { dateShape, idShape, nameShape, powerShape, voltsShape, wordsShape } from './common-shapes.ts';
+import {
+  dateShape,
+  idShape,
+  nameShape,
+  powerShape,
+  voltsShape,
+  wordsShape,
+} from './common-shapes.ts';
 import { fixtureShape } from './fixture-shapes.ts';
 import { choice, form, number, only, whole, yesNo } from './leaves.ts';
 import { list, may, must, orElse, orReckon, record } from './record.ts';
@@ -55,7 +62,10 @@ const room = record<Room>({
   floorAreaM2: must(number(1, 1000)),
   heightM: orElse(number(1.8, 10), 2.5, 'a usual ceiling height'),
   hood: orElse(
-    record<Room['hood']>({ kind: must(hoodKindShape), flowLS: orElse(number(0, 5000), 0, 'not told') }),
+    record<Room['hood']>({
+      kind: must(hoodKindShape),
+      flowLS: orElse(number(0, 5000), 0, 'not told'),
+    }),
     { kind: 'none', flowLS: 0 },
     'no hood was told: the careful side',
   ),
@@ -101,7 +111,9 @@ const countryShape = form(
 );
 
 const kitchenFields = record<Kitchen>({
-  format: must(only(FILE_FORMAT, 'This marks a kitchen file; without it the file is another kind.')),
+  format: must(
+    only(FILE_FORMAT, 'This marks a kitchen file; without it the file is another kind.'),
+  ),
   version: must(only(FILE_VERSION, 'Write 1: the version of this format.')),
   name: must(nameShape),
   comment: may(wordsShape),

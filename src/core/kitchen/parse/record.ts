@@ -98,7 +98,7 @@ export function record<T extends object>(fields: Fields<T>): Shape<T> {
       additionalProperties: false,
     },
     arrange(value) {
-      const raw: Raw = { ...value };
+      const raw: Raw = Object.fromEntries(Object.entries(value));
       const present = entries.filter(([name]) => raw[name] !== undefined);
       return Object.fromEntries(present.map(([name, f]) => [name, f.shape.arrange(raw[name])]));
     },
@@ -186,4 +186,3 @@ export function byKind<T extends { readonly kind: string }>(
     },
   };
 }
-

@@ -35,7 +35,7 @@ export function beginState(
     gates: {},
     faults: [],
     questions: [],
-    clock: { anchor: at, lastAt: at, ask: false },
+    clock: { anchor: at, lastAt: at, doubt: false, claimS: 0, errorS: 0 },
     idle: null,
     storageDown: false,
   };

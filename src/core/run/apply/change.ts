@@ -6,7 +6,8 @@ import type { Readings } from '../types.ts';
 /** The state of a step of the plan. */
 export function known(state: RunState, step: string): StepState {
   const found = state.steps[step];
-  if (!found) throw new RangeError(`step is "${step}"; allowed: an id of the plan. Check the journal.`);
+  if (!found)
+    throw new RangeError(`step is "${step}"; allowed: an id of the plan. Check the journal.`);
   return found;
 }
 
@@ -37,20 +38,22 @@ export function changeTimers(
 }
 
 /**
- * Ends timers for good. `heard`: a person is at hand, nothing needs to sound
- * any more; otherwise an unanswered alert goes on until it is acknowledged.
+ * Ends timers for good: they leave the state, and their ids are never used
+ * again. One that came due and was not `heard` stays, closed, until a person
+ * has answered it.
  */
 export function closeTimers(
   state: RunState,
   match: (timer: Timer) => boolean,
   heard: boolean,
-  mode: 'closed' | 'void' = 'closed',
 ): RunState {
-  return changeTimers(state, match, (timer) => ({
-    ...timer,
-    mode,
-    acknowledged: timer.acknowledged || heard,
-  }));
+  const timers: Record<string, Timer> = {};
+  for (const [id, timer] of Object.entries(state.timers)) {
+    if (timer.mode === 'closed' || !match(timer)) timers[id] = timer;
+    else if (timer.announced && !timer.acknowledged && !heard)
+      timers[id] = { ...timer, mode: 'closed' };
+  }
+  return { ...state, timers };
 }
 
 /** Timers of the stage of a step in progress; carries, which have no stage, are not among them. */
@@ -65,7 +68,7 @@ export function halt(
   reason: string,
   at: Readings,
 ): RunState {
-  const idle = state.idle ?? startSpan(at);
+  const idle = state.idle ?? startSpan(at, state.clock.doubt);
   if (state.status === 'reviewing') {
     return { ...state, reviewFrom: status, reason, idle };
   }
@@ -81,12 +84,10 @@ export function goOn(state: RunState, at: Readings): RunState {
   return { ...lapseGates(state, idleS), status: 'running', reason: '', idle: null };
 }
 
-/** Silences what still rings of a step whose timer has ended by itself: a person is there. */
-export function hear(state: RunState, steps: readonly string[]): RunState {
-  return putTimers(
-    state,
-    Object.values(state.timers)
-      .filter((timer) => timer.mode === 'closed' && !timer.acknowledged && steps.includes(timer.step))
-      .map((timer) => ({ ...timer, acknowledged: true })),
+/** Silences what still rings of steps whose timer has ended by itself: a person is there. */
+export function hear(state: RunState, match: (timer: Timer) => boolean): RunState {
+  const rings = Object.entries(state.timers).filter(
+    ([, timer]) => timer.mode === 'running' || !match(timer),
   );
+  return { ...state, timers: Object.fromEntries(rings) };
 }

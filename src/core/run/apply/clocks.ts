@@ -3,8 +3,15 @@ import type { FactBody } from '../facts.ts';
 import { lapseGates } from '../gates.ts';
 import { stepOf } from '../plan-index.ts';
 import type { OpenQuestion, RunState, StepState, Timer } from '../state.ts';
-import { answerClock, clockQuestionDue, closeGap, leaveInDoubt, reanchor } from '../timers/claims.ts';
-import { gainInSession, gainOverGap, startSpan } from '../timers/span.ts';
+import {
+  answerClock,
+  clockQuestion,
+  closeGap,
+  doubtClock,
+  leaveInDoubt,
+  reanchor,
+} from '../timers/claims.ts';
+import { gainInSession, gainOverGap, startSpan, type Gain } from '../timers/span.ts';
 import { isAlarm } from '../timers/timer.ts';
 import type { Readings } from '../types.ts';
 import { changeTimers, putStep } from './change.ts';
@@ -14,14 +21,12 @@ type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 
 /** The clocks of one session came apart: sleep, or a clock set. */
 export function applyClocks(state: RunState, at: Readings, seq: number): RunState {
-  const from = state.clock.anchor;
-  const gain = gainInSession(from, at);
+  const { claimS } = gainInSession(state.clock.anchor, at);
   const moved = reanchor(state, (anchor) => gainInSession(anchor, at), at);
-  const asked = { ...moved, clock: { ...moved.clock, anchor: at } };
-  const unprovedS = gain.claimS;
-  if (unprovedS <= 0) return withClockQuestion(asked);
-  const lapsed = lapseGates(asked, unprovedS);
-  return withClockQuestion(openReview(lapsed, unprovedS, seq, false));
+  const clock = { ...doubtClock(moved.clock, claimS, true), anchor: at };
+  const anchored = { ...moved, clock };
+  if (claimS <= 0) return anchored;
+  return openReview(lapseGates(anchored, claimS), claimS, seq, false);
 }
 
 /** A page opened on this run: everything since the last proof of life is a gap. */
@@ -32,16 +37,17 @@ export function applySession(
   seq: number,
 ): RunState {
   const alive = lastAlive(state, body.lastHeartbeat);
-  const gapS = Math.max(0, (at.wallMs - alive.wallMs) / 1000);
-  const moved = reanchor(
-    state,
-    (anchor) => gainOverGap(anchor, alive, at, state.notBeforeWallMs),
-    at,
-  );
-  const anchored: RunState = { ...moved, clock: { ...moved.clock, anchor: at } };
+  const gainFrom = (anchor: Readings): Gain =>
+    gainOverGap(anchor, alive, at, state.notBeforeWallMs);
+  const gap = gainFrom(alive);
+  const plausible = gap.bound === 'finite';
+  const moved = reanchor(state, gainFrom, at);
+  const { claimS } = gainFrom(state.clock.anchor);
+  const clock = { ...doubtClock(moved.clock, claimS, plausible), anchor: at };
+  const anchored: RunState = { ...moved, clock };
   if (state.status === 'drafting' || state.status === 'closing') return anchored;
-  const lapsed = lapseGates(anchored, gapS);
-  return withClockQuestion(openReview(lapsed, gapS, seq, true));
+  const lapsed = lapseGates(anchored, plausible ? gap.claimS : Infinity);
+  return openReview(lapsed, Math.max(0, gap.claimS), seq, true);
 }
 
 /** The later of the last fact and the last heartbeat, if that is of the same session. */
@@ -52,21 +58,12 @@ function lastAlive(state: RunState, heartbeat: Readings | null): Readings {
     : lastAt;
 }
 
-function withClockQuestion(state: RunState): RunState {
-  return { ...state, clock: { ...state.clock, ask: clockQuestionDue(state) } };
-}
-
 /**
  * Asks about every stage in progress whose work may have broken off in the
  * gap. Always a review after a new session; after a sleep only if something
  * is to be asked.
  */
-function openReview(
-  state: RunState,
-  gapS: number,
-  seq: number,
-  always: boolean,
-): RunState {
+function openReview(state: RunState, gapS: number, seq: number, always: boolean): RunState {
   if (state.status === 'closing' || state.status === 'drafting') return state;
   let next = state;
   const questions: OpenQuestion[] = [];
@@ -88,7 +85,7 @@ function openReview(
     questions,
     status: 'reviewing',
     reviewFrom: from === 'held' || from === 'suspended' ? from : 'running',
-    idle: next.idle ?? startSpan(next.clock.anchor),
+    idle: next.idle ?? startSpan(next.clock.anchor, next.clock.doubt),
   };
 }
 
@@ -119,9 +116,8 @@ export function applyClockAnswer(
   body: Body<'clock-answered'>,
   at: Readings,
 ): RunState {
-  const errorS = body.actualWallMs === null ? null : (body.actualWallMs - at.wallMs) / 1000;
-  const answered = answerClock(state, body.right, errorS);
-  return leaveWhenAnswered({ ...answered, clock: { ...answered.clock, ask: false } }, at);
+  const toldS = body.actualWallMs === null ? null : (body.actualWallMs - at.wallMs) / 1000;
+  return leaveWhenAnswered(answerClock(state, body.right ? 0 : toldS), at);
 }
 
 /** What a person saw of one stage: it went on, it broke off, or nobody knows. */
@@ -141,7 +137,9 @@ export function applyReview(
     body.answer === 'broke-off' || (body.answer === 'unknown' && stage?.resumption !== 'ask');
   let next: RunState;
   if (!brokeOff) {
-    next = changeTimers(asked, ofStage, body.answer === 'went-on' ? closeGap : leaveInDoubt);
+    next = changeTimers(asked, ofStage, (timer) =>
+      body.answer === 'went-on' ? closeGap(timer, state.clock.doubt) : leaveInDoubt(timer),
+    );
   } else if (stage?.resumption === 'void') {
     next = unwindStep(asked, step, 'failed', 'It was interrupted and cannot be repeated.');
   } else {
@@ -154,6 +152,7 @@ export function applyReview(
 
 /** The last answer is the person's word to go on to where it was. */
 function leaveWhenAnswered(state: RunState, at: Readings): RunState {
-  if (state.status !== 'reviewing' || state.questions.length > 0 || state.clock.ask) return state;
+  if (state.status !== 'reviewing' || state.questions.length > 0 || clockQuestion(state))
+    return state;
   return leaveReview(state, at);
 }

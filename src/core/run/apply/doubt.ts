@@ -27,7 +27,9 @@ export function applyDoubt(state: RunState, body: Body<'doubt-reported'>, at: Re
       continue;
     }
     next =
-      one.status === 'settled' ? renew(next, step.id, one.attempt + 1) : stopAndRenew(next, step, body.text);
+      one.status === 'settled'
+        ? renew(next, step.id, one.attempt + 1)
+        : stopAndRenew(next, step, body.text);
   }
   for (const step of state.plan.steps) {
     if (step.kind !== 'rest' || step.fixture !== body.fixture) continue;

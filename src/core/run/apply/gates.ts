@@ -24,7 +24,7 @@ export function applyGateAnswer(
   return putGate(state, {
     ...before,
     value: body.answer,
-    settling: settles ? startSpan(at) : null,
+    settling: settles ? startSpan(at, state.clock.doubt) : null,
     overriddenBy: '',
   });
 }
@@ -52,9 +52,7 @@ export function tripGate(state: RunState, gateId: string, key: string, at: Readi
   });
   const behind = (step: string): boolean => {
     const plan = stepOf(state.plan, step);
-    return (
-      plan.gates.includes(gateId) && scopeKey(gate, plan, known(state, step).attempt) === key
-    );
+    return plan.gates.includes(gateId) && scopeKey(gate, plan, known(state, step).attempt) === key;
   };
   return halt(unwindHot(shut, behind, gate.makeSafe), 'suspended', gate.say, at);
 }

@@ -6,8 +6,13 @@ import { closeTimers, goOn, halt, putStep } from './change.ts';
 
 type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 
+/** The wall clock is taken to be right when the run starts; what it does after is watched. */
 export function applyRunStart(state: RunState, at: Readings): RunState {
-  return { ...state, status: 'running', clock: { ...state.clock, anchor: at } };
+  return {
+    ...state,
+    status: 'running',
+    clock: { ...state.clock, anchor: at, doubt: false, claimS: 0 },
+  };
 }
 
 export function applyPause(state: RunState, at: Readings): RunState {
@@ -70,6 +75,11 @@ export function unwindStep(
 }
 
 export function applyRunClosed(state: RunState, body: Body<'run-closed'>): RunState {
-  const quiet = closeTimers(state, () => true, true);
-  return { ...quiet, status: 'closed', closedAs: body.as, reason: body.reason, clock: { ...quiet.clock, ask: false } };
+  return {
+    ...state,
+    timers: {},
+    status: 'closed',
+    closedAs: body.as,
+    reason: body.reason,
+  };
 }

@@ -15,7 +15,9 @@ export function enterStage(state: RunState, step: string, stage: number, at: Rea
   const next = putStep(state, step, { status: 'active', stage, begun: true, restart: '' });
   const plan = stepOf(state.plan, step);
   const entered = stageOf(plan, stage);
-  return entered ? putTimers(next, startStageTimers(plan, known(next, step), entered, at)) : next;
+  if (!entered) return next;
+  const timers = startStageTimers(plan, known(next, step), entered, at, state.clock.doubt);
+  return putTimers(next, timers);
 }
 
 export function applyStart(state: RunState, body: Body<'step-started'>, at: Readings): RunState {
@@ -25,7 +27,8 @@ export function applyStart(state: RunState, body: Body<'step-started'>, at: Read
     true,
   );
   const needed = stepOf(state.plan, body.step).needs.map((need) => need.step);
-  const heard = body.by === 'person' ? hear(carriesUsed, needed) : carriesUsed;
+  const heard =
+    body.by === 'person' ? hear(carriesUsed, (timer) => needed.includes(timer.step)) : carriesUsed;
   return enterStage(heard, body.step, 0, at);
 }
 
@@ -37,13 +40,17 @@ export function applyStageEnd(state: RunState, body: Body<'stage-ended'>, at: Re
     body.by === 'person',
   );
   const quiet = closeTimers(closed, ofStep(body.step), true);
-  const heard = body.by === 'person' ? hear(quiet, [body.step]) : quiet;
+  const heard = body.by === 'person' ? hear(quiet, ofStep(body.step)) : quiet;
   return enterStage(heard, body.step, known(state, body.step).stage + 1, at);
 }
 
-export function applyRestart(state: RunState, body: Body<'stage-restarted'>, at: Readings): RunState {
+export function applyRestart(
+  state: RunState,
+  body: Body<'stage-restarted'>,
+  at: Readings,
+): RunState {
   const round = known(state, body.step).round + 1;
-  const quiet = closeTimers(state, ofStep(body.step), true, 'void');
+  const quiet = closeTimers(state, ofStep(body.step), true);
   const stage = Math.max(0, stageNumber(stepOf(state.plan, body.step), body.stage));
   return enterStage(putStep(quiet, body.step, { round }), body.step, stage, at);
 }
@@ -111,8 +118,10 @@ function startCarries(state: RunState, needed: string, at: Readings): RunState {
       lengthS: withinS,
       label: `Use within this time after “${stepOf(state.plan, needed).title}”`,
     };
-    const id = carryId(dependent.id, one.attempt, needed);
-    next = putTimers(next, [startTimer(id, dependent.id, one.attempt, '', spec, at)]);
+    const id = carryId(dependent.id, one.attempt, needed, known(state, needed).attempt);
+    next = putTimers(next, [
+      startTimer(id, dependent.id, one.attempt, '', spec, at, state.clock.doubt),
+    ]);
   }
   return next;
 }

@@ -2,13 +2,14 @@ import type { FactBody } from '../facts.ts';
 import type { RunState, Timer } from '../state.ts';
 import { startSpan } from '../timers/span.ts';
 import type { Readings } from '../types.ts';
-import { putTimers } from './change.ts';
+import { hear, putTimers } from './change.ts';
 
 type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 
 function timerOf(state: RunState, id: string): Timer {
   const timer = state.timers[id];
-  if (!timer) throw new RangeError(`timer is "${id}"; allowed: one that was started. Check the journal.`);
+  if (!timer)
+    throw new RangeError(`timer is "${id}"; allowed: one that was started. Check the journal.`);
   return timer;
 }
 
@@ -26,13 +27,14 @@ export function applyAcknowledge(
   at: Readings,
 ): RunState {
   const timer = timerOf(state, body.timer);
-  if (timer.mode !== 'running' || timer.spec.repeats !== true) {
+  if (timer.mode === 'closed') return hear(state, (one) => one.id === timer.id);
+  if (timer.spec.repeats !== true) {
     return putTimers(state, [{ ...timer, acknowledged: true }]);
   }
   return putTimers(state, [
     {
       ...timer,
-      span: startSpan(at),
+      span: startSpan(at, state.clock.doubt),
       cause: timer.cause + 1,
       announced: false,
       acknowledged: false,

@@ -1,6 +1,7 @@
 import { trippedGates } from '../gates.ts';
 import { openFaults, policyOf } from '../faults.ts';
 import type { RunState } from '../state.ts';
+import { clockQuestion } from '../timers/claims.ts';
 import type { Readings, Request } from '../types.ts';
 import { accept, refuse, type Decision, type Refusal } from './refusal.ts';
 
@@ -20,7 +21,7 @@ export function resumeObstacles(state: RunState, now: Readings): readonly Refusa
   if (state.status === 'reviewing') {
     if (state.questions.length > 0)
       found.push({ code: 'review-open', message: 'Answer first what happened in the gap.' });
-    if (state.clock.ask)
+    if (clockQuestion(state))
       found.push({ code: 'review-open', message: 'Say first whether the time shown is right.' });
     return found;
   }
@@ -34,7 +35,9 @@ export function resumeObstacles(state: RunState, now: Readings): readonly Refusa
   }
   for (const { gate, known } of trippedGates(state, now)) {
     const message =
-      known.value === 'yes' ? `Wait until it has settled: ${gate.ask}` : `Answer first: ${gate.ask}`;
+      known.value === 'yes'
+        ? `Wait until it has settled: ${gate.ask}`
+        : `Answer first: ${gate.ask}`;
     found.push({ code: 'gate-shut', message });
   }
   return found;
@@ -54,7 +57,8 @@ export function stopRun(state: RunState, asked: Asked<'stop-run'>): Decision {
 }
 
 export function takeNote(asked: Asked<'note'>): Decision {
-  if (asked.text.trim() === '') return refuse('reason-missing', 'The note is empty. Write something.');
+  if (asked.text.trim() === '')
+    return refuse('reason-missing', 'The note is empty. Write something.');
   return accept({ kind: 'noted', text: asked.text });
 }
 

@@ -34,7 +34,10 @@ export function overrideGate(state: RunState, asked: Asked<'override-gate'>): De
   const unknown = refuseUnknown(state, asked.gate, asked.scopeKey);
   if (unknown) return unknown;
   if (indexOf(state.plan).gates.get(asked.gate)?.signal === 'DANGER') {
-    return refuse('danger-gate', 'This guards against death or grave injury. It cannot be overridden.');
+    return refuse(
+      'danger-gate',
+      'This guards against death or grave injury. It cannot be overridden.',
+    );
   }
   if (asked.reason.trim() === '') {
     return refuse('reason-missing', 'Write why it may be overridden; it goes into the record.');

@@ -1,13 +1,6 @@
 import type { RunState } from '../state.ts';
 import type { Observation, Readings, Request } from '../types.ts';
-import {
-  pause,
-  reportDoubt,
-  resume,
-  startRun,
-  stopRun,
-  takeNote,
-} from './control.ts';
+import { pause, reportDoubt, resume, startRun, stopRun, takeNote } from './control.ts';
 import { clearFault, confirmSafe, reportFault } from './faults.ts';
 import { answerGate, overrideGate } from './gates.ts';
 import { observe } from './observe.ts';

@@ -16,7 +16,6 @@ export type RefusalCode =
   | 'unknown-scope'
   | 'unknown-fault'
   | 'unknown-fixture'
-  | 'unknown-timer'
   | 'unknown-question'
   | 'already-begun'
   | 'already-settled'

@@ -1,4 +1,5 @@
 import type { RunState } from '../state.ts';
+import { clockQuestion } from '../timers/claims.ts';
 import type { Request } from '../types.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
 
@@ -12,7 +13,7 @@ export function answerReview(state: RunState, asked: Asked<'answer-review'>): De
 }
 
 export function answerClockQuestion(state: RunState, asked: Asked<'answer-clock'>): Decision {
-  if (!state.clock.ask) return refuse('nothing-asked', 'Nobody asked for the time.');
+  if (!clockQuestion(state)) return refuse('nothing-asked', 'Nobody asked for the time.');
   const actual = asked.right ? null : (asked.actualWallMs ?? null);
   if (actual !== null && !(actual >= state.notBeforeWallMs && Number.isFinite(actual))) {
     return refuse(

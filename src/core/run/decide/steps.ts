@@ -68,10 +68,16 @@ export function confirmObstacles(state: RunState, step: Step, now: Readings): re
   if (stage.say === undefined)
     found.push({ code: 'ends-by-itself', message: 'This part ends by its clock.' });
   if (faultsOf(state, step.id).length > 0)
-    found.push({ code: 'fault-open', message: 'Put right first what was reported about this step.' });
+    found.push({
+      code: 'fault-open',
+      message: 'Put right first what was reported about this step.',
+    });
   const holds = Object.values(state.timers).filter(
     (timer) =>
-      timer.mode === 'running' && timer.step === step.id && timer.stage === stage.id && isHold(timer),
+      timer.mode === 'running' &&
+      timer.step === step.id &&
+      timer.stage === stage.id &&
+      isHold(timer),
   );
   if (holds.some((timer) => timer.gapOpen))
     found.push({ code: 'gap-unanswered', message: 'Say first what happened in the gap.' });

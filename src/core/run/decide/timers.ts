@@ -6,18 +6,18 @@ import { accept, refuse, type Decision } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
 
-function unknownTimer(id: string): Decision {
-  return refuse('unknown-timer', `Timer is “${id}”; allowed: one that was started.`);
+function timerClosed(id: string): Decision {
+  return refuse('timer-closed', `Timer is “${id}”; allowed: one that runs or calls. It has ended.`);
 }
 
 /** Is it sounding for an answer? Also after its stage ended by itself. */
 export function isAlerting(timer: Timer): boolean {
-  return timer.announced && !timer.acknowledged && timer.mode !== 'void';
+  return timer.announced && !timer.acknowledged;
 }
 
 export function acknowledgeTimer(state: RunState, asked: Asked<'acknowledge-timer'>): Decision {
   const timer = state.timers[asked.timer];
-  if (!timer) return unknownTimer(asked.timer);
+  if (!timer) return timerClosed(asked.timer);
   if (!isAlerting(timer)) return refuse('not-alerting', 'This clock does not call for an answer.');
   return accept({ kind: 'timer-acknowledged', timer: timer.id, cause: timer.cause });
 }
@@ -25,8 +25,8 @@ export function acknowledgeTimer(state: RunState, asked: Asked<'acknowledge-time
 /** A minimum may be made longer. An alarm may not be put off (I-07). */
 export function extendTimer(state: RunState, asked: Asked<'extend-timer'>): Decision {
   const timer = state.timers[asked.timer];
-  if (!timer) return unknownTimer(asked.timer);
-  if (timer.mode !== 'running') return refuse('timer-closed', 'This clock has ended.');
+  if (!timer) return timerClosed(asked.timer);
+  if (timer.mode !== 'running') return timerClosed(timer.id);
   if (timer.spec.purpose === 'at-most')
     return refuse('cannot-extend', 'An alarm cannot be put off. Answer it when it sounds.');
   if (!(asked.byS > 0 && asked.byS <= EXTEND_MAX_S)) {
@@ -45,8 +45,8 @@ export function correctTime(
   now: Readings,
 ): Decision {
   const timer = state.timers[asked.timer];
-  if (!timer) return unknownTimer(asked.timer);
-  if (timer.mode !== 'running') return refuse('timer-closed', 'This clock has ended.');
+  if (!timer) return timerClosed(asked.timer);
+  if (timer.mode !== 'running') return timerClosed(timer.id);
   if (timer.spec.purpose !== 'at-least' || !isHold(timer)) {
     return refuse('cannot-correct', 'Only a wait such as a rest can be dated back.');
   }

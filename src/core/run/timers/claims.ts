@@ -1,7 +1,7 @@
 import { ASK_CLOCK_S } from '../constants.ts';
-import type { RunState, Timer } from '../state.ts';
+import type { ClockState, RunState, Timer } from '../state.ts';
 import type { Readings } from '../types.ts';
-import { carry, correctWall, creditClaim, dropClaim, type Gain, type Span } from './span.ts';
+import { carry, creditClaim, dropClaim, settleClaim, type Gain, type Span } from './span.ts';
 import { isAlarm } from './timer.ts';
 
 /** Every open stopwatch of the state (timers, settling gates, time not running) through one function. */
@@ -26,42 +26,47 @@ export function reanchor(
   return mapSpans(state, (span) => carry(span, gainOf(span.anchor), to));
 }
 
-/** Is there unproved time on a minimum that is worth asking about, or no plausible clock at all? */
-export function clockQuestionDue(state: RunState): boolean {
-  return Object.values(state.timers).some(
-    (timer) =>
-      timer.mode === 'running' &&
-      !timer.clockProved &&
-      (timer.span.bound === 'until-clock' || (!isAlarm(timer) && timer.span.claimS > ASK_CLOCK_S)),
+/** Adds an unproved stretch to the doubt about the wall clock. */
+export function doubtClock(clock: ClockState, claimS: number, plausible: boolean): ClockState {
+  const sum = clock.claimS + claimS;
+  const doubt = clock.doubt || !plausible || Math.abs(sum) > ASK_CLOCK_S;
+  return { ...clock, claimS: sum, doubt };
+}
+
+/** Is a person to say whether the time shown is right? Only while a clock runs for which it matters. */
+export function clockQuestion(state: RunState): boolean {
+  return (
+    state.clock.doubt &&
+    Object.values(state.timers).some(
+      (timer) =>
+        timer.mode === 'running' && (!isAlarm(timer) || timer.span.bound === 'until-clock'),
+    )
   );
 }
 
 /**
- * Applies a person's word about the wall clock. Right: the wall differences
- * count. Wrong by a known error: they count after correction. Wrong and
- * unknown: they count for nothing, and nothing bounds an alarm.
+ * Applies a person's word about the wall clock: its error now, s (right time
+ * less time shown; 0 when it is right), or null when nobody knows. Taken
+ * against the error known before, the wall differences since then count.
  */
-export function answerClock(state: RunState, right: boolean, errorS: number | null): RunState {
+export function answerClock(state: RunState, errorS: number | null): RunState {
+  const changeS = errorS === null ? null : errorS - state.clock.errorS;
   const moved = mapSpans(state, (span, timer) => {
-    if (!right && errorS === null) return dropClaim(span);
-    const known = right ? loseBound(span) : correctWall(span, errorS ?? 0);
-    return timer?.gapOpen ? known : creditClaim(known);
+    if (changeS === null) return dropClaim(span);
+    const settled = settleClaim(span, changeS);
+    return timer?.gapOpen ? settled : creditClaim(settled);
   });
   const timers: Record<string, Timer> = {};
   for (const [id, timer] of Object.entries(moved.timers)) {
     timers[id] = timer.gapOpen ? { ...timer, clockProved: true } : timer;
   }
-  return { ...moved, timers };
+  const clock = { ...state.clock, errorS: errorS ?? state.clock.errorS, claimS: 0, doubt: false };
+  return { ...moved, timers, clock };
 }
 
-/** The clock is right now, so it was wrong before: what it showed then bounds nothing. */
-function loseBound(span: Span): Span {
-  return span.bound === 'until-clock' ? { ...span, bound: 'lost' } : span;
-}
-
-/** A person saw that the process went on through the gap. */
-export function closeGap(timer: Timer): Timer {
-  const counts = timer.clockProved || timer.span.claimS <= ASK_CLOCK_S;
+/** A person saw that the process went on through the gap; it counts unless the clock is in doubt. */
+export function closeGap(timer: Timer, clockInDoubt: boolean): Timer {
+  const counts = timer.clockProved || !clockInDoubt;
   return {
     ...timer,
     gapOpen: false,

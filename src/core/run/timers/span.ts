@@ -16,10 +16,12 @@ export type Span = {
   readonly atLeastS: number;
   /** The bounded part; see `bound`. */
   readonly atMostS: number;
-  /** Wall time that went by unproved; counts once a person says the clock is right. Negative: the wall clock stands before the last proof of life. */
+  /** Wall time less monotonic time where they disagree; counts once a person says the clock is right. Negative after a clock was set back. */
   readonly claimS: number;
   /** `until-clock`: no upper bound until a person tells the time. `lost`: none any more. */
   readonly bound: 'finite' | 'until-clock' | 'lost';
+  /** Was the error of the wall clock known where the claim began? `lost`: nobody will ever know. */
+  readonly base: 'known' | 'doubt' | 'lost';
 };
 
 /** What one stretch between two readings adds to a span. */
@@ -70,9 +72,14 @@ export function gainInSession(from: Readings, to: Readings): Gain {
     case 'agree':
       return { atLeastS, atMostS, claimS: 0, bound: 'finite' };
     case 'slept':
-      return { atLeastS, atMostS: wallS + CLOCK_TOLERANCE_S, claimS: wallS - monoS, bound: 'finite' };
+      return {
+        atLeastS,
+        atMostS: wallS + CLOCK_TOLERANCE_S,
+        claimS: wallS - monoS,
+        bound: 'finite',
+      };
     case 'back':
-      return { atLeastS, atMostS, claimS: 0, bound: 'lost' };
+      return { atLeastS, atMostS, claimS: wallS - monoS, bound: 'lost' };
   }
 }
 
@@ -93,7 +100,7 @@ export function gainOverGap(
   const plausible = gapS >= -CLOCK_TOLERANCE_S && to.wallMs >= notBeforeWallMs;
   return {
     atLeastS: proved.atLeastS,
-    atMostS: proved.atMostS + Math.max(0, gapS) + CLOCK_TOLERANCE_S,
+    atMostS: proved.atMostS + (plausible ? Math.max(0, gapS) : gapS) + CLOCK_TOLERANCE_S,
     claimS: proved.claimS + (plausible ? Math.max(0, gapS) : gapS),
     bound: looser(proved.bound, plausible ? 'finite' : 'until-clock'),
   };
@@ -105,13 +112,16 @@ function looser(a: Span['bound'], b: Span['bound']): Span['bound'] {
   return LOOSENESS[a] >= LOOSENESS[b] ? a : b;
 }
 
-export function startSpan(at: Readings): Span {
-  return { anchor: at, atLeastS: 0, atMostS: 0, claimS: 0, bound: 'finite' };
+/** A stopwatch that begins now; `inDoubt`: while nobody knows whether the wall clock is right. */
+export function startSpan(at: Readings, inDoubt: boolean): Span {
+  const base = inDoubt ? 'doubt' : 'known';
+  return { anchor: at, atLeastS: 0, atMostS: 0, claimS: 0, bound: 'finite', base };
 }
 
 /** Moves a gain into what is carried and puts the anchor at `to`. */
 export function carry(span: Span, gain: Gain, to: Readings): Span {
   return {
+    ...span,
     anchor: to,
     atLeastS: span.atLeastS + gain.atLeastS,
     atMostS: span.atMostS + gain.atMostS,
@@ -138,23 +148,37 @@ export function elapsed(span: Span, now: Readings): Elapsed {
   };
 }
 
-/** Counts the claimed wall time as proved: a person said so. */
+/**
+ * Settles what is claimed by a person's word about the wall clock, whose error
+ * changed by `errorChangeS` since it was last known (0: it is as right as it
+ * was). Wall time that contradicts itself bounds nothing. A span that began
+ * while the clock was in doubt cannot be corrected, since nobody knows on
+ * which side of its beginning the error came in.
+ */
+export function settleClaim(span: Span, errorChangeS: number): Span {
+  const usable = span.base === 'known' || (span.base === 'doubt' && errorChangeS === 0);
+  if (span.claimS === 0 && span.bound !== 'until-clock') return { ...span, base: 'known' };
+  if (!usable) return { ...dropClaim(span), base: 'known' };
+  const claimS = span.claimS + errorChangeS;
+  const contradicts = claimS < -CLOCK_TOLERANCE_S;
+  const bound = span.bound === 'until-clock' && !contradicts ? 'finite' : span.bound;
+  return {
+    ...span,
+    base: 'known',
+    claimS: Math.max(0, claimS),
+    atMostS: span.atMostS + errorChangeS,
+    bound: contradicts ? 'lost' : bound,
+  };
+}
+
+/** Counts the claimed wall time as proved. */
 export function creditClaim(span: Span): Span {
   const atLeastS = span.atLeastS + Math.max(0, span.claimS);
   return { ...span, atLeastS, atMostS: Math.max(span.atMostS, atLeastS), claimS: 0 };
 }
 
-/** Corrects an unproved stretch by the error of the wall clock, s (positive: it stood too early). */
-export function correctWall(span: Span, errorS: number): Span {
-  return {
-    ...span,
-    claimS: Math.max(0, span.claimS + errorS),
-    atMostS: Math.max(span.atLeastS, span.atMostS + (span.claimS === 0 ? 0 : errorS)),
-    bound: span.bound === 'until-clock' ? 'finite' : span.bound,
-  };
-}
-
 /** Gives up the claim: nobody knows the time. What cannot be bounded is not bounded. */
 export function dropClaim(span: Span): Span {
-  return span.claimS === 0 ? span : { ...span, claimS: 0, bound: 'lost' };
+  const bounded = span.claimS === 0 && span.bound === 'finite';
+  return { ...span, claimS: 0, bound: bounded ? 'finite' : 'lost', base: 'lost' };
 }

@@ -11,8 +11,13 @@ export function timerId(step: string, state: StepState, stage: string, spec: str
 }
 
 /** Id of the carry of a dependent step: how long what it needs has been waiting. */
-export function carryId(step: string, attempt: number, needed: string): string {
-  return `${step}#${attempt}/need/${needed}`;
+export function carryId(
+  step: string,
+  attempt: number,
+  needed: string,
+  neededAttempt: number,
+): string {
+  return `${step}#${attempt}/need/${needed}#${neededAttempt}`;
 }
 
 export function startTimer(
@@ -22,6 +27,7 @@ export function startTimer(
   stage: string,
   spec: TimerSpec,
   at: Readings,
+  inDoubt: boolean,
 ): Timer {
   return {
     id,
@@ -30,7 +36,7 @@ export function startTimer(
     stage,
     spec,
     lengthS: spec.lengthS,
-    span: startSpan(at),
+    span: startSpan(at, inDoubt),
     startedWallMs: at.wallMs,
     correctedS: 0,
     mode: 'running',
@@ -45,17 +51,17 @@ export function startTimer(
 }
 
 /** All timers of a stage, started at `at`. */
-export function startStageTimers(step: Step, state: StepState, stage: Stage, at: Readings): Timer[] {
-  return stage.timers.map((spec) =>
-    startTimer(
-      timerId(step.id, state, stage.id, spec.id),
-      step.id,
-      state.attempt,
-      stage.id,
-      spec,
-      at,
-    ),
-  );
+export function startStageTimers(
+  step: Step,
+  state: StepState,
+  stage: Stage,
+  at: Readings,
+  inDoubt: boolean,
+): Timer[] {
+  return stage.timers.map((spec) => {
+    const id = timerId(step.id, state, stage.id, spec.id);
+    return startTimer(id, step.id, state.attempt, stage.id, spec, at, inDoubt);
+  });
 }
 
 /** Alarms round towards sounding; minimums towards having waited less. */

@@ -1,0 +1,33 @@
+import type { KitchenProblem } from '../problem.ts';
+import type { Kitchen } from '../types.ts';
+import type { Check } from './finding.ts';
+import {
+  circuitsExist,
+  idsAreUnique,
+  overridesHaveFixtures,
+  rangesExist,
+  vesselsHaveTheirHeat,
+} from './names.ts';
+import { burnersStandOnCooktops, outlinesHold } from './shapes.ts';
+import { datesExist, powerIsTold, zoneExists } from './told.ts';
+
+/** Checks that look at more than one field; in the order their problems are told. */
+const CHECKS: readonly Check[] = [
+  powerIsTold,
+  zoneExists,
+  datesExist,
+  idsAreUnique,
+  circuitsExist,
+  vesselsHaveTheirHeat,
+  rangesExist,
+  overridesHaveFixtures,
+  outlinesHold,
+  burnersStandOnCooktops,
+];
+
+/** Everything that does not fit together in a kitchen whose fields are each in order. */
+export function crossCheck(kitchen: Kitchen): readonly KitchenProblem[] {
+  return CHECKS.flatMap((check) => [...check(kitchen)]);
+}
+
+export { warningsFor } from './warnings.ts';

@@ -1,0 +1,151 @@
+import { areaM2, boundingBox, distanceToEdgeM, edgesOf, pointInPolygon } from '../geometry.ts';
+import type { Point, Polygon } from '../types.ts';
+
+/** Corners closer than this are one corner: a tape measure shows no less. */
+export const SAME_PLACE_M = 0.001;
+/** The smallest surface worth pouring: 5 cm × 5 cm. */
+const SMALLEST_AREA_M2 = 0.0025;
+
+export type PolygonFault = {
+  readonly found: string;
+  readonly allowed: string;
+  readonly advice: string;
+};
+
+function cross(a: Point, b: Point, c: Point): number {
+  return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+}
+
+/** Whether two stretches cross in their insides (touching is not crossing). */
+function crosses(a: Point, b: Point, c: Point, d: Point): boolean {
+  return cross(a, b, c) * cross(a, b, d) < 0 && cross(c, d, a) * cross(c, d, b) < 0;
+}
+
+/** Whether two stretches are too far apart in x or in y to touch; spares most of the reckoning. */
+function farApart(a: Point, b: Point, c: Point, d: Point): boolean {
+  return (
+    Math.max(a[0], b[0]) < Math.min(c[0], d[0]) - SAME_PLACE_M ||
+    Math.max(c[0], d[0]) < Math.min(a[0], b[0]) - SAME_PLACE_M ||
+    Math.max(a[1], b[1]) < Math.min(c[1], d[1]) - SAME_PLACE_M ||
+    Math.max(c[1], d[1]) < Math.min(a[1], b[1]) - SAME_PLACE_M
+  );
+}
+
+function meets([a, b]: readonly [Point, Point], [c, d]: readonly [Point, Point]): boolean {
+  if (farApart(a, b, c, d)) return false;
+  const near = (p: Point, q: Point, r: Point) => distanceToEdgeM(p, q, r) <= SAME_PLACE_M;
+  return crosses(a, b, c, d) || near(a, c, d) || near(b, c, d) || near(c, a, b) || near(d, a, b);
+}
+
+/** The first pair of edges that cross or touch although they are no neighbours. */
+function crossingEdges(polygon: Polygon): readonly [number, number] | undefined {
+  const edges = edgesOf(polygon);
+  for (const [i, one] of edges.entries()) {
+    for (let j = i + 2; j < edges.length; j += 1) {
+      const other = edges[j];
+      const neighbours = i === 0 && j === edges.length - 1;
+      if (other && !neighbours && meets(one, other)) return [i, j];
+    }
+  }
+  return undefined;
+}
+
+/** A corner where the outline turns straight back on itself. */
+function spike(polygon: Polygon): number | undefined {
+  const count = polygon.length;
+  for (const [i, corner] of polygon.entries()) {
+    const before = polygon[(i + count - 1) % count] ?? corner;
+    const after = polygon[(i + 1) % count] ?? corner;
+    const onNext = distanceToEdgeM(before, corner, after) <= SAME_PLACE_M;
+    const onLast = distanceToEdgeM(after, before, corner) <= SAME_PLACE_M;
+    if (onNext || onLast) return i;
+  }
+  return undefined;
+}
+
+function doubled(polygon: Polygon): number | undefined {
+  const index = edgesOf(polygon).findIndex(
+    ([a, b]) => Math.hypot(a[0] - b[0], a[1] - b[1]) <= SAME_PLACE_M,
+  );
+  return index === -1 ? undefined : index;
+}
+
+/** What keeps a list of corners from being the outline of a surface, if anything does. */
+export function polygonFault(polygon: Polygon): PolygonFault | undefined {
+  const twice = doubled(polygon);
+  if (twice !== undefined) {
+    const next = (twice + 1) % polygon.length;
+    const closing = next === 0;
+    return {
+      found: `corners ${twice} and ${next} at one place`,
+      allowed: 'each corner once',
+      advice: closing
+        ? 'Take out the last corner: the outline closes by itself.'
+        : `Take out corner ${next}.`,
+    };
+  }
+  const back = spike(polygon);
+  if (back !== undefined && areaM2(polygon) >= SMALLEST_AREA_M2) {
+    return {
+      found: `an outline that turns back on itself at corner ${back}`,
+      allowed: 'corners listed once round the surface',
+      advice: `Look at corner ${back} and the ones beside it.`,
+    };
+  }
+  const pair = crossingEdges(polygon);
+  if (pair && areaM2(polygon) >= SMALLEST_AREA_M2) {
+    return {
+      found: `edges from corner ${pair[0]} and from corner ${pair[1]} that cross or touch`,
+      allowed: 'an outline that does not cross itself',
+      advice: 'List the corners in the order you meet them walking round the surface.',
+    };
+  }
+  if (areaM2(polygon) < SMALLEST_AREA_M2) {
+    return {
+      found: `a surface of ${areaM2(polygon).toFixed(4)} m²`,
+      allowed: `at least ${SMALLEST_AREA_M2} m²`,
+      advice: 'Lengths are in metres and the corners go once round the surface.',
+    };
+  }
+  return undefined;
+}
+
+/** Whether one polygon lies inside another; they may touch at edges. */
+export function liesInside(inner: Polygon, outer: Polygon): boolean {
+  const outerEdges = edgesOf(outer);
+  const inside = (p: Point) => pointInPolygon(p, outer) || isOnEdge(p, outerEdges);
+  return edgesOf(inner).every(([a, b]) => {
+    const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+    const clear = outerEdges.every(([c, d]) => !crossesWell(a, b, c, d));
+    return clear && inside(a) && inside(middle);
+  });
+}
+
+function isOnEdge(p: Point, edges: readonly (readonly [Point, Point])[]): boolean {
+  return edges.some(([a, b]) => !farApart(p, p, a, b) && distanceToEdgeM(p, a, b) <= SAME_PLACE_M);
+}
+
+/** Whether two polygons share more than an edge or a corner. */
+export function overlap(one: Polygon, other: Polygon): boolean {
+  const [a, b] = [boundingBox(one), boundingBox(other)];
+  const apart =
+    a.xMaxM <= b.xMinM || b.xMaxM <= a.xMinM || a.yMaxM <= b.yMinM || b.yMaxM <= a.yMinM;
+  if (apart) return false;
+  const otherEdges = edgesOf(other);
+  const crossing = edgesOf(one).some(([p, q]) =>
+    otherEdges.some(([r, s]) => crossesWell(p, q, r, s)),
+  );
+  return crossing || liesInside(one, other) || liesInside(other, one);
+}
+
+/** Crosses by more than a tape measure's error. */
+function crossesWell(a: Point, b: Point, c: Point, d: Point): boolean {
+  if (farApart(a, b, c, d)) return false;
+  const clear = [
+    distanceToEdgeM(a, c, d),
+    distanceToEdgeM(b, c, d),
+    distanceToEdgeM(c, a, b),
+    distanceToEdgeM(d, a, b),
+  ].every((distance) => distance > SAME_PLACE_M);
+  return clear && crosses(a, b, c, d);
+}

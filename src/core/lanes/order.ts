@@ -1,0 +1,74 @@
+/**
+ * The order of the blocks: none before those behind it, and the least carried
+ * and lifted in between. Exact for few blocks, nearest-next for many.
+ */
+import type { Block, Pour } from './blocks.ts';
+import type { Linker } from './link.ts';
+
+/** Up to this many blocks every order is weighed. */
+const EXACT_BLOCKS = 9;
+
+type Partial = { readonly costM: number; readonly pours: readonly Pour[] };
+
+function ready(block: Block, done: number): boolean {
+  return block.after.every((b) => (done & (1 << b)) !== 0);
+}
+
+function exactOrder(blocks: readonly Block[], link: Linker): readonly Pour[] {
+  // Best way to have poured a set of blocks, by the pour that came last.
+  let layer = new Map<number, Map<Pour, Partial>>([[0, new Map()]]);
+  for (let size = 0; size < blocks.length; size += 1) {
+    const next = new Map<number, Map<Pour, Partial>>();
+    for (const [done, lasts] of layer) {
+      blocks.forEach((block, b) => {
+        if ((done & (1 << b)) !== 0 || !ready(block, done)) return;
+        const set = done | (1 << b);
+        const there = next.get(set) ?? new Map<Pour, Partial>();
+        next.set(set, there);
+        for (const pour of block.pours) {
+          let best: Partial | undefined =
+            size === 0 ? { costM: pour.linksM, pours: [pour] } : undefined;
+          for (const [last, partial] of lasts) {
+            const costM = partial.costM + link(last.end, pour.start).costM + pour.linksM;
+            if (!best || costM < best.costM) best = { costM, pours: [...partial.pours, pour] };
+          }
+          if (best) there.set(pour, best);
+        }
+      });
+    }
+    layer = next;
+  }
+  let best: Partial | undefined;
+  for (const lasts of layer.values()) {
+    for (const partial of lasts.values()) {
+      if (!best || partial.costM < best.costM) best = partial;
+    }
+  }
+  return best?.pours ?? [];
+}
+
+function nearestOrder(blocks: readonly Block[], link: Linker): readonly Pour[] {
+  const order: Pour[] = [];
+  const done = new Set<number>();
+  let last: Pour | undefined;
+  while (done.size < blocks.length) {
+    let best: { block: number; pour: Pour; costM: number } | undefined;
+    for (const [b, block] of blocks.entries()) {
+      if (done.has(b) || !block.after.every((a) => done.has(a))) continue;
+      for (const pour of block.pours) {
+        const costM = pour.linksM + (last ? link(last.end, pour.start).costM : 0);
+        if (!best || costM < best.costM) best = { block: b, pour, costM };
+      }
+    }
+    if (!best) break;
+    done.add(best.block);
+    order.push(best.pour);
+    last = best.pour;
+  }
+  return order;
+}
+
+/** The pours of all blocks in the order to pour them. */
+export function orderBlocks(blocks: readonly Block[], link: Linker): readonly Pour[] {
+  return blocks.length <= EXACT_BLOCKS ? exactOrder(blocks, link) : nearestOrder(blocks, link);
+}

@@ -1,0 +1,227 @@
+import type { Plan } from '../plan/index.ts';
+import type { Fact, FactBody, Readings, RunState } from '../run/index.ts';
+import type {
+  ClockQuestion,
+  DoubtRecord,
+  FaultRecord,
+  GapRecord,
+  GateOverride,
+  LateTimer,
+  NoteRecord,
+  PauseRecord,
+  ReviewRecord,
+  StorageTrouble,
+} from './types.ts';
+
+type Loose<T> = { -readonly [K in keyof T]: T[K] };
+type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
+
+const MS = 1000;
+
+/** A clock told later than this after it was due counts as late, s; the screens use the same. */
+const LATE_S = 30;
+
+/** Everything beside the steps, in the order in which it happened. */
+export class Happenings {
+  readonly overriddenGates: GateOverride[] = [];
+  readonly faults: Loose<FaultRecord>[] = [];
+  readonly doubts: DoubtRecord[] = [];
+  readonly gaps: GapRecord[] = [];
+  readonly clockQuestions: Loose<ClockQuestion>[] = [];
+  readonly reviews: Loose<ReviewRecord>[] = [];
+  readonly lateTimers: LateTimer[] = [];
+  readonly pauses: Loose<PauseRecord>[] = [];
+  readonly storage: Loose<StorageTrouble>[] = [];
+  readonly notes: NoteRecord[] = [];
+  readonly #reviewOf = new Map<string, Loose<ReviewRecord>>();
+
+  follow(before: RunState | null, after: RunState, fact: Fact): void {
+    const { plan } = after;
+    const { wallMs } = fact.at;
+    this.#take(plan, before, fact);
+    this.#questions(after, wallMs);
+    if (after.clock.ask && before?.clock.ask !== true) {
+      this.clockQuestions.push({
+        askedWallMs: wallMs,
+        answeredWallMs: null,
+        answer: null,
+        actualWallMs: null,
+      });
+    }
+    const pause = this.pauses.at(-1);
+    if (pause?.toWallMs === null && (after.status === 'running' || after.status === 'closed'))
+      pause.toWallMs = wallMs;
+  }
+
+  #take(plan: Plan, before: RunState | null, { at, body }: Fact): void {
+    const { wallMs } = at;
+    switch (body.kind) {
+      case 'noted':
+        this.notes.push({ text: body.text, wallMs });
+        return;
+      case 'doubt-reported':
+        this.doubts.push({
+          fixture: body.fixture,
+          name: fixtureName(plan, body.fixture),
+          text: body.text,
+          wallMs,
+        });
+        return;
+      case 'paused':
+        this.pauses.push({ fromWallMs: wallMs, toWallMs: null });
+        return;
+      case 'gate-overridden':
+        this.overriddenGates.push(gateOverride(plan, body, wallMs));
+        return;
+      case 'timer-due':
+        this.#late(plan, before, body, wallMs);
+        return;
+      case 'clock-answered':
+        this.#clockAnswer(body, wallMs);
+        return;
+      case 'review-answered':
+        this.#reviewAnswer(body, wallMs);
+        return;
+      case 'session-opened':
+        if (before) this.gaps.push(sessionGap(before.clock.lastAt, body, at));
+        return;
+      case 'clocks-disagree':
+        this.gaps.push(clockGap(body, wallMs));
+        return;
+      default:
+        this.#trouble(plan, body, wallMs);
+    }
+  }
+
+  #trouble(plan: Plan, body: FactBody, wallMs: number): void {
+    if (body.kind === 'fault-raised') {
+      const about = aboutStep(plan, body.step);
+      const name = plan.faults.find((one) => one.kind === body.faultKind)?.name;
+      this.faults.push({
+        id: body.fault,
+        kind: body.faultKind,
+        name: name ?? 'Something went wrong',
+        step: body.step,
+        ...about,
+        text: body.text,
+        wallMs,
+        clearedWallMs: null,
+      });
+    } else if (body.kind === 'fault-cleared') {
+      const fault = this.faults.find((one) => one.id === body.fault);
+      if (fault) fault.clearedWallMs = wallMs;
+    } else if (body.kind === 'storage-failed') {
+      this.storage.push({ text: body.text, fromWallMs: wallMs, mendedWallMs: null });
+    } else if (body.kind === 'storage-mended') {
+      const last = this.storage.at(-1);
+      if (last) last.mendedWallMs = wallMs;
+    }
+  }
+
+  #late(plan: Plan, before: RunState | null, body: Body<'timer-due'>, toldWallMs: number): void {
+    const timer = before?.timers[body.timer];
+    if (!timer || body.lateByS <= LATE_S) return;
+    const { stepTitle, fixture } = aboutStep(plan, timer.step);
+    this.lateTimers.push({
+      step: timer.step,
+      stepTitle: stepTitle ?? timer.step,
+      fixture,
+      label: timer.spec.label,
+      lateByS: body.lateByS,
+      toldWallMs,
+    });
+  }
+
+  #clockAnswer(body: Body<'clock-answered'>, wallMs: number): void {
+    const open = this.clockQuestions.at(-1);
+    if (!open || open.answer !== null) return;
+    open.answeredWallMs = wallMs;
+    open.answer = body.right ? 'right' : body.actualWallMs === null ? 'wrong' : 'corrected';
+    open.actualWallMs = body.right ? null : body.actualWallMs;
+  }
+
+  #reviewAnswer(body: Body<'review-answered'>, wallMs: number): void {
+    const review = this.#reviewOf.get(body.question);
+    if (!review) return;
+    review.answeredWallMs = wallMs;
+    review.answer = body.answer;
+  }
+
+  #questions(after: RunState, wallMs: number): void {
+    for (const { id, step, ask, gapS } of after.questions) {
+      const known = this.#reviewOf.get(id);
+      if (known) {
+        known.gapS = gapS;
+        continue;
+      }
+      const { stepTitle, fixture } = aboutStep(after.plan, step);
+      const review: Loose<ReviewRecord> = {
+        step,
+        stepTitle: stepTitle ?? step,
+        fixture,
+        ask,
+        gapS,
+        askedWallMs: wallMs,
+        answeredWallMs: null,
+        answer: null,
+      };
+      this.#reviewOf.set(id, review);
+      this.reviews.push(review);
+    }
+  }
+}
+
+export function fixtureName(plan: Plan, id: string): string {
+  return plan.kitchen.fixtures.find((fixture) => fixture.id === id)?.name ?? id;
+}
+
+function aboutStep(
+  plan: Plan,
+  id: string | null,
+): { readonly stepTitle: string | null; readonly fixture: string | null } {
+  const step = plan.steps.find((one) => one.id === id);
+  return { stepTitle: step?.title ?? null, fixture: step?.fixture ?? null };
+}
+
+/** The scope key is `run`, a fixture, or a step with the number of its attempt. */
+function gateOverride(plan: Plan, body: Body<'gate-overridden'>, wallMs: number): GateOverride {
+  const gate = plan.gates.find((one) => one.id === body.gate);
+  const stepId = body.scopeKey.replace(/#\d+$/, '');
+  const fixture =
+    gate?.scope === 'fixture' && plan.kitchen.fixtures.some(({ id }) => id === body.scopeKey)
+      ? body.scopeKey
+      : gate?.scope === 'step'
+        ? aboutStep(plan, stepId).fixture
+        : null;
+  return {
+    gate: body.gate,
+    signal: gate?.signal ?? null,
+    ask: gate?.ask ?? body.gate,
+    fixture,
+    reason: body.reason,
+    wallMs,
+  };
+}
+
+/** Nothing is known between the last proof of life and the page that opened. */
+function sessionGap(lastAt: Readings, body: Body<'session-opened'>, at: Readings): GapRecord {
+  const beat = body.lastHeartbeat;
+  const alive = beat?.session === lastAt.session && beat.monoMs > lastAt.monoMs ? beat : lastAt;
+  return {
+    kind: 'not-running',
+    fromWallMs: alive.wallMs,
+    toWallMs: at.wallMs,
+    unprovedS: Math.max(0, (at.wallMs - alive.wallMs) / MS),
+    tornRecords: body.tornRecords,
+  };
+}
+
+function clockGap(body: Body<'clocks-disagree'>, wallMs: number): GapRecord {
+  return {
+    kind: body.cause === 'slept' ? 'slept-or-set' : 'set-back',
+    fromWallMs: wallMs - body.wallS * MS,
+    toWallMs: wallMs,
+    unprovedS: Math.abs(body.wallS - body.monoS),
+    tornRecords: 0,
+  };
+}

@@ -1,0 +1,80 @@
+import { view, type ClockView, type Fact, type RunState } from '../run/index.ts';
+import type { HoldRecord } from './types.ts';
+
+type Timer = RunState['timers'][string];
+
+/** What people said about the clocks of a run, by timer. */
+export type Said = Map<string, { wordS: number; corrections: string[] }>;
+
+/** Only these facts move proved time without a clock. */
+const BY_WORD: ReadonlySet<string> = new Set([
+  'clock-answered',
+  'review-answered',
+  'time-corrected',
+]);
+
+/** Writes down how much proved time this fact gave by a person's word. */
+export function noteWord(said: Said, before: RunState, after: RunState, { body }: Fact): void {
+  if (!BY_WORD.has(body.kind)) return;
+  for (const timer of Object.values(before.timers)) {
+    const moved = after.timers[timer.id];
+    if (timer.mode !== 'running' || moved?.mode !== 'running') continue;
+    const byS = moved.span.atLeastS - timer.span.atLeastS;
+    if (byS !== 0) saidOf(said, timer.id).wordS += byS;
+  }
+  if (body.kind === 'time-corrected') saidOf(said, body.timer).corrections.push(body.reason);
+}
+
+function saidOf(said: Said, timer: string): { wordS: number; corrections: string[] } {
+  const known = said.get(timer) ?? { wordS: 0, corrections: [] };
+  said.set(timer, known);
+  return known;
+}
+
+/** The minimum times running in a stage, as they stand in `state` at the moment of `fact`. */
+export function holdsOf(
+  state: RunState,
+  step: string,
+  attempt: number,
+  stage: string,
+  at: Fact['at'],
+  ended: boolean,
+  said: Said,
+): readonly HoldRecord[] {
+  const timers = Object.values(state.timers).filter(
+    (timer) =>
+      timer.mode === 'running' &&
+      timer.spec.role === 'hold' &&
+      timer.step === step &&
+      timer.attempt === attempt &&
+      timer.stage === stage,
+  );
+  if (timers.length === 0) return [];
+  const clocks = new Map(view(state, at).clocks.map((clock) => [clock.id, clock]));
+  return timers.map((timer) => holdOf(timer, clocks.get(timer.id), at, ended, said));
+}
+
+function holdOf(
+  timer: Timer,
+  clock: ClockView | undefined,
+  at: Fact['at'],
+  ended: boolean,
+  said: Said,
+): HoldRecord {
+  const word = said.get(timer.id);
+  const provedS = clock?.atLeastS ?? 0;
+  return {
+    timer: timer.id,
+    step: timer.step,
+    label: timer.spec.label,
+    purpose: timer.spec.purpose,
+    fromWallMs: timer.startedWallMs - timer.correctedS * 1000,
+    toWallMs: ended ? at.wallMs : null,
+    neededS: timer.lengthS,
+    addedS: timer.lengthS - timer.spec.lengthS,
+    provedS,
+    onWordS: Math.min(provedS, Math.max(0, word?.wordS ?? 0)),
+    corrections: [...(word?.corrections ?? [])],
+    doubtful: timer.doubtful || timer.gapOpen,
+  };
+}

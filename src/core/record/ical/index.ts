@@ -1,0 +1,1 @@
+export { calendarOf, type CalendarEvent } from './calendar-of.ts';

@@ -1,0 +1,40 @@
+import type { FactBody } from './facts.ts';
+
+/** Every kind of fact; the compiler keeps this list whole. */
+const KINDS: Readonly<Record<FactBody['kind'], true>> = {
+  drafted: true,
+  'run-started': true,
+  paused: true,
+  resumed: true,
+  'closing-begun': true,
+  'run-closed': true,
+  noted: true,
+  'doubt-reported': true,
+  'step-started': true,
+  'stage-ended': true,
+  'stage-restarted': true,
+  'step-unwinding': true,
+  'safe-confirmed': true,
+  'step-settled': true,
+  'step-repeated': true,
+  'timer-due': true,
+  'timer-acknowledged': true,
+  'timer-extended': true,
+  'time-corrected': true,
+  'gate-answered': true,
+  'gate-overridden': true,
+  'fault-raised': true,
+  'fault-cleared': true,
+  'clocks-disagree': true,
+  'clock-answered': true,
+  'review-answered': true,
+  'session-opened': true,
+  'session-closed': true,
+  'storage-failed': true,
+  'storage-mended': true,
+};
+
+/** Does this version of the engine know the kind? */
+export function isFactKind(kind: string): kind is FactBody['kind'] {
+  return Object.hasOwn(KINDS, kind);
+}

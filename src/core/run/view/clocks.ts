@@ -1,0 +1,69 @@
+import { LATE_S } from '../constants.ts';
+import { isAlerting } from '../decide/timers.ts';
+import { isFrozen } from '../faults.ts';
+import { settlesInS } from '../gates.ts';
+import { indexOf, stepOf } from '../plan-index.ts';
+import type { RunState, Timer } from '../state.ts';
+import { elapsed } from '../timers/span.ts';
+import { isAlarm, lateByS, safeLeftS, wakeAfterS } from '../timers/timer.ts';
+import type { ClockView, Readings, TimerStatus } from '../types.ts';
+
+function statusOf(state: RunState, timer: Timer, now: Readings): TimerStatus {
+  if (timer.announced) return timer.lateByS > LATE_S ? 'late' : 'due';
+  if (timer.mode === 'closed') return 'closed';
+  if (!isAlarm(timer) && isFrozen(state, timer.step)) return 'frozen';
+  if (timer.doubtful || timer.gapOpen) return 'doubtful';
+  const { atLeastS, atMostS } = elapsed(timer.span, now);
+  const straddles = atLeastS < timer.lengthS && atMostS >= timer.lengthS;
+  // A few seconds of tolerance at the very end are no doubt worth showing.
+  return !isAlarm(timer) && straddles && atMostS - atLeastS > LATE_S ? 'doubtful' : 'running';
+}
+
+export function clockView(state: RunState, timer: Timer, now: Readings): ClockView {
+  const { atLeastS, atMostS } = elapsed(timer.span, now);
+  const { fixture } = stepOf(state.plan, timer.step);
+  return {
+    id: timer.id,
+    step: timer.step,
+    ...(fixture === undefined ? {} : { fixture }),
+    label: timer.spec.label,
+    purpose: timer.spec.purpose,
+    role: timer.spec.role,
+    status: statusOf(state, timer, now),
+    lengthS: timer.lengthS,
+    atLeastS,
+    atMostS,
+    leftS: timer.mode === 'running' ? safeLeftS(timer, now) : 0,
+    alerting: isAlerting(timer),
+    lateByS: timer.mode !== 'running' ? timer.lateByS : timer.announced ? lateByS(timer, now) : 0,
+  };
+}
+
+/** Running clocks, and ended ones that still call for an answer; nearest first. */
+export function clocksOf(state: RunState, now: Readings): readonly ClockView[] {
+  return Object.values(state.timers)
+    .filter((timer) => timer.mode === 'running' || isAlerting(timer))
+    .map((timer) => clockView(state, timer, now))
+    .toSorted((a, b) => Number(b.alerting) - Number(a.alerting) || a.leftS - b.leftS);
+}
+
+/**
+ * Seconds until something can come due or a gate can settle, or null (I-10).
+ * Recomputed from the state each time; losing a wake-up loses nothing.
+ */
+export function wakeInS(state: RunState, now: Readings): number | null {
+  if (state.status === 'drafting' || state.status === 'closed') return null;
+  let soonestS = Infinity;
+  for (const timer of Object.values(state.timers)) {
+    if (timer.mode !== 'running' || timer.announced) continue;
+    const waits = !isAlarm(timer) && (state.status === 'reviewing' || isFrozen(state, timer.step));
+    if (!waits) soonestS = Math.min(soonestS, wakeAfterS(timer, now));
+  }
+  const { gates } = indexOf(state.plan);
+  for (const known of Object.values(state.gates)) {
+    const gate = gates.get(known.gate);
+    const leftS = gate ? settlesInS(gate, known, now) : 0;
+    if (leftS > 0) soonestS = Math.min(soonestS, leftS);
+  }
+  return Number.isFinite(soonestS) ? soonestS : null;
+}

@@ -1,0 +1,105 @@
+import { resumeObstacles } from '../decide/control.ts';
+import { policyOf } from '../faults.ts';
+import { indexOf, needsMakeSafe, owesCold, stageOf, coldStage } from '../plan-index.ts';
+import type { RunState } from '../state.ts';
+import { clockQuestion } from '../timers/claims.ts';
+import type { FaultView, HotView, Readings, RunView, StepView } from '../types.ts';
+import { clocksOf, wakeInS } from './clocks.ts';
+import { fixturePhases } from './fixtures.ts';
+import { stepView } from './steps.ts';
+
+/**
+ * Everything a screen needs at this moment, derived from the state and the
+ * readings; nothing is stored, and nothing in it can change the state.
+ */
+export function view(state: RunState, readings: Readings): RunView {
+  const steps = state.plan.steps.map((step) => stepView(state, step, readings));
+  const settled = steps.filter((step) => step.status === 'settled').length;
+  return {
+    status: state.status,
+    ...(state.reason === '' ? {} : { reason: state.reason }),
+    ...(state.closedAs === null ? {} : { closedAs: state.closedAs }),
+    plan: state.plan,
+    steps,
+    forStage: forStage(state, steps),
+    clocks: clocksOf(state, readings),
+    hot: hotViews(state),
+    faults: state.faults.map((fault) => faultView(state, fault)),
+    review: state.questions.map(({ id, step, ask, gapS }) => ({ id, step, ask, gapS })),
+    askClock: clockQuestion(state),
+    fixtures: fixturePhases(state),
+    wakeInS: wakeInS(state, readings),
+    doneSteps: settled,
+    allSteps: steps.length,
+    resumeBlockedBy:
+      state.status === 'held' || state.status === 'suspended' || state.status === 'reviewing'
+        ? resumeObstacles(state, readings).map((one) => one.message)
+        : [],
+    storageDown: state.storageDown,
+  };
+}
+
+/** How loudly a step asks for a person: lower is sooner; null: it does not. */
+function urgency(step: StepView): number | null {
+  if (step.clocks.some((clock) => clock.alerting)) return 0;
+  switch (step.status) {
+    case 'unwinding':
+      return 1;
+    case 'checking':
+    case 'stalled':
+      return 2;
+    case 'active':
+      if (step.step.attention === 'hands') return 3;
+      return step.step.attention === 'watch' || step.canConfirm ? 4 : null;
+    case 'ready':
+      return 5;
+    case 'waiting':
+    case 'settled':
+      return null;
+  }
+}
+
+function forStage(state: RunState, steps: readonly StepView[]): readonly StepView[] {
+  if (state.status === 'drafting' || state.status === 'closed') return [];
+  const { order } = indexOf(state.plan);
+  return steps
+    .map((step) => ({ step, rank: urgency(step) }))
+    .filter((one): one is { step: StepView; rank: number } => one.rank !== null)
+    .toSorted(
+      (a, b) =>
+        a.rank - b.rank || (order.get(a.step.step.id) ?? 0) - (order.get(b.step.step.id) ?? 0),
+    )
+    .map(({ step }) => step);
+}
+
+/** What is hot now and how it is made safe; while stopping, also what has been made safe. */
+function hotViews(state: RunState): readonly HotView[] {
+  const hot: HotView[] = [];
+  const stopping = state.status === 'closing' || state.status === 'closed';
+  for (const step of state.plan.steps) {
+    const one = state.steps[step.id];
+    const begun = one?.status === 'active' || one?.status === 'unwinding';
+    const madeSafe = stopping && one?.status === 'settled' && one.safe;
+    if (!one || !(madeSafe || (begun && needsMakeSafe(step, one.stage)))) continue;
+    const cold = owesCold(step, one.stage) ? ` ${step.stages[coldStage(step)]?.title ?? ''}` : '';
+    hot.push({
+      step: step.id,
+      hazard: stageOf(step, one.stage)?.hazards[0] ?? 'boiling-water',
+      makeSafe: `${step.makeSafe ?? `Make “${step.title}” safe.`}${cold}`,
+      confirmed: one.safe,
+    });
+  }
+  return hot;
+}
+
+function faultView(state: RunState, fault: RunState['faults'][number]): FaultView {
+  const { name, doThis } = policyOf(state.plan, fault.kind);
+  return {
+    id: fault.id,
+    kind: fault.kind,
+    name,
+    ...(fault.step === null ? {} : { step: fault.step }),
+    doThis,
+    cleared: fault.cleared,
+  };
+}

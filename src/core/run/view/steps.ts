@@ -1,0 +1,103 @@
+import type { Step } from '../../plan/index.ts';
+import { confirmObstacles, startObstacles } from '../decide/steps.ts';
+import { isAlerting } from '../decide/timers.ts';
+import { ALLOWED } from '../decide/refusal.ts';
+import { faultsOf } from '../faults.ts';
+import { gatesOfStep, settlesInS } from '../gates.ts';
+import { unmetNeeds } from '../needs.ts';
+import { stageOf } from '../plan-index.ts';
+import { shortages } from '../resources.ts';
+import type { RunState, StepState } from '../state.ts';
+import { isDue, isHold } from '../timers/timer.ts';
+import type { GateView, Readings, StepStatus, StepView } from '../types.ts';
+import { clockView } from './clocks.ts';
+
+/**
+ * - `ready`: needs are done and resources free; gates may still ask;
+ * - `stalled`: what it needs was done too long ago, or a fault about it is open;
+ * - `checking`: the time is over and a person is to say so.
+ */
+function statusOf(state: RunState, step: Step, one: StepState, now: Readings): StepStatus {
+  switch (one.status) {
+    case 'settled':
+    case 'unwinding':
+      return one.status;
+    case 'active':
+      return activeStatus(state, step, one, now);
+    case 'waiting': {
+      const problems = unmetNeeds(state, step, now);
+      if (problems.length > 0) {
+        return problems.every((problem) => problem.why === 'late') ? 'stalled' : 'waiting';
+      }
+      return shortages(state, step).length === 0 ? 'ready' : 'waiting';
+    }
+  }
+}
+
+function activeStatus(state: RunState, step: Step, one: StepState, now: Readings): StepStatus {
+  if (faultsOf(state, step.id).length > 0) return 'stalled';
+  const stage = stageOf(step, one.stage);
+  if (stage?.say === undefined) return 'active';
+  const holds = Object.values(state.timers).filter(
+    (timer) =>
+      timer.mode === 'running' && timer.step === step.id && timer.stage !== '' && isHold(timer),
+  );
+  return holds.length > 0 && holds.every((timer) => isDue(timer, now)) ? 'checking' : 'active';
+}
+
+const HALTED: Readonly<Record<RunState['status'], string>> = {
+  drafting: 'The run has not started.',
+  running: '',
+  held: 'The run is paused.',
+  suspended: 'The run is suspended.',
+  reviewing: 'First say what happened while the app was away.',
+  closing: 'The run is being stopped.',
+  closed: 'The run is closed.',
+};
+
+function blockedBy(state: RunState, step: Step, one: StepState, now: Readings): readonly string[] {
+  if (one.status !== 'waiting') return [];
+  const run = HALTED[state.status];
+  const own = startObstacles(state, step, now).map((obstacle) => obstacle.message);
+  return [
+    ...(run === '' ? [] : [run]),
+    ...(state.storageDown ? ['Nothing can be written down now.'] : []),
+    ...own,
+  ];
+}
+
+function gateViews(state: RunState, step: Step, attempt: number, now: Readings): GateView[] {
+  return gatesOfStep(state, step, attempt).map(({ gate, known }) => ({
+    gate,
+    scopeKey: known.scopeKey,
+    value: known.value,
+    settlesInS: settlesInS(gate, known, now),
+  }));
+}
+
+export function stepView(state: RunState, step: Step, now: Readings): StepView {
+  const one = state.steps[step.id];
+  if (!one) throw new RangeError(`step is "${step.id}"; allowed: a step of the plan.`);
+  const clocks = Object.values(state.timers)
+    .filter((timer) => timer.step === step.id && (timer.mode === 'running' || isAlerting(timer)))
+    .map((timer) => clockView(state, timer, now));
+  const settled = one.status === 'settled' && one.outcome !== null;
+  const canConfirm =
+    one.status === 'active' &&
+    ALLOWED.confirm.includes(state.status) &&
+    !state.storageDown &&
+    stageOf(step, one.stage) !== undefined &&
+    confirmObstacles(state, step, now).length === 0;
+  return {
+    step,
+    attempt: one.attempt,
+    status: statusOf(state, step, one, now),
+    ...(settled && one.outcome !== null ? { outcome: one.outcome } : {}),
+    ...(one.reason === '' ? {} : { reason: one.reason }),
+    stage: one.stage,
+    clocks,
+    gates: gateViews(state, step, one.attempt, now),
+    blockedBy: blockedBy(state, step, one, now),
+    canConfirm,
+  };
+}

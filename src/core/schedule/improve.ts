@@ -1,0 +1,140 @@
+import { flip, mirror, mirrorLags, type Model } from './model.ts';
+import { orderOf, place, type Order } from './place.ts';
+import { ruleKeys, type Keys } from './rules.ts';
+
+export type Found = {
+  readonly start: Float64Array;
+  readonly finish: number;
+  readonly drift: number;
+};
+
+/** How many schedules are kept as parents. */
+const PARENTS = 16;
+/** Half-width, in places of the list, by which a mutation shifts an activity. */
+const SHIFT_PLACES = 6;
+/** Share of the activities a mutation shifts. */
+const SHIFT_SHARE = 0.2;
+
+export function finishOf(model: Model, start: Float64Array): number {
+  return start.reduce((end, at, i) => Math.max(end, at + model.duration[i]!), 0);
+}
+
+/** Numbers in [0, 1) that are the same in every run (mulberry32; public domain). */
+export function sequence(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+}
+
+/** Activities in the order of their starts. */
+function listOf(start: Float64Array): number[] {
+  return Array.from(start.keys()).toSorted((a, b) => start[a]! - start[b]! || a - b);
+}
+
+function keyOf(list: readonly number[]): Float64Array {
+  const key = new Float64Array(list.length);
+  list.forEach((activity, place) => (key[activity] = place));
+  return key;
+}
+
+/** The head of one list, a stretch in the order of another, then the rest as in the first. */
+function cross(a: readonly number[], b: readonly number[], from: number, to: number): number[] {
+  const child = a.slice(0, from);
+  const taken = new Set(child);
+  for (const activity of b) {
+    if (child.length >= to) break;
+    if (taken.has(activity)) continue;
+    taken.add(activity);
+    child.push(activity);
+  }
+  for (const activity of a) if (!taken.has(activity)) child.push(activity);
+  return child;
+}
+
+/** Looks for good schedules of one model; keeps the best few. */
+export class Search {
+  readonly found: Found[] = [];
+  private readonly model: Model;
+  private readonly order: Order;
+  private readonly backLags: Float64Array;
+  private readonly backOrder: Order;
+  private readonly previous: Float64Array | undefined;
+  private readonly random = sequence(1);
+
+  constructor(model: Model, previous?: Float64Array) {
+    this.model = model;
+    this.previous = previous;
+    this.order = orderOf(model);
+    this.backLags = mirrorLags(model);
+    this.backOrder = orderOf({ ...model, lag: this.backLags });
+  }
+
+  get best(): Found | undefined {
+    return this.found[0];
+  }
+
+  /** Earlier finish first; then nearer to the previous schedule, or else earlier starts. */
+  private keep(start: Float64Array): void {
+    const wish = this.previous;
+    const drift = start.reduce((sum, at, i) => sum + (wish ? Math.abs(at - wish[i]!) : at), 0);
+    const one = { start, drift, finish: finishOf(this.model, start) };
+    const worse = (other: Found) =>
+      other.finish > one.finish || (other.finish === one.finish && other.drift > drift);
+    if (this.found.some((other) => other.finish === one.finish && other.drift === drift)) return;
+    const at = this.found.findIndex(worse);
+    this.found.splice(at < 0 ? this.found.length : at, 0, one);
+    this.found.length = Math.min(this.found.length, PARENTS);
+  }
+
+  /**
+   * Moves all work as late as the finish allows, then as early as it goes
+   * (double justification: Valls, Ballestín & Quintanilla, European Journal of
+   * Operational Research 165 (2005) 375).
+   */
+  private justify(start: Float64Array): void {
+    const horizon = finishOf(this.model, start);
+    const back = mirror(this.model, horizon, this.backLags);
+    const late = place(back, this.backOrder, flip(this.model, start, horizon));
+    if (!late) return;
+    const early = place(this.model, this.order, flip(this.model, late, horizon));
+    if (early) this.keep(early);
+  }
+
+  try({ key, dynamic }: Keys): void {
+    const start = place(this.model, this.order, key, dynamic);
+    if (!start) return;
+    this.keep(start);
+    this.justify(start);
+  }
+
+  /** Every priority rule once. */
+  tryRules(horizon: number): void {
+    if (this.previous) this.try({ key: this.previous, dynamic: false });
+    for (const keys of ruleKeys(this.model, horizon)) this.try(keys);
+  }
+
+  /** One new order: two good ones crossed, some places shifted; without any yet, a rule disturbed. */
+  round(horizon: number): void {
+    const { count } = this.model;
+    if (this.found.length === 0) {
+      const rules = ruleKeys(this.model, horizon);
+      const { key, dynamic } = rules[Math.floor(this.random() * rules.length)]!;
+      const spread = 0.3 * this.random() * horizon;
+      this.try({ key: key.map((value) => value + (this.random() - 0.5) * spread), dynamic });
+      return;
+    }
+    const parent = () =>
+      listOf(this.found[Math.floor(this.random() ** 1.5 * this.found.length)]!.start);
+    const from = Math.floor(this.random() * count);
+    const length = Math.floor((0.2 + 0.5 * this.random()) * count);
+    const key = keyOf(cross(parent(), parent(), from, Math.min(count, from + length)));
+    const shifted = key.map((place) =>
+      this.random() < SHIFT_SHARE ? place + (2 * this.random() - 1) * SHIFT_PLACES : place,
+    );
+    this.try({ key: shifted, dynamic: false });
+  }
+}

@@ -1,0 +1,79 @@
+/** No path of lags leads from one activity to the other. */
+export const NO_LAG = -Infinity;
+
+/** Start-to-start: `to` starts at least `weight` ticks after `from` starts. */
+export type Arc = { readonly from: number; readonly to: number; readonly weight: number };
+
+/**
+ * Longest paths between all pairs of `count` activities, row by row: entry
+ * `i * count + j` is the least time from the start of i to the start of j
+ * (negative: j may start that much before i, and no more).
+ * Floyd, Communications of the ACM 5 (1962) 345; rows without a path are skipped.
+ * @returns the matrix, or the activities of a cycle whose lags add up to more than nothing
+ */
+export function longestPaths(
+  count: number,
+  arcs: readonly Arc[],
+): { readonly lag: Float64Array } | { readonly cycle: readonly number[] } {
+  const lag = new Float64Array(count * count).fill(NO_LAG);
+  const next = new Int32Array(count * count).fill(-1);
+  for (let i = 0; i < count; i++) lag[i * count + i] = 0;
+  for (const { from, to, weight } of arcs) {
+    if (from === to && weight > 0) return { cycle: [from] };
+    const at = from * count + to;
+    if (from !== to && weight > lag[at]!) {
+      lag[at] = weight;
+      next[at] = to;
+    }
+  }
+  for (let via = 0; via < count; via++) {
+    for (let from = 0; from < count; from++) {
+      const first = lag[from * count + via]!;
+      if (first === NO_LAG || from === via) continue;
+      for (let to = 0; to < count; to++) {
+        const through = first + lag[via * count + to]!;
+        const at = from * count + to;
+        if (through > lag[at]!) {
+          if (to === from) return { cycle: pathBack(count, next, from, via) };
+          lag[at] = through;
+          next[at] = next[from * count + via]!;
+        }
+      }
+    }
+  }
+  return { lag };
+}
+
+function pathBack(count: number, next: Int32Array, from: number, via: number): number[] {
+  const path: number[] = [];
+  for (let at = from; at !== via && path.length <= count; at = next[at * count + via]!)
+    path.push(at);
+  for (let at = via; at !== from && path.length <= 2 * count; at = next[at * count + from]!) {
+    path.push(at);
+  }
+  return path;
+}
+
+/**
+ * Adds one arc to a matrix of longest paths, in place.
+ * @returns false when it closes a cycle of more than nothing
+ */
+export function addArc(
+  lag: Float64Array,
+  count: number,
+  from: number,
+  to: number,
+  weight: number,
+): boolean {
+  if (weight <= lag[from * count + to]!) return true;
+  if (weight + lag[to * count + from]! > 0) return false;
+  for (let i = 0; i < count; i++) {
+    const head = lag[i * count + from]!;
+    if (head === NO_LAG) continue;
+    for (let j = 0; j < count; j++) {
+      const through = head + weight + lag[to * count + j]!;
+      if (through > lag[i * count + j]!) lag[i * count + j] = through;
+    }
+  }
+  return true;
+}

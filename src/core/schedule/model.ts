@@ -1,0 +1,218 @@
+import { closedSpans, firstOpen, mirrored, type Closed } from './closed.ts';
+import { addArc, longestPaths, NO_LAG, type Arc } from './lags.ts';
+import { ScheduleRefusal } from './refusal.ts';
+import type { Activity, Problem } from './types.ts';
+
+/** Whole milliseconds inside, so that sums taken in different orders are equal. */
+export const TICKS_PER_S = 1000;
+/** Rounding dust of a decimal number of seconds, in ticks. */
+const DUST_TICKS = 1e-6;
+/** Share of the capacity by which added-up demands may miss it through rounding. */
+const DEMAND_DUST = 1e-9;
+
+/** A problem as arrays over activity numbers; times in ticks. */
+export type Model = {
+  readonly count: number;
+  readonly duration: Float64Array;
+  /** Row per activity, column per resource. */
+  readonly demand: Float64Array;
+  /** With the rounding dust already allowed for. */
+  readonly capacity: Float64Array;
+  /** Longest paths of start-to-start lags, row by row. */
+  readonly lag: Float64Array;
+  /** Windows of starts that lags, calendars and forced orders leave. */
+  readonly earliest: Float64Array;
+  readonly latest: Float64Array;
+  readonly closed: readonly (Closed | undefined)[];
+  readonly priority: Float64Array;
+};
+
+/** Rounds up: nothing starts before it may. */
+export function ticksUp(seconds: number): number {
+  return Math.ceil(seconds * TICKS_PER_S - DUST_TICKS);
+}
+
+/** Rounds down: nothing is later than it may be. */
+export function ticksDown(seconds: number): number {
+  return Math.floor(seconds * TICKS_PER_S + DUST_TICKS);
+}
+
+function arcsOf(activities: readonly Activity[], index: ReadonlyMap<string, number>): Arc[] {
+  const arcs: Arc[] = [];
+  activities.forEach((activity, to) => {
+    for (const { id, minLagS, maxLagS } of activity.after ?? []) {
+      const from = index.get(id)!;
+      const duration = ticksUp(activities[from]!.durationS);
+      const least = duration + ticksUp(minLagS ?? 0);
+      arcs.push({ from, to, weight: least });
+      if (maxLagS === undefined) continue;
+      // A chain of lengths that are no whole ticks stays a chain.
+      const most = Math.max(least, duration + ticksDown(maxLagS));
+      arcs.push({ from: to, to: from, weight: -most });
+    }
+  });
+  return arcs;
+}
+
+function lagMatrix(problem: Problem, index: ReadonlyMap<string, number>): Float64Array {
+  const { activities } = problem;
+  const paths = longestPaths(activities.length, arcsOf(activities, index));
+  if ('lag' in paths) return paths.lag;
+  const names = paths.cycle.map((at) => activities[at]!.id);
+  throw new ScheduleRefusal(
+    'cycle',
+    'activities.after',
+    [...names, names[0]].join(' → '),
+    'lags that never lead back to a later start of the same activity',
+    'Remove one of these lags, or lengthen a maxLagS among them.',
+  );
+}
+
+/** The activities of which no times can keep all demands; undefined: none were proven so. */
+export type Contradiction = readonly number[] | undefined;
+
+/** Pulls the windows together until lags and calendars change nothing, or one is empty. */
+function tighten(model: Model): Contradiction {
+  const { count, lag, earliest, latest, closed, duration } = model;
+  for (let changed = true; changed;) {
+    changed = false;
+    for (let i = 0; i < count; i++) {
+      let early = earliest[i]!;
+      let late = latest[i]!;
+      for (let j = 0; j < count; j++) {
+        const into = lag[j * count + i]!;
+        const out = lag[i * count + j]!;
+        if (into !== NO_LAG) early = Math.max(early, earliest[j]! + into);
+        if (out !== NO_LAG) late = Math.min(late, latest[j]! - out);
+      }
+      const spans = closed[i];
+      if (spans) early = firstOpen(spans, early, duration[i]!);
+      if (early > late) return [i];
+      if (early > earliest[i]! || late < latest[i]!) changed = true;
+      earliest[i] = early;
+      latest[i] = late;
+    }
+  }
+  return undefined;
+}
+
+/** Whether the two ask for more than there is of some resource, so that one must wait for the other. */
+function excludes(model: Model, i: number, j: number): boolean {
+  if (model.duration[i] === 0 || model.duration[j] === 0) return false;
+  const kinds = model.capacity.length;
+  for (let r = 0; r < kinds; r++) {
+    if (model.demand[i * kinds + r]! + model.demand[j * kinds + r]! > model.capacity[r]!) {
+      return true;
+    }
+  }
+  return false;
+}
+
+function excludedPairs(model: Model): (readonly [number, number])[] {
+  const pairs: (readonly [number, number])[] = [];
+  for (let i = 0; i < model.count; i++) {
+    for (let j = i + 1; j < model.count; j++) if (excludes(model, i, j)) pairs.push([i, j]);
+  }
+  return pairs;
+}
+
+/**
+ * Where two activities exclude each other and only one order is left, adds that
+ * order (immediate selection: Carlier & Pinson, Management Science 35 (1989) 164).
+ * Windows are tightened along the way.
+ */
+export function forceOrders(model: Model): Contradiction {
+  const { count, lag, earliest, latest, duration } = model;
+  const pairs = excludedPairs(model);
+  const mayPrecede = (i: number, j: number) =>
+    lag[j * count + i]! <= -duration[i]! && earliest[i]! + duration[i]! <= latest[j]!;
+  const narrow = tighten(model);
+  if (narrow) return narrow;
+  for (let changed = true; changed;) {
+    changed = false;
+    for (const [i, j] of pairs) {
+      const done = lag[i * count + j]! >= duration[i]! || lag[j * count + i]! >= duration[j]!;
+      if (done) continue;
+      const iFirst = mayPrecede(i, j);
+      const jFirst = mayPrecede(j, i);
+      if (iFirst && jFirst) continue;
+      if (!iFirst && !jFirst) return [i, j];
+      const [first, second] = iFirst ? [i, j] : [j, i];
+      if (!addArc(lag, count, first, second, duration[first]!)) return [i, j];
+      changed = true;
+    }
+    const empty = changed ? tighten(model) : undefined;
+    if (empty) return empty;
+  }
+  return undefined;
+}
+
+/** The refusal of a problem proven to have no schedule. */
+export function infeasible(ids: readonly string[]): ScheduleRefusal {
+  return new ScheduleRefusal(
+    'infeasible',
+    'activities',
+    `without any time for ${ids.join(' and ')}`,
+    'lags, windows and demands that some schedule can keep',
+    `Lengthen a maxLagS or notAfterS around ${ids.join(' and ')}, raise a capacity, or open a calendar.`,
+  );
+}
+
+/**
+ * The arrays of a validated problem.
+ * @throws ScheduleRefusal `cycle` or (proven) `infeasible`
+ */
+export function modelOf(problem: Problem): Model {
+  const { activities, resources } = problem;
+  const index = new Map(activities.map(({ id }, at) => [id, at]));
+  const calendars = new Map(
+    problem.calendars?.map((calendar) => [calendar.id, closedSpans(calendar, ticksUp)]),
+  );
+  const model: Model = {
+    count: activities.length,
+    duration: Float64Array.from(activities, ({ durationS }) => ticksUp(durationS)),
+    demand: Float64Array.from(
+      activities.flatMap(({ demand }) => resources.map(({ id }) => demand[id] ?? 0)),
+    ),
+    capacity: Float64Array.from(resources, ({ capacity }) => capacity * (1 + DEMAND_DUST)),
+    lag: lagMatrix(problem, index),
+    earliest: Float64Array.from(activities, ({ notBeforeS }) =>
+      ticksUp(Math.max(0, notBeforeS ?? 0)),
+    ),
+    latest: Float64Array.from(activities, ({ notAfterS }) =>
+      notAfterS === undefined ? Infinity : ticksUp(notAfterS),
+    ),
+    closed: activities.map(({ calendar }) => calendars.get(calendar ?? '')),
+    priority: Float64Array.from(activities, ({ priority }) => priority ?? 0),
+  };
+  const contradiction = forceOrders(model);
+  if (contradiction) throw infeasible(contradiction.map((at) => activities[at]!.id));
+  return model;
+}
+
+/** Lags of the model seen backwards in time. */
+export function mirrorLags({ count, duration, lag }: Model): Float64Array {
+  const back = new Float64Array(count * count);
+  for (let i = 0; i < count; i++) {
+    for (let j = 0; j < count; j++) {
+      back[j * count + i] = lag[i * count + j]! + duration[j]! - duration[i]!;
+    }
+  }
+  return back;
+}
+
+/** Starts seen backwards from `horizon`: a start s becomes horizon − s − duration. */
+export function flip({ duration }: Model, starts: Float64Array, horizon: number): Float64Array {
+  return starts.map((start, at) => horizon - start - duration[at]!);
+}
+
+/** The model seen backwards in time from `horizon`, by which all must finish. */
+export function mirror(model: Model, horizon: number, backLags: Float64Array): Model {
+  return {
+    ...model,
+    lag: backLags,
+    earliest: flip(model, model.latest, horizon).map((start) => Math.max(0, start)),
+    latest: flip(model, model.earliest, horizon),
+    closed: model.closed.map((spans) => spans && mirrored(spans, horizon)),
+  };
+}

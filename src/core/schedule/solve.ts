@@ -1,0 +1,77 @@
+import { gridOf, lowerBound, type Bound } from './bound.ts';
+import { Search } from './improve.ts';
+import { modelOf, TICKS_PER_S, ticksUp, type Model } from './model.ts';
+import { ScheduleRefusal } from './refusal.ts';
+import type { Problem, Schedule, SolveOptions } from './types.ts';
+import { validate } from './validate.ts';
+import { raiseBound } from './windows.ts';
+
+/** Enough for the problems of one home to reach their bound; see the tests for what more brings. */
+const DEFAULT_ROUNDS = 60;
+
+/** A finish that every sensible schedule keeps: all work one after the other, and the longest lags. */
+function horizonOf(model: Model): number {
+  const work = model.duration.reduce((sum, length) => sum + length, 0);
+  return work + model.earliest.reduce((latest, start) => Math.max(latest, start), 0);
+}
+
+function previousStarts(problem: Problem, options: SolveOptions, model: Model) {
+  const { previousS } = options;
+  if (!previousS) return undefined;
+  return Float64Array.from(problem.activities, ({ id }, at) => {
+    const known = previousS[id];
+    return known === undefined ? model.earliest[at]! : ticksUp(known);
+  });
+}
+
+function scheduleOf(problem: Problem, start: Float64Array, finish: number, bound: Bound): Schedule {
+  const finishS = finish / TICKS_PER_S;
+  const lowerBoundS = bound.ticks / TICKS_PER_S;
+  const { deadlineS } = problem;
+  const starts = problem.activities.map(({ id }, at) => [id, start[at]! / TICKS_PER_S] as const);
+  return {
+    startS: Object.fromEntries(starts),
+    finishS,
+    lowerBoundS,
+    bound: bound.reason,
+    optimal: finish <= bound.ticks,
+    ...(deadlineS !== undefined &&
+      finishS > deadlineS && {
+        late: { byS: finishS - deadlineS, certain: lowerBoundS > deadlineS },
+      }),
+  };
+}
+
+/**
+ * Times all activities as early as the search can finish them, keeping every
+ * lag, capacity and calendar; with a bound below which nothing can finish.
+ * Priority rules with the serial scheme, double justification, then rounds of
+ * crossed and disturbed orders. Times are rounded to whole milliseconds.
+ * @throws ScheduleRefusal for a bad field, a cycle of lags, a proven
+ *   contradiction (`infeasible`), or nothing found (`not-found`)
+ */
+export function solve(problem: Problem, options: SolveOptions = {}): Schedule {
+  validate(problem);
+  const model = modelOf(problem);
+  const grid = gridOf(model);
+  const resourceIds = problem.resources.map(({ id }) => id);
+  let bound = lowerBound(model, resourceIds, grid);
+  const horizon = horizonOf(model);
+  const search = new Search(model, previousStarts(problem, options, model));
+  search.tryRules(horizon);
+  if (search.best) bound = raiseBound(model, bound, search.best.finish, grid);
+  const done = () => search.best !== undefined && search.best.finish <= bound.ticks;
+  for (let round = 0; round < (options.rounds ?? DEFAULT_ROUNDS) && !done(); round++) {
+    search.round(horizon);
+  }
+  if (!search.best) {
+    throw new ScheduleRefusal(
+      'not-found',
+      'activities',
+      'a set of lags, windows and demands no schedule was found for',
+      'lags, windows and demands that some schedule can keep',
+      'Lengthen a maxLagS or notAfterS, raise a capacity, or search with more rounds.',
+    );
+  }
+  return scheduleOf(problem, search.best.start, search.best.finish, bound);
+}

@@ -1,0 +1,1 @@
+export { createJournalStore } from './journal-store.ts';

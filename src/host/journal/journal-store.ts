@@ -1,0 +1,59 @@
+import { get, promisifyRequest, values } from 'idb-keyval';
+import { JournalStoreError, type JournalStore, type RunEntry } from '../../core/journal/index.ts';
+import type { Readings } from '../../core/run/index.ts';
+import { keyValues, type Database, type Tables } from '../database/index.ts';
+import { epochOf, named, recordsOf } from './fence.ts';
+import { openRunJournal, readRecords } from './run-journal.ts';
+
+/** The journal store on the browser's database; see the port for what it promises. */
+export function createJournalStore(database: Database): JournalStore {
+  const runs = keyValues(database, 'runs');
+  const heartbeats = keyValues(database, 'heartbeats');
+  return {
+    async listRuns() {
+      const entries = await named(values<RunEntry>(runs));
+      return entries.toSorted((a, b) => b.openedWallMs - a.openedWallMs);
+    },
+    async openRun(entry) {
+      const work = database.transact(['runs', 'epochs'], 'readwrite', (tables) =>
+        raiseEpoch(tables, entry),
+      );
+      return openRunJournal(database, entry.id, await named(work));
+    },
+    readAll: (runId) => readRecords(database, runId),
+    forgetRun: (runId) =>
+      named(
+        database.transact(['runs', 'epochs', 'records', 'heartbeats'], 'readwrite', (tables) =>
+          forget(tables, runId),
+        ),
+      ),
+    async readHeartbeat(runId) {
+      return (await named(get<Readings>(runId, heartbeats))) ?? null;
+    },
+  };
+}
+
+/** Writes the row of a new run (a stored one is newer than the caller's), and gives the next writer's number. */
+async function raiseEpoch(tables: Tables, entry: RunEntry): Promise<number> {
+  const stored = await promisifyRequest<unknown>(tables('runs').get(entry.id));
+  if (stored === undefined) await promisifyRequest(tables('runs').put(entry, entry.id));
+  const epoch = (await epochOf(tables, entry.id)) + 1;
+  await promisifyRequest(tables('epochs').put(epoch, entry.id));
+  return epoch;
+}
+
+async function forget(tables: Tables, runId: string): Promise<void> {
+  const entry = await promisifyRequest<RunEntry | undefined>(tables('runs').get(runId));
+  if (entry && !entry.closed) {
+    throw new JournalStoreError(
+      'open-run',
+      `Run “${entry.name}” is still open; allowed: closed runs. Close it first.`,
+    );
+  }
+  await Promise.all([
+    promisifyRequest(tables('records').delete(recordsOf(runId))),
+    promisifyRequest(tables('heartbeats').delete(runId)),
+    promisifyRequest(tables('epochs').delete(runId)),
+    promisifyRequest(tables('runs').delete(runId)),
+  ]);
+}

@@ -1,0 +1,1 @@
+export { NoAnswerError, within } from './within.ts';

@@ -1,0 +1,78 @@
+/**
+ * - `asking`: not known yet;
+ * - `leader`: this tab may write;
+ * - `follower`: another tab writes; this one waits in line and only shows;
+ * - `replaced`: a person let another tab take over; this one only shows;
+ * - `not-supported`: no locks here; only the epoch in the store guards writing;
+ * - `released`: given up.
+ */
+export type LockState =
+  'asking' | 'leader' | 'follower' | 'replaced' | 'not-supported' | 'released';
+
+export type TabLock = {
+  state(): LockState;
+  /**
+   * Takes the lock from a tab that no longer beats. Only on a person's word,
+   * and only when `leaderSilence` says silent: a frozen leader keeps the lock,
+   * and loses it here; the epoch of the store stops its late writes.
+   */
+  steal(): void;
+  release(): void;
+};
+
+const LOCK_NAME = 'glowpour-writer';
+
+/** Enters the line for the one writer's lock; a leader that ends frees it for the next by itself. */
+export function createTabLock(onState: (state: LockState) => void): TabLock {
+  let state: LockState = 'asking';
+  let letGo: (() => void) | undefined;
+  let waiting: AbortController | undefined;
+  const set = (next: LockState): void => {
+    if (next === state || state === 'released') return;
+    state = next;
+    onState(next);
+  };
+  const locks = 'locks' in navigator ? navigator.locks : undefined;
+
+  /** Holds the lock until `letGo`. Called with null when it was asked for at once and is taken. */
+  const hold = (lock: Lock | null): Promise<void> | undefined => {
+    if (state === 'released') return undefined;
+    if (!lock) {
+      set('follower');
+      wait();
+      return undefined;
+    }
+    return new Promise((resolve) => {
+      letGo = resolve;
+      set('leader');
+    });
+  };
+  const ask = (options: LockOptions): void => {
+    if (!locks) return set('not-supported');
+    locks.request(LOCK_NAME, options, hold).catch((error: unknown) => {
+      const aborted = error instanceof DOMException && error.name === 'AbortError';
+      // Aborted while leading: stolen. Aborted while waiting: by this tab's own steal or release.
+      if (aborted && state === 'leader') set('replaced');
+      else if (!aborted) set('not-supported');
+    });
+  };
+  const wait = (): void => {
+    waiting = new AbortController();
+    ask({ signal: waiting.signal });
+  };
+
+  ask({ ifAvailable: true });
+  return {
+    state: () => state,
+    steal() {
+      if (state !== 'follower' && state !== 'replaced') return;
+      waiting?.abort();
+      ask({ steal: true });
+    },
+    release() {
+      set('released');
+      waiting?.abort();
+      letGo?.();
+    },
+  };
+}

@@ -1,0 +1,1 @@
+export { createWakeLock, type WakeLock, type WakeState } from './wake-lock.ts';

@@ -1,0 +1,83 @@
+import { within } from '../limit/index.ts';
+
+/**
+ * - `off`: not wanted now;
+ * - `held`: the screen stays on;
+ * - `lost`: wanted, but the device took it or refuses (low battery, hidden page); asked again when seen;
+ * - `not-supported`: set the device's own screen time-out to never.
+ */
+export type WakeState = 'off' | 'held' | 'lost' | 'not-supported';
+
+export type WakeLock = {
+  state(): WakeState;
+  /** Wanted from now on. Call it at the start of a run, from a person's touch. */
+  keep(): void;
+  /** Asks again if it is wanted and not held; harmless otherwise. */
+  retry(): void;
+  letGo(): void;
+};
+
+/** Longest wait for the device's answer, ms. Common practice, no published source. */
+const ANSWER_LIMIT_MS = 5000;
+
+/** Pause before asking again after the device took the lock, ms, so that two stubborn sides do not spin. */
+const ASK_AGAIN_MS = 1000;
+
+/** Keeps the screen on, and tells the truth about it: the lock is never given back by itself. */
+export function createWakeLock(onState: (state: WakeState) => void): WakeLock {
+  let state: WakeState = 'off';
+  let wanted = false;
+  let asking = false;
+  let sentinel: WakeLockSentinel | undefined;
+  const api = 'wakeLock' in navigator ? navigator.wakeLock : undefined;
+  const set = (next: WakeState): void => {
+    if (next === state) return;
+    state = next;
+    onState(next);
+  };
+
+  /** Takes what the device gave, even when it came after the limit. */
+  const accept = (given: WakeLockSentinel): void => {
+    if (!wanted) {
+      void given.release().catch(() => undefined);
+      return;
+    }
+    sentinel = given;
+    set('held');
+    given.addEventListener('release', () => {
+      if (sentinel !== given) return;
+      sentinel = undefined;
+      set(wanted ? 'lost' : 'off');
+      setTimeout(request, ASK_AGAIN_MS);
+    });
+  };
+  const request = (): void => {
+    if (!wanted || asking || sentinel || document.visibilityState !== 'visible') return;
+    if (!api) return set('not-supported');
+    asking = true;
+    const answer = api.request('screen');
+    answer.then(accept, () => undefined);
+    within('Keeping the screen on', ANSWER_LIMIT_MS, answer)
+      .catch(() => set(wanted ? 'lost' : 'off'))
+      .finally(() => {
+        asking = false;
+      });
+  };
+  document.addEventListener('visibilitychange', request);
+
+  return {
+    state: () => state,
+    keep() {
+      wanted = true;
+      request();
+    },
+    retry: request,
+    letGo() {
+      wanted = false;
+      const held = sentinel;
+      sentinel = undefined;
+      if (state !== 'not-supported') set('off');
+      void held?.release().catch(() => undefined);
+    },
+  };
+}

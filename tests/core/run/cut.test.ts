@@ -1,0 +1,151 @@
+import { describe, expect, it } from 'vitest';
+import { encodeRecords, openJournal } from '../../../src/core/journal/index.ts';
+import { fold, simulateRun, type Fact } from '../../../src/core/run/index.ts';
+import { planOf, purgePlan, smallPlan, steps } from './fixtures.ts';
+import { glowing, Tablet } from './tablet.ts';
+
+/** A perfect person finishes what stands on the tablet, answering every question with "went on". */
+function finishes(tablet: Tablet): void {
+  for (let looks = 0; looks < 2000 && tablet.state.status !== 'closed'; looks += 1) {
+    const { view } = tablet;
+    for (const { id } of view.review)
+      tablet.tries({ kind: 'answer-review', question: id, answer: 'went-on' });
+    if (view.askClock) tablet.tries({ kind: 'answer-clock', right: true });
+    for (const fault of view.faults)
+      if (!fault.cleared) tablet.tries({ kind: 'clear-fault', faultId: fault.id });
+    if (view.status !== 'running') tablet.tries({ kind: 'resume' });
+    if (view.status === 'drafting') tablet.tries({ kind: 'start-run' });
+    for (const clock of view.clocks)
+      if (clock.alerting) tablet.tries({ kind: 'acknowledge-timer', timer: clock.id });
+    for (const { step } of view.hot) tablet.tries({ kind: 'confirm-safe', step });
+    let did = false;
+    for (const { step, canConfirm, stage, status, gates } of view.forStage) {
+      if (
+        canConfirm &&
+        tablet.tries({ kind: 'confirm', step: step.id, stage: step.stages[stage]?.id ?? '' }) ===
+          null
+      )
+        did = true;
+      if (status === 'stalled')
+        for (const need of step.needs)
+          if (tablet.tries({ kind: 'repeat-step', step: need.step, reason: 'Cold.' }) === null)
+            did = true;
+      if (status !== 'ready') continue;
+      for (const { gate, scopeKey, value } of gates)
+        if (value !== 'yes')
+          tablet.tries({ kind: 'answer-gate', gate: gate.id, scopeKey, answer: 'yes' });
+      if (tablet.tries({ kind: 'start-step', step: step.id }) === null) did = true;
+    }
+    if (!did) tablet.passes(Math.max(1, (tablet.view.wakeInS ?? 60) + 0.01));
+  }
+}
+
+function outcomes(tablet: Tablet): unknown {
+  return {
+    closedAs: tablet.view.closedAs,
+    steps: tablet.view.steps.map(({ step, attempt, outcome }) => [step.id, attempt, outcome]),
+  };
+}
+
+/** A tablet that stands after these facts, at the time of the last of them. */
+function standing(facts: readonly Fact[], planUsed = smallPlan): Tablet {
+  const tablet = new Tablet(planUsed);
+  tablet.facts = [...facts];
+  tablet.state = fold(facts);
+  const last = facts.at(-1)?.at;
+  const first = facts[0]?.at;
+  tablet.trueS = ((last?.wallMs ?? 0) - (first?.wallMs ?? 0)) / 1000;
+  return tablet;
+}
+
+describe('a journal cut after any record', () => {
+  it('opens again, can go on, and with no gap ends as the uncut run did', () => {
+    // Verifies: I-14, I-01
+    const whole = new Tablet(smallPlan);
+    whole.does({ kind: 'start-run' });
+    finishes(whole);
+    expect(outcomes(whole)).toMatchObject({ closedAs: 'completed' });
+    for (let keep = 1; keep < whole.facts.length; keep += 1) {
+      const tablet = standing(whole.facts.slice(0, keep));
+      tablet.restarts(0);
+      expect(fold(tablet.facts)).toEqual(tablet.state);
+      finishes(tablet);
+      expect(outcomes(tablet), `cut after record ${keep}`).toEqual(outcomes(whole));
+    }
+  });
+
+  it('with a torn record after it, drops and counts the torn one', () => {
+    // Verifies: I-14, I-02
+    const whole = glowing(purgePlan);
+    whole.passes(400);
+    whole.restarts(900);
+    whole.does({ kind: 'stop-run', reason: 'Enough.' });
+    const records = encodeRecords(whole.facts);
+    for (let keep = 1; keep < records.length; keep += 1) {
+      const text = JSON.stringify(records[keep]);
+      const torn = text.slice(0, Math.ceil(text.length / 2));
+      const opened = openJournal([...records.slice(0, keep), torn]);
+      expect(opened).toMatchObject({ torn: 1 });
+      expect(opened.problem).toBeUndefined();
+      expect(opened.state).toEqual(fold(whole.facts.slice(0, keep)));
+    }
+  });
+
+  it('of a disturbed run, can always be stopped to the end', () => {
+    // Verifies: I-13, I-14
+    const whole = glowing(purgePlan);
+    whole.passes(400);
+    whole.restarts(900, undefined, 1);
+    whole.does({ kind: 'report-fault', fault: 'co-alarm' });
+    whole.does({ kind: 'confirm-safe', step: 'glow' });
+    for (let keep = 1; keep <= whole.facts.length; keep += 1) {
+      const tablet = standing(whole.facts.slice(0, keep), purgePlan);
+      tablet.restarts(3600);
+      tablet.does({ kind: 'stop-run', reason: 'Enough.' });
+      for (const { step, confirmed } of tablet.view.hot)
+        if (!confirmed) tablet.does({ kind: 'confirm-safe', step });
+      expect(tablet.state.status).toBe('closed');
+    }
+  });
+});
+
+describe('a simulated run', () => {
+  it('of three days takes less than a second and completes', () => {
+    const beganMs = performance.now();
+    const copies = Array.from({ length: 12 }, (_, number) =>
+      steps.map((one) => ({
+        ...one,
+        id: `${one.id}@${number}`,
+        needs: one.needs.map((need) => ({ ...need, step: `${need.step}@${number}` })),
+      })),
+    ).flat();
+    // Each fixture after the other, half a day apart, so that the job takes days.
+    const startS = Object.fromEntries(
+      copies
+        .filter(({ phase }) => phase === 'clean')
+        .map(({ id }, index) => [id, index * 4 * 3600]),
+    );
+    const plan = planOf(copies, { timetable: { startS, finishS: 0, lowerBoundS: 0 } });
+    const done = simulateRun(plan);
+    const tookMs = performance.now() - beganMs;
+    expect(done.view).toMatchObject({ status: 'closed', closedAs: 'completed' });
+    expect(done.finishS).toBeGreaterThan(3 * 24 * 3600);
+    expect(fold(done.facts)).toEqual(done.state);
+    expect(tookMs).toBeLessThan(1000);
+  });
+
+  it('follows a script: a doubt costs another day', () => {
+    let doubted = false;
+    const plain = simulateRun(smallPlan);
+    const done = simulateRun(smallPlan, {
+      script: (_, atS) => {
+        if (doubted || atS < 20 * 3600) return [];
+        doubted = true;
+        return [{ kind: 'report-doubt', fixture: 'sink', text: 'A cup was washed.' }];
+      },
+    });
+    expect(done.view.closedAs).toBe('completed');
+    expect(doubted).toBe(true);
+    expect(done.finishS).toBeGreaterThan(plain.finishS + 12 * 3600);
+  });
+});

@@ -1,0 +1,374 @@
+import type { Kitchen } from '../../../src/core/kitchen/index.ts';
+import type {
+  FaultPolicy,
+  Gate,
+  Plan,
+  Resource,
+  Stage,
+  Step,
+} from '../../../src/core/plan/index.ts';
+
+/** A day, s. */
+export const DAY_S = 24 * 3600;
+
+/** An invented kitchen with a sink and a one-burner hob; only what the engine looks at matters. */
+export const kitchen: Kitchen = {
+  format: 'glowpour-kitchen',
+  version: 1,
+  name: 'Corner flat',
+  country: 'IL',
+  altitudeM: 0,
+  supplyV: 230,
+  tapColdC: 15,
+  household: {
+    purpose: 'new-kitchen',
+    custom: 'ashkenazic',
+    people: 1,
+    keepsRestDays: true,
+    overrides: [],
+  },
+  room: {
+    floorAreaM2: 8,
+    heightM: 2.6,
+    hood: { kind: 'vented', flowLS: 60 },
+    window: { areaM2: 0.5, heightM: 1 },
+  },
+  circuits: [],
+  vessels: [],
+  fixtures: [
+    {
+      kind: 'sink',
+      id: 'sink',
+      name: 'Sink',
+      designation: 'meat',
+      outline: [
+        [0, 0],
+        [0.6, 0],
+        [0.6, 0.5],
+        [0, 0.5],
+      ],
+      material: 'stainless-steel',
+      condition: 'smooth',
+      bowls: [{ lengthM: 0.4, widthM: 0.35, depthM: 0.18 }],
+      rimWidthM: 0.03,
+      tap: { handles: 1, sprayer: false },
+      drainboard: false,
+    },
+    {
+      kind: 'cooktop',
+      id: 'hob',
+      name: 'Hob',
+      designation: 'meat',
+      outline: [
+        [1, 0],
+        [1.6, 0],
+        [1.6, 0.5],
+        [1, 0.5],
+      ],
+      surface: 'metal',
+      burners: [],
+    },
+    {
+      kind: 'table',
+      id: 'table',
+      name: 'Table',
+      designation: 'meat',
+      outline: [],
+      material: 'wood',
+      condition: 'smooth',
+    },
+  ],
+};
+
+const HANDS: Stage['resumption'] = 'continue';
+
+function stage(id: string, title: string, more: Partial<Stage> = {}): Stage {
+  return { id, title, detail: [], timers: [], resumption: HANDS, hazards: [], ...more };
+}
+
+function step(
+  id: string,
+  kind: Step['kind'],
+  more: Partial<Step> & Pick<Step, 'stages' | 'phase'>,
+): Step {
+  return {
+    id,
+    kind,
+    title: id,
+    reason: 'For the test.',
+    sources: [],
+    durationS: { low: 300, typical: 600, high: 900 },
+    attention: 'hands',
+    needs: [],
+    startsBy: 'person',
+    demands: {},
+    gates: [],
+    standing: [],
+    after: [],
+    ...more,
+  };
+}
+
+function cleanAndRest(fixture: string): Step[] {
+  return [
+    step(`clean-${fixture}`, 'clean', {
+      phase: 'clean',
+      fixture,
+      stages: [stage('clean', `Clean the ${fixture}.`, { say: 'Clean' })],
+      demands: { hands: 1 },
+    }),
+    step(`rest-${fixture}`, 'rest', {
+      phase: 'rest',
+      fixture,
+      attention: 'none',
+      startsBy: 'chain',
+      needs: [{ step: `clean-${fixture}` }],
+      durationS: { low: DAY_S, typical: DAY_S, high: DAY_S },
+      stages: [
+        stage('rest', 'Leave it unused.', {
+          timers: [
+            { id: 'rest', role: 'hold', purpose: 'at-least', lengthS: DAY_S, label: 'Rest' },
+          ],
+        }),
+      ],
+    }),
+  ];
+}
+
+/** Boil and pour of one kettle; the pour must begin within five minutes of the boil. */
+function kettle(number: number): Step[] {
+  const before = number === 1 ? [{ step: 'rest-sink' }] : [{ step: `pour-${number - 1}` }];
+  return [
+    step(`boil-${number}`, 'boil', {
+      phase: 'purge',
+      fixture: 'sink',
+      attention: 'watch',
+      needs: before,
+      demands: { kettle: 1 },
+      stages: [
+        stage('boil', 'Boil the kettle.', {
+          say: 'It boils',
+          hazards: ['boiling-water'],
+          resumption: 'ask',
+          timers: [
+            {
+              id: 'boil',
+              role: 'estimate',
+              purpose: 'at-least',
+              lengthS: 240,
+              label: 'Boils about now',
+            },
+          ],
+        }),
+      ],
+      durationS: { low: 200, typical: 240, high: 300 },
+      makeSafe: 'Switch the kettle off.',
+    }),
+    step(`pour-${number}`, 'pour', {
+      phase: 'purge',
+      fixture: 'sink',
+      needs: [{ step: `boil-${number}`, withinS: 300 }],
+      demands: { hands: 1, kettle: 1 },
+      gates: ['scald-dress'],
+      durationS: { low: 60, typical: 120, high: 240 },
+      stages: [
+        stage('pour', 'Pour along the bowl.', {
+          say: 'Poured',
+          hazards: ['boiling-water'],
+          resumption: 'ask',
+          reviewAsk: 'Was the water poured?',
+        }),
+        stage('cold', 'Pour cold water over it.', { say: 'Cold water done' }),
+      ],
+      makeSafe: 'Put the kettle down.',
+    }),
+  ];
+}
+
+function glow(): Step[] {
+  return [
+    step('glow', 'glow', {
+      phase: 'purge',
+      fixture: 'hob',
+      needs: [{ step: 'rest-hob' }],
+      demands: { 'burners-lit': 1 },
+      attention: 'watch',
+      gates: ['burner-clear', 'air'],
+      durationS: { low: 600, typical: 900, high: 1200 },
+      stages: [
+        stage('light', 'Turn the burner to high.', { say: 'It is on', hazards: ['element'] }),
+        stage('warm-up', 'Watch it until it glows.', {
+          say: 'It glows',
+          hazards: ['element'],
+          resumption: 'restart',
+          reviewAsk: 'Did the burner stay on?',
+          timers: [
+            {
+              id: 'expect',
+              role: 'estimate',
+              purpose: 'at-least',
+              lengthS: 240,
+              label: 'Glows about now',
+            },
+            {
+              id: 'limit',
+              role: 'limit',
+              purpose: 'at-most',
+              lengthS: 720,
+              label: 'It should have glowed',
+              fault: 'no-glow',
+            },
+          ],
+        }),
+        stage('hold', 'Leave it glowing.', {
+          say: 'Go on to turn it off',
+          hazards: ['element'],
+          resumption: 'restart',
+          reviewAsk: 'Did the burner keep glowing?',
+          timers: [
+            { id: 'hold', role: 'hold', purpose: 'unbroken', lengthS: 600, label: 'Glow' },
+            {
+              id: 'look',
+              role: 'reminder',
+              purpose: 'at-most',
+              lengthS: 300,
+              label: 'Look at the burner',
+              repeats: true,
+            },
+          ],
+        }),
+        stage('off', 'Turn the burner off.', { say: 'It is off', hazards: ['element'] }),
+      ],
+      makeSafe: 'Turn the burner off.',
+    }),
+    step('cool', 'cool', {
+      phase: 'cool',
+      fixture: 'hob',
+      attention: 'none',
+      startsBy: 'chain',
+      needs: [{ step: 'glow' }],
+      durationS: { low: 1800, typical: 1800, high: 1800 },
+      stages: [
+        stage('cool', 'Let it cool.', {
+          hazards: ['hot-surface'],
+          timers: [
+            {
+              id: 'cool',
+              role: 'hold',
+              purpose: 'at-least',
+              lengthS: 1800,
+              label: 'Safe to touch',
+            },
+          ],
+        }),
+      ],
+    }),
+  ];
+}
+
+const gates: Gate[] = [
+  {
+    id: 'scald-dress',
+    kind: 'caution',
+    signal: 'WARNING',
+    ask: 'Closed shoes and gloves on?',
+    say: 'Dress against scalds.',
+    scope: 'run',
+    lapsesS: 1800,
+    trippedBy: [],
+    settleS: 0,
+    makeSafe: '',
+  },
+  {
+    id: 'burner-clear',
+    kind: 'caution',
+    signal: 'DANGER',
+    ask: 'Nothing that burns near the burner?',
+    say: 'Clear the stove.',
+    scope: 'step',
+    trippedBy: [],
+    settleS: 0,
+    makeSafe: '',
+  },
+  {
+    id: 'air',
+    kind: 'condition',
+    signal: 'WARNING',
+    ask: 'Hood on high and window open, nobody unwell?',
+    say: 'Bad air.',
+    scope: 'run',
+    trippedBy: ['co-alarm', 'unwell'],
+    settleS: 600,
+    makeSafe: 'Heat off, everybody out.',
+  },
+];
+
+function policy(kind: FaultPolicy['kind'], name: string, what: FaultPolicy['policy']): FaultPolicy {
+  return { kind, name, policy: what, doThis: ['Do it.'] };
+}
+
+const resources: Resource[] = [
+  { id: 'hands', name: 'Hands', capacity: 1, unit: 'people' },
+  { id: 'kettle', name: 'The kettle', capacity: 1, unit: 'kettles' },
+  { id: 'burners-lit', name: 'Burners lit', capacity: 1, unit: 'burners' },
+];
+
+export const steps: readonly Step[] = [
+  ...cleanAndRest('sink'),
+  ...cleanAndRest('hob'),
+  ...kettle(1),
+  ...kettle(2),
+  ...glow(),
+  step('cover-sink', 'cover', {
+    phase: 'cover',
+    fixture: 'sink',
+    needs: [{ step: 'pour-2' }],
+    demands: { hands: 1 },
+    stages: [stage('cover', 'Put the rack in.', { say: 'Covered' })],
+  }),
+];
+
+/** A plan over these steps; the resources, gates and faults are the same for all. */
+export function planOf(some: readonly Step[], more: Partial<Plan> = {}): Plan {
+  const none = { low: 0, typical: 0, high: 0 };
+  return {
+    format: 'glowpour-plan',
+    version: 1,
+    kitchen,
+    purpose: 'new-kitchen',
+    custom: 'ashkenazic',
+    boilingC: 100,
+    methods: [],
+    steps: some,
+    resources,
+    gates,
+    cautions: [],
+    faults: [
+      policy('no-glow', 'It does not glow', 'suspend'),
+      policy('flame-out', 'The flame went out', 'suspend'),
+      policy('power-cut', 'The power failed', 'suspend'),
+      policy('co-alarm', 'The gas alarm sounds', 'suspend'),
+      policy('unwell', 'Somebody feels unwell', 'suspend'),
+      policy('fire', 'Fire', 'stop-run'),
+      policy('cracked', 'Something cracked', 'note'),
+    ],
+    questions: [],
+    shopping: [],
+    totals: { hotL: none, coldL: none, kettles: none, electricityKWh: 0, gasKWh: 0, handsOnS: 0 },
+    timetable: { startS: {}, finishS: 0, lowerBoundS: 0 },
+    notices: [],
+    ...more,
+  };
+}
+
+export const smallPlan: Plan = planOf(steps);
+
+/** The same without the rests, for tests about the purge alone. */
+export const purgePlan: Plan = planOf(
+  steps
+    .filter(({ phase }) => phase !== 'clean' && phase !== 'rest')
+    .map((one) => ({
+      ...one,
+      needs: one.needs.filter((need) => !need.step.startsWith('rest-')),
+    })),
+);

@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import { checkSchedule, ScheduleRefusal, solve } from '../../../src/core/schedule/index.ts';
+import { knownProblems } from './known-problems.ts';
+
+/** As many as the command line searches. */
+const ROUNDS = 1000;
+
+/**
+ * Tolerances on the mean gap above the published optimum, each above what was
+ * measured on the file (beside it). Confidence: instances and optima read in a copy.
+ */
+const CHECKS = [
+  // Kolisch & Sprecher 1996, PSPLIB
+  { file: 'rcpsp-j30', defaultGap: 0.012, longGap: 0.006 },
+  { file: 'rcpsp-j60', defaultGap: 0.03, longGap: 0.02 },
+  // Schwindt 1995, ProGen/max
+  { file: 'rcpsp-max', defaultGap: 0.015, longGap: 0.01 },
+] as const;
+
+function percent(share: number): string {
+  return `${(100 * share).toFixed(2)} %`;
+}
+
+describe.each(CHECKS)('published problems: $file', ({ file, defaultGap, longGap }) => {
+  const rows = knownProblems(file);
+  const solvable = rows.filter(({ kind }) => kind !== 'infeasible');
+
+  it.each([
+    ['default rounds', undefined, defaultGap],
+    ['many rounds', ROUNDS, longGap],
+  ] as const)('%s', (label, rounds, allowed) => {
+    let gaps = 0;
+    let worst = 0;
+    let reached = 0;
+    let proven = 0;
+    for (const { name, problem, known, lowerBound } of solvable) {
+      const answer = solve(problem, rounds === undefined ? {} : { rounds });
+      expect(checkSchedule(problem, answer), name).toEqual([]);
+      expect(answer.finishS, name).toBeGreaterThanOrEqual(lowerBound!);
+      expect(answer.lowerBoundS, name).toBeLessThanOrEqual(known!);
+      const gap = answer.finishS / known! - 1;
+      gaps += gap;
+      worst = Math.max(worst, gap);
+      if (gap <= 0) reached++;
+      if (answer.optimal) proven++;
+    }
+    const mean = gaps / solvable.length;
+    console.log(
+      `${file}, ${label}: ${solvable.length} problems, mean gap ${percent(mean)} (allowed ${percent(allowed)}), ` +
+        `worst ${percent(worst)}, best finish reached ${reached}, proven optimal by its own bound ${proven}`,
+    );
+    expect(mean).toBeLessThanOrEqual(allowed);
+  });
+});
+
+describe('published problems without a schedule', () => {
+  const rows = knownProblems('rcpsp-max').filter(({ kind }) => kind === 'infeasible');
+
+  it('are refused', () => {
+    const codes = rows.map(({ name, problem }) => {
+      try {
+        solve(problem);
+      } catch (fault) {
+        if (fault instanceof ScheduleRefusal) return fault.code;
+        throw fault;
+      }
+      throw new Error(`${name} was given a schedule`);
+    });
+    const proven = codes.filter((code) => code === 'infeasible').length;
+    console.log(`without a schedule: ${codes.length}, proven ${proven}`);
+    expect(codes.length).toBeGreaterThan(0);
+    expect(codes.every((code) => code === 'infeasible')).toBe(true);
+  });
+});
