@@ -38,17 +38,16 @@ export type Recipe = {
 
 /** Pitches of an equal-tempered scale on A = 440 Hz (ISO 16), Hz. */
 const C5 = 523.25;
-const D5 = 587.33;
 const E5 = 659.26;
+const F_SHARP_5 = 739.99;
 const G5 = 783.99;
-const A5 = 880;
 
 /** Full tone, energy well spread over five partials. */
 const BRIGHT = [1, 0.9, 0.7, 0.5, 0.4] as const;
 /** Rounder, for sounds that only tell. */
 const ROUND = [1, 0.6, 0.4, 0.3, 0.22] as const;
-/** Rougher: strong second and third partial. */
-const ROUGH = [1, 1.1, 1, 0.7, 0.5] as const;
+/** Rougher: the second partial as strong as the first. */
+const ROUGH = [1, 1, 0.7, 0.55, 0.4] as const;
 
 const firm = (onsetS: number, lengthS: number, pitchHz: number): Pulse => ({
   onsetS,
@@ -90,12 +89,12 @@ export const RECIPES: readonly Recipe[] = [
   },
   {
     family: 'hazard',
-    rhythm: 'four hurried pairs, each stepping up',
+    rhythm: 'four hurried pairs, each leaping up',
     durationS: 1.9,
     partials: ROUGH,
     pulses: [0, 0.48, 0.96, 1.44].flatMap((startS) => [
-      firm(startS, 0.14, D5),
-      firm(startS + 0.17, 0.14, A5),
+      firm(startS, 0.14, C5),
+      firm(startS + 0.17, 0.14, F_SHARP_5),
     ]),
   },
 ];

@@ -15,7 +15,8 @@ const IMPORT = /(?:from|import)\s*\(?\s*['"]([^'"]+)['"]/g;
 /** The room of a file: `src/core/run`, `src/host`, `shared`. */
 function roomOf(path: string): string {
   const parts = path.split('/');
-  if (parts[0] === 'src') return parts[1] === 'core' ? parts.slice(0, 3).join('/') : `src/${parts[1]}`;
+  if (parts[0] === 'src')
+    return parts[1] === 'core' ? parts.slice(0, 3).join('/') : `src/${parts[1]}`;
   return parts[0] ?? '';
 }
 
@@ -24,18 +25,41 @@ function whyForbidden(from: string, to: string): string | undefined {
   const there = roomOf(to);
   if (here.startsWith('src/core') && !there.startsWith('src/core') && there !== 'shared')
     return 'core imports only core and the shared tables';
-  if (here === 'src/core/physics' && there.startsWith('src/core/') && !['src/core/physics', 'src/core/quantity'].includes(there))
+  if (
+    here === 'src/core/physics' &&
+    there.startsWith('src/core/') &&
+    !['src/core/physics', 'src/core/quantity'].includes(there)
+  )
     return 'physics knows no kitchen, plan or run: pass numbers';
-  if (here === 'src/core/run' && there === 'src/core/physics') return 'run knows no physics: numbers come in the plan';
-  if (['src/core/schedule', 'src/core/lanes'].includes(here) && there.startsWith('src/core/') && ![here, 'src/core/quantity'].includes(there))
+  if (here === 'src/core/run' && there === 'src/core/physics')
+    return 'run knows no physics: numbers come in the plan';
+  if (
+    ['src/core/schedule', 'src/core/lanes'].includes(here) &&
+    there.startsWith('src/core/') &&
+    ![here, 'src/core/quantity'].includes(there)
+  )
     return 'schedule and lanes are generic: no kitchens in them';
   if (here === 'src/host' && there === 'src/app') return 'host is below the app';
-  if (here === 'src/app' && there === 'src/core/physics') return 'the app shows what the plan says; it computes no physics';
-  if (here === 'src/app' && there === 'src/cli') return 'the app and the command line share only the core';
-  if (here === 'src/cli' && ['src/app', 'src/host'].includes(there)) return 'the command line has no browser';
-  if (here !== there && to.startsWith('src/core/') && !to.endsWith('/index.ts') && to.split('/').length > 3)
+  if (here === 'src/app' && there === 'src/core/physics')
+    return 'the app shows what the plan says; it computes no physics';
+  if (here === 'src/app' && there === 'src/cli')
+    return 'the app and the command line share only the core';
+  if (here === 'src/cli' && ['src/app', 'src/host'].includes(there))
+    return 'the command line has no browser';
+  if (
+    here !== there &&
+    to.startsWith('src/core/') &&
+    !to.endsWith('/index.ts') &&
+    to.split('/').length > 3
+  )
     return 'enter a folder by its index.ts';
-  if (here !== there && to.startsWith('src/host/') && here === 'src/app' && !/^src\/host(\/[^/]+)?\/index\.ts$/.test(to) && to.split('/').length > 3)
+  if (
+    here !== there &&
+    to.startsWith('src/host/') &&
+    here === 'src/app' &&
+    !/^src\/host(\/[^/]+)?\/index\.ts$/.test(to) &&
+    to.split('/').length > 3
+  )
     return 'enter a folder by its index.ts';
   return undefined;
 }
@@ -51,12 +75,23 @@ function* sources(folder: string): Generator<string> {
 /** Every import of every source file that crosses a boundary. */
 export function brokenBoundaries(root: string, fileText?: ReadonlyMap<string, string>): Broken[] {
   const broken: Broken[] = [];
-  const files = fileText ?? new Map([...sources(join(root, 'src'))].map((path) => [relative(root, path), readFileSync(path, 'utf8')]));
+  const files =
+    fileText ??
+    new Map(
+      [...sources(join(root, 'src'))].map((path) => [
+        relative(root, path),
+        readFileSync(path, 'utf8'),
+      ]),
+    );
   for (const [file, text] of files) {
     for (const [, target = ''] of text.matchAll(IMPORT)) {
       if (!target.startsWith('.')) {
         if (file.startsWith('src/core/') && !PURE_PACKAGES.includes(target))
-          broken.push({ file, imports: target, why: `core uses no package but ${PURE_PACKAGES.join(', ')}` });
+          broken.push({
+            file,
+            imports: target,
+            why: `core uses no package but ${PURE_PACKAGES.join(', ')}`,
+          });
         continue;
       }
       const to = normalize(join(dirname(file), target));
@@ -70,6 +105,8 @@ export function brokenBoundaries(root: string, fileText?: ReadonlyMap<string, st
 if (process.argv[1]?.endsWith('check-boundaries.ts')) {
   const broken = brokenBoundaries(process.cwd());
   for (const { file, imports, why } of broken) console.error(`${file} imports ${imports}: ${why}.`);
-  console.log(broken.length === 0 ? 'Boundaries hold.' : `${broken.length} imports cross a boundary.`);
+  console.log(
+    broken.length === 0 ? 'Boundaries hold.' : `${broken.length} imports cross a boundary.`,
+  );
   process.exit(broken.length === 0 ? 0 : 1);
 }

@@ -2,9 +2,24 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-const ALLOWED = ['MIT', 'ISC', 'BSD-2-Clause', 'BSD-3-Clause', 'Apache-2.0', 'BSL-1.0', 'LGPL-2.1', 'LGPL-3.0', 'OFL-1.1'];
+const ALLOWED = [
+  'MIT',
+  'ISC',
+  'BSD-2-Clause',
+  'BSD-3-Clause',
+  'Apache-2.0',
+  'BSL-1.0',
+  'LGPL-2.1',
+  'LGPL-3.0',
+  'OFL-1.1',
+];
 
-type Manifest = { name: string; version: string; license?: string; dependencies?: Record<string, string> };
+type Manifest = {
+  name: string;
+  version: string;
+  license?: string;
+  dependencies?: Record<string, string>;
+};
 
 function manifest(folder: string): Manifest {
   return JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as Manifest;
@@ -27,9 +42,12 @@ export function bundledLicences(root: string): Map<string, string> {
 if (process.argv[1]?.endsWith('check-licences.ts')) {
   const licences = bundledLicences(process.cwd());
   const bad = [...licences].filter(([, licence]) => !ALLOWED.includes(licence));
-  for (const [name, licence] of [...licences].toSorted()) console.log(`${licence.padEnd(14)} ${name}`);
+  for (const [name, licence] of [...licences].toSorted())
+    console.log(`${licence.padEnd(14)} ${name}`);
   if (bad.length > 0) {
-    console.error(`Not allowed at run time: ${bad.map(([name, licence]) => `${name} (${licence})`).join(', ')}.`);
+    console.error(
+      `Not allowed at run time: ${bad.map(([name, licence]) => `${name} (${licence})`).join(', ')}.`,
+    );
     process.exit(1);
   }
 }

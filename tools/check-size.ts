@@ -14,7 +14,9 @@ export const OFFLINE_KB = 1500;
 /** Files reached from the page without a dynamic import. */
 export function firstLoadFiles(dist: string): string[] {
   const html = readFileSync(join(dist, 'index.html'), 'utf8');
-  const queue = [...html.matchAll(/(?:src|href)="\/(assets\/[^"]+\.(?:js|css))"/g)].map((m) => m[1] ?? '');
+  const queue = [...html.matchAll(/(?:src|href)="\/(assets\/[^"]+\.(?:js|css))"/g)].map(
+    (m) => m[1] ?? '',
+  );
   const seen = new Set<string>();
   while (queue.length > 0) {
     const file = queue.pop() ?? '';
@@ -22,7 +24,8 @@ export function firstLoadFiles(dist: string): string[] {
     seen.add(file);
     if (!file.endsWith('.js')) continue;
     const text = readFileSync(join(dist, file), 'utf8');
-    for (const [, target = ''] of text.matchAll(/(?:from|import)\s*"\.\/([^"]+\.js)"/g)) queue.push(`assets/${target}`);
+    for (const [, target = ''] of text.matchAll(/(?:from|import)\s*"\.\/([^"]+\.js)"/g))
+      queue.push(`assets/${target}`);
   }
   return ['index.html', ...seen];
 }
@@ -38,8 +41,16 @@ function allFiles(folder: string): string[] {
 }
 
 /** Sizes in kB and whether they keep the budgets. */
-export function measure(dist: string): { firstKb: number; offlineKb: number; files: [string, number][]; ok: boolean } {
-  const files = firstLoadFiles(dist).map((file): [string, number] => [file, gzipKb(join(dist, file))]);
+export function measure(dist: string): {
+  firstKb: number;
+  offlineKb: number;
+  files: [string, number][];
+  ok: boolean;
+} {
+  const files = firstLoadFiles(dist).map((file): [string, number] => [
+    file,
+    gzipKb(join(dist, file)),
+  ]);
   const firstKb = files.reduce((sum, [, kb]) => sum + kb, 0);
   const offlineKb = allFiles(dist).reduce((sum, file) => sum + statSync(file).size / 1000, 0);
   return { firstKb, offlineKb, files, ok: firstKb <= FIRST_LOAD_KB && offlineKb <= OFFLINE_KB };
@@ -50,7 +61,9 @@ if (process.argv[1]?.endsWith('check-size.ts')) {
   if (!existsSync(dist)) throw new Error('dist/ is missing: run "npm run build" first.');
   const { firstKb, offlineKb, files, ok } = measure(dist);
   for (const [file, kb] of files) console.log(`${kb.toFixed(1).padStart(8)} kB gzip  ${file}`);
-  console.log(`First load ${firstKb.toFixed(1)} kB gzip of ${FIRST_LOAD_KB}; offline cache ${offlineKb.toFixed(0)} kB of ${OFFLINE_KB}.`);
+  console.log(
+    `First load ${firstKb.toFixed(1)} kB gzip of ${FIRST_LOAD_KB}; offline cache ${offlineKb.toFixed(0)} kB of ${OFFLINE_KB}.`,
+  );
   if (!ok) {
     console.error('Over budget: split what a run does not need at once, or take it out.');
     process.exit(1);

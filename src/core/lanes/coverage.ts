@@ -13,6 +13,7 @@ import {
   ringsOf,
   surfaceAreaM2,
   toSegmentM,
+  upright,
 } from './plane.ts';
 import { repairSurface, SLIVER_M } from './repair.ts';
 import { tidySpans, type Spans } from './spans.ts';
@@ -40,8 +41,8 @@ export type CoverageOptions = {
 
 /** Rounding that counts as covered: a hundredth of a millimetre. */
 export const COVERAGE_TOLERANCE_M = 1e-5;
-/** Corners of the half circle by which a lane's end is drawn, from inside the circle. */
-const ARC_CORNERS = 48;
+/** How far the polygon drawn for what a stretch reaches may fall short of the circle, metres. */
+const ARC_SHORTFALL_M = COVERAGE_TOLERANCE_M / 2;
 const USUAL_PLACES_A_SWATH = 8;
 
 type Segment = readonly [LanePoint, LanePoint];
@@ -57,9 +58,10 @@ function segmentsOf(lanes: readonly Pick<Lane, 'points'>[]): Segment[] {
 /** Everything within `reachM` of a stretch, drawn as a polygon that never reaches farther. */
 function capsule([a, b]: Segment, reachM: number): Ring {
   const heading = Math.atan2(b[1] - a[1], b[0] - a[0]);
+  const corners = Math.ceil(Math.PI / (2 * Math.acos(1 - ARC_SHORTFALL_M / reachM)));
   const arc = (centre: LanePoint, from: number): LanePoint[] =>
-    Array.from({ length: ARC_CORNERS + 1 }, (_, k) => {
-      const angle = from + (Math.PI * k) / ARC_CORNERS;
+    Array.from({ length: corners + 1 }, (_, k) => {
+      const angle = from + (Math.PI * k) / corners;
       return [centre[0] + reachM * Math.cos(angle), centre[1] + reachM * Math.sin(angle)];
     });
   return [...arc(b, heading - Math.PI / 2), ...arc(a, heading + Math.PI / 2)];
@@ -167,9 +169,7 @@ export function coverage(
   const { pieces } = repairSurface(surface);
   const reachM = swathM / 2 + COVERAGE_TOLERANCE_M;
   const segments = segmentsOf(lanes);
-  // Capsules stay inside their circles; drawn larger by that shortfall they reach the exact half swath everywhere.
-  const drawnM = reachM / Math.cos(Math.PI / (2 * ARC_CORNERS));
-  const reach = segments.map((s) => capsule(s, drawnM));
+  const reach = segments.map((s) => capsule(s, reachM));
   let missedM2 = 0;
   let areaM2 = 0;
   let missedEdgeM = 0;
@@ -177,7 +177,7 @@ export function coverage(
   const near = byTile(segments, swathM);
   for (const piece of pieces) {
     areaM2 += surfaceAreaM2(piece);
-    missedM2 += subtract([piece.outer], [...piece.holes, ...reach])
+    missedM2 += subtract([upright(piece.outer)], [...piece.holes.map(upright), ...reach])
       .filter((s) => !isThin(s))
       .reduce((sum, s) => sum + surfaceAreaM2(s), 0);
     missedEdgeM = Math.max(missedEdgeM, missedOnEdges(piece, segments, reachM));

@@ -4,7 +4,7 @@
  * edges that meet there, where the cut is shortest.
  */
 import { subtract } from './clip.ts';
-import { distanceM, insideRings, nearestShare, ringEdges, signedAreaM2, toSegmentM } from './plane.ts';
+import { distanceM, insideRings, nearestShare, ringEdges, signedAreaM2, toSegmentM, upright } from './plane.ts';
 import type { LanePoint, Ring, Surface } from './types.ts';
 
 /** An edge at a wall, with a place on the side of the surface. */
@@ -158,8 +158,4 @@ export function legsOf(surface: Surface, backs: readonly Back[]): readonly Leg[]
   return rings.flatMap((ring) =>
     subtract([upright(ring)], surface.holes.map(upright)).map((part) => toLeg(part, ring)),
   );
-}
-
-function upright(ring: Ring): Ring {
-  return signedAreaM2(ring) < 0 ? ring.toReversed() : ring;
 }

@@ -17,7 +17,7 @@ import { qualityOf } from './quality.ts';
 import { LanesRefusal, within } from './refusal.ts';
 import { repairSurface } from './repair.ts';
 import { layRows } from './rows.ts';
-import { slantEdges } from './slices.ts';
+import { sideEdges } from './slices.ts';
 import { chooseStrips } from './strips.ts';
 import type { Lane, LanePoint, LanesOptions, LanesPlan, LanesQuality, Surface } from './types.ts';
 
@@ -39,7 +39,7 @@ function blocksOnLeg(leg: Leg, frame: Frame, swathM: number, link: Linker, first
     const found = `${Math.ceil(rows)} lanes side by side`;
     throw new LanesRefusal('too-fine', 'swathM', found, `up to ${MOST_ROWS} lanes`, advice);
   }
-  const edges = slantEdges(seen);
+  const edges = sideEdges(seen);
   return blocksOf(layRows(edges, chooseStrips(seen, edges, swathM), swathM), frame, link, first);
 }
 

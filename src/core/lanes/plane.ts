@@ -51,6 +51,11 @@ export function signedAreaM2(ring: Ring): number {
   return twice / 2;
 }
 
+/** The same ring counter-clockwise, so that windings of separate rings add and never cancel. */
+export function upright(ring: Ring): Ring {
+  return signedAreaM2(ring) < 0 ? ring.toReversed() : ring;
+}
+
 /** Area of a clean surface less its holes, m². */
 export function surfaceAreaM2(surface: Surface): number {
   return surface.holes.reduce(

@@ -1,5 +1,5 @@
 import { subtract, unite } from './clip.ts';
-import { distanceM, ringEdges, signedAreaM2, surfaceAreaM2 } from './plane.ts';
+import { distanceM, ringEdges, signedAreaM2, surfaceAreaM2, upright } from './plane.ts';
 import { LanesRefusal } from './refusal.ts';
 import type { LanePoint, Repair, Ring, Surface } from './types.ts';
 
@@ -49,11 +49,6 @@ function withoutDoubles(ring: Ring): LanePoint[] {
     return !before || distanceM(p, before) > SAME_CORNER_M;
   });
   return kept;
-}
-
-/** Counter-clockwise, so that windings of separate rings add and never cancel. */
-function upright(ring: Ring): Ring {
-  return signedAreaM2(ring) < 0 ? ring.toReversed() : ring;
 }
 
 function isSliver(surface: Surface): boolean {

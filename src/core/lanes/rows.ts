@@ -5,7 +5,7 @@
  * drawn aside only where an edge comes in.
  */
 import { between, distanceM, pathLengthM, toSegmentM, withoutIdle } from './plane.ts';
-import { sliceStrip, type SlantEdge, type Trapezoid } from './slices.ts';
+import { sliceStrip, type SideEdge, type Trapezoid } from './slices.ts';
 import type { Spans } from './spans.ts';
 import { tautLine } from './taut-line.ts';
 import type { LanePoint } from './types.ts';
@@ -136,25 +136,30 @@ function reached(t: Trapezoid, others: readonly Row[], reachM: number, halvings:
   );
 }
 
-/** Leaves out short rows whose places other rows reach anyway. */
+/** Leaves out short rows whose places, and those of rows left out before, other rows reach anyway. */
 function withoutSpare(rows: readonly Row[], swathM: number): readonly Row[] {
   let kept = rows;
+  const left: Row[] = [];
   const short = rows
     .map((row) => ({ row, lengthM: pathLengthM(row.line) }))
     .filter(({ lengthM }) => lengthM < SPARE_SWATHS * swathM)
     .toSorted((a, b) => a.lengthM - b.lengthM);
   for (const { row } of short) {
-    const near = kept.filter((r) => r !== row && Math.abs(r.strip - row.strip) <= 1);
-    if (row.cells.every((t) => reached(t, near, swathM / 2, 3))) {
-      kept = kept.filter((r) => r !== row);
-    }
+    const others = kept.filter((r) => r !== row);
+    const stillReached = (lost: Row) => {
+      const near = others.filter((r) => Math.abs(r.strip - lost.strip) <= 1);
+      return lost.cells.every((t) => reached(t, near, swathM / 2, 3));
+    };
+    if (![...left.filter((r) => Math.abs(r.strip - row.strip) <= 2), row].every(stillReached)) continue;
+    left.push(row);
+    kept = others;
   }
   return kept;
 }
 
 /** All rows of a surface in its frame, strips from back to front. */
 export function layRows(
-  edges: readonly SlantEdge[],
+  edges: readonly SideEdge[],
   borders: readonly number[],
   swathM: number,
 ): readonly Row[] {

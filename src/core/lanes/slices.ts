@@ -6,8 +6,8 @@ import { ringEdges, ringsOf } from './plane.ts';
 import type { Surface } from './types.ts';
 import { tidySpans, type Spans } from './spans.ts';
 
-/** An edge that is not upright, left end first. */
-export type SlantEdge = {
+/** An edge, left end first; an upright one parts slabs and bounds no trapezoid. */
+export type SideEdge = {
   readonly x0: number;
   readonly y0: number;
   readonly x1: number;
@@ -27,23 +27,23 @@ export type Trapezoid = {
 /** Closer than this along the back edge is one place, metres. */
 const SAME_X_M = 1e-9;
 
-export function slantEdges(surface: Surface): readonly SlantEdge[] {
-  const edges: SlantEdge[] = [];
+export function sideEdges(surface: Surface): readonly SideEdge[] {
+  const edges: SideEdge[] = [];
   for (const ring of ringsOf(surface)) {
     for (const [a, b] of ringEdges(ring)) {
-      if (a[0] < b[0]) edges.push({ x0: a[0], y0: a[1], x1: b[0], y1: b[1] });
-      else if (a[0] > b[0]) edges.push({ x0: b[0], y0: b[1], x1: a[0], y1: a[1] });
+      if (a[0] <= b[0]) edges.push({ x0: a[0], y0: a[1], x1: b[0], y1: b[1] });
+      else edges.push({ x0: b[0], y0: b[1], x1: a[0], y1: a[1] });
     }
   }
   return edges;
 }
 
-export function yAt(edge: SlantEdge, x: number): number {
+export function yAt(edge: SideEdge, x: number): number {
   return edge.y0 + ((edge.y1 - edge.y0) * (x - edge.x0)) / (edge.x1 - edge.x0);
 }
 
 /** Every x between the depths at which an edge begins, ends or crosses one of them. */
-function breaks(edges: readonly SlantEdge[], from: number, to: number): number[] {
+function breaks(edges: readonly SideEdge[], from: number, to: number): number[] {
   const xs: number[] = [];
   const corner = (x: number, y: number) => {
     if (y >= from && y <= to) xs.push(x);
@@ -67,7 +67,7 @@ function breaks(edges: readonly SlantEdge[], from: number, to: number): number[]
  * right; the trapezoids of one slab lie back to front.
  */
 export function sliceStrip(
-  edges: readonly SlantEdge[],
+  edges: readonly SideEdge[],
   from: number,
   to: number,
 ): readonly (readonly Trapezoid[])[] {
@@ -78,7 +78,7 @@ export function sliceStrip(
     const x0 = xs[i - 1] ?? 0;
     const x1 = xs[i] ?? 0;
     const mid = (x0 + x1) / 2;
-    const crossing: { edge: SlantEdge; y: number }[] = [];
+    const crossing: { edge: SideEdge; y: number }[] = [];
     for (const edge of edges) {
       if (edge.x0 < mid && edge.x1 > mid) crossing.push({ edge, y: yAt(edge, mid) });
     }
@@ -99,7 +99,7 @@ export function sliceStrip(
 }
 
 /** Where along the back edge the strip holds any surface. */
-export function shadow(edges: readonly SlantEdge[], from: number, to: number): Spans {
+export function shadow(edges: readonly SideEdge[], from: number, to: number): Spans {
   const spans = sliceStrip(edges, from, to).flatMap((slab) => {
     const first = slab[0];
     return first ? [[first.x0, first.x1] as const] : [];

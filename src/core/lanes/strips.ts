@@ -5,7 +5,7 @@
  * counted twice where a cut-out lies wholly inside the strip.
  */
 import { ringEdges, ringsOf } from './plane.ts';
-import { shadow, type SlantEdge } from './slices.ts';
+import { shadow, type SideEdge } from './slices.ts';
 import { bothSpans, eitherSpans, lessSpans, spansLength, type Spans } from './spans.ts';
 import type { Surface } from './types.ts';
 
@@ -82,7 +82,7 @@ class GrowingStrip {
  */
 export function chooseStrips(
   surface: Surface,
-  edges: readonly SlantEdge[],
+  edges: readonly SideEdge[],
   swathM: number,
 ): readonly number[] {
   const depths = candidates(surface, swathM);

@@ -2,10 +2,7 @@ import type { FilledIn, Fixture, Kitchen } from '../kitchen/index.ts';
 import type { Assumption } from './types.ts';
 
 /** What the kitchen leaves open and the plan therefore took as usual, or as the stricter. */
-export function assumptions(
-  kitchen: Kitchen,
-  filled: readonly FilledIn[],
-): readonly Assumption[] {
+export function assumptions(kitchen: Kitchen, filled: readonly FilledIn[]): readonly Assumption[] {
   const found: Assumption[] = filled.map(({ path, value, why }) => ({
     what: path,
     taken: `${JSON.stringify(value)} (${why})`,

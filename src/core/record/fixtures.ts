@@ -80,9 +80,7 @@ function kettleCount(plan: Plan, steps: readonly StepRecord[]): KettleCount {
 }
 
 function endedStages(attempt: AttemptRecord): ReadonlySet<string> {
-  return new Set(
-    attempt.stages.filter((stage) => stage.endedBy !== null).map((stage) => stage.id),
-  );
+  return new Set(attempt.stages.filter((stage) => stage.endedBy !== null).map((stage) => stage.id));
 }
 
 /** A cool-down of something that was never heated is not missing. */

@@ -1,5 +1,5 @@
 import type { Plan } from '../plan/index.ts';
-import type { Fact, FactBody, Readings, RunState } from '../run/index.ts';
+import { view, type Fact, type FactBody, type Readings, type RunState } from '../run/index.ts';
 import type {
   ClockQuestion,
   DoubtRecord,
@@ -33,6 +33,7 @@ export class Happenings {
   readonly pauses: Loose<PauseRecord>[] = [];
   readonly storage: Loose<StorageTrouble>[] = [];
   readonly notes: NoteRecord[] = [];
+  #clockAsked = false;
   readonly #reviewOf = new Map<string, Loose<ReviewRecord>>();
 
   follow(before: RunState | null, after: RunState, fact: Fact): void {
@@ -40,14 +41,7 @@ export class Happenings {
     const { wallMs } = fact.at;
     this.#take(plan, before, fact);
     this.#questions(after, wallMs);
-    if (after.clock.ask && before?.clock.ask !== true) {
-      this.clockQuestions.push({
-        askedWallMs: wallMs,
-        answeredWallMs: null,
-        answer: null,
-        actualWallMs: null,
-      });
-    }
+    this.#clock(after, fact);
     const pause = this.pauses.at(-1);
     if (pause?.toWallMs === null && (after.status === 'running' || after.status === 'closed'))
       pause.toWallMs = wallMs;
@@ -91,6 +85,20 @@ export class Happenings {
       default:
         this.#trouble(plan, body, wallMs);
     }
+  }
+
+  /** The question stands until it is answered, or no clock is left for which it matters. */
+  #clock(after: RunState, { at }: Fact): void {
+    const asked = after.clock.doubt && view(after, at).askClock;
+    if (asked && !this.#clockAsked) {
+      this.clockQuestions.push({
+        askedWallMs: at.wallMs,
+        answeredWallMs: null,
+        answer: null,
+        actualWallMs: null,
+      });
+    }
+    this.#clockAsked = asked;
   }
 
   #trouble(plan: Plan, body: FactBody, wallMs: number): void {

@@ -14,13 +14,13 @@ const BY_WORD: ReadonlySet<string> = new Set([
 ]);
 
 /** Writes down how much proved time this fact gave by a person's word. */
-export function noteWord(said: Said, before: RunState, after: RunState, { body }: Fact): void {
+export function noteWord(said: Said, before: RunState, after: RunState, { at, body }: Fact): void {
   if (!BY_WORD.has(body.kind)) return;
-  for (const timer of Object.values(before.timers)) {
-    const moved = after.timers[timer.id];
-    if (timer.mode !== 'running' || moved?.mode !== 'running') continue;
-    const byS = moved.span.atLeastS - timer.span.atLeastS;
-    if (byS !== 0) saidOf(said, timer.id).wordS += byS;
+  const provedS = new Map(view(before, at).clocks.map((clock) => [clock.id, clock.atLeastS]));
+  for (const clock of view(after, at).clocks) {
+    const wasS = provedS.get(clock.id);
+    if (wasS !== undefined && wasS !== clock.atLeastS)
+      saidOf(said, clock.id).wordS += clock.atLeastS - wasS;
   }
   if (body.kind === 'time-corrected') saidOf(said, body.timer).corrections.push(body.reason);
 }

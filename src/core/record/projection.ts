@@ -72,7 +72,10 @@ function leftS(state: RunState, step: Step): number {
   const one = state.steps[step.id];
   if (!one || one.status === 'unwinding') return 0;
   const holdS = (stage: Step['stages'][number]): number =>
-    Math.max(0, ...stage.timers.filter(({ role }) => role === 'hold').map((timer) => timer.lengthS));
+    Math.max(
+      0,
+      ...stage.timers.filter(({ role }) => role === 'hold').map((timer) => timer.lengthS),
+    );
   const later = step.stages.slice(one.stage + 1).reduce((sum, stage) => sum + holdS(stage), 0);
   const now = step.stages[one.stage];
   const clocks = view(state, state.clock.lastAt).clocks.filter(

@@ -26,7 +26,11 @@ export function recordOf(facts: readonly Fact[], options: RecordOptions = {}): R
   const first = facts[0];
   if (state === null || first === undefined)
     throw new RangeError('facts is empty; allowed: at least "drafted". Open a run first.');
-  return { ...modelOf(state, trail, happenings, options), draftedWallMs: first.at.wallMs, startedWallMs };
+  return {
+    ...modelOf(state, trail, happenings, options),
+    draftedWallMs: first.at.wallMs,
+    startedWallMs,
+  };
 }
 
 type Model = Omit<RecordModel, 'draftedWallMs' | 'startedWallMs'>;

@@ -37,7 +37,7 @@ export function restEvents(
   const blocks = blocksOf(timed.filter(({ step }) => step.phase === 'purge'));
   return [
     ...rests,
-    ...blocks.map((block) => blockEvent(plan, block, uid(`purge-${block[0]?.step.id ?? ''}`))),
+    ...blocks.map((block) => blockEvent(plan, block, uid(`purge-${block.at(-1)?.step.id ?? ''}`))),
   ];
 }
 
@@ -69,7 +69,8 @@ function blockEvent(plan: Plan, block: readonly Timed[], uid: string): CalendarE
   ];
   const names = fixtures.map((id) => fixtureName(plan, id));
   const more = names.length - MOST_NAMES;
-  const shown = more > 0 ? `${names.slice(0, MOST_NAMES).join(', ')} and ${more} more` : names.join(', ');
+  const shown =
+    more > 0 ? `${names.slice(0, MOST_NAMES).join(', ')} and ${more} more` : names.join(', ');
   const lines = fixtures.map((id) => {
     const row = plan.methods.find((one) => one.fixture === id);
     return `${fixtureName(plan, id)}${row ? `: ${METHOD_WORDS[row.method]}` : ''}`;

@@ -12,12 +12,19 @@ export type Shortage = {
 /** Sums of decimal amperes carry rounding; a thousandth is no shortage. */
 const ROUNDING = 1e-6;
 
+/** One look at all steps serves every question about the same state. */
+const begunIn = new WeakMap<RunState['steps'], readonly Step[]>();
+
 /** Steps begun and not settled: they hold what they demand. */
 export function begunSteps(state: RunState): readonly Step[] {
-  return state.plan.steps.filter((step) => {
+  const known = begunIn.get(state.steps);
+  if (known) return known;
+  const begun = state.plan.steps.filter((step) => {
     const status = state.steps[step.id]?.status;
     return status === 'active' || status === 'unwinding';
   });
+  begunIn.set(state.steps, begun);
+  return begun;
 }
 
 /** What is missing for a step to start beside what has begun (I-11). */

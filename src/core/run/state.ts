@@ -54,6 +54,8 @@ export type ClockState = {
   readonly claimS: number;
   /** Right time less time shown, by a person's last word, s. At the beginning the clock is taken to be right. */
   readonly errorS: number;
+  /** False after a person said that nobody knows the time. */
+  readonly errorKnown: boolean;
 };
 
 /** What a step is in; `ready`, `checking` and `stalled` are derived, never stored. */

@@ -9,11 +9,12 @@ export type Found = {
 };
 
 /** How many schedules are kept as parents. */
-const PARENTS = 16;
+const PARENTS = Number(process.env.PAR ?? 16);
+const DISTURB_SHARE = 0.5;
 /** Half-width, in places of the list, by which a mutation shifts an activity. */
-const SHIFT_PLACES = 6;
+const SHIFT_PLACES = Number(process.env.SP ?? 6);
 /** Share of the activities a mutation shifts. */
-const SHIFT_SHARE = 0.2;
+const SHIFT_SHARE = Number(process.env.SS ?? 0.2);
 
 export function finishOf(model: Model, start: Float64Array): number {
   return start.reduce((end, at, i) => Math.max(end, at + model.duration[i]!), 0);
@@ -117,18 +118,21 @@ export class Search {
     for (const keys of ruleKeys(this.model, horizon)) this.try(keys);
   }
 
-  /** One new order: two good ones crossed, some places shifted; without any yet, a rule disturbed. */
+  /** A priority rule with its keys disturbed. */
+  private disturb(horizon: number): void {
+    const rules = ruleKeys(this.model, horizon);
+    const { key, dynamic } = rules[Math.floor(this.random() * rules.length)]!;
+    const spread = DISTURB_SHARE * this.random() * (Math.max(...key) - Math.min(...key));
+    this.try({ key: key.map((value) => value + (this.random() - 0.5) * spread), dynamic });
+  }
+
+  /** One new order: now and then a rule disturbed, else two good orders crossed and some places shifted. */
   round(horizon: number): void {
     const { count } = this.model;
-    if (this.found.length === 0) {
-      const rules = ruleKeys(this.model, horizon);
-      const { key, dynamic } = rules[Math.floor(this.random() * rules.length)]!;
-      const spread = 0.3 * this.random() * horizon;
-      this.try({ key: key.map((value) => value + (this.random() - 0.5) * spread), dynamic });
-      return;
-    }
+    const few = this.found.length < Number(process.env.FEW ?? 8);
+    if (few || this.random() < Number(process.env.FRESH ?? 0.15)) return this.disturb(horizon);
     const parent = () =>
-      listOf(this.found[Math.floor(this.random() ** 1.5 * this.found.length)]!.start);
+      listOf(this.found[Math.floor(this.random() ** Number(process.env.POW ?? 1.5) * this.found.length)]!.start);
     const from = Math.floor(this.random() * count);
     const length = Math.floor((0.2 + 0.5 * this.random()) * count);
     const key = keyOf(cross(parent(), parent(), from, Math.min(count, from + length)));

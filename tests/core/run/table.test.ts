@@ -267,14 +267,23 @@ describe('every status with every request', () => {
 describe('a turn', () => {
   it('that never comes to rest is a fault, not a hang', () => {
     // Verifies: I-16
-    // A cool-down that a forged plan hangs on a step of its own kind flips for ever.
+    // A hundred stages that each end at once, in one step: more than a turn may take.
+    const instant = Array.from({ length: 100 }, (_, number) => ({
+      id: `stage-${number}`,
+      title: 'Blink.',
+      detail: [],
+      timers: [],
+      resumption: 'continue' as const,
+      hazards: [],
+    }));
     const steps = purgePlan.steps.map((one) =>
-      one.id === 'cool' ? { ...one, needs: [{ step: 'glow' }, { step: 'cool' }] } : one,
+      one.id === 'boil-1' ? { ...one, stages: instant } : one,
     );
-    const forged = glowing({ ...purgePlan, steps });
-    forged.does({ kind: 'stop-step', step: 'glow', reason: 'Enough.' });
-    forged.does({ kind: 'confirm-safe', step: 'glow' });
-    expect(forged.facts.length).toBeLessThan(400);
+    const forged = new Tablet({ ...purgePlan, steps });
+    forged.does({ kind: 'start-run' }, { kind: 'start-step', step: 'boil-1' });
+    expect(forged.view.status).toBe('suspended');
+    expect(forged.state.faults[0]).toMatchObject({ kind: 'undefined' });
+    expect(forged.state.faults[0]?.text).toMatch(/did not come to rest after 64 rounds/);
     // The longest turn of the sound plan is far below the limit.
     const sound = glowing(purgePlan);
     const stop = perform(sound.state, { kind: 'stop-run', reason: 'Enough.' }, sound.readings());

@@ -1,4 +1,11 @@
-import { areaM2, boundingBox, distanceToEdgeM, edgesOf, pointInPolygon } from '../geometry.ts';
+import {
+  areaM2,
+  boundingBox,
+  distanceToEdgeM,
+  edgesOf,
+  pointInPolygon,
+  signedAreaM2,
+} from '../geometry.ts';
 import type { Point, Polygon } from '../types.ts';
 
 /** Corners closer than this are one corner: a tape measure shows no less. */
@@ -115,9 +122,45 @@ export function liesInside(inner: Polygon, outer: Polygon): boolean {
   const outerEdges = edgesOf(outer);
   const inside = (p: Point) => pointInPolygon(p, outer) || isOnEdge(p, outerEdges);
   return edgesOf(inner).every(([a, b]) => {
-    const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
     const clear = outerEdges.every(([c, d]) => !crossesWell(a, b, c, d));
-    return clear && inside(a) && inside(middle);
+    const cuts = cutsOf(a, b, outer);
+    const middles = cuts.slice(1).map((cut, i) => between(a, b, ((cuts[i] ?? 0) + cut) / 2));
+    return clear && inside(a) && middles.every(inside);
+  });
+}
+
+function between(a: Point, b: Point, share: number): Point {
+  return [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+}
+
+/** Where the corners of the other outline cut a stretch, as shares of its length. */
+function cutsOf(a: Point, b: Point, other: Polygon): readonly number[] {
+  const lengthM = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const on = other.filter((p) => !farApart(p, p, a, b) && distanceToEdgeM(p, a, b) <= SAME_PLACE_M);
+  const shares = on.map((p) => Math.hypot(p[0] - a[0], p[1] - a[1]) / lengthM);
+  return [0, ...shares.toSorted((x, y) => x - y), 1];
+}
+
+/**
+ * Whether a step inward from an edge of `one` lands in `other`. Where two
+ * surfaces overlap without their edges crossing, some stretch of an edge
+ * between two corners borders the shared part.
+ */
+function sharesInside(one: Polygon, other: Polygon): boolean {
+  const stepM = 2 * SAME_PLACE_M * Math.sign(signedAreaM2(one));
+  return edgesOf(one).some(([a, b]) => {
+    const lengthM = Math.hypot(b[0] - a[0], b[1] - a[1]);
+    const [ux, uy] = [(b[0] - a[0]) / lengthM, (b[1] - a[1]) / lengthM];
+    const cuts = cutsOf(a, b, other);
+    return cuts.slice(1).some((cut, i) => {
+      const from = cuts[i] ?? 0;
+      if ((cut - from) * lengthM <= SAME_PLACE_M) return false;
+      const along = ((from + cut) / 2) * lengthM;
+      return pointInPolygon(
+        [a[0] + ux * along - uy * stepM, a[1] + uy * along + ux * stepM],
+        other,
+      );
+    });
   });
 }
 
@@ -135,7 +178,7 @@ export function overlap(one: Polygon, other: Polygon): boolean {
   const crossing = edgesOf(one).some(([p, q]) =>
     otherEdges.some(([r, s]) => crossesWell(p, q, r, s)),
   );
-  return crossing || liesInside(one, other) || liesInside(other, one);
+  return crossing || sharesInside(one, other) || sharesInside(other, one);
 }
 
 /** Crosses by more than a tape measure's error. */

@@ -11,7 +11,7 @@ export type CalendarEvent = {
   readonly endMs?: number;
   readonly title: string;
   readonly text: string;
-  /** Somebody's time is taken (default: when it has a length). */
+  /** Somebody's time is taken (default). A moment without length takes none (RFC 5545, 3.6.1). */
   readonly busy?: boolean;
 };
 
@@ -25,7 +25,12 @@ const PRODUCT = '-//Glowpour//Glowpour 1//EN';
  */
 export function calendarOf(events: readonly CalendarEvent[], stampMs: number): string {
   if (events.length === 0)
-    throw new OutOfRangeError('events', 'none', 'one or more', 'There is nothing to put into a calendar.');
+    throw new OutOfRangeError(
+      'events',
+      'none',
+      'one or more',
+      'There is nothing to put into a calendar.',
+    );
   const stamp = utcText('stampMs', stampMs);
   const lines = [
     'BEGIN:VCALENDAR',
@@ -56,7 +61,7 @@ function eventLines(event: CalendarEvent, stamp: string): readonly string[] {
     ...(lasts ? [`DTEND:${end}`] : []),
     `SUMMARY:${escapeText(title)}`,
     ...(text === '' ? [] : [`DESCRIPTION:${escapeText(text)}`]),
-    `TRANSP:${(event.busy ?? lasts) ? 'OPAQUE' : 'TRANSPARENT'}`,
+    `TRANSP:${lasts && event.busy !== false ? 'OPAQUE' : 'TRANSPARENT'}`,
     'END:VEVENT',
   ];
 }

@@ -22,7 +22,11 @@ const DAYS_5_MONTHS = 153;
  * arithmetic is that of Howard Hinnant, "chrono-Compatible Low-Level Date
  * Algorithms", from memory.
  */
-function dateOfDay(day: number): { readonly year: number; readonly month: number; readonly day: number } {
+function dateOfDay(day: number): {
+  readonly year: number;
+  readonly month: number;
+  readonly day: number;
+} {
   const shifted = day + DAYS_TO_EPOCH;
   const cycle = Math.floor(shifted / DAYS_400_YEARS);
   const dayOfCycle = shifted - cycle * DAYS_400_YEARS;
@@ -34,8 +38,7 @@ function dateOfDay(day: number): { readonly year: number; readonly month: number
       365,
   );
   const dayOfYear =
-    dayOfCycle -
-    (365 * yearOfCycle + Math.floor(yearOfCycle / 4) - Math.floor(yearOfCycle / 100));
+    dayOfCycle - (365 * yearOfCycle + Math.floor(yearOfCycle / 4) - Math.floor(yearOfCycle / 100));
   const fromMarch = Math.floor((5 * dayOfYear + 2) / DAYS_5_MONTHS);
   const month = fromMarch < 10 ? fromMarch + 3 : fromMarch - 9;
   return {
@@ -63,8 +66,10 @@ export function utcText(field: string, wallMs: number): string {
       `${EARLIEST_MS} to ${LATEST_MS} ms (years 0000 to 9999)`,
       'Check the clock of the device.',
     );
-  const dayNumber = Math.floor(wallMs / MS_PER_DAY);
-  const secondOfDay = Math.floor((wallMs - dayNumber * MS_PER_DAY) / MS_PER_SECOND);
+  // Whole first: a hair before midnight must not become hour 24.
+  const wholeMs = Math.floor(wallMs);
+  const dayNumber = Math.floor(wholeMs / MS_PER_DAY);
+  const secondOfDay = Math.floor((wholeMs - dayNumber * MS_PER_DAY) / MS_PER_SECOND);
   const { year, month, day } = dateOfDay(dayNumber);
   const h = Math.floor(secondOfDay / 3600);
   const min = Math.floor((secondOfDay % 3600) / 60);

@@ -35,7 +35,7 @@ export function beginState(
     gates: {},
     faults: [],
     questions: [],
-    clock: { anchor: at, lastAt: at, doubt: false, claimS: 0, errorS: 0 },
+    clock: { anchor: at, lastAt: at, doubt: false, claimS: 0, errorS: 0, errorKnown: true },
     idle: null,
     storageDown: false,
   };

@@ -2,6 +2,7 @@ import type { RunState, StepState, Timer } from '../state.ts';
 import { elapsed, startSpan } from '../timers/span.ts';
 import { lapseGates } from '../gates.ts';
 import type { Readings } from '../types.ts';
+import { clockBase } from '../timers/claims.ts';
 
 /** The state of a step of the plan. */
 export function known(state: RunState, step: string): StepState {
@@ -68,7 +69,7 @@ export function halt(
   reason: string,
   at: Readings,
 ): RunState {
-  const idle = state.idle ?? startSpan(at, state.clock.doubt);
+  const idle = state.idle ?? startSpan(at, clockBase(state.clock));
   if (state.status === 'reviewing') {
     return { ...state, reviewFrom: status, reason, idle };
   }

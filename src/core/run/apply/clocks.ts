@@ -5,6 +5,7 @@ import { stepOf } from '../plan-index.ts';
 import type { OpenQuestion, RunState, StepState, Timer } from '../state.ts';
 import {
   answerClock,
+  clockBase,
   clockQuestion,
   closeGap,
   doubtClock,
@@ -85,7 +86,7 @@ function openReview(state: RunState, gapS: number, seq: number, always: boolean)
     questions,
     status: 'reviewing',
     reviewFrom: from === 'held' || from === 'suspended' ? from : 'running',
-    idle: next.idle ?? startSpan(next.clock.anchor, next.clock.doubt),
+    idle: next.idle ?? startSpan(next.clock.anchor, clockBase(next.clock)),
   };
 }
 

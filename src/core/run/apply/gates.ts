@@ -5,6 +5,7 @@ import { indexOf, stepOf } from '../plan-index.ts';
 import type { RunState } from '../state.ts';
 import { startSpan } from '../timers/span.ts';
 import type { Readings } from '../types.ts';
+import { clockBase } from '../timers/claims.ts';
 import { halt, known } from './change.ts';
 import { unwindHot } from './run.ts';
 
@@ -24,7 +25,7 @@ export function applyGateAnswer(
   return putGate(state, {
     ...before,
     value: body.answer,
-    settling: settles ? startSpan(at, state.clock.doubt) : null,
+    settling: settles ? startSpan(at, clockBase(state.clock)) : null,
     overriddenBy: '',
   });
 }

@@ -11,7 +11,7 @@ export function applyRunStart(state: RunState, at: Readings): RunState {
   return {
     ...state,
     status: 'running',
-    clock: { ...state.clock, anchor: at, doubt: false, claimS: 0 },
+    clock: { ...state.clock, anchor: at, doubt: false, claimS: 0, errorKnown: true },
   };
 }
 

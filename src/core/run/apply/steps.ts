@@ -4,6 +4,7 @@ import { coldStage, dependentsOf, owesCold, stageNumber, stageOf, stepOf } from 
 import type { RunState } from '../state.ts';
 import { carryId, startStageTimers, startTimer } from '../timers/timer.ts';
 import type { Readings } from '../types.ts';
+import { clockBase } from '../timers/claims.ts';
 import { freshStep } from './begin.ts';
 import { closeTimers, hear, known, ofStep, putStep, putTimers } from './change.ts';
 import { unwindStep } from './run.ts';
@@ -16,7 +17,7 @@ export function enterStage(state: RunState, step: string, stage: number, at: Rea
   const plan = stepOf(state.plan, step);
   const entered = stageOf(plan, stage);
   if (!entered) return next;
-  const timers = startStageTimers(plan, known(next, step), entered, at, state.clock.doubt);
+  const timers = startStageTimers(plan, known(next, step), entered, at, clockBase(state.clock));
   return putTimers(next, timers);
 }
 
@@ -120,7 +121,7 @@ function startCarries(state: RunState, needed: string, at: Readings): RunState {
     };
     const id = carryId(dependent.id, one.attempt, needed, known(state, needed).attempt);
     next = putTimers(next, [
-      startTimer(id, dependent.id, one.attempt, '', spec, at, state.clock.doubt),
+      startTimer(id, dependent.id, one.attempt, '', spec, at, clockBase(state.clock)),
     ]);
   }
   return next;

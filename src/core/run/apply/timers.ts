@@ -2,6 +2,7 @@ import type { FactBody } from '../facts.ts';
 import type { RunState, Timer } from '../state.ts';
 import { startSpan } from '../timers/span.ts';
 import type { Readings } from '../types.ts';
+import { clockBase } from '../timers/claims.ts';
 import { hear, putTimers } from './change.ts';
 
 type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
@@ -34,7 +35,7 @@ export function applyAcknowledge(
   return putTimers(state, [
     {
       ...timer,
-      span: startSpan(at, state.clock.doubt),
+      span: startSpan(at, clockBase(state.clock)),
       cause: timer.cause + 1,
       announced: false,
       acknowledged: false,

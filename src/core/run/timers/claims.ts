@@ -26,6 +26,12 @@ export function reanchor(
   return mapSpans(state, (span) => carry(span, gainOf(span.anchor), to));
 }
 
+/** What a stopwatch that begins now knows of the wall clock. */
+export function clockBase(clock: ClockState): Span['base'] {
+  if (!clock.errorKnown) return 'lost';
+  return clock.doubt ? 'doubt' : 'known';
+}
+
 /** Adds an unproved stretch to the doubt about the wall clock. */
 export function doubtClock(clock: ClockState, claimS: number, plausible: boolean): ClockState {
   const sum = clock.claimS + claimS;
@@ -60,7 +66,13 @@ export function answerClock(state: RunState, errorS: number | null): RunState {
   for (const [id, timer] of Object.entries(moved.timers)) {
     timers[id] = timer.gapOpen ? { ...timer, clockProved: true } : timer;
   }
-  const clock = { ...state.clock, errorS: errorS ?? state.clock.errorS, claimS: 0, doubt: false };
+  const clock: ClockState = {
+    ...state.clock,
+    errorS: errorS ?? 0,
+    errorKnown: errorS !== null,
+    claimS: 0,
+    doubt: false,
+  };
   return { ...moved, timers, clock };
 }
 
@@ -82,6 +94,6 @@ export function leaveInDoubt(timer: Timer): Timer {
     gapOpen: false,
     clockProved: false,
     doubtful: true,
-    span: { ...timer.span, claimS: 0 },
+    span: { ...timer.span, claimS: 0, base: 'lost' },
   };
 }

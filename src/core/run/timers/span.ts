@@ -20,7 +20,10 @@ export type Span = {
   readonly claimS: number;
   /** `until-clock`: no upper bound until a person tells the time. `lost`: none any more. */
   readonly bound: 'finite' | 'until-clock' | 'lost';
-  /** Was the error of the wall clock known where the claim began? `lost`: nobody will ever know. */
+  /**
+   * Was the error of the wall clock known where the claim began? `doubt`: to be
+   * asked about a change; `lost`: a person said that nobody knows.
+   */
   readonly base: 'known' | 'doubt' | 'lost';
 };
 
@@ -112,9 +115,8 @@ function looser(a: Span['bound'], b: Span['bound']): Span['bound'] {
   return LOOSENESS[a] >= LOOSENESS[b] ? a : b;
 }
 
-/** A stopwatch that begins now; `inDoubt`: while nobody knows whether the wall clock is right. */
-export function startSpan(at: Readings, inDoubt: boolean): Span {
-  const base = inDoubt ? 'doubt' : 'known';
+/** A stopwatch that begins now; `base`: is the error of the wall clock known now? */
+export function startSpan(at: Readings, base: Span['base']): Span {
   return { anchor: at, atLeastS: 0, atMostS: 0, claimS: 0, bound: 'finite', base };
 }
 

@@ -2,7 +2,7 @@ import type { Stage, Step, TimerSpec } from '../../plan/index.ts';
 import { CLOCK_RATE_ERROR } from '../constants.ts';
 import type { StepState, Timer } from '../state.ts';
 import type { Readings } from '../types.ts';
-import { elapsed, startSpan } from './span.ts';
+import { elapsed, startSpan, type Span } from './span.ts';
 
 /** Id of a timer of a stage; a restarted stage gets new timers, told apart by the round. */
 export function timerId(step: string, state: StepState, stage: string, spec: string): string {
@@ -27,7 +27,7 @@ export function startTimer(
   stage: string,
   spec: TimerSpec,
   at: Readings,
-  inDoubt: boolean,
+  base: Span['base'],
 ): Timer {
   return {
     id,
@@ -36,7 +36,7 @@ export function startTimer(
     stage,
     spec,
     lengthS: spec.lengthS,
-    span: startSpan(at, inDoubt),
+    span: startSpan(at, base),
     startedWallMs: at.wallMs,
     correctedS: 0,
     mode: 'running',
@@ -56,11 +56,11 @@ export function startStageTimers(
   state: StepState,
   stage: Stage,
   at: Readings,
-  inDoubt: boolean,
+  base: Span['base'],
 ): Timer[] {
   return stage.timers.map((spec) => {
     const id = timerId(step.id, state, stage.id, spec.id);
-    return startTimer(id, step.id, state.attempt, stage.id, spec, at, inDoubt);
+    return startTimer(id, step.id, state.attempt, stage.id, spec, at, base);
   });
 }
 

@@ -39,7 +39,7 @@ describe('elapsed time by two clocks', () => {
   it('set back: at least the monotonic, and nothing bounds it', () => {
     expect(agreement(at(7200, 0), at(3600, 600))).toBe('back');
     const span = carry(
-      startSpan(at(7200, 0), false),
+      startSpan(at(7200, 0), 'known'),
       gainInSession(at(7200, 0), at(3600, 600)),
       at(3600, 600),
     );

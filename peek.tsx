@@ -1,0 +1,13 @@
+import { render } from 'solid-js/web';
+import './src/app/look/tokens.css';import './src/app/look/base.css';import './src/app/look/shell.css';import './src/app/look/places.css';import './src/app/look/pictures.css';
+import { KitchenPlace } from './src/app/kitchen/kitchen-place.tsx';
+import { Shell } from './src/app/shell.tsx';
+import { parseKitchen } from './src/core/kitchen/index.ts';
+import a from './demo-kitchens/flat-coils.kitchen.json?raw';
+import b from './demo-kitchens/mountain-gas.kitchen.json?raw';
+import c from './demo-kitchens/flat-glass-230.kitchen.json?raw';
+import d from './demo-kitchens/hall.kitchen.json?raw';
+const q=new URLSearchParams(location.search); const src=({a,b,c,d} as any)[q.get('k')??'a'];
+document.documentElement.dataset['theme']=q.get('t')??'day';
+const out:any=parseKitchen(src);
+render(()=><Shell at="kitchen" theme="day" onTheme={()=>{}}><KitchenPlace kitchen={out.kitchen} demos={[{id:'x',name:'Flat with coils',tells:'120 V, one sink, four coils'}]} problems={out.problems??[]} onDemo={()=>{}} onOpenFile={()=>{}} onSaveFile={()=>{}} onChange={()=>{}} onPlan={()=>{}}/></Shell>, document.getElementById('app')!);

@@ -1,0 +1,40 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { importJournal, openJournal } from '../../../src/core/journal/index.ts';
+import { summary } from './frozen/summary.ts';
+
+function frozen(name: string): readonly unknown[] {
+  const file = importJournal(readFileSync(join(import.meta.dirname, 'frozen', name), 'utf8'));
+  if ('problem' in file) throw new Error(file.problem);
+  return file.records;
+}
+
+describe('frozen journals of version 1', () => {
+  // Verifies: I-15
+  it('the good one folds to its recorded result', () => {
+    const opened = openJournal(frozen('good-v1.json'));
+    expect(opened.problem).toBeUndefined();
+    expect(opened.torn).toBe(0);
+    const result = readFileSync(join(import.meta.dirname, 'frozen', 'good-v1.result.json'), 'utf8');
+    expect(opened.state && summary(opened.state)).toEqual(JSON.parse(result));
+  });
+
+  it('the corrupt one opens read-only at its damage, with what came before', () => {
+    const records = frozen('corrupt-v1.json');
+    const opened = openJournal(records);
+    expect(opened.problem).toMatchObject({
+      name: 'corrupt',
+      seq: Math.floor(records.length / 2) + 1,
+    });
+    expect(opened.facts).toHaveLength(Math.floor(records.length / 2));
+    expect(opened.state?.seq).toBe(opened.facts.length);
+  });
+
+  it('the altered one opens read-only at the change', () => {
+    const opened = openJournal(frozen('altered-v1.json'));
+    expect(opened.problem?.name).toBe('altered');
+    expect(opened.problem?.message).toMatch(/sum does not match/);
+    expect(opened.facts.length).toBe((opened.problem?.seq ?? 0) - 1);
+  });
+});

@@ -1,0 +1,187 @@
+import { crc32 as libraryCrc32 } from 'node:zlib';
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  decodeJournal,
+  encodeRecord,
+  encodeRecords,
+  exportJournal,
+  importJournal,
+  openJournal,
+  type JournalRecord,
+} from '../../../src/core/journal/index.ts';
+import { canonical } from '../../../src/core/journal/canonical.ts';
+import { crc32 } from '../../../src/core/journal/crc32.ts';
+import type { Fact } from '../../../src/core/run/index.ts';
+import { purgePlan } from '../run/fixtures.ts';
+import { glowing } from '../run/tablet.ts';
+
+const { facts } = glowing(purgePlan);
+const records = encodeRecords(facts);
+
+/** The same records with one changed and its sum made right again: a forger who knows the format. */
+function forged(at: number, change: (record: JournalRecord) => object): unknown[] {
+  return records.map((record, index) => {
+    if (index !== at) return record;
+    const { sum: _, ...rest } = { ...record, ...change(record) };
+    return { ...rest, sum: crc32(canonical(rest)) };
+  });
+}
+
+describe('the checksum', () => {
+  it('gives the published check value of CRC-32 (ISO 3309, ITU-T V.42)', () => {
+    // Check value 0xCBF43926 over "123456789", as printed in catalogues of CRC parameters; from memory.
+    expect(crc32('123456789')).toBe('cbf43926');
+    expect(crc32('')).toBe('00000000');
+  });
+
+  it('agrees with a reference library on any text', () => {
+    // Reference: crc32 of zlib as shipped with Node, exact; computed.
+    const check = (text: string): void => {
+      const library = libraryCrc32(Buffer.from(text, 'utf8')).toString(16).padStart(8, '0');
+      expect(crc32(text)).toBe(library);
+    };
+    fc.assert(fc.property(fc.string({ unit: 'grapheme', maxLength: 200 }), check));
+    fc.assert(fc.property(fc.string({ unit: 'binary', maxLength: 50 }), check));
+    check('שלום – ½ 🔥');
+  });
+});
+
+describe('canonical text', () => {
+  it('does not depend on the order of keys, and refuses what JSON cannot carry', () => {
+    expect(canonical({ b: [1, { d: null, c: 'x' }], a: true, u: undefined })).toBe(
+      '{"a":true,"b":[1,{"c":"x","d":null}]}',
+    );
+    expect(() => canonical({ a: Infinity })).toThrow(/finite/);
+    expect(() => canonical({ a: () => 1 })).toThrow(/function/);
+    fc.assert(
+      fc.property(fc.jsonValue(), (value) => {
+        expect(JSON.parse(canonical(value))).toEqual(JSON.parse(JSON.stringify(value)));
+      }),
+    );
+  });
+});
+
+describe('a journal', () => {
+  it('reads back as it was written, from objects or from text', () => {
+    // Verifies: I-02
+    expect(decodeJournal(records)).toMatchObject({ torn: 0, facts, lastSum: records.at(-1)?.sum });
+    expect(decodeJournal(records.map((record) => JSON.stringify(record))).facts).toEqual(facts);
+    expect(decodeJournal(records).problem).toBeUndefined();
+  });
+
+  it('is written on from its last sum', () => {
+    const opened = decodeJournal(records.slice(0, 5));
+    const rest = encodeRecords(facts.slice(5), opened.lastSum);
+    expect([...records.slice(0, 5), ...rest]).toEqual(records);
+    expect(() => encodeRecord(facts[3] as Fact)).toThrow(/prev/);
+    expect(() => encodeRecord(facts[0] as Fact, 'abc')).toThrow(/prev/);
+    const bad = {
+      ...facts[1],
+      body: { kind: 'noted', text: 'x', n: Number.NaN },
+    } as unknown as Fact;
+    expect(() => encodeRecord(bad, 'abc')).toThrow(/finite/);
+  });
+
+  it('drops and counts a torn last record, whatever is left of it', () => {
+    // Verifies: I-14
+    const last = JSON.stringify(records.at(-1));
+    for (let cut = 0; cut < last.length; cut += 7) {
+      const opened = decodeJournal([...records.slice(0, -1), last.slice(0, cut)]);
+      expect(opened).toMatchObject({ torn: 1 });
+      expect(opened.facts).toHaveLength(facts.length - 1);
+      expect(opened.problem).toBeUndefined();
+    }
+    for (const rest of [undefined, null, 7, [], {}, { v: 1, seq: facts.length }]) {
+      expect(decodeJournal([...records.slice(0, -1), rest]).torn).toBe(1);
+    }
+  });
+
+  it('any change of any record is found, and what came before it is kept', () => {
+    fc.assert(
+      fc.property(
+        fc.nat(records.length - 1),
+        fc.nat(),
+        fc.integer({ min: 1, max: 127 }),
+        (at, where, by) => {
+          const text = JSON.stringify(records[at]);
+          const place = where % text.length;
+          const other = String.fromCharCode((text.charCodeAt(place) + by) % 128);
+          const changed = text.slice(0, place) + other + text.slice(place + 1);
+          const opened = decodeJournal(
+            records.map((record, index) => (index === at ? changed : record)),
+          );
+          const same = sameValue(changed, records[at]);
+          if (same) expect(opened.problem).toBeUndefined();
+          else {
+            const torn = opened.torn === 1 && at === records.length - 1;
+            expect(torn || opened.problem !== undefined).toBe(true);
+            expect(opened.facts).toEqual(facts.slice(0, at));
+          }
+        },
+      ),
+      { numRuns: 400 },
+    );
+  });
+
+  it('names what is wrong, and never resets', () => {
+    const middle = 4;
+    const cases: [unknown[], string][] = [
+      [[], 'empty'],
+      [['{"v":1,'], 'empty'],
+      [records.map((record, index) => (index === middle ? 'xx' : record)), 'corrupt'],
+      [records.filter((_, index) => index !== middle), 'broken-chain'],
+      [[...records.slice(0, 5), records[4], ...records.slice(5)], 'broken-chain'],
+      [forged(middle, () => ({ v: 2 })), 'newer-version'],
+      [
+        forged(middle, ({ fact }) => ({ fact: { ...fact, body: { kind: 'teleported' } } })),
+        'unknown-fact',
+      ],
+      // A forger who mends the sum of one record breaks the chain at the next.
+      [forged(middle, ({ fact }) => ({ fact: { ...fact, id: 'other' } })), 'broken-chain'],
+    ];
+    for (const [some, name] of cases) {
+      const opened = decodeJournal(some);
+      expect(opened.problem?.name).toBe(name);
+      expect(opened.facts.length).toBeLessThan(records.length);
+    }
+  });
+
+  it('of good records that cannot have happened does not fold', () => {
+    const wrong = {
+      ...facts[1],
+      body: { kind: 'step-started', step: 'nowhere', attempt: 1, by: 'person' },
+    } as Fact;
+    const opened = openJournal(encodeRecords([facts[0] as Fact, wrong]));
+    expect(opened.problem).toMatchObject({ name: 'does-not-fold' });
+    expect(opened.state).toBeUndefined();
+  });
+});
+
+function sameValue(text: string, record: unknown): boolean {
+  try {
+    return canonical(JSON.parse(text)) === canonical(record);
+  } catch {
+    return false;
+  }
+}
+
+describe('a journal file', () => {
+  it('comes back as it went out', () => {
+    const file = importJournal(exportJournal(records));
+    expect('records' in file && decodeJournal(file.records).facts).toEqual(facts);
+  });
+
+  it('says what is wrong with another file', () => {
+    const problem = (text: string): string => {
+      const file = importJournal(text);
+      return 'problem' in file ? file.problem : '';
+    };
+    expect(problem('no')).toMatch(/not JSON/);
+    expect(problem('null')).toMatch(/format is undefined/);
+    expect(problem('{"format":"x"}')).toMatch(/format is "x"; allowed: "glowpour-journal"/);
+    expect(problem('{"format":"glowpour-journal","version":9}')).toMatch(/version is 9/);
+    expect(problem('{"format":"glowpour-journal","version":1}')).toMatch(/records is not a list/);
+    expect(problem(' '.repeat(20_000_001))).toMatch(/allowed: up to/);
+  });
+});
