@@ -18,6 +18,7 @@ export type Line = readonly LanePoint[];
 
 /** One way of pouring a block: the lines of its rows, each turned the way it runs. */
 export type Pour = {
+  readonly leg: number;
   readonly lines: readonly Line[];
   readonly linksM: number;
   readonly start: LanePoint;
@@ -25,6 +26,7 @@ export type Pour = {
 };
 
 export type Block = {
+  readonly leg: number;
   /** Blocks behind this one, poured before it. */
   readonly after: readonly number[];
   /** By the way of the first row. */
@@ -75,13 +77,13 @@ function ends(line: Line): readonly [LanePoint, LanePoint] {
 }
 
 /** Best pours of the lines in order, one for each way of the first row and way of the last. */
-function pours(lines: readonly Line[], link: Linker): Pour[] {
+function pours(lines: readonly Line[], leg: number, link: Linker): Pour[] {
   const turnedLines = lines.map((line): readonly [Line, Line] => [line, line.toReversed()]);
   return WAYS.flatMap((first) => {
     let states: (Pour | undefined)[] = WAYS.map((way) => {
       const line = turnedLines[0]?.[way] ?? [];
       const [start, end] = ends(line);
-      return way === first ? { lines: [line], linksM: 0, start, end } : undefined;
+      return way === first ? { leg, lines: [line], linksM: 0, start, end } : undefined;
     });
     for (const both of turnedLines.slice(1)) {
       const before = states;
@@ -93,7 +95,7 @@ function pours(lines: readonly Line[], link: Linker): Pour[] {
           if (!state) continue;
           const linksM = state.linksM + link(state.end, start).costM;
           if (best && best.linksM <= linksM) continue;
-          best = { lines: [...state.lines, line], linksM, start: state.start, end };
+          best = { leg, lines: [...state.lines, line], linksM, start: state.start, end };
         }
         return best;
       });
@@ -102,10 +104,11 @@ function pours(lines: readonly Line[], link: Linker): Pour[] {
   });
 }
 
-/** Blocks of one leg; numbers in `after` count from `firstNumber`. */
+/** Blocks of one leg by its number; numbers in `after` count from `firstNumber`. */
 export function blocksOf(
   rows: readonly Row[],
   frame: Frame,
+  leg: number,
   link: Linker,
   firstNumber: number,
 ): readonly Block[] {
@@ -113,8 +116,9 @@ export function blocksOf(
   return members.map((list, i) => {
     const lines = list.map((r) => (rows[r]?.line ?? []).map((p) => outOfFrame(frame, p)));
     return {
+      leg,
       after: [...(after[i] ?? [])].map((b) => b + firstNumber),
-      pours: pours(lines, link),
+      pours: pours(lines, leg, link),
     };
   });
 }

@@ -182,7 +182,10 @@ export function coverage(
       .reduce((sum, s) => sum + surfaceAreaM2(s), 0);
     missedEdgeM = Math.max(missedEdgeM, missedOnEdges(piece, segments, reachM));
     for (const p of places(piece, swathM / (options.placesASwath ?? USUAL_PLACES_A_SWATH))) {
-      const farM = near(p).reduce((least, [a, b]) => Math.min(least, toSegmentM(p, a, b)), Infinity);
+      const farM = near(p).reduce(
+        (least, [a, b]) => Math.min(least, toSegmentM(p, a, b)),
+        Infinity,
+      );
       farthest.looked += 1;
       if (farM > farthest.farM) farthest = { farM, at: p, looked: farthest.looked };
     }

@@ -1,5 +1,12 @@
-import { legsOf, standsOnM, type Back } from './legs.ts';
-import { distanceM, pathLengthM, ringEdges, signedAreaM2, toSegmentM, withoutIdle } from './plane.ts';
+import { legsOf, standsOnM, toFront, type Back } from './legs.ts';
+import {
+  distanceM,
+  pathLengthM,
+  ringEdges,
+  signedAreaM2,
+  toSegmentM,
+  withoutIdle,
+} from './plane.ts';
 import type { EdgeLane, LanePoint, Ring, Surface } from './types.ts';
 
 /** A front edge looks away from the back: its outward side within this of straight to the front. */
@@ -8,14 +15,6 @@ const FRONT_COSINE = Math.cos((50 * Math.PI) / 180);
 const SHORTEST_EDGE_M = 1e-3;
 /** Edges of a leg this near the surface's outline are on it, and not cuts between legs, metres. */
 const ON_OUTLINE_M = 1e-4;
-
-function toFront(back: Back): LanePoint {
-  const lengthM = distanceM(back.a, back.b);
-  const normal: LanePoint = [-(back.b[1] - back.a[1]) / lengthM, (back.b[0] - back.a[0]) / lengthM];
-  const side =
-    normal[0] * (back.inside[0] - back.a[0]) + normal[1] * (back.inside[1] - back.a[1]);
-  return side >= 0 ? normal : [-normal[0], -normal[1]];
-}
 
 /** Runs of edges of a leg that look to the front, each a line. */
 function frontRuns(ring: Ring, back: Back, outline: Ring, backs: readonly Back[]): LanePoint[][] {
@@ -26,7 +25,10 @@ function frontRuns(ring: Ring, back: Back, outline: Ring, backs: readonly Back[]
   const looksFront = ringEdges(ring).map(([p, q]) => {
     const lengthM = distanceM(p, q);
     if (lengthM < SHORTEST_EDGE_M) return false;
-    const outward: LanePoint = [((q[1] - p[1]) * turn) / lengthM, (-(q[0] - p[0]) * turn) / lengthM];
+    const outward: LanePoint = [
+      ((q[1] - p[1]) * turn) / lengthM,
+      (-(q[0] - p[0]) * turn) / lengthM,
+    ];
     const faces = outward[0] * front[0] + outward[1] * front[1] > FRONT_COSINE;
     const middle: LanePoint = [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2];
     const atWall = backs.some((b) => standsOnM([p, q], b) > SHORTEST_EDGE_M);

@@ -1,10 +1,5 @@
 export { convexHull, minimumWidth, type MinimumWidth } from './calipers.ts';
-export {
-  COVERAGE_TOLERANCE_M,
-  coverage,
-  type Coverage,
-  type CoverageOptions,
-} from './coverage.ts';
+export { COVERAGE_TOLERANCE_M, coverage, type Coverage, type CoverageOptions } from './coverage.ts';
 export { compareDirections, planLanes, type DirectionFacts } from './plan-lanes.ts';
 export { LanesRefusal, type LanesRefusalCode } from './refusal.ts';
 export { repairSurface, type Repaired } from './repair.ts';

@@ -1,10 +1,19 @@
 /**
  * A counter with several back edges (L, U) falls into legs, each with its own
- * back. It is cut at its inner corners, straight on along one of the two
- * edges that meet there, where the cut is shortest.
+ * back. It is cut from an inner corner straight back to a wall, where the cut
+ * is shortest.
  */
 import { subtract } from './clip.ts';
-import { distanceM, insideRings, nearestShare, ringEdges, signedAreaM2, toSegmentM, upright } from './plane.ts';
+import {
+  between,
+  distanceM,
+  insideRings,
+  nearestShare,
+  ringEdges,
+  signedAreaM2,
+  toSegmentM,
+  upright,
+} from './plane.ts';
 import type { LanePoint, Ring, Surface } from './types.ts';
 
 /** An edge at a wall, with a place on the side of the surface. */
@@ -25,7 +34,8 @@ export function standsOnM(ring: Ring, back: Back): number {
   const lengthM = distanceM(back.a, back.b);
   let sum = 0;
   for (const [p, q] of ringEdges(ring)) {
-    const alongM = Math.abs(nearestShare(p, back.a, back.b) - nearestShare(q, back.a, back.b)) * lengthM;
+    const alongM =
+      Math.abs(nearestShare(p, back.a, back.b) - nearestShare(q, back.a, back.b)) * lengthM;
     if (alongM < SAME_PLACE_M) continue;
     const slope = Math.abs(alongM - distanceM(p, q));
     const near = Math.min(toSegmentM(p, back.a, back.b), toSegmentM(q, back.a, back.b)) < ON_BACK_M;
@@ -33,6 +43,14 @@ export function standsOnM(ring: Ring, back: Back): number {
     if (parallel && (near || slope < distanceM(p, q))) sum += alongM;
   }
   return sum;
+}
+
+/** Unit vector from a back edge into the surface. */
+export function toFront({ a, b, inside }: Back): LanePoint {
+  const lengthM = distanceM(a, b);
+  const normal: LanePoint = [-(b[1] - a[1]) / lengthM, (b[0] - a[0]) / lengthM];
+  const side = normal[0] * (inside[0] - a[0]) + normal[1] * (inside[1] - a[1]);
+  return side >= 0 ? normal : [-normal[0], -normal[1]];
 }
 
 function onLine(p: LanePoint, { a, b }: Back): number {
@@ -87,7 +105,10 @@ function cutRing(ring: Ring, from: number, edge: number, place: LanePoint): read
       if (i === last) return points;
     }
   };
-  return [[...walk(from, edge), place], [place, ...walk((edge + 1) % count, from)]];
+  return [
+    [...walk(from, edge), place],
+    [place, ...walk((edge + 1) % count, from)],
+  ];
 }
 
 function crossesHole(a: LanePoint, b: LanePoint, holes: readonly Ring[]): boolean {
@@ -111,12 +132,11 @@ function cuts(ring: Ring, holes: readonly Ring[], backs: readonly Back[]): Cut[]
       (corner[0] - before[0]) * (after[1] - corner[1]) -
       (corner[1] - before[1]) * (after[0] - corner[0]);
     if (cross * turn >= -1e-9) return;
-    for (const other of [before, after]) {
-      const lengthM = distanceM(other, corner);
-      if (lengthM < SAME_PLACE_M) continue;
-      const direction: LanePoint = [(corner[0] - other[0]) / lengthM, (corner[1] - other[1]) / lengthM];
+    for (const back of backs) {
+      const front = toFront(back);
+      const direction: LanePoint = [-front[0], -front[1]];
       const hit = firstHit(ring, i, direction);
-      if (!hit) continue;
+      if (!hit || !insideRings(between(corner, hit.place, 0.5), [ring])) continue;
       const parts = cutRing(ring, i, hit.edge, hit.place);
       const [one, two] = parts.map((part) => bestBack(part, backs));
       if (!one?.back || !two?.back || one.back === two.back) continue;
@@ -147,15 +167,23 @@ function centre(ring: Ring): LanePoint {
 export function legsOf(surface: Surface, backs: readonly Back[]): readonly Leg[] {
   const [firstBack] = backs;
   if (!firstBack) return [];
-  const rings = split(surface.outer, surface.holes, backs);
-  const toLeg = (part: Surface, ring: Ring): Leg => {
+  const backFor = (ring: Ring): Back => {
+    const middle = centre(ring);
     const nearest = backs.toSorted(
-      (p, q) => toSegmentM(centre(ring), p.a, p.b) - toSegmentM(centre(ring), q.a, q.b),
+      (p, q) => toSegmentM(middle, p.a, p.b) - toSegmentM(middle, q.a, q.b),
     )[0];
-    return { surface: part, back: bestBack(ring, backs).back ?? nearest ?? firstBack };
+    return bestBack(ring, backs).back ?? nearest ?? firstBack;
   };
-  if (rings.length === 1) return [toLeg(surface, surface.outer)];
-  return rings.flatMap((ring) =>
-    subtract([upright(ring)], surface.holes.map(upright)).map((part) => toLeg(part, ring)),
+  const rings = split(surface.outer, surface.holes, backs);
+  if (rings.length === 1) return [{ surface, back: backFor(surface.outer) }];
+  // Neighbours with the same back are one leg again.
+  const byBack = new Map<Back, Ring[]>();
+  for (const ring of rings) {
+    const back = backFor(ring);
+    byBack.set(back, [...(byBack.get(back) ?? []), upright(ring)]);
+  }
+  const holes = surface.holes.map(upright);
+  return [...byBack].flatMap(([back, list]) =>
+    subtract(list, holes).map((part): Leg => ({ surface: part, back })),
   );
 }

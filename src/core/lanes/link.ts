@@ -2,7 +2,15 @@
  * How the kettle gets from the end of one row to the beginning of the next:
  * pouring on, straight or along the rim, or lifted and carried.
  */
-import { between, distanceM, insideRings, nearestShare, pathLengthM, ringEdges, toSegmentM } from './plane.ts';
+import {
+  between,
+  distanceM,
+  insideRings,
+  nearestShare,
+  pathLengthM,
+  ringEdges,
+  toSegmentM,
+} from './plane.ts';
 import type { LanePoint, Ring, Surface } from './types.ts';
 import { ringsOf } from './plane.ts';
 
@@ -56,7 +64,12 @@ function straightInside(
   return true;
 }
 
-type OnRim = { readonly ring: number; readonly edge: number; readonly place: LanePoint; readonly farM: number };
+type OnRim = {
+  readonly ring: number;
+  readonly edge: number;
+  readonly place: LanePoint;
+  readonly farM: number;
+};
 
 function nearestRim(p: LanePoint, rings: readonly Ring[]): OnRim | undefined {
   let best: OnRim | undefined;
@@ -76,8 +89,7 @@ function alongRim(ring: Ring, from: OnRim, to: OnRim): LanePoint[] {
   const corner = (i: number) => ring[((i % count) + count) % count] ?? from.place;
   const ahead: LanePoint[] = [from.place];
   const startShare = distanceM(corner(from.edge), from.place);
-  const sameEdgeAhead =
-    from.edge === to.edge && distanceM(corner(to.edge), to.place) >= startShare;
+  const sameEdgeAhead = from.edge === to.edge && distanceM(corner(to.edge), to.place) >= startShare;
   if (!sameEdgeAhead) {
     for (let i = from.edge + 1; ; i += 1) {
       ahead.push(corner(i));
@@ -115,7 +127,8 @@ export function linker(pieces: readonly Surface[], swathM: number): Linker {
     }
     const [a, b] = [rimOf(from), rimOf(to)];
     const ring = a && rings[a.ring];
-    if (!a || !b || !ring || a.ring !== b.ring || Math.max(a.farM, b.farM) > swathM / 2) return lift;
+    if (!a || !b || !ring || a.ring !== b.ring || Math.max(a.farM, b.farM) > swathM / 2)
+      return lift;
     const points = [from, ...alongRim(ring, a, b), to];
     const lengthM = pathLengthM(points);
     return lengthM < lift.costM ? { pours: true, points, lengthM, costM: lengthM } : lift;

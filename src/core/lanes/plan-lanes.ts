@@ -16,7 +16,7 @@ import { distanceM, pathLengthM, ringEdges, surfaceAreaM2, withoutIdle } from '.
 import { qualityOf } from './quality.ts';
 import { LanesRefusal, within } from './refusal.ts';
 import { repairSurface } from './repair.ts';
-import { layRows } from './rows.ts';
+import { layRows, type Row } from './rows.ts';
 import { sideEdges } from './slices.ts';
 import { chooseStrips } from './strips.ts';
 import type { Lane, LanePoint, LanesOptions, LanesPlan, LanesQuality, Surface } from './types.ts';
@@ -30,7 +30,7 @@ const TRIED_EDGES = 6;
 
 type Course = { readonly lanes: readonly Lane[]; readonly quality: LanesQuality };
 
-function blocksOnLeg(leg: Leg, frame: Frame, swathM: number, link: Linker, first: number): readonly Block[] {
+function rowsOnLeg(leg: Leg, frame: Frame, swathM: number): readonly Row[] {
   const seen = surfaceIntoFrame(frame, leg.surface);
   const depths = seen.outer.map((p) => p[1]);
   const rows = (Math.max(...depths) - Math.min(...depths)) / swathM;
@@ -40,7 +40,7 @@ function blocksOnLeg(leg: Leg, frame: Frame, swathM: number, link: Linker, first
     throw new LanesRefusal('too-fine', 'swathM', found, `up to ${MOST_ROWS} lanes`, advice);
   }
   const edges = sideEdges(seen);
-  return blocksOf(layRows(edges, chooseStrips(seen, edges, swathM), swathM), frame, link, first);
+  return layRows(edges, chooseStrips(seen, edges, swathM), swathM);
 }
 
 /** Joins lines into lanes: on to the next by a link that pours, else a new lane. */
@@ -64,13 +64,14 @@ function course(pieces: readonly Surface[], backs: readonly Back[], options: Lan
   const { swathM } = options;
   const link = linker(pieces, swathM);
   const blocks: Block[] = [];
-  for (const piece of pieces) {
-    for (const leg of legsOf(piece, backs)) {
+  pieces
+    .flatMap((piece) => legsOf(piece, backs))
+    .forEach((leg, number) => {
       const fromBack = frameOn(leg.back.a, leg.back.b, leg.back.inside);
       const frame = options.startAt === 'front' ? turned(fromBack) : fromBack;
-      blocks.push(...blocksOnLeg(leg, frame, swathM, link, blocks.length));
-    }
-  }
+      const rows = rowsOnLeg(leg, frame, swathM);
+      blocks.push(...blocksOf(rows, frame, number, link, blocks.length));
+    });
   const lanes = joined(
     orderBlocks(blocks, link).flatMap((pour) => pour.lines),
     link,
@@ -168,7 +169,7 @@ export function compareDirections(surface: Surface, options: LanesOptions): Dire
     customLengthM: custom,
     shortestLengthM: shortest.quality.pathLengthM,
     savedM: custom - shortest.quality.pathLengthM,
-    shortestAngleDeg: (((angle * 180) / Math.PI) % 180 + 180) % 180,
+    shortestAngleDeg: ((((angle * 180) / Math.PI) % 180) + 180) % 180,
     minimumWidthM: minimumWidth(ready.pieces.flatMap((piece) => piece.outer)).widthM,
   };
 }

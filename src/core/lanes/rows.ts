@@ -150,7 +150,8 @@ function withoutSpare(rows: readonly Row[], swathM: number): readonly Row[] {
       const near = others.filter((r) => Math.abs(r.strip - lost.strip) <= 1);
       return lost.cells.every((t) => reached(t, near, swathM / 2, 3));
     };
-    if (![...left.filter((r) => Math.abs(r.strip - row.strip) <= 2), row].every(stillReached)) continue;
+    if (![...left.filter((r) => Math.abs(r.strip - row.strip) <= 2), row].every(stillReached))
+      continue;
     left.push(row);
     kept = others;
   }

@@ -38,7 +38,9 @@ export function sideEdges(surface: Surface): readonly SideEdge[] {
   return edges;
 }
 
-export function yAt(edge: SideEdge, x: number): number {
+/** Depth of an edge at x; beyond its ends that of the end, which then lies outside the strip. */
+function yAt(edge: SideEdge, atX: number): number {
+  const x = Math.min(edge.x1, Math.max(edge.x0, atX));
   return edge.y0 + ((edge.y1 - edge.y0) * (x - edge.x0)) / (edge.x1 - edge.x0);
 }
 
@@ -80,7 +82,8 @@ export function sliceStrip(
     const mid = (x0 + x1) / 2;
     const crossing: { edge: SideEdge; y: number }[] = [];
     for (const edge of edges) {
-      if (edge.x0 < mid && edge.x1 > mid) crossing.push({ edge, y: yAt(edge, mid) });
+      // Half open, so that a corner right above the middle counts once.
+      if (edge.x0 <= mid && edge.x1 > mid) crossing.push({ edge, y: yAt(edge, mid) });
     }
     crossing.sort((a, b) => a.y - b.y);
     const slab: Trapezoid[] = [];

@@ -20,6 +20,11 @@ const TURN_SWATHS = 1;
 /** Weight that makes strips of equal cost equally deep; small against any length of lane. */
 const EVENNESS = 0.01;
 
+/** Bands in which a strip is weighed when strips are spaced evenly. */
+const EVENING_BANDS = 4;
+/** Length a strip may gain for the sake of even spacing, in swaths. */
+const EVENING_LOSS_SWATHS = 0.05;
+
 /** Depths of the edges parallel to the lanes, the longest first, and of both ends. */
 function guides(surface: Surface): { ends: [number, number]; depths: number[] } {
   let ends: [number, number] = [Infinity, -Infinity];
@@ -107,5 +112,50 @@ export function chooseStrips(
   }
   const borders: number[] = [];
   for (let k = depths.length - 1; k >= 0; k = best[k]?.from ?? -1) borders.push(depths[k] ?? 0);
-  return borders.reverse();
+  borders.reverse();
+  return evened(borders, edges, swathM);
+}
+
+function stripCostM(edges: readonly SideEdge[], from: number, to: number, swathM: number): number {
+  // Thin bands, so that a cut-out lying wholly inside the strip is seen.
+  const strip = new GrowingStrip();
+  for (let k = 0; k < EVENING_BANDS; k += 1) {
+    const at = (share: number) => from + ((to - from) * share) / EVENING_BANDS;
+    strip.add(shadow(edges, at(k), at(k + 1)));
+  }
+  return strip.costM(swathM);
+}
+
+/** Spaces runs of strips evenly, the longest runs first, where that makes the lanes no longer. */
+function evened(
+  borders: readonly number[],
+  edges: readonly SideEdge[],
+  swathM: number,
+): readonly number[] {
+  let even = [...borders];
+  const costs = new Map<string, number>();
+  const cost = (from: number, to: number) => {
+    const key = `${from} ${to}`;
+    const known = costs.get(key) ?? stripCostM(edges, from, to, swathM);
+    costs.set(key, known);
+    return known;
+  };
+  for (let start = 0; start + 2 < borders.length;) {
+    let next = start + 1;
+    for (let end = borders.length - 1; end >= start + 2; end -= 1) {
+      const from = even[start] ?? 0;
+      const deep = ((even[end] ?? 0) - from) / (end - start);
+      const tried = even.map((y, i) => (i > start && i < end ? from + deep * (i - start) : y));
+      let gainM = 0;
+      for (let i = start; i < end; i += 1) {
+        gainM += cost(even[i] ?? 0, even[i + 1] ?? 0) - cost(tried[i] ?? 0, tried[i + 1] ?? 0);
+      }
+      if (gainM < -EVENING_LOSS_SWATHS * swathM * (end - start)) continue;
+      even = tried;
+      next = end;
+      break;
+    }
+    start = next;
+  }
+  return even;
 }

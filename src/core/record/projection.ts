@@ -98,18 +98,19 @@ function fit(plan: Plan, step: Step, fromMs: number, placed: readonly Placed[]):
 }
 
 function fits(plan: Plan, step: Step, span: Span, placed: readonly Placed[]): boolean {
+  const beside = placed.filter((one) => one.startMs < span.endMs && span.startMs < one.endMs);
+  const moments = [span.startMs, ...beside.map(({ startMs }) => startMs)];
   return Object.entries(step.demands).every(([id, demand]) => {
     const capacity = plan.resources.find((one) => one.id === id)?.capacity ?? Infinity;
-    const moments = [span.startMs, ...placed.map(({ startMs }) => startMs)].filter(
-      (atMs) => atMs >= span.startMs && (atMs < span.endMs || atMs === span.startMs),
+    return moments.every(
+      (atMs) => atMs < span.startMs || takenAt(beside, id, atMs) + demand <= capacity,
     );
-    return moments.every((atMs) => takenAt(placed, id, atMs) + demand <= capacity);
   });
 }
 
-function takenAt(placed: readonly Placed[], id: string, atMs: number): number {
+function takenAt(beside: readonly Placed[], id: string, atMs: number): number {
   let taken = 0;
-  for (const one of placed) {
+  for (const one of beside) {
     if (one.startMs <= atMs && atMs < one.endMs) taken += one.demands[id] ?? 0;
   }
   return taken;

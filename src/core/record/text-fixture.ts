@@ -1,5 +1,12 @@
 import { standing } from './trail.ts';
-import type { AttemptRecord, FixtureRecord, HoldRecord, RecordModel, StepRecord } from './types.ts';
+import type {
+  AttemptRecord,
+  FixtureRecord,
+  HoldRecord,
+  RecordModel,
+  StageRecord,
+  StepRecord,
+} from './types.ts';
 import {
   DESIGNATION_WORDS,
   DONE_WORDS,
@@ -103,7 +110,9 @@ function kettleLines({ kettles }: FixtureRecord): readonly string[] {
         ? ', cold water after each'
         : `, cold water after ${kettles.cold}`;
   const voided =
-    kettles.voided === 0 ? '' : ` ${kettles.voided} more were poured before and do not count.`;
+    kettles.voided === 0
+      ? ''
+      : ` ${kettles.voided} poured before ${kettles.voided === 1 ? 'does' : 'do'} not count.`;
   return [`Kettles poured: ${kettles.poured} of ${kettles.planned}${cold}.${voided}`];
 }
 
@@ -130,13 +139,18 @@ export function stepLines(step: StepRecord, formatTime: FormatTime): readonly st
           `Does not count: ${attemptText(one, formatTime)} Done again because: ${sentence(one.replacedBecause ?? '')}`,
       ),
       ...last.stages
-        .filter((stage) => stage.brokeOff !== null && last.outcome !== 'skipped')
-        .map(
-          (stage) =>
-            `Broke off, ${formatTime(stage.toWallMs ?? stage.fromWallMs)}: “${oneLine(stage.title)}” ${sentence(stage.brokeOff ?? '')}`,
-        ),
+        .filter((stage) => stage.brokeOff !== null)
+        .map((stage) => brokenLine(stage, formatTime)),
     ]),
   ];
+}
+
+/** With the time that was proved until then: a rest of 23 hours is not a rest of none. */
+function brokenLine(stage: StageRecord, formatTime: FormatTime): string {
+  const proved = stage.holds
+    .map((hold) => ` ${lengthText(hold.provedS)} of ${lengthText(hold.neededS)} proved.`)
+    .join('');
+  return `Broke off, ${formatTime(stage.toWallMs ?? stage.fromWallMs)}: “${oneLine(stage.title)}” ${sentence(stage.brokeOff ?? '')}${proved}`;
 }
 
 function attemptText(attempt: AttemptRecord, formatTime: FormatTime): string {

@@ -60,13 +60,27 @@ export function isOpen(gate: Gate, known: GateState, now: Readings): boolean {
 
 export type StepGate = { readonly gate: Gate; readonly known: GateState };
 
-/** The gates of a step, in the order of its plan. An unknown gate id is a plan fault and stays shut. */
+/** A gate that the plan names and does not describe: nobody can open it (I-05). */
+function missingGate(id: string): Gate {
+  const ask = `The plan does not describe its safety question “${id}”.`;
+  return {
+    id,
+    kind: 'caution',
+    signal: 'DANGER',
+    ask,
+    say: ask,
+    scope: 'run',
+    trippedBy: [],
+    settleS: 0,
+    makeSafe: '',
+  };
+}
+
+/** The gates of a step, in the order of its plan. */
 export function gatesOfStep(state: RunState, step: Step, attempt: number): readonly StepGate[] {
   const { gates } = indexOf(state.plan);
   return step.gates.map((id) => {
-    const gate = gates.get(id);
-    if (!gate)
-      throw new RangeError(`gate is "${id}"; allowed: a gate of the plan. Check the plan first.`);
+    const gate = gates.get(id) ?? missingGate(id);
     return { gate, known: gateState(state, id, scopeKey(gate, step, attempt)) };
   });
 }

@@ -9,12 +9,21 @@ export type Found = {
 };
 
 /** How many schedules are kept as parents. */
-const PARENTS = Number(process.env.PAR ?? 16);
+const PARENTS = 16;
+/** Fewer than this are no stock to cross. */
+const FEWEST_PARENTS = 8;
+/** Share of the rounds that start afresh from a disturbed rule. */
+const FRESH_SHARE = 0.15;
+/** Full width of the disturbance, as a share of the spread of a rule's keys. */
 const DISTURB_SHARE = 0.5;
+/** Above 1, better parents are drawn more often. */
+const PARENT_BIAS = 1.5;
+/** Least and most share of a list that comes from the second parent. */
+const CROSS_SHARE = { least: 0.2, most: 0.7 };
 /** Half-width, in places of the list, by which a mutation shifts an activity. */
-const SHIFT_PLACES = Number(process.env.SP ?? 6);
+const SHIFT_PLACES = 6;
 /** Share of the activities a mutation shifts. */
-const SHIFT_SHARE = Number(process.env.SS ?? 0.2);
+const SHIFT_SHARE = 0.2;
 
 export function finishOf(model: Model, start: Float64Array): number {
   return start.reduce((end, at, i) => Math.max(end, at + model.duration[i]!), 0);
@@ -129,12 +138,13 @@ export class Search {
   /** One new order: now and then a rule disturbed, else two good orders crossed and some places shifted. */
   round(horizon: number): void {
     const { count } = this.model;
-    const few = this.found.length < Number(process.env.FEW ?? 8);
-    if (few || this.random() < Number(process.env.FRESH ?? 0.15)) return this.disturb(horizon);
+    const few = this.found.length < FEWEST_PARENTS;
+    if (few || this.random() < FRESH_SHARE) return this.disturb(horizon);
     const parent = () =>
-      listOf(this.found[Math.floor(this.random() ** Number(process.env.POW ?? 1.5) * this.found.length)]!.start);
+      listOf(this.found[Math.floor(this.random() ** PARENT_BIAS * this.found.length)]!.start);
     const from = Math.floor(this.random() * count);
-    const length = Math.floor((0.2 + 0.5 * this.random()) * count);
+    const share = CROSS_SHARE.least + (CROSS_SHARE.most - CROSS_SHARE.least) * this.random();
+    const length = Math.floor(share * count);
     const key = keyOf(cross(parent(), parent(), from, Math.min(count, from + length)));
     const shifted = key.map((place) =>
       this.random() < SHIFT_SHARE ? place + (2 * this.random() - 1) * SHIFT_PLACES : place,

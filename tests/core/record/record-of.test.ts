@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { recordOf } from '../../../src/core/record/index.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
-import { DAY_S, purgePlan } from '../run/fixtures.ts';
-import { glowing, NEW_YEAR_MS, Tablet } from '../run/tablet.ts';
+import { DAY_S } from '../run/fixtures.ts';
+import { NEW_YEAR_MS, Tablet } from '../run/tablet.ts';
 import { fixtureOf, pours, recorded, rested, stepOf, toldPlan } from './runs.ts';
 
 const HOUR_S = 3600;
@@ -97,6 +97,7 @@ describe('a rest', () => {
     const doubtMs = tablet.readings().wallMs;
     tablet.does({ kind: 'report-doubt', fixture: 'sink', text: 'Hot soup fell into it' });
     tablet.passes(HOUR_S);
+    tablet.does({ kind: 'note', text: 'An hour later' });
     const record = recorded(tablet);
     const sink = fixtureOf(record, 'sink');
     expect(record.doubts).toEqual([
@@ -190,116 +191,5 @@ describe('a rest', () => {
       reason: 'Never used before',
     });
     expect(fixtureOf(record, 'sink').rests).toEqual([]);
-  });
-});
-
-describe('a glow', () => {
-  it('that nobody saw go on begins again; the broken part does not count', () => {
-    const tablet = glowing(purgePlan);
-    tablet.says('glow');
-    tablet.passes(240);
-    tablet.says('glow');
-    tablet.passes(300);
-    tablet.restarts(840);
-    const [question] = tablet.view.review;
-    tablet.does({ kind: 'answer-review', question: question?.id ?? '', answer: 'unknown' });
-    const record = recorded(tablet);
-    expect(record.reviews).toHaveLength(1);
-    expect(record.reviews[0]).toMatchObject({
-      step: 'glow',
-      fixture: 'hob',
-      ask: 'Did the burner keep glowing?',
-      gapS: 840,
-      answer: 'unknown',
-    });
-    const { stages } = stepOf(record, 'glow').attempts[0] ?? { stages: [] };
-    expect(stages.map(({ id, brokeOff }) => [id, brokeOff !== null])).toEqual([
-      ['light', false],
-      ['warm-up', false],
-      ['hold', true],
-      ['warm-up', false],
-    ]);
-    expect(stages[2]?.holds[0]?.provedS).toBeLessThan(310);
-    expect(fixtureOf(record, 'hob').holds).toEqual([]);
-  });
-
-  it('that never came leaves a fault with its time of clearing, told for its step', () => {
-    const tablet = glowing(purgePlan);
-    tablet.says('glow');
-    tablet.passes(721);
-    const raisedMs = tablet.readings().wallMs;
-    tablet.passes(60);
-    tablet.does({ kind: 'clear-fault', faultId: tablet.view.faults[0]?.id ?? '' });
-    const [fault] = recorded(tablet).faults;
-    expect(fault).toMatchObject({
-      kind: 'no-glow',
-      name: 'It does not glow',
-      step: 'glow',
-      fixture: 'hob',
-      text: 'It should have glowed',
-      clearedWallMs: tablet.readings().wallMs,
-    });
-    expect(Math.abs((fault?.wallMs ?? 0) - raisedMs)).toBeLessThan(2000);
-  });
-
-  it('whose alarm nobody could hear is told late', () => {
-    const tablet = glowing(purgePlan);
-    tablet.says('glow');
-    tablet.restarts(2 * HOUR_S);
-    const [late] = recorded(tablet).lateTimers;
-    expect(late).toMatchObject({ step: 'glow', fixture: 'hob', label: 'It should have glowed' });
-    expect(late?.lateByS).toBeGreaterThan(2 * HOUR_S - 721);
-  });
-});
-
-describe('what people said and left', () => {
-  it('keeps overridden confirmations, notes and pauses with their reasons and times', () => {
-    const tablet = rested();
-    tablet.does(
-      { kind: 'override-gate', gate: 'scald-dress', scopeKey: 'run', reason: 'Gloves are wet' },
-      { kind: 'note', text: 'Kettle two leaks' },
-      { kind: 'pause' },
-    );
-    const pausedMs = tablet.readings().wallMs;
-    tablet.passes(300);
-    tablet.does({ kind: 'resume' });
-    const record = recorded(tablet);
-    expect(record.overriddenGates).toEqual([
-      {
-        gate: 'scald-dress',
-        signal: 'WARNING',
-        ask: 'Closed shoes and gloves on?',
-        fixture: null,
-        reason: 'Gloves are wet',
-        wallMs: pausedMs,
-      },
-    ]);
-    expect(record.notes).toEqual([{ text: 'Kettle two leaks', wallMs: pausedMs }]);
-    expect(record.pauses).toEqual([{ fromWallMs: pausedMs, toWallMs: tablet.readings().wallMs }]);
-  });
-
-  it('keeps what was stopped and never begun, and a cool-down of nothing is not missing', () => {
-    const tablet = rested();
-    pours(tablet, 1);
-    tablet.does({ kind: 'skip-step', step: 'glow', reason: 'No current' });
-    tablet.does({ kind: 'stop-run', reason: 'Too late tonight' });
-    const record = recorded(tablet);
-    expect(record).toMatchObject({ outcome: 'stopped', reason: 'Too late tonight' });
-    const outcomes = new Map(record.notDone.map(({ step, outcome }) => [step, outcome]));
-    expect(outcomes.get('glow')).toBe('skipped');
-    expect(outcomes.get('pour-2')).toBe('not-run');
-    expect(outcomes.has('cool')).toBe(false);
-    expect(outcomes.has('pour-1')).toBe(false);
-  });
-
-  it('counts a kettle without its cold water as poured but not cooled', () => {
-    const tablet = rested();
-    pours(tablet, 1, false);
-    expect(fixtureOf(recorded(tablet), 'sink').kettles).toEqual({
-      planned: 2,
-      poured: 1,
-      cold: 0,
-      voided: 0,
-    });
   });
 });

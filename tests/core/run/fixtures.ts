@@ -1,84 +1,10 @@
-import type { Kitchen } from '../../../src/core/kitchen/index.ts';
-import type {
-  FaultPolicy,
-  Gate,
-  Plan,
-  Resource,
-  Stage,
-  Step,
-} from '../../../src/core/plan/index.ts';
+import type { Plan, Resource, Stage, Step } from '../../../src/core/plan/index.ts';
+
+import { faults, gates } from './fixture-gates.ts';
+import { kitchen } from './fixture-kitchen.ts';
 
 /** A day, s. */
 export const DAY_S = 24 * 3600;
-
-/** An invented kitchen with a sink and a one-burner hob; only what the engine looks at matters. */
-export const kitchen: Kitchen = {
-  format: 'glowpour-kitchen',
-  version: 1,
-  name: 'Corner flat',
-  country: 'IL',
-  altitudeM: 0,
-  supplyV: 230,
-  tapColdC: 15,
-  household: {
-    purpose: 'new-kitchen',
-    custom: 'ashkenazic',
-    people: 1,
-    keepsRestDays: true,
-    overrides: [],
-  },
-  room: {
-    floorAreaM2: 8,
-    heightM: 2.6,
-    hood: { kind: 'vented', flowLS: 60 },
-    window: { areaM2: 0.5, heightM: 1 },
-  },
-  circuits: [],
-  vessels: [],
-  fixtures: [
-    {
-      kind: 'sink',
-      id: 'sink',
-      name: 'Sink',
-      designation: 'meat',
-      outline: [
-        [0, 0],
-        [0.6, 0],
-        [0.6, 0.5],
-        [0, 0.5],
-      ],
-      material: 'stainless-steel',
-      condition: 'smooth',
-      bowls: [{ lengthM: 0.4, widthM: 0.35, depthM: 0.18 }],
-      rimWidthM: 0.03,
-      tap: { handles: 1, sprayer: false },
-      drainboard: false,
-    },
-    {
-      kind: 'cooktop',
-      id: 'hob',
-      name: 'Hob',
-      designation: 'meat',
-      outline: [
-        [1, 0],
-        [1.6, 0],
-        [1.6, 0.5],
-        [1, 0.5],
-      ],
-      surface: 'metal',
-      burners: [],
-    },
-    {
-      kind: 'table',
-      id: 'table',
-      name: 'Table',
-      designation: 'meat',
-      outline: [],
-      material: 'wood',
-      condition: 'smooth',
-    },
-  ],
-};
 
 const HANDS: Stage['resumption'] = 'continue';
 
@@ -266,47 +192,6 @@ function glow(): Step[] {
   ];
 }
 
-const gates: Gate[] = [
-  {
-    id: 'scald-dress',
-    kind: 'caution',
-    signal: 'WARNING',
-    ask: 'Closed shoes and gloves on?',
-    say: 'Dress against scalds.',
-    scope: 'run',
-    lapsesS: 1800,
-    trippedBy: [],
-    settleS: 0,
-    makeSafe: '',
-  },
-  {
-    id: 'burner-clear',
-    kind: 'caution',
-    signal: 'DANGER',
-    ask: 'Nothing that burns near the burner?',
-    say: 'Clear the stove.',
-    scope: 'step',
-    trippedBy: [],
-    settleS: 0,
-    makeSafe: '',
-  },
-  {
-    id: 'air',
-    kind: 'condition',
-    signal: 'WARNING',
-    ask: 'Hood on high and window open, nobody unwell?',
-    say: 'Bad air.',
-    scope: 'run',
-    trippedBy: ['co-alarm', 'unwell'],
-    settleS: 600,
-    makeSafe: 'Heat off, everybody out.',
-  },
-];
-
-function policy(kind: FaultPolicy['kind'], name: string, what: FaultPolicy['policy']): FaultPolicy {
-  return { kind, name, policy: what, doThis: ['Do it.'] };
-}
-
 const resources: Resource[] = [
   { id: 'hands', name: 'Hands', capacity: 1, unit: 'people' },
   { id: 'kettle', name: 'The kettle', capacity: 1, unit: 'kettles' },
@@ -343,15 +228,7 @@ export function planOf(some: readonly Step[], more: Partial<Plan> = {}): Plan {
     resources,
     gates,
     cautions: [],
-    faults: [
-      policy('no-glow', 'It does not glow', 'suspend'),
-      policy('flame-out', 'The flame went out', 'suspend'),
-      policy('power-cut', 'The power failed', 'suspend'),
-      policy('co-alarm', 'The gas alarm sounds', 'suspend'),
-      policy('unwell', 'Somebody feels unwell', 'suspend'),
-      policy('fire', 'Fire', 'stop-run'),
-      policy('cracked', 'Something cracked', 'note'),
-    ],
+    faults,
     questions: [],
     shopping: [],
     totals: { hotL: none, coldL: none, kettles: none, electricityKWh: 0, gasKWh: 0, handsOnS: 0 },

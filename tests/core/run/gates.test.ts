@@ -19,6 +19,18 @@ describe('gates', () => {
     );
   });
 
+  it('that the plan forgot to describe stay shut', () => {
+    // Verifies: I-05, I-11
+    const steps = purgePlan.steps.map((one) =>
+      one.id === 'boil-1' ? { ...one, gates: ['forgotten'] } : one,
+    );
+    const tablet = new Tablet({ ...purgePlan, steps });
+    tablet.does({ kind: 'start-run' });
+    const asked = { gate: 'forgotten', scopeKey: 'run' } as const;
+    expect(tablet.tries({ kind: 'answer-gate', ...asked, answer: 'yes' })).toBe('unknown-gate');
+    expect(tablet.tries({ kind: 'start-step', step: 'boil-1' })).toBe('gate-shut');
+  });
+
   it('of DANGER cannot be overridden, others with a reason', () => {
     const tablet = new Tablet(purgePlan);
     tablet.does({ kind: 'start-run' });

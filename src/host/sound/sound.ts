@@ -1,0 +1,205 @@
+import type { Alert, AlertFamily } from '../../core/run/index.ts';
+import { within } from '../limit/index.ts';
+import { URGENCY } from './families.ts';
+import { judgeSound, type ClockPair, type SoundHealth } from './health.ts';
+import { planSoundings, voiceKey } from './plan-soundings.ts';
+import { createScheduler, type SoundScheduler } from './scheduler.ts';
+import { createSoundBank, type SoundBank } from './sound-bank.ts';
+import { trackVoices, voicesOf, type Track } from './track-voices.ts';
+import { stopVibrating, vibrate } from './vibrate.ts';
+
+export type SoundOptions = {
+  readonly onHealth: (health: SoundHealth) => void;
+  /** The most urgent family that sounds now, for a flash of the whole screen; null: none. */
+  readonly onFlash: (family: AlertFamily | null) => void;
+};
+
+export type Sound = {
+  health(): SoundHealth;
+  /** From a person's touch: unlocks and starts the audio, loads what is missing. */
+  arm(): Promise<SoundHealth>;
+  /** An ordinary sound now: the hearing check, a step's end. Gain 0 to 1. */
+  play(family: AlertFamily, gain: number): void;
+  /** What sounds and what will; call it with every view. An alert left out is cut at once. */
+  syncAlerts(alerts: readonly Alert[]): void;
+  /** After a gap, a wake-up, a return to the page: anchors everything anew. */
+  wake(): void;
+  stop(): void;
+};
+
+/** How far ahead alerts are put on the audio clock, s. */
+const AHEAD_S = 60;
+/** Everything is anchored anew at least this often, ms. */
+const REANCHOR_MS = 10_000;
+/** Readings of the audio clock, one each, ms; the last few are kept. */
+const WATCH_MS = 1000;
+const PAIRS_KEPT = 5;
+/** `resume` without a gesture never answers; this long is waited, ms. */
+const RESUME_LIMIT_MS = 1500;
+/** A stuck clock is mended at most this often, ms. */
+const MEND_MS = 10_000;
+/** Vibration is repeated this often while a must-answer alert sounds, ms. */
+const VIBRATE_MS = 5000;
+
+/** The one place that makes alerts heard. */
+export function createSound(options: SoundOptions): Sound {
+  return new AlertSound(options);
+}
+
+class AlertSound implements Sound {
+  #options: SoundOptions;
+  #bank: SoundBank = createSoundBank();
+  #scheduler: { readonly context: AudioContext; readonly to: SoundScheduler } | undefined;
+  #alerts: readonly Alert[] = [];
+  /** When `#alerts` were true, s of the page's clock. */
+  #alertsAtS = 0;
+  #tracks: ReadonlyMap<string, Track> = new Map();
+  #pairs: ClockPair[] = [];
+  #health: SoundHealth = { light: 'unknown', reason: 'loading' };
+  #gesture = false;
+  #flashing: AlertFamily | null = null;
+  #mendedAtMs = -Infinity;
+  #vibratedAtMs = -Infinity;
+  #timers: ReturnType<typeof setInterval>[];
+
+  constructor(options: SoundOptions) {
+    this.#options = options;
+    void this.#bank.load().then(() => this.#watch());
+    this.#timers = [
+      setInterval(() => this.#watch(), WATCH_MS),
+      setInterval(() => this.#follow(), REANCHOR_MS),
+    ];
+  }
+
+  health(): SoundHealth {
+    return this.#health;
+  }
+
+  async arm(): Promise<SoundHealth> {
+    this.#gesture = true;
+    const context = this.#bank.context();
+    if (context) await this.#resume(context);
+    if (this.#bank.status() === 'failed') await this.#bank.load();
+    this.wake();
+    return this.#health;
+  }
+
+  play(family: AlertFamily, gain: number): void {
+    this.#bank.play(family, gain);
+  }
+
+  syncAlerts(alerts: readonly Alert[]): void {
+    this.#alerts = alerts;
+    this.#alertsAtS = performance.now() / 1000;
+    this.#follow();
+    this.#flash();
+  }
+
+  wake(): void {
+    this.#pairs = [];
+    this.#watch();
+    this.#follow();
+  }
+
+  stop(): void {
+    this.#timers.forEach((timer) => clearInterval(timer));
+    this.#scheduler?.to.clear();
+    stopVibrating();
+  }
+
+  /** The scheduler on the context of now; a replaced context takes its timeline with it. */
+  #schedulerNow(): SoundScheduler | undefined {
+    const context = this.#bank.context();
+    if (!context) return undefined;
+    if (this.#scheduler?.context !== context) {
+      context.addEventListener('statechange', () => this.wake());
+      const to = createScheduler(context, (family) => this.#bank.bufferOf(family));
+      this.#scheduler = { context, to };
+    }
+    return this.#scheduler.to;
+  }
+
+  /** Puts the next minute on the audio clock. */
+  #follow(): void {
+    const scheduler = this.#schedulerNow();
+    const nowMonoS = performance.now() / 1000;
+    this.#tracks = trackVoices(
+      this.#tracks,
+      this.#agedAlerts(nowMonoS),
+      nowMonoS,
+      (voice) => scheduler?.heard(voice) ?? false,
+    );
+    if (!scheduler) return;
+    // A clock that stands would play everything late, at once, when it starts again.
+    if (this.#bank.context()?.state !== 'running') return scheduler.clear();
+    const voices = voicesOf(this.#tracks, nowMonoS);
+    scheduler.follow(planSoundings(voices, AHEAD_S), new Set(voices.map(voiceKey)));
+  }
+
+  /** Alerts of the last view brought to now, for anchoring between two views. */
+  #agedAlerts(nowMonoS: number): readonly Alert[] {
+    const goneS = nowMonoS - this.#alertsAtS;
+    return this.#alerts.map((alert) => {
+      const inS = Math.max(0, alert.inS - goneS);
+      return { ...alert, inS, sounding: alert.sounding || inS === 0 };
+    });
+  }
+
+  #flash(): void {
+    const now = URGENCY.find((family) =>
+      this.#alerts.some((alert) => alert.sounding && alert.family === family),
+    );
+    const family = now ?? null;
+    if (family !== this.#flashing) {
+      this.#flashing = family;
+      this.#options.onFlash(family);
+      this.#vibratedAtMs = -Infinity;
+      if (!family) stopVibrating();
+    }
+    const nowMs = performance.now();
+    if ((family === 'due' || family === 'hazard') && nowMs - this.#vibratedAtMs >= VIBRATE_MS) {
+      this.#vibratedAtMs = nowMs;
+      vibrate(family);
+    }
+  }
+
+  /** Reads both clocks, judges, tells a change, mends a stuck clock. */
+  #watch(): void {
+    const context = this.#bank.context();
+    this.#schedulerNow();
+    this.#gesture ||= navigator.userActivation?.hasBeenActive ?? false;
+    if (context) {
+      const pair = { audioS: context.currentTime, monoMs: performance.now() };
+      this.#pairs = [...this.#pairs, pair].slice(-PAIRS_KEPT);
+    }
+    const health = judgeSound({
+      state: context?.state,
+      gesture: this.#gesture,
+      sounds: this.#bank.status(),
+      pairs: this.#pairs,
+    });
+    if (health.light !== this.#health.light || health.reason !== this.#health.reason) {
+      this.#health = health;
+      this.#options.onHealth(health);
+    }
+    if (context && this.#gesture && (health.reason === 'stuck' || health.reason === 'suspended')) {
+      void this.#mend(context, health.reason);
+    }
+  }
+
+  async #mend(context: AudioContext, reason: 'stuck' | 'suspended'): Promise<void> {
+    const nowMs = performance.now();
+    if (nowMs - this.#mendedAtMs < MEND_MS) return;
+    this.#mendedAtMs = nowMs;
+    if (reason === 'stuck') {
+      await within('Pausing the audio', RESUME_LIMIT_MS, context.suspend()).catch(() => undefined);
+    }
+    await this.#resume(context);
+    this.wake();
+  }
+
+  /** No answer is an answer too: the light shows what became of it. */
+  async #resume(context: AudioContext): Promise<void> {
+    await within('Starting the audio', RESUME_LIMIT_MS, context.resume()).catch(() => undefined);
+  }
+}

@@ -1,0 +1,70 @@
+import type { Kitchen } from '../../../src/core/kitchen/index.ts';
+
+/** An invented kitchen with a sink and a one-burner hob; only what the engine looks at matters. */
+export const kitchen: Kitchen = {
+  format: 'glowpour-kitchen',
+  version: 1,
+  name: 'Corner flat',
+  country: 'IL',
+  altitudeM: 0,
+  supplyV: 230,
+  tapColdC: 15,
+  household: {
+    purpose: 'new-kitchen',
+    custom: 'ashkenazic',
+    people: 1,
+    keepsRestDays: true,
+    overrides: [],
+  },
+  room: {
+    floorAreaM2: 8,
+    heightM: 2.6,
+    hood: { kind: 'vented', flowLS: 60 },
+    window: { areaM2: 0.5, heightM: 1 },
+  },
+  circuits: [],
+  vessels: [],
+  fixtures: [
+    {
+      kind: 'sink',
+      id: 'sink',
+      name: 'Sink',
+      designation: 'meat',
+      outline: [
+        [0, 0],
+        [0.6, 0],
+        [0.6, 0.5],
+        [0, 0.5],
+      ],
+      material: 'stainless-steel',
+      condition: 'smooth',
+      bowls: [{ lengthM: 0.4, widthM: 0.35, depthM: 0.18 }],
+      rimWidthM: 0.03,
+      tap: { handles: 1, sprayer: false },
+      drainboard: false,
+    },
+    {
+      kind: 'cooktop',
+      id: 'hob',
+      name: 'Hob',
+      designation: 'meat',
+      outline: [
+        [1, 0],
+        [1.6, 0],
+        [1.6, 0.5],
+        [1, 0.5],
+      ],
+      surface: 'metal',
+      burners: [],
+    },
+    {
+      kind: 'table',
+      id: 'table',
+      name: 'Table',
+      designation: 'meat',
+      outline: [],
+      material: 'wood',
+      condition: 'smooth',
+    },
+  ],
+};
