@@ -1,5 +1,6 @@
 import { Match, Show, Switch } from 'solid-js';
-import { offerFile, pickText } from '../host/files/index.ts';
+import { LARGEST_FILE_BYTES } from '../core/kitchen/index.ts';
+import { downloadText, pickTextFile } from '../host/files/index.ts';
 import { NoPlan, OpenRunBanner, UpdateBanner, WriterBanner } from './banners.tsx';
 import { DEMOS } from './kitchen/demos.ts';
 import { KitchenPlace } from './kitchen/kitchen-place.tsx';
@@ -41,17 +42,26 @@ function wakeLight(shop: Workshop): WakeLight {
 }
 
 async function exportRun(shop: Workshop, id: string): Promise<void> {
-  offerFile('run.glowpour.json', await shop.runs.exportText(id), 'application/json');
+  offer('run.glowpour.json', await shop.runs.exportText(id));
+}
+
+/** A three-day run is well below this. */
+const LARGEST_RUN_BYTES = 20_000_000;
+
+function offer(name: string, text: string, type = 'application/json'): void {
+  downloadText({ name, text, type });
 }
 
 async function importRun(shop: Workshop): Promise<void> {
-  const text = await pickText('.json');
-  if (text !== undefined) await shop.runs.importText(text);
+  const picked = await pickTextFile('.json', LARGEST_RUN_BYTES);
+  if (picked.kind === 'picked') await shop.runs.importText(picked.text);
+  else if (picked.kind !== 'none') shop.runs.tell(picked.message);
 }
 
 async function openFile(shop: Workshop): Promise<void> {
-  const text = await pickText('.json');
-  if (text !== undefined && shop.kitchens.openText(text)) shop.go({ place: 'plan' });
+  const picked = await pickTextFile('.json', LARGEST_FILE_BYTES);
+  if (picked.kind === 'picked' && shop.kitchens.openText(picked.text)) shop.go({ place: 'plan' });
+  else if (picked.kind !== 'picked' && picked.kind !== 'none') shop.runs.tell(picked.message);
 }
 
 async function openDemo(shop: Workshop, id: string): Promise<void> {
@@ -95,9 +105,7 @@ function Places(props: { shop: Workshop }) {
             problems={shop.kitchens.problems()}
             onDemo={(id) => void openDemo(shop, id)}
             onOpenFile={() => void openFile(shop)}
-            onSaveFile={() =>
-              offerFile('kitchen.kitchen.json', shop.kitchens.fileText(), 'application/json')
-            }
+            onSaveFile={() => offer('kitchen.kitchen.json', shop.kitchens.fileText())}
             onChange={shop.kitchens.put}
             onPlan={() => shop.go({ place: 'plan' })}
           />
@@ -116,7 +124,7 @@ function Places(props: { shop: Workshop }) {
             runs={shop.runs.runs()}
             openId={shop.route().id}
             readFacts={shop.runs.facts}
-            onSaveText={(name, text) => offerFile(name, text, 'text/plain')}
+            onSaveText={(name, text) => offer(name, text, 'text/plain')}
             onExport={(id) => void exportRun(shop, id)}
             onImport={() => void importRun(shop)}
             nowMs={shop.runs.nowMs()}

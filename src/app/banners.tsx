@@ -55,7 +55,10 @@ export function NoPlan(props: { place: PlaceId }) {
           : 'Choose a kitchen first; its plan is worked out at once.'}
       </p>
       <p>
-        <a class="button button--ember" href={formatRoute({ place: props.place === 'run' ? 'plan' : 'kitchen' })}>
+        <a
+          class="button button--ember"
+          href={formatRoute({ place: props.place === 'run' ? 'plan' : 'kitchen' })}
+        >
           {props.place === 'run' ? 'Go to the plan' : 'Go to the kitchen'}
         </a>
       </p>

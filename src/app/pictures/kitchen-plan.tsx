@@ -26,6 +26,8 @@ export function KitchenPlan(props: {
   phases?: Readonly<Record<string, FixturePhase>>;
   lit?: readonly string[];
   selected?: string | undefined;
+  /** Small pictures have larger words for their size. */
+  size?: 'full' | 'small';
   onSelect?: (id: string) => void;
 }) {
   const ids = createUniqueId();
@@ -74,6 +76,7 @@ export function KitchenPlan(props: {
             frame={frame()}
             fixture={fixture}
             word={props.phases ? FIXTURE_PHASE_NAMES[phaseOf(fixture.id)] : kindWord(fixture)}
+            size={props.size ?? 'full'}
           />
         )}
       </For>
@@ -179,9 +182,14 @@ function kindWord(fixture: Fixture): string {
 }
 
 /** Text grows with the drawing, so that a hall reads as well as a flat. */
-const WORD_SHARE_OF_WIDTH = 1 / 34;
+const WORD_SHARE_OF_WIDTH = { full: 1 / 34, small: 1 / 19 } as const;
 
-function PhaseWord(props: { frame: Frame; fixture: Fixture; word: string }) {
+function PhaseWord(props: {
+  frame: Frame;
+  fixture: Fixture;
+  word: string;
+  size: 'full' | 'small';
+}) {
   const at = () => middleOf(props.frame, outlineOf(props.fixture) ?? []);
   return (
     <Show when={props.word}>
@@ -191,7 +199,7 @@ function PhaseWord(props: { frame: Frame; fixture: Fixture; word: string }) {
         y={at()[1]}
         text-anchor="middle"
         dominant-baseline="central"
-        font-size={props.frame.widthCm * WORD_SHARE_OF_WIDTH}
+        font-size={String(props.frame.widthCm * WORD_SHARE_OF_WIDTH[props.size])}
       >
         {props.word}
       </text>

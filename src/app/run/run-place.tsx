@@ -112,6 +112,7 @@ function RunBody(props: RunPlaceProps) {
           kitchen={props.view.plan.kitchen}
           phases={phases()}
           lit={hotBurners(props.view)}
+          size="small"
         />
         <Shelf view={props.view} onChoose={setChosen} />
         <div class="side-actions">

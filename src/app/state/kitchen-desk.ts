@@ -1,5 +1,10 @@
 import { createMemo, createSignal } from 'solid-js';
-import { formatKitchen, parseKitchen, type Kitchen, type KitchenProblem } from '../../core/kitchen/index.ts';
+import {
+  formatKitchen,
+  parseKitchen,
+  type Kitchen,
+  type KitchenProblem,
+} from '../../core/kitchen/index.ts';
 import { buildPlan, type Plan } from '../../core/plan/index.ts';
 import type { KitchenStore } from '../../host/kitchens/index.ts';
 import { demoText } from '../kitchen/demos.ts';

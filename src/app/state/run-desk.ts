@@ -1,5 +1,12 @@
 import { createSignal } from 'solid-js';
-import { decodeJournal, encodeRecords, exportJournal, importJournal, type JournalStore, type RunEntry } from '../../core/journal/index.ts';
+import {
+  decodeJournal,
+  encodeRecords,
+  exportJournal,
+  importJournal,
+  type JournalStore,
+  type RunEntry,
+} from '../../core/journal/index.ts';
 import type { Plan } from '../../core/plan/index.ts';
 import type { Fact, Readings, Request, RunView } from '../../core/run/index.ts';
 import { RunSession, type SessionDeps, type SessionListener, type Trouble } from './run-session.ts';
@@ -17,22 +24,28 @@ export function createRunDesk(deps: SessionDeps) {
   let session: RunSession | undefined;
   let refusalTimer: ReturnType<typeof setTimeout> | undefined;
 
+  /** A sentence for the person, for a while. */
+  const tell = (message: string) => {
+    setRefusal(message);
+    clearTimeout(refusalTimer);
+    refusalTimer = setTimeout(() => setRefusal(undefined), REFUSAL_SHOWN_MS);
+  };
   const listener: SessionListener = {
     onView: (next) => {
       setNowMs(deps.readClocks().wallMs);
       setView(() => next);
     },
     onTrouble: setTrouble,
-    onRefusal: ({ message }) => {
-      setRefusal(message);
-      clearTimeout(refusalTimer);
-      refusalTimer = setTimeout(() => setRefusal(undefined), REFUSAL_SHOWN_MS);
-    },
+    onRefusal: ({ message }) => tell(message),
   };
   const refresh = async () => {
     setRuns(await deps.store.listRuns().catch(() => []));
   };
-  const asTrouble = (error: unknown) => setTrouble({ kind: 'storage', message: error instanceof Error ? error.message : String(error) });
+  const asTrouble = (error: unknown) =>
+    setTrouble({
+      kind: 'storage',
+      message: error instanceof Error ? error.message : String(error),
+    });
 
   return {
     runs,
@@ -40,6 +53,7 @@ export function createRunDesk(deps: SessionDeps) {
     trouble,
     refusal,
     nowMs,
+    tell,
     refresh,
     openRun: () => runs().find((run) => !run.closed),
     isOpen: () => session !== undefined && view()?.status !== 'closed',
@@ -70,14 +84,15 @@ export function createRunDesk(deps: SessionDeps) {
     tick: () => session?.tick(),
     heartbeat: () => session?.heartbeat(),
     closing: () => session?.send({ kind: 'session-closed' }),
-    facts: async (runId: string): Promise<readonly Fact[]> => decodeJournal(await deps.store.readAll(runId)).facts,
+    facts: async (runId: string): Promise<readonly Fact[]> =>
+      decodeJournal(await deps.store.readAll(runId)).facts,
     exportText: (runId: string): Promise<string> => exportRun(deps.store, runId),
     async importText(text: string): Promise<void> {
       try {
         await importRun(deps.store, text, deps.newId(), deps.readClocks());
         await refresh();
       } catch (error) {
-        setRefusal(error instanceof Error ? error.message : String(error));
+        tell(error instanceof Error ? error.message : String(error));
       }
     },
   };
@@ -101,7 +116,8 @@ async function importRun(
   const { facts, problem } = decodeJournal(file.records);
   const first = facts[0]?.body;
   if (problem) throw new Error(problem.message);
-  if (first?.kind !== 'drafted') throw new Error('The file does not begin with a plan. Choose another.');
+  if (first?.kind !== 'drafted')
+    throw new Error('The file does not begin with a plan. Choose another.');
   const closed = facts.some(({ body }) => body.kind === 'run-closed');
   const entry: RunEntry = { id, name: first.plan.kitchen.name, openedWallMs: now.wallMs, closed };
   const journal = await store.openRun(entry);

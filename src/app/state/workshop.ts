@@ -26,8 +26,12 @@ export function createWorkshop() {
     builtWallMs: BUILT_WALL_MS,
   });
   const alarm = createAlarm();
-  const updates = createUpdates();
-  const mayWrite = createMemo(() => device.lock() === 'leader' || device.lock() === 'not-supported');
+  const updates = createUpdates(async () =>
+    (await device.journals.listRuns()).some((run) => !run.closed),
+  );
+  const mayWrite = createMemo(
+    () => device.lock() === 'leader' || device.lock() === 'not-supported',
+  );
 
   onMount(() => {
     device.settings.readAll().then(
@@ -54,7 +58,6 @@ export function createWorkshop() {
     const view = runs.view();
     driver.wakeIn(view?.wakeInS ?? null);
     alarm.follow(view);
-    updates.holdBack(runs.isOpen());
   });
   const working = createMemo(() => {
     const status = runs.view()?.status;

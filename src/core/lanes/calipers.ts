@@ -40,10 +40,10 @@ export type MinimumWidth = {
  */
 export function minimumWidth(points: readonly LanePoint[]): MinimumWidth {
   const hull = convexHull(points);
-  const count = hull.length;
+  const count = hull.length >= 3 ? hull.length : 0;
   let best: MinimumWidth | undefined;
   let far = 1;
-  for (let i = 0; i < count && count >= 3; i += 1) {
+  for (let i = 0; i < count; i += 1) {
     const [a, b] = [hull[i], hull[(i + 1) % count]];
     if (!a || !b) continue;
     for (let steps = 0; steps < count; steps += 1) {

@@ -15,3 +15,18 @@ export type {
   Ring,
   Surface,
 } from './types.ts';
+export {
+  resplitFrom,
+  splitIntoKettles,
+  type KettleOptions,
+  type KettleStretch,
+} from './kettles.ts';
+export {
+  sinkKettles,
+  sinkLanes,
+  type BowlSize,
+  type SinkOptions,
+  type SinkPart,
+  type SinkShare,
+  type SinkWater,
+} from './sink.ts';

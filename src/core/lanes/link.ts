@@ -26,7 +26,7 @@ export type Link = {
 export type Linker = (from: LanePoint, to: LanePoint) => Link;
 
 /** A lift (tilt back, move, begin anew) is worth this much pouring, in swaths. */
-const LIFT_SWATHS = 5;
+const LIFT_SWATHS = 4;
 /** This near an edge counts as inside, metres: rows end on edges. */
 const ON_EDGE_M = 5e-6;
 

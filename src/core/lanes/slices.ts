@@ -101,11 +101,37 @@ export function sliceStrip(
   return slabs;
 }
 
-/** Where along the back edge the strip holds any surface. */
+/** Where edges cross a depth, in pairs: the surface just before (`side` 1) or just behind (-1) it. */
+function crossSection(edges: readonly SideEdge[], depth: number, side: 1 | -1): Spans {
+  const xs: number[] = [];
+  for (const { x0, y0, x1, y1 } of edges) {
+    const crosses = side === 1 ? y0 <= depth !== y1 <= depth : y0 < depth !== y1 < depth;
+    if (crosses) xs.push(x0 + ((x1 - x0) * (depth - y0)) / (y1 - y0));
+  }
+  xs.sort((a, b) => a - b);
+  const spans: [number, number][] = [];
+  for (let i = 0; i + 1 < xs.length; i += 2) spans.push([xs[i] ?? 0, xs[i + 1] ?? 0]);
+  return spans;
+}
+
+/**
+ * Where along the back edge the strip holds any surface: where it reaches
+ * either depth, and under the edges in between.
+ */
 export function shadow(edges: readonly SideEdge[], from: number, to: number): Spans {
-  const spans = sliceStrip(edges, from, to).flatMap((slab) => {
-    const first = slab[0];
-    return first ? [[first.x0, first.x1] as const] : [];
-  });
+  const spans = [...crossSection(edges, from, 1), ...crossSection(edges, to, -1)];
+  for (const edge of edges) {
+    const { x0, y0, x1, y1 } = edge;
+    if (Math.max(y0, y1) <= from || Math.min(y0, y1) >= to || x0 === x1) continue;
+    if (y0 === y1) {
+      spans.push([x0, x1]);
+      continue;
+    }
+    const xAt = (y: number) =>
+      x0 + ((x1 - x0) * (Math.min(to, Math.max(from, y)) - y0)) / (y1 - y0);
+    const a = xAt(y0);
+    const b = xAt(y1);
+    spans.push(a < b ? [a, b] : [b, a]);
+  }
   return tidySpans(spans);
 }

@@ -10,7 +10,7 @@ import { bothSpans, eitherSpans, lessSpans, spansLength, type Spans } from './sp
 import type { Surface } from './types.ts';
 
 /** Depths tried in one swath besides those the edges suggest. */
-const STEPS_A_SWATH = 16;
+const STEPS_A_SWATH = 12;
 /** Longest edges parallel to the lanes from which whole swaths are counted off. */
 const GUIDE_EDGES = 6;
 /** Rounding allowed to a strip, metres. */
@@ -36,7 +36,7 @@ function guides(surface: Surface): { ends: [number, number]; depths: number[] } 
       lengths.set(a[1], (lengths.get(a[1]) ?? 0) + Math.abs(a[0] - b[0]));
     }
   }
-  const depths = [...lengths].sort((a, b) => b[1] - a[1]).map(([depth]) => depth);
+  const depths = [...lengths].toSorted((a, b) => b[1] - a[1]).map(([depth]) => depth);
   return { ends, depths: depths.slice(0, GUIDE_EDGES) };
 }
 

@@ -43,7 +43,7 @@ function bends(t: Trapezoid, swathM: number): number[] {
 
 /** Shortest way through doors at growing x, from a place to a place. */
 function through(start: LanePoint, doors: readonly Door[], end: LanePoint): LanePoint[] {
-  const all: Door[] = [...doors.filter((d) => d.x > start[0] && d.x < end[0])];
+  const all: Door[] = doors.filter((d) => d.x > start[0] && d.x < end[0]);
   all.push({ x: end[0], lo: end[1], hi: end[1] });
   const line: LanePoint[] = [start];
   let [ax, ay] = start;

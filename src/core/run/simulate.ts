@@ -87,8 +87,9 @@ function work(stand: Stand, now: Readings, options: SimulateOptions): void {
     const seen = view(stand.state, now);
     noteWork(stand, seen);
     const wanted = wishes(stand, seen, options.eager === true);
-    const did = wanted.some((asked) => ask(stand, asked, now));
-    if (!did || stand.state.status === 'closed') return;
+    // What another of them has overtaken is refused, and harmless.
+    const did = wanted.filter((asked) => ask(stand, asked, now));
+    if (did.length === 0 || stand.state.status === 'closed') return;
   }
 }
 

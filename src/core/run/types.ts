@@ -100,6 +100,7 @@ export type ClockView = {
   readonly status: TimerStatus;
   readonly lengthS: number;
   readonly atLeastS: number;
+  /** Infinity when nothing bounds it (a clock set back, or a time nobody knows). */
   readonly atMostS: number;
   readonly leftS: number;
   /** Needs a person's acknowledgement now. */

@@ -1,5 +1,5 @@
 import { flip, mirror, mirrorLags, type Model } from './model.ts';
-import { orderOf, place, type Order } from './place.ts';
+import { orderOf, place, type Effort, type Order } from './place.ts';
 import { ruleKeys, type Keys } from './rules.ts';
 
 export type Found = {
@@ -74,13 +74,20 @@ export class Search {
   private readonly backOrder: Order;
   private readonly previous: Float64Array | undefined;
   private readonly random = sequence(1);
+  private readonly effort: Effort;
 
-  constructor(model: Model, previous?: Float64Array) {
+  /** @param placements that may be tried once a schedule is found */
+  constructor(model: Model, placements: number, previous?: Float64Array) {
+    this.effort = { left: placements, found: false };
     this.model = model;
     this.previous = previous;
     this.order = orderOf(model);
     this.backLags = mirrorLags(model);
     this.backOrder = orderOf({ ...model, lag: this.backLags });
+  }
+
+  get spent(): boolean {
+    return this.effort.left <= 0;
   }
 
   get best(): Found | undefined {
@@ -89,6 +96,7 @@ export class Search {
 
   /** Earlier finish first; then nearer to the previous schedule, or else earlier starts. */
   private keep(start: Float64Array): void {
+    this.effort.found = true;
     const wish = this.previous;
     const drift = start.reduce((sum, at, i) => sum + (wish ? Math.abs(at - wish[i]!) : at), 0);
     const one = { start, drift, finish: finishOf(this.model, start) };
@@ -108,14 +116,16 @@ export class Search {
   private justify(start: Float64Array): void {
     const horizon = finishOf(this.model, start);
     const back = mirror(this.model, horizon, this.backLags);
-    const late = place(back, this.backOrder, flip(this.model, start, horizon));
+    const key = flip(this.model, start, horizon);
+    const late = place(back, this.backOrder, key, false, this.effort);
     if (!late) return;
-    const early = place(this.model, this.order, flip(this.model, late, horizon));
+    const again = flip(this.model, late, horizon);
+    const early = place(this.model, this.order, again, false, this.effort);
     if (early) this.keep(early);
   }
 
   try({ key, dynamic }: Keys): void {
-    const start = place(this.model, this.order, key, dynamic);
+    const start = place(this.model, this.order, key, dynamic, this.effort);
     if (!start) return;
     this.keep(start);
     this.justify(start);

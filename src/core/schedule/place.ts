@@ -1,6 +1,6 @@
 import { NO_LAG } from './lags.ts';
 import type { Model } from './model.ts';
-import { clear, earliestFit, emptyProfile, hold } from './profile.ts';
+import { clear, earliestFit, emptyProfile, hold, isCrowded, release } from './profile.ts';
 
 /** How often one pass may take work back before it gives up, per activity. */
 const RETRIES_PER_ACTIVITY = 12;
@@ -10,7 +10,12 @@ export type Order = {
   /** Activities that must be placed before each one. */
   readonly before: readonly (readonly number[])[];
   readonly behind: readonly (readonly number[])[];
+  /** Activities that some lag ties to each one, in either direction. */
+  readonly tied: readonly (readonly number[])[];
 };
+
+/** Placements that may still be tried; once `found`, running out ends a pass. */
+export type Effort = { left: number; found: boolean };
 
 /** i goes before j where j may not start before i; of two that start together, the first named. */
 export function orderOf({ count, lag }: Model): Order {
@@ -22,14 +27,17 @@ export function orderOf({ count, lag }: Model): Order {
     ahead[i]! < ahead[j]! || (ahead[i] === ahead[j] && i < j);
   const before: number[][] = Array.from({ length: count }, () => []);
   const behind: number[][] = Array.from({ length: count }, () => []);
+  const tied: number[][] = Array.from({ length: count }, () => []);
   for (let i = 0; i < count; i++) {
     for (let j = 0; j < count; j++) {
-      if (i === j || !(lag[i * count + j]! >= 0) || !goesFirst(i, j)) continue;
+      if (i === j) continue;
+      if (lag[i * count + j] !== NO_LAG || lag[j * count + i] !== NO_LAG) tied[i]!.push(j);
+      if (!(lag[i * count + j]! >= 0) || !goesFirst(i, j)) continue;
       before[j]!.push(i);
       behind[i]!.push(j);
     }
   }
-  return { before, behind };
+  return { before, behind, tied };
 }
 
 /**
@@ -86,24 +94,26 @@ class Pass {
   }
 
   private put(activity: number, at: number): void {
-    const { count, lag } = this.model;
     this.start[activity] = at;
     hold(this.profile, this.model, activity, at);
     for (const j of this.order.behind[activity]!) this.waits[j]!--;
-    const row = activity * count;
-    for (let k = 0; k < count; k++) {
-      const least = at + lag[row + k]!;
-      if (least > this.low[k]!) this.low[k] = least;
-      const most = at - lag[k * count + activity]!;
-      if (most < this.high[k]!) this.high[k] = most;
-    }
+    for (const k of this.order.tied[activity]!) this.bind(k, activity, at);
+  }
+
+  /** Narrows the window of `k` by the start of a placed activity. */
+  private bind(k: number, activity: number, at: number): void {
+    const { count, lag } = this.model;
+    const least = at + lag[activity * count + k]!;
+    if (least > this.low[k]!) this.low[k] = least;
+    const most = at - lag[k * count + activity]!;
+    if (most < this.high[k]!) this.high[k] = most;
   }
 
   /** @returns false when nothing placed sets the limit, so that taking back helps nothing */
   takeBack(activity: number, at: number): boolean {
     const { count, lag, latest } = this.model;
     let since = Infinity;
-    for (let i = 0; i < count; i++) {
+    for (const i of this.order.tied[activity]!) {
       const behind = lag[activity * count + i]!;
       const placed = this.start[i]!;
       if (behind === NO_LAG || Number.isNaN(placed) || placed - behind >= at) continue;
@@ -112,30 +122,42 @@ class Pass {
       if (this.floor[i]! > latest[i]!) return false;
     }
     if (since === Infinity) return false;
-    this.replay(since);
+    this.remove(since);
     return true;
   }
 
   private raiseFloor(activity: number, to: number): void {
     const { count, lag } = this.model;
-    for (let k = 0; k < count; k++) {
+    this.floor[activity] = Math.max(this.floor[activity]!, to);
+    for (const k of this.order.tied[activity]!) {
       const least = to + lag[activity * count + k]!;
       if (least > this.floor[k]!) this.floor[k] = least;
     }
   }
 
-  /** Keeps what started before `since` and is not held back; the rest is placed anew. */
-  private replay(since: number): void {
-    const kept: [number, number][] = [];
+  /** Takes back what started at `since` or later, or starts below its floor now. */
+  private remove(since: number): void {
     this.start.forEach((start, i) => {
-      if (start < since && start >= this.floor[i]!) kept.push([i, start]);
+      if (Number.isNaN(start) || (start < since && start >= this.floor[i]!)) return;
+      this.start[i] = NaN;
+      release(this.profile, this.model, i, start);
+      for (const j of this.order.behind[i]!) this.waits[j]!++;
     });
-    this.start.fill(NaN);
     this.low.set(this.floor);
     this.high.set(this.model.latest);
-    this.order.before.forEach((list, i) => (this.waits[i] = list.length));
-    clear(this.profile);
-    for (const [activity, start] of kept) this.put(activity, start);
+    this.start.forEach((start, i) => {
+      if (!Number.isNaN(start)) return;
+      for (const j of this.order.tied[i]!) {
+        const placed = this.start[j]!;
+        if (!Number.isNaN(placed)) this.bind(i, j, placed);
+      }
+    });
+    if (isCrowded(this.profile)) {
+      clear(this.profile);
+      this.start.forEach((start, i) => {
+        if (!Number.isNaN(start)) hold(this.profile, this.model, i, start);
+      });
+    }
   }
 }
 
@@ -149,11 +171,13 @@ export function place(
   model: Model,
   order: Order,
   key: Float64Array,
-  dynamic = false,
+  dynamic: boolean,
+  effort: Effort,
 ): Float64Array | undefined {
   const pass = new Pass(model, order);
   let retries = RETRIES_PER_ACTIVITY * model.count;
   for (let activity = pass.next(key, dynamic); activity >= 0; activity = pass.next(key, dynamic)) {
+    if (effort.left-- <= 0 && effort.found) return undefined;
     const { overrunAt } = pass.tryPlace(activity);
     if (overrunAt === undefined) continue;
     if (retries-- === 0 || !pass.takeBack(activity, overrunAt)) return undefined;

@@ -5,7 +5,8 @@ import type { Model } from './model.ts';
 export type Profile = { length: number; times: Float64Array; used: Float64Array };
 
 export function emptyProfile(model: Model): Profile {
-  const most = 2 * model.count + 2;
+  // Twice what all activities cut, so that cuts left by work taken back have room.
+  const most = 4 * model.count + 4;
   const profile = {
     length: 1,
     times: new Float64Array(most),
@@ -67,6 +68,16 @@ export function book(
 /** Books an activity from `start` to its finish. */
 export function hold(profile: Profile, model: Model, activity: number, start: number): void {
   book(profile, model, activity, start, start + model.duration[activity]!);
+}
+
+/** Takes an activity off that was held from `start`. */
+export function release(profile: Profile, model: Model, activity: number, start: number): void {
+  book(profile, model, activity, start, start + model.duration[activity]!, -1);
+}
+
+/** So many cuts are left over that the profile should be built anew. */
+export function isCrowded(profile: Profile): boolean {
+  return 2 * profile.length > profile.times.length;
 }
 
 function fits(profile: Profile, model: Model, activity: number, part: number): boolean {

@@ -8,11 +8,20 @@ import { raiseBound } from './windows.ts';
 
 /** Enough for the problems of one home to reach their bound; see the tests for what more brings. */
 const DEFAULT_ROUNDS = 60;
+/** Work a round may take on average, so that long problems with tight lags end in time too. */
+const PLACEMENTS_PER_ROUND = 700;
+/** The priority rules are worth about as many rounds. */
+const RULE_ROUNDS = 10;
 
 /** A finish that every sensible schedule keeps: all work one after the other, and the longest lags. */
 function horizonOf(model: Model): number {
   const work = model.duration.reduce((sum, length) => sum + length, 0);
   return work + model.earliest.reduce((latest, start) => Math.max(latest, start), 0);
+}
+
+function roundsOf({ rounds = DEFAULT_ROUNDS }: SolveOptions): number {
+  if (Number.isFinite(rounds) && rounds >= 0) return rounds;
+  throw new ScheduleRefusal('bad-number', 'rounds', rounds, 'a number from 0', 'Correct it.');
 }
 
 function previousStarts(problem: Problem, options: SolveOptions, model: Model) {
@@ -57,11 +66,17 @@ export function solve(problem: Problem, options: SolveOptions = {}): Schedule {
   const resourceIds = problem.resources.map(({ id }) => id);
   let bound = lowerBound(model, resourceIds, grid);
   const horizon = horizonOf(model);
-  const search = new Search(model, previousStarts(problem, options, model));
+  const rounds = roundsOf(options);
+  const search = new Search(
+    model,
+    (RULE_ROUNDS + rounds) * PLACEMENTS_PER_ROUND,
+    previousStarts(problem, options, model),
+  );
   search.tryRules(horizon);
   if (search.best) bound = raiseBound(model, bound, search.best.finish, grid);
-  const done = () => search.best !== undefined && search.best.finish <= bound.ticks;
-  for (let round = 0; round < (options.rounds ?? DEFAULT_ROUNDS) && !done(); round++) {
+  const done = () =>
+    search.best !== undefined && (search.spent || search.best.finish <= bound.ticks);
+  for (let round = 0; round < rounds && !done(); round++) {
     search.round(horizon);
   }
   if (!search.best) {

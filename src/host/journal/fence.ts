@@ -12,9 +12,15 @@ export async function epochOf(tables: Tables, runId: string): Promise<number> {
   return typeof stored === 'number' ? stored : 0;
 }
 
-/** Refuses a writer that is not the latest, inside the transaction of its write. */
+/** Refuses a writer that is not the latest, inside the transaction of its write. No epoch at all: the data was deleted from outside. */
 export async function checkEpoch(tables: Tables, runId: string, epoch: number): Promise<void> {
   const stored = await epochOf(tables, runId);
+  if (stored === 0) {
+    throw new JournalStoreError(
+      'lost',
+      `The stored journal of run ${runId} is gone: the browser's data was cleared. Export the run now.`,
+    );
+  }
   if (stored !== epoch) {
     throw new JournalStoreError(
       'fenced',

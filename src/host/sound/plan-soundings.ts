@@ -25,12 +25,14 @@ export type Sounding = {
 const TOGETHER_S = 1;
 /** Silence kept between two sounds, s. */
 const BETWEEN_S = 0.15;
+/** Sounds that only touch do not overlap, whichever way their times were rounded, s. */
+const ROUNDING_S = 1e-6;
 /** A first sounding waits at most this for its turn, s. Repeats do not wait: they are left out. */
 const LONGEST_WAIT_S = 10;
 /** A sounding this little in the past is still started, s. */
 const STILL_NOW_S = 0.25;
-/** Plans look back this far, so that what is going on keeps its place, s. */
-const LOOK_BACK_S = LONGEST_WAIT_S + 2;
+/** Plans look this far back and beyond the horizon, so that what lies just outside keeps its place, s. */
+const LOOK_AROUND_S = LONGEST_WAIT_S + 2;
 
 /**
  * What should sound when, from now to the horizon, in order of time.
@@ -42,7 +44,7 @@ export function planSoundings(voices: readonly Voice[], horizonS: number): reado
   const placed: Sounding[] = [];
   for (const family of URGENCY) {
     const own = voices.filter((voice) => voice.family === family);
-    for (const voices of together(own)) place(voices, horizonS, placed);
+    for (const voices of together(own)) place(voices, horizonS + LOOK_AROUND_S, placed);
   }
   return placed
     .filter(({ atS }) => atS >= -STILL_NOW_S && atS <= horizonS)
@@ -66,22 +68,24 @@ function together(voices: readonly Voice[]): readonly (readonly [Voice, ...Voice
   return groups;
 }
 
-function place(voices: readonly [Voice, ...Voice[]], horizonS: number, placed: Sounding[]): void {
+function place(voices: readonly [Voice, ...Voice[]], untilS: number, placed: Sounding[]): void {
   const { family, startInS } = voices[0];
   const lengthS = soundLengthS(family);
-  for (let k = firstFrom(family, -LOOK_BACK_S - startInS); k < MANNERS[family].most; k += 1) {
+  for (let k = firstFrom(family, -LOOK_AROUND_S - startInS); k < MANNERS[family].most; k += 1) {
     const wantedS = startInS + offsetS(family, k);
-    if (wantedS > horizonS) return;
+    if (wantedS > untilS) return;
     const atS = k === 0 ? nextFree(wantedS, lengthS, placed) : wantedS;
     const free = k === 0 ? atS - wantedS <= LONGEST_WAIT_S : isFree(wantedS, lengthS, placed);
-    if (free) placed.push({ key: `${id}~${round}#${k}`, id, family, atS, gain: gainOf(family, k) });
+    if (!free) continue;
+    const key = `${voiceKey(voices[0])}#${k}`;
+    placed.push({ key, voices, family, atS, gain: gainOf(family, k) });
   }
 }
 
 function overlapping(atS: number, lengthS: number, placed: readonly Sounding[]): Sounding[] {
+  const apartS = BETWEEN_S - ROUNDING_S;
   return placed.filter(
-    (one) =>
-      atS < one.atS + soundLengthS(one.family) + BETWEEN_S && one.atS < atS + lengthS + BETWEEN_S,
+    (one) => atS < one.atS + soundLengthS(one.family) + apartS && one.atS < atS + lengthS + apartS,
   );
 }
 
@@ -95,6 +99,6 @@ function nextFree(wantedS: number, lengthS: number, placed: readonly Sounding[])
   for (;;) {
     const inTheWay = overlapping(atS, lengthS, placed);
     if (inTheWay.length === 0) return atS;
-    atS = Math.max(...inTheWay.map((one) => one.atS + soundLengthS(one.family))) + BETWEEN_S + 1e-6;
+    atS = Math.max(...inTheWay.map((one) => one.atS + soundLengthS(one.family))) + BETWEEN_S;
   }
 }

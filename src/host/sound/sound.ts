@@ -16,7 +16,7 @@ export type SoundOptions = {
 
 export type Sound = {
   health(): SoundHealth;
-  /** From a person's touch: unlocks and starts the audio, loads what is missing. */
+  /** From a person's touch: unlocks and starts the audio, loads what is missing, and measures for a second. */
   arm(): Promise<SoundHealth>;
   /** An ordinary sound now: the hearing check, a step's end. Gain 0 to 1. */
   play(family: AlertFamily, gain: number): void;
@@ -32,8 +32,10 @@ const AHEAD_S = 60;
 /** Everything is anchored anew at least this often, ms. */
 const REANCHOR_MS = 10_000;
 /** Readings of the audio clock, one each, ms; the last few are kept. */
-const WATCH_MS = 1000;
-const PAIRS_KEPT = 5;
+const WATCH_MS = 500;
+const PAIRS_KEPT = 8;
+/** After arming, the clock is watched this long before an answer is given, ms. */
+const MEASURE_MS = 1050;
 /** `resume` without a gesture never answers; this long is waited, ms. */
 const RESUME_LIMIT_MS = 1500;
 /** A stuck clock is mended at most this often, ms. */
@@ -81,6 +83,8 @@ class AlertSound implements Sound {
     if (context) await this.#resume(context);
     if (this.#bank.status() === 'failed') await this.#bank.load();
     this.wake();
+    await new Promise((resolve) => setTimeout(resolve, MEASURE_MS));
+    this.#watch();
     return this.#health;
   }
 

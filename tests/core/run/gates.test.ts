@@ -138,6 +138,11 @@ describe('faults', () => {
     tablet.does({ kind: 'report-fault', fault: 'flame-out', step: 'glow' });
     expect(tablet.clock('/hold/hold').status).toBe('frozen');
     tablet.passes(600);
+    expect(tablet.clock('/hold/hold')).toMatchObject({
+      leftS: 0,
+      status: 'frozen',
+      alerting: false,
+    });
     expect(tablet.tries({ kind: 'confirm', step: 'glow', stage: 'hold' })).toBe('fault-open');
     tablet.does({ kind: 'clear-fault', faultId: tablet.view.faults[0]?.id ?? '' });
     expect(tablet.step('glow').stage).toBe(1);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { perform } from '../../../src/core/run/index.ts';
 import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
 import { glowing, resting, Tablet } from './tablet.ts';
 
@@ -145,6 +146,62 @@ describe('after a gap', () => {
     expect(tablet.clock('/rest').atMostS).toBeGreaterThanOrEqual(10_800);
   });
 
+  it('no minimum completes while the review is open, even when it is proved', () => {
+    // Verifies: I-05
+    const tablet = resting(smallPlan);
+    tablet.passes(DAY_S - 100);
+    tablet.restarts(5);
+    tablet.passes(300);
+    expect(tablet.clock('/rest')).toMatchObject({ leftS: 0, alerting: false });
+    expect(tablet.step('rest-sink').status).toBe('active');
+    tablet.does({ kind: 'resume' });
+    expect(tablet.step('rest-sink').outcome).toBe('done');
+  });
+
+  it('a heartbeat of a page before the last proves nothing', () => {
+    const tablet = resting(smallPlan);
+    tablet.passes(7200);
+    const old = tablet.readings();
+    tablet.restarts(5);
+    tablet.does({ kind: 'resume' });
+    tablet.trueS += 60;
+    const done = perform(
+      tablet.state,
+      { kind: 'session-opened', lastHeartbeat: old, tornRecords: 0 },
+      { ...tablet.readings(), session: 'page-3', monoMs: 0 },
+    );
+    const timer = 'state' in done ? Object.values(done.state.timers)[0] : undefined;
+    expect(timer?.span.atLeastS).toBeGreaterThan(7190);
+    expect(timer?.span.atLeastS).toBeLessThan(7201);
+  });
+
+  it('what nobody saw is not counted later, when the time is told', () => {
+    // Verifies: I-05
+    const tablet = new Tablet(purgePlan);
+    tablet.does({ kind: 'start-run' }, { kind: 'start-step', step: 'boil-1' });
+    tablet.setsClock(-100 * DAY_S, false);
+    tablet.restarts(30);
+    answers(tablet, 'unknown');
+    const actualWallMs = tablet.readings().wallMs + 100 * DAY_S * 1000;
+    tablet.does({ kind: 'answer-clock', right: false, actualWallMs });
+    expect(tablet.clock('/boil').atLeastS).toBe(0);
+  });
+
+  it('after a person said that nobody knows the time, later words count only from there', () => {
+    // Verifies: I-05, I-08
+    const tablet = glowing(purgePlan);
+    tablet.setsClock(-400_000, false);
+    tablet.restarts(0);
+    answers(tablet, 'went-on');
+    tablet.does({ kind: 'answer-clock', right: false });
+    tablet.does({ kind: 'acknowledge-timer', timer: tablet.clock('/look').id });
+    tablet.restarts(61);
+    const actualWallMs = tablet.readings().wallMs + 400_000_000;
+    tablet.does({ kind: 'answer-clock', right: false, actualWallMs });
+    expect(tablet.clock('/look').atLeastS).toBeLessThan(76);
+    expect(tablet.clock('/look').atMostS).toBeGreaterThanOrEqual(61);
+  });
+
   it('a page that did not open the run is refused', () => {
     const tablet = resting(smallPlan);
     expect(tablet.tries({ kind: 'session-opened', tornRecords: 0 })).toBe('session-already-open');
@@ -186,6 +243,17 @@ describe('a doubt', () => {
     expect(tablet.tries({ kind: 'report-doubt', fixture: 'moon', text: '' })).toBe(
       'unknown-fixture',
     );
+  });
+
+  it('told during a review still lets the cool-down begin', () => {
+    const tablet = glowing(purgePlan);
+    tablet.restarts(10);
+    tablet.does({ kind: 'report-doubt', fixture: 'hob', text: 'A pan stood on it.' });
+    tablet.does({ kind: 'confirm-safe', step: 'glow' });
+    expect(tablet.view.status).toBe('reviewing');
+    tablet.does({ kind: 'resume' });
+    expect(tablet.step('cool').status).toBe('active');
+    expect(tablet.step('glow')).toMatchObject({ attempt: 2, status: 'ready' });
   });
 
   it('keeps the cool-down clock of what is hot', () => {

@@ -200,16 +200,8 @@ const TABLE: Readonly<Record<string, readonly string[]>> = {
     'run-closed',
   ],
   note: ['+', '+', '+', '+', '+', '+', 'run-closed'],
-  'session-opened': [
-    'session-already-open',
-    'session-already-open',
-    'session-already-open',
-    'session-already-open',
-    'session-already-open',
-    'session-already-open',
-    'run-closed',
-  ],
-  'session-closed': ['+', '+', '+', '+', '+', '+', 'run-closed'],
+  'session-opened': [...Array.from({ length: 6 }, () => 'session-already-open'), '+'],
+  'session-closed': ['+', '+', '+', '+', '+', '+', '+'],
   'storage-failed': ['+', '+', '+', '+', '+', '+', 'run-closed'],
   'storage-mended': [
     'storage-up',
@@ -220,20 +212,21 @@ const TABLE: Readonly<Record<string, readonly string[]>> = {
     'storage-up',
     'run-closed',
   ],
-  tick: ['+', '+', '+', '+', '+', '+', 'run-closed'],
+  tick: ['+', '+', '+', '+', '+', '+', '+'],
 };
 
 describe('every status with every request', () => {
   it('is a transition or a refusal by this name, and a refusal changes nothing', () => {
     // Verifies: I-12
     const found: Record<string, string[]> = {};
-    for (const make of Object.values(RUNS)) {
+    for (const [status, make] of Object.entries(RUNS)) {
       for (const asked of everything(make())) {
         const tablet = make();
         const before = JSON.stringify(tablet.state);
         const refusal = tablet.tries(asked);
         (found[asked.kind] ??= []).push(refusal ?? '+');
-        if (refusal !== null) expect(JSON.stringify(tablet.state)).toBe(before);
+        const absorbed = refusal !== null || status === 'closed';
+        if (absorbed) expect(JSON.stringify(tablet.state)).toBe(before);
       }
     }
     expect(found).toEqual(TABLE);

@@ -6,15 +6,16 @@ import { knownProblems } from './known-problems.ts';
 const ROUNDS = 1000;
 
 /**
- * Tolerances on the mean gap above the published optimum, each above what was
- * measured on the file (beside it). Confidence: instances and optima read in a copy.
+ * Allowed mean gap above the published best finish, a little above what was measured (the test
+ * prints it). These are samples: the j60 mean rests on one hard problem of five.
+ * Confidence: instances and optima read in a copy.
  */
 const CHECKS = [
   // Kolisch & Sprecher 1996, PSPLIB
-  { file: 'rcpsp-j30', defaultGap: 0.012, longGap: 0.006 },
-  { file: 'rcpsp-j60', defaultGap: 0.03, longGap: 0.02 },
+  { file: 'rcpsp-j30', defaultGap: 0.006, longGap: 0.003 },
+  { file: 'rcpsp-j60', defaultGap: 0.025, longGap: 0.015 },
   // Schwindt 1995, ProGen/max
-  { file: 'rcpsp-max', defaultGap: 0.015, longGap: 0.01 },
+  { file: 'rcpsp-max', defaultGap: 0.008, longGap: 0.005 },
 ] as const;
 
 function percent(share: number): string {

@@ -54,7 +54,7 @@ export function applySession(
 /** The later of the last fact and the last heartbeat, if that is of the same session. */
 function lastAlive(state: RunState, heartbeat: Readings | null): Readings {
   const { lastAt } = state.clock;
-  return heartbeat !== null && heartbeat.monoMs > lastAt.monoMs
+  return heartbeat?.session === lastAt.session && heartbeat.monoMs > lastAt.monoMs
     ? heartbeat
     : lastAt;
 }

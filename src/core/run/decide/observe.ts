@@ -4,7 +4,7 @@ import { accept, refuse, refuseByStatus, type Decision } from './refusal.ts';
 
 /** What the host tells. Goes through the same gate as what people ask. */
 export function observe(state: RunState, seen: Observation, now: Readings): Decision {
-  if (state.status === 'closed') return refuseByStatus('closed');
+  if (state.status === 'closed') return observeClosed(seen);
   if (seen.kind === 'session-opened') {
     if (now.session === state.clock.anchor.session)
       return refuse('session-already-open', 'This page has opened the run already.');
@@ -34,4 +34,10 @@ export function observe(state: RunState, seen: Observation, now: Readings): Deci
     case 'tick':
       return accept();
   }
+}
+
+/** A closed run may be looked at: pages that open it, leave it, or see time pass change nothing. */
+function observeClosed(seen: Observation): Decision {
+  const storage = seen.kind === 'storage-failed' || seen.kind === 'storage-mended';
+  return storage ? refuseByStatus('closed') : accept();
 }

@@ -60,7 +60,7 @@ function urgency(step: StepView): number | null {
 }
 
 function forStage(state: RunState, steps: readonly StepView[]): readonly StepView[] {
-  if (state.status === 'drafting' || state.status === 'closed') return [];
+  if (state.status === 'closed') return [];
   const { order } = indexOf(state.plan);
   return steps
     .map((step) => ({ step, rank: urgency(step) }))

@@ -7,10 +7,26 @@ import { gatesOfStep, settlesInS } from '../gates.ts';
 import { unmetNeeds } from '../needs.ts';
 import { stageOf } from '../plan-index.ts';
 import { shortages } from '../resources.ts';
-import type { RunState, StepState } from '../state.ts';
+import type { RunState, StepState, Timer } from '../state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
 import type { GateView, Readings, StepStatus, StepView } from '../types.ts';
 import { clockView } from './clocks.ts';
+
+/** One sorting of the timers serves every step of a view. */
+const sorted = new WeakMap<RunState['timers'], ReadonlyMap<string, readonly Timer[]>>();
+
+function timersOf(state: RunState, step: string): readonly Timer[] {
+  const known = sorted.get(state.timers);
+  if (known) return known.get(step) ?? [];
+  const byStep = new Map<string, Timer[]>();
+  for (const timer of Object.values(state.timers)) {
+    const list = byStep.get(timer.step) ?? [];
+    list.push(timer);
+    byStep.set(timer.step, list);
+  }
+  sorted.set(state.timers, byStep);
+  return byStep.get(step) ?? [];
+}
 
 /**
  * - `ready`: needs are done and resources free; gates may still ask;
@@ -38,9 +54,8 @@ function activeStatus(state: RunState, step: Step, one: StepState, now: Readings
   if (faultsOf(state, step.id).length > 0) return 'stalled';
   const stage = stageOf(step, one.stage);
   if (stage?.say === undefined) return 'active';
-  const holds = Object.values(state.timers).filter(
-    (timer) =>
-      timer.mode === 'running' && timer.step === step.id && timer.stage !== '' && isHold(timer),
+  const holds = timersOf(state, step.id).filter(
+    (timer) => timer.mode === 'running' && timer.stage !== '' && isHold(timer),
   );
   return holds.length > 0 && holds.every((timer) => isDue(timer, now)) ? 'checking' : 'active';
 }
@@ -78,8 +93,8 @@ function gateViews(state: RunState, step: Step, attempt: number, now: Readings):
 export function stepView(state: RunState, step: Step, now: Readings): StepView {
   const one = state.steps[step.id];
   if (!one) throw new RangeError(`step is "${step.id}"; allowed: a step of the plan.`);
-  const clocks = Object.values(state.timers)
-    .filter((timer) => timer.step === step.id && (timer.mode === 'running' || isAlerting(timer)))
+  const clocks = timersOf(state, step.id)
+    .filter((timer) => timer.mode === 'running' || isAlerting(timer))
     .map((timer) => clockView(state, timer, now));
   const settled = one.status === 'settled' && one.outcome !== null;
   const canConfirm =

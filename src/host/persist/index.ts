@@ -1,0 +1,1 @@
+export { askToPersist, type Persistence } from './persist.ts';

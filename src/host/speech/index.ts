@@ -1,0 +1,2 @@
+export { pickVoice, type VoiceLike } from './pick-voice.ts';
+export { createSpeech, type Speech, type Spoken } from './speech.ts';
