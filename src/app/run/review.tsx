@@ -1,7 +1,8 @@
 import { Index, Show } from 'solid-js';
 import type { Request, RunView } from '../../core/run/index.ts';
 import { Action } from '../parts/action.tsx';
-import { lengthInWords, timeOfDay } from '../words/time.ts';
+import { lengthInWords } from '../words/time.ts';
+import { ClockQuestion } from './clock-question.tsx';
 
 /** After an interruption: plain questions, answered by the person; nothing resumes by itself. */
 export function Review(props: { view: RunView; nowMs: number; send: (request: Request) => void }) {
@@ -9,26 +10,7 @@ export function Review(props: { view: RunView; nowMs: number; send: (request: Re
     <section class="stage review" aria-label="What happened meanwhile">
       <h1 class="stage-sentence">Here is where you were</h1>
       <Show when={props.view.askClock}>
-        <div class="review-question">
-          <p class="review-ask">Is {timeOfDay(props.nowMs)} the right time now?</p>
-          <div class="button-row">
-            <Action
-              class="button button--ember"
-              onPress={() => props.send({ kind: 'answer-clock', right: true })}
-            >
-              Yes, it is {timeOfDay(props.nowMs)}
-            </Action>
-            <Action
-              class="button"
-              onPress={() => props.send({ kind: 'answer-clock', right: false })}
-            >
-              No, the clock is wrong
-            </Action>
-          </div>
-          <p class="quiet">
-            Clocks that must wait at least so long count the missing time only if you say yes.
-          </p>
-        </div>
+        <ClockQuestion nowMs={props.nowMs} send={props.send} />
       </Show>
       <Index each={props.view.review}>
         {(question) => (

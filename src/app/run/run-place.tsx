@@ -5,6 +5,7 @@ import { KitchenPlan } from '../pictures/kitchen-plan.tsx';
 import { PlacesLine, ThemeSwitch } from '../shell.tsx';
 import type { Theme } from '../state/theme.ts';
 import type { Trouble } from '../state/run-session.ts';
+import { ClockQuestion } from './clock-question.tsx';
 import { Closed } from './closed.tsx';
 import { Closing } from './closing.tsx';
 import { Lights, type LightStates } from './lights.tsx';
@@ -115,6 +116,9 @@ function RunBody(props: RunPlaceProps) {
           size="small"
         />
         <Shelf view={props.view} onChoose={setChosen} />
+        <Show when={props.view.askClock && props.view.status !== 'reviewing'}>
+          <ClockQuestion nowMs={props.nowMs} send={send} />
+        </Show>
         <div class="side-actions">
           <Show when={props.trouble}>
             {(t) => <Troubled trouble={t()} onExport={props.exportRun} />}

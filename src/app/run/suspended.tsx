@@ -17,15 +17,29 @@ function closedConditions(view: RunView): readonly GateView[] {
 /** A fault stopped progress: what to do, then each fault cleared, each gate opened, then a person resumes. */
 export function Suspended(props: { view: RunView; send: (request: Request) => void }) {
   const open = () => props.view.faults.filter((fault) => !fault.cleared);
+  const unwinding = () =>
+    props.view.steps.filter((s) => s.status === 'unwinding').map((s) => s.step.id);
   const gates = () => (open().length > 0 ? [] : closedConditions(props.view));
   return (
     <section class="stage suspended" aria-label="Fault">
       <h1 class="stage-sentence">{open()[0]?.name ?? props.view.reason ?? 'Stopped'}</h1>
-      <Show when={props.view.hot.length > 0}>
-        <ul class="make-safe-list">
-          <Index each={props.view.hot}>{(hot) => <li>{hot().makeSafe}</li>}</Index>
-        </ul>
-      </Show>
+      <ul class="make-safe-rows">
+        <Index each={props.view.hot}>
+          {(hot) => (
+            <li>
+              <span>{hot().makeSafe}</span>
+              <Show when={unwinding().includes(hot().step)}>
+                <Action
+                  class="button button--ember"
+                  onPress={() => props.send({ kind: 'confirm-safe', step: hot().step })}
+                >
+                  It is safe
+                </Action>
+              </Show>
+            </li>
+          )}
+        </Index>
+      </ul>
       <Index each={open()}>
         {(fault) => (
           <div class="review-question">
@@ -69,7 +83,14 @@ export function Suspended(props: { view: RunView; send: (request: Request) => vo
           </div>
         )}
       </Index>
-      <Show when={open().length === 0 && gates().length === 0}>
+      <Show
+        when={props.view.resumeBlockedBy.length === 0}
+        fallback={
+          <ul class="quiet">
+            <Index each={props.view.resumeBlockedBy}>{(why) => <li>{why()}</li>}</Index>
+          </ul>
+        }
+      >
         <div class="main-bar">
           <Action class="main-action" onPress={() => props.send({ kind: 'resume' })}>
             Go on

@@ -1,6 +1,7 @@
 import {
   decodeJournal,
   encodeRecords,
+  openJournal,
   JournalStoreError,
   type JournalRecord,
   type JournalStore,
@@ -10,7 +11,6 @@ import {
 import type { Plan } from '../../core/plan/index.ts';
 import {
   draft,
-  fold,
   perform,
   view,
   type Fact,
@@ -108,8 +108,10 @@ export class RunSession {
   ): Promise<RunSession> {
     const lastHeartbeat = await deps.store.readHeartbeat(entry.id);
     const journal = await deps.store.openRun(entry);
-    const decoded = decodeJournal(await journal.readAll());
-    const state = fold(decoded.facts);
+    const decoded = openJournal(await journal.readAll());
+    const state = decoded.state;
+    if (!state)
+      throw new JournalStoreError('unknown', decoded.problem?.message ?? 'The journal is empty.');
     const session = new RunSession(entry, journal, state, decoded.lastSum, deps, listener);
     if (decoded.problem) {
       session.#readOnly = true;

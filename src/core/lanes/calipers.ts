@@ -48,7 +48,7 @@ export function minimumWidth(points: readonly LanePoint[]): MinimumWidth {
     if (!a || !b) continue;
     for (let steps = 0; steps < count; steps += 1) {
       const [p, next] = [hull[far % count], hull[(far + 1) % count]];
-      if (!p || !next || cross(a, b, next) <= cross(a, b, p)) break;
+      if (!p || !next || cross(a, b, next) < cross(a, b, p)) break;
       far += 1;
     }
     const opposite = hull[far % count];

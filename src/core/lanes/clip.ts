@@ -35,10 +35,13 @@ function gather(node: PolyPath64, into: Surface[]): void {
 }
 
 function run(type: ClipType, subject: readonly Ring[], clip: readonly Ring[]): Surface[] {
+  const drawn = (rings: readonly Ring[]) => rings.filter((ring) => ring.length >= 3).map(toGrid);
+  const subjects = drawn(subject);
+  if (subjects.length === 0) return [];
   const clipper = new Clipper64();
   clipper.preserveCollinear = false;
-  clipper.addSubject(subject.map(toGrid));
-  clipper.addClip(clip.map(toGrid));
+  clipper.addSubject(subjects);
+  clipper.addClip(drawn(clip));
   const tree = new PolyTree64();
   clipper.execute(type, FillRule.NonZero, tree);
   const surfaces: Surface[] = [];

@@ -25,6 +25,8 @@ export type Row = {
 const TOUCH_M = 1e-7;
 /** A lane is not shortened below this share of a swath. */
 const SHORTEST_SWATHS = 0.25;
+/** Cutting off less than this is not worth it, metres. */
+const LEAST_CUT_M = 1e-3;
 /** Only rows shorter than this, in swaths, are tried for leaving out. */
 const SPARE_SWATHS = 1.5;
 
@@ -93,7 +95,7 @@ function cutBack(
       if (i === 0) break;
     } else high = cutM;
   }
-  return kept;
+  return pathLengthM(line) - pathLengthM(kept) < LEAST_CUT_M ? line : kept;
 }
 
 function shortened(line: readonly LanePoint[], byM: number): readonly LanePoint[] {

@@ -1,7 +1,7 @@
 import type { Alert, AlertFamily } from '../../core/run/index.ts';
 import { within } from '../limit/index.ts';
 import { URGENCY } from './families.ts';
-import { judgeSound, type ClockPair, type SoundHealth } from './health.ts';
+import { judgeSound, type ClockPair, type SoundHealth, type SoundReason } from './health.ts';
 import { planSoundings, voiceKey } from './plan-soundings.ts';
 import { createScheduler, type SoundScheduler } from './scheduler.ts';
 import { createSoundBank, type SoundBank } from './sound-bank.ts';
@@ -40,6 +40,8 @@ const MEASURE_MS = 1050;
 const RESUME_LIMIT_MS = 1500;
 /** A stuck clock is mended at most this often, ms. */
 const MEND_MS = 10_000;
+/** What starting the audio again may mend once a person has touched the page. */
+const MENDABLE: readonly SoundReason[] = ['stuck', 'suspended', 'interrupted'];
 /** Vibration is repeated this often while a must-answer alert sounds, ms. */
 const VIBRATE_MS = 5000;
 
@@ -66,7 +68,7 @@ class AlertSound implements Sound {
 
   constructor(options: SoundOptions) {
     this.#options = options;
-    void this.#bank.load().then(() => this.#watch());
+    void this.#bank.load().then(() => this.wake());
     this.#timers = [
       setInterval(() => this.#watch(), WATCH_MS),
       setInterval(() => this.#follow(), REANCHOR_MS),
@@ -186,12 +188,12 @@ class AlertSound implements Sound {
       this.#health = health;
       this.#options.onHealth(health);
     }
-    if (context && this.#gesture && (health.reason === 'stuck' || health.reason === 'suspended')) {
+    if (context && this.#gesture && MENDABLE.includes(health.reason)) {
       void this.#mend(context, health.reason);
     }
   }
 
-  async #mend(context: AudioContext, reason: 'stuck' | 'suspended'): Promise<void> {
+  async #mend(context: AudioContext, reason: SoundReason): Promise<void> {
     const nowMs = performance.now();
     if (nowMs - this.#mendedAtMs < MEND_MS) return;
     this.#mendedAtMs = nowMs;

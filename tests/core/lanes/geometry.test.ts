@@ -447,7 +447,7 @@ describe('the proof of coverage', () => {
     const short = {
       points: [
         [0, 0.25],
-        [0.9999, 0.25],
+        [0.99, 0.25],
       ] as const,
     };
     expect(coverage([short, line(0.75)], surface, 0.5).total).toBe(false);

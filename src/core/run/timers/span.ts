@@ -90,6 +90,8 @@ export function gainInSession(from: Readings, to: Readings): Gain {
  * Gain over a stretch that ends in another session: within the old session up
  * to the last proof of life, and from there only the wall clock. A wall clock
  * that stands before that proof, or before the app was built, bounds nothing.
+ * A clock set back while the page was away, yet not before that proof, cannot
+ * be seen: the upper bound is then too low until a person tells the right time.
  */
 export function gainOverGap(
   from: Readings,
