@@ -36,6 +36,7 @@ async function bundleWorker(root: string, outDir: string): Promise<string> {
  */
 export function offlinePlugin(): Plugin {
   let config: ResolvedConfig;
+  let written = false;
   return {
     name: 'glowpour-offline',
     apply: 'build',
@@ -43,7 +44,12 @@ export function offlinePlugin(): Plugin {
     configResolved(resolved) {
       config = resolved;
     },
+    writeBundle() {
+      written = true;
+    },
     async closeBundle() {
+      // Called after a failed build too.
+      if (!written) return;
       const dist = resolve(config.root, config.build.outDir);
       const folder = mkdtempSync(join(tmpdir(), 'glowpour-worker-'));
       try {

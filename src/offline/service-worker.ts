@@ -17,6 +17,8 @@ declare const self: ServiceWorkerGlobalScope & {
   readonly __WB_MANIFEST: readonly (PrecacheEntry | string)[];
 };
 
+// The name is the one that the build looks for.
+// oxlint-disable-next-line no-underscore-dangle
 precacheAndRoute([...self.__WB_MANIFEST]);
 cleanupOutdatedCaches();
 

@@ -18,6 +18,8 @@ export function createAlarm() {
     follow(view: RunView | undefined): void {
       sound.syncAlerts(view ? alertsDue(view) : []);
     },
+    /** After a gap: the audio clock stood as long as the page did. */
+    wake: () => sound.wake(),
     arm: () => sound.arm(),
     /** From a touch. False when the device certainly made no sound. */
     async playTest(): Promise<boolean> {

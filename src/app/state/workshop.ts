@@ -50,7 +50,10 @@ export function createWorkshop() {
   });
 
   const driver = driveTurns({
-    onTurn: () => void runs.tick(),
+    onTurn: (cause) => {
+      void runs.tick();
+      if (cause === 'woke') alarm.wake();
+    },
     onHeartbeat: () => void runs.heartbeat(),
   });
   onCleanup(() => driver.stop());

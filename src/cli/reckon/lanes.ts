@@ -12,10 +12,20 @@ type Refused = {
   };
 };
 
-const FIELDS = ['outer', 'holes', 'swathM', 'backEdge', 'backEdges', 'startAt', 'direction'];
+const FIELDS = [
+  'name',
+  'comment',
+  'outer',
+  'holes',
+  'swathM',
+  'backEdge',
+  'backEdges',
+  'startAt',
+  'direction',
+];
 
-/** Digits after the point in what is printed: a thousandth of a millimetre. */
-const DECIMALS = 6;
+/** Digits after the point in what is printed: a millionth of a millimetre. */
+const DECIMALS = 9;
 
 class BadInput extends Error {
   readonly refused: Refused;
@@ -54,9 +64,9 @@ function parsed(path: string): Json {
 
 function edgeList(file: Json): readonly EdgeOfOuter[] | undefined {
   const { backEdge, backEdges } = file;
-  if (backEdge === undefined && backEdges === undefined) return undefined;
+  if ((backEdge ?? backEdges ?? null) === null) return undefined;
   const list: unknown = backEdges ?? [backEdge];
-  const input = backEdges === undefined ? 'backEdge' : 'backEdges';
+  const input = (backEdges ?? null) === null ? 'backEdge' : 'backEdges';
   const isEdge = (edge: unknown) =>
     Array.isArray(edge) && edge.length === 2 && edge.every((n) => Number.isInteger(n));
   if (!Array.isArray(list) || !list.every(isEdge)) {
@@ -142,5 +152,5 @@ export function lanesFromFile(path: string): object {
   }
 }
 
-/** `reckon -- lanes FILE.json` */
-export const lanesReckoner = { name: 'lanes', run: lanesFromFile } as const;
+/** The entry of the command line: `reckon -- lanes FILE.json`. */
+export const lanesReckoning = { name: 'lanes', run: lanesFromFile } as const;

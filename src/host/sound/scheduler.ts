@@ -32,25 +32,93 @@ export function createScheduler(
   context: AudioContext,
   bufferOf: (family: AlertFamily) => AudioBuffer | undefined,
 ): SoundScheduler {
-  const placed = new Map<string, Placed>();
-  /** Voices heard, whose nodes may have ended, and soundings that were started once. */
-  const heardVoices = new Set<string>();
-  const startedKeys = new Set<string>();
+  return new Timeline(context, bufferOf);
+}
 
-  const put = (sounding: Sounding, whenS: number): void => {
-    const buffer = bufferOf(sounding.family);
+class Timeline implements SoundScheduler {
+  #context: AudioContext;
+  #bufferOf: (family: AlertFamily) => AudioBuffer | undefined;
+  #placed = new Map<string, Placed>();
+  /** Voices heard, whose nodes may have ended. */
+  #heard = new Set<string>();
+  /** Keys of soundings that were started once. */
+  #started = new Set<string>();
+
+  constructor(context: AudioContext, bufferOf: (family: AlertFamily) => AudioBuffer | undefined) {
+    this.#context = context;
+    this.#bufferOf = bufferOf;
+  }
+
+  follow(plan: readonly Sounding[], wanted: ReadonlySet<string>): void {
+    this.#observe();
+    const planned = new Set(plan.map(({ key }) => key));
+    this.#cutUnwanted(planned, wanted);
+    for (const sounding of plan) this.#place(sounding);
+    for (const voice of this.#heard) if (!wanted.has(voice)) this.#heard.delete(voice);
+    for (const key of this.#started) {
+      if (!planned.has(key) && !this.#placed.has(key)) this.#started.delete(key);
+    }
+  }
+
+  heard(voice: string): boolean {
+    this.#observe();
+    return this.#heard.has(voice);
+  }
+
+  clear(): void {
+    for (const [key, one] of this.#placed) this.#cut(key, one);
+    this.#started.clear();
+    this.#heard.clear();
+  }
+
+  /** Moves what has begun to the books, and what has ended off them. */
+  #observe(): void {
+    const nowS = this.#context.currentTime;
+    for (const [key, one] of this.#placed) {
+      if (one.whenS <= nowS) this.#started.add(key);
+      if (one.whenS + HEARD_AFTER_S <= nowS) one.voices.forEach((voice) => this.#heard.add(voice));
+      if (one.whenS + (one.source.buffer?.duration ?? 0) < nowS) this.#placed.delete(key);
+    }
+  }
+
+  /** What sounds already may end, unless it was answered. */
+  #cutUnwanted(planned: ReadonlySet<string>, wanted: ReadonlySet<string>): void {
+    const nowS = this.#context.currentTime;
+    for (const [key, one] of this.#placed) {
+      const answered = !one.voices.some((voice) => wanted.has(voice));
+      if (answered || (one.whenS > nowS && !planned.has(key))) this.#cut(key, one);
+    }
+  }
+
+  #place(sounding: Sounding): void {
+    if (this.#started.has(sounding.key)) return;
+    const nowS = this.#context.currentTime;
+    const whenS = Math.max(nowS, nowS + sounding.atS);
+    const old = this.#placed.get(sounding.key);
+    if (old) {
+      const settled = old.whenS - nowS <= TOO_LATE_TO_MOVE_S;
+      if (settled || Math.abs(old.whenS - whenS) <= SAME_S) return;
+      this.#cut(sounding.key, old);
+    }
+    this.#put(sounding, whenS);
+  }
+
+  #put(sounding: Sounding, whenS: number): void {
+    const buffer = this.#bufferOf(sounding.family);
     if (!buffer) return;
-    const source = context.createBufferSource();
+    const source = this.#context.createBufferSource();
     source.buffer = buffer;
-    const gain = context.createGain();
+    const gain = this.#context.createGain();
     gain.gain.value = sounding.gain;
-    source.connect(gain).connect(context.destination);
+    source.connect(gain).connect(this.#context.destination);
     source.start(whenS);
-    placed.set(sounding.key, { voices: sounding.voices.map(voiceKey), whenS, source, gain });
-  };
-  const cut = (key: string, one: Placed): void => {
-    placed.delete(key);
-    const nowS = context.currentTime;
+    const voices = sounding.voices.map((voice) => voiceKey(voice));
+    this.#placed.set(sounding.key, { voices, whenS, source, gain });
+  }
+
+  #cut(key: string, one: Placed): void {
+    this.#placed.delete(key);
+    const nowS = this.#context.currentTime;
     if (one.whenS <= nowS) {
       one.gain.gain.setTargetAtTime(0, nowS, FADE_S / 3);
       one.source.stop(nowS + FADE_S);
@@ -59,50 +127,5 @@ export function createScheduler(
       one.source.stop();
       one.source.disconnect();
     }
-  };
-  /** Moves what has begun to the books, and what has ended off them. */
-  const observe = (): void => {
-    const nowS = context.currentTime;
-    for (const [key, one] of placed) {
-      if (one.whenS <= nowS) startedKeys.add(key);
-      if (one.whenS + HEARD_AFTER_S <= nowS) one.voices.forEach((voice) => heardVoices.add(voice));
-      if (one.whenS + (one.source.buffer?.duration ?? 0) < nowS) placed.delete(key);
-    }
-  };
-
-  return {
-    follow(plan, wanted) {
-      observe();
-      const nowS = context.currentTime;
-      const planned = new Set(plan.map(({ key }) => key));
-      for (const [key, one] of placed) {
-        const begun = one.whenS <= nowS;
-        const unwanted = !one.voices.some((voice) => wanted.has(voice));
-        if (unwanted || (!begun && !planned.has(key))) cut(key, one);
-      }
-      for (const voice of heardVoices) if (!wanted.has(voice)) heardVoices.delete(voice);
-      for (const sounding of plan) {
-        if (startedKeys.has(sounding.key)) continue;
-        const whenS = Math.max(nowS, nowS + sounding.atS);
-        const old = placed.get(sounding.key);
-        if (old) {
-          const settled = old.whenS - nowS <= TOO_LATE_TO_MOVE_S;
-          if (settled || Math.abs(old.whenS - whenS) <= SAME_S) continue;
-          cut(sounding.key, old);
-        }
-        put(sounding, whenS);
-      }
-      for (const key of startedKeys)
-        if (!planned.has(key) && !placed.has(key)) startedKeys.delete(key);
-    },
-    heard(voice) {
-      observe();
-      return heardVoices.has(voice);
-    },
-    clear() {
-      for (const [key, one] of placed) cut(key, one);
-      startedKeys.clear();
-      heardVoices.clear();
-    },
-  };
+  }
 }
