@@ -35,8 +35,10 @@ export type KettleOptions = {
 const MOST_KETTLES = 2000;
 /** A kettle may end this share of its length early or late for a lift or a turn. */
 const NEAR_ENOUGH = 0.2;
-/** Full kettles allowed this much rounding, metres. */
+/** Rounding allowed to lengths, metres. */
 const ROUNDING_M = 1e-9;
+/** A kettle more is not boiled for a millionth of one. */
+const ROUNDING_KETTLES = 1e-6;
 
 type Stops = { readonly lifts: readonly number[]; readonly turns: readonly number[] };
 
@@ -71,7 +73,7 @@ function stopNear(stops: Stops, wantedM: number, fromM: number, toM: number): nu
 
 /** Lengths along the lanes at which a kettle ends, the last at the end of all. */
 function endsOf(stops: Stops, fromM: number, totalM: number, kettleM: number): number[] {
-  const count = Math.max(1, Math.ceil((totalM - fromM) / kettleM - ROUNDING_M));
+  const count = Math.max(1, Math.ceil((totalM - fromM) / kettleM - ROUNDING_KETTLES));
   if (count > MOST_KETTLES) {
     const advice = 'Check the litres per metre and the size of the kettle.';
     throw new LanesRefusal(

@@ -28,6 +28,10 @@ const STANDS_M = 0.01;
 /** A cut through a cut-out counts as longer by this, metres: cut elsewhere if it can be done. */
 const THROUGH_HOLE_M = 10;
 const SAME_PLACE_M = 1e-6;
+/** A part of a cut counter is at least this large, m². */
+const SMALLEST_PART_M2 = 1e-3;
+/** Back edges whose fronts differ by less than this are poured as one. */
+const SAME_WAY_COSINE = Math.cos((10 * Math.PI) / 180);
 
 /** How much of an outline lies on a back edge, metres. */
 export function standsOnM(ring: Ring, back: Back): number {
@@ -51,6 +55,12 @@ export function toFront({ a, b, inside }: Back): LanePoint {
   const normal: LanePoint = [-(b[1] - a[1]) / lengthM, (b[0] - a[0]) / lengthM];
   const side = normal[0] * (inside[0] - a[0]) + normal[1] * (inside[1] - a[1]);
   return side >= 0 ? normal : [-normal[0], -normal[1]];
+}
+
+/** Whether two back edges have the same front: a wall with a pillar or a jog has several edges. */
+function sameWay(one: Back, two: Back): boolean {
+  const [a, b] = [toFront(one), toFront(two)];
+  return a[0] * b[0] + a[1] * b[1] > SAME_WAY_COSINE;
 }
 
 function onLine(p: LanePoint, { a, b }: Back): number {
@@ -139,7 +149,8 @@ function cuts(ring: Ring, holes: readonly Ring[], backs: readonly Back[]): Cut[]
       if (!hit || !insideRings(between(corner, hit.place, 0.5), [ring])) continue;
       const parts = cutRing(ring, i, hit.edge, hit.place);
       const [one, two] = parts.map((part) => bestBack(part, backs));
-      if (!one?.back || !two?.back || one.back === two.back) continue;
+      if (!one?.back || !two?.back || sameWay(one.back, two.back)) continue;
+      if (parts.some((part) => Math.abs(signedAreaM2(part)) < SMALLEST_PART_M2)) continue;
       if (Math.min(one.standsM, two.standsM) < STANDS_M) continue;
       const holeM = crossesHole(corner, hit.place, holes) ? THROUGH_HOLE_M : 0;
       found.push({ parts, costM: hit.farM + holeM });
@@ -150,7 +161,8 @@ function cuts(ring: Ring, holes: readonly Ring[], backs: readonly Back[]): Cut[]
 
 function split(ring: Ring, holes: readonly Ring[], backs: readonly Back[]): Ring[] {
   const touching = backs.filter((back) => standsOnM(ring, back) >= STANDS_M);
-  if (touching.length < 2) return [ring];
+  const [main] = touching;
+  if (!main || touching.every((back) => sameWay(back, main))) return [ring];
   let best: Cut | undefined;
   for (const cut of cuts(ring, holes, touching)) {
     if (!best || cut.costM < best.costM - 1e-6) best = cut;
@@ -179,7 +191,8 @@ export function legsOf(surface: Surface, backs: readonly Back[]): readonly Leg[]
   // Neighbours with the same back are one leg again.
   const byBack = new Map<Back, Ring[]>();
   for (const ring of rings) {
-    const back = backFor(ring);
+    const own = backFor(ring);
+    const back = [...byBack.keys()].find((known) => sameWay(known, own)) ?? own;
     byBack.set(back, [...(byBack.get(back) ?? []), upright(ring)]);
   }
   const holes = surface.holes.map(upright);

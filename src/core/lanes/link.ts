@@ -27,6 +27,8 @@ export type Linker = (from: LanePoint, to: LanePoint) => Link;
 
 /** A lift (tilt back, move, begin anew) is worth this much pouring, in swaths. */
 const LIFT_SWATHS = 4;
+/** A metre of carrying against a metre of pouring: it costs steps and no water. */
+const CARRY_WEIGHT = 0.3;
 /** This near an edge counts as inside, metres: rows end on edges. */
 const ON_EDGE_M = 5e-6;
 
@@ -120,7 +122,12 @@ export function linker(pieces: readonly Surface[], swathM: number): Linker {
   };
   return (from, to) => {
     const straightM = distanceM(from, to);
-    const lift = { pours: false, points: [from, to], lengthM: straightM, costM: liftM + straightM };
+    const lift = {
+      pours: false,
+      points: [from, to],
+      lengthM: straightM,
+      costM: liftM + CARRY_WEIGHT * straightM,
+    };
     if (straightM > liftM) return lift;
     if (straightInside(from, to, rings, edges)) {
       return { pours: true, points: [from, to], lengthM: straightM, costM: straightM };

@@ -8,7 +8,7 @@ import type { Linker } from './link.ts';
 /** Up to this many blocks every order is weighed. */
 const EXACT_BLOCKS = 9;
 
-type Partial = { readonly costM: number; readonly pours: readonly Pour[] };
+type Begun = { readonly costM: number; readonly pours: readonly Pour[] };
 
 function ready(block: Block, done: number): boolean {
   return block.after.every((b) => (done & (1 << b)) !== 0);
@@ -24,23 +24,23 @@ function legSets(blocks: readonly Block[]): ReadonlyMap<number, number> {
 function exactOrder(blocks: readonly Block[], link: Linker): readonly Pour[] {
   const legs = legSets(blocks);
   // Best way to have poured a set of blocks, by the pour that came last.
-  let layer = new Map<number, Map<Pour, Partial>>([[0, new Map()]]);
+  let layer = new Map<number, Map<Pour, Begun>>([[0, new Map()]]);
   for (let size = 0; size < blocks.length; size += 1) {
-    const next = new Map<number, Map<Pour, Partial>>();
+    const next = new Map<number, Map<Pour, Begun>>();
     for (const [done, lasts] of layer) {
       blocks.forEach((block, b) => {
         if ((done & (1 << b)) !== 0 || !ready(block, done)) return;
         const set = done | (1 << b);
-        const there = next.get(set) ?? new Map<Pour, Partial>();
+        const there = next.get(set) ?? new Map<Pour, Begun>();
         next.set(set, there);
         for (const pour of block.pours) {
-          let best: Partial | undefined =
+          let best: Begun | undefined =
             size === 0 ? { costM: pour.linksM, pours: [pour] } : undefined;
-          for (const [last, partial] of lasts) {
+          for (const [last, begun] of lasts) {
             const legOfLast = legs.get(last.leg) ?? 0;
             if (last.leg !== block.leg && (legOfLast & done) !== legOfLast) continue;
-            const costM = partial.costM + link(last.end, pour.start).costM + pour.linksM;
-            if (!best || costM < best.costM) best = { costM, pours: [...partial.pours, pour] };
+            const costM = begun.costM + link(last.end, pour.start).costM + pour.linksM;
+            if (!best || costM < best.costM) best = { costM, pours: [...begun.pours, pour] };
           }
           if (best) there.set(pour, best);
         }
@@ -48,10 +48,10 @@ function exactOrder(blocks: readonly Block[], link: Linker): readonly Pour[] {
     }
     layer = next;
   }
-  let best: Partial | undefined;
+  let best: Begun | undefined;
   for (const lasts of layer.values()) {
-    for (const partial of lasts.values()) {
-      if (!best || partial.costM < best.costM) best = partial;
+    for (const begun of lasts.values()) {
+      if (!best || begun.costM < best.costM) best = begun;
     }
   }
   return best?.pours ?? [];

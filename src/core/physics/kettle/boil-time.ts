@@ -1,0 +1,91 @@
+import { band, inRange, OutOfRangeError, type Band } from '../../quantity/index.ts';
+import { JOULES_KWH, LATENT_HEAT_JKG, SECONDS_MIN, USUAL_ROOM_C } from '../constants.ts';
+import { boilingTemp } from '../water/boiling-temp.ts';
+import { water } from '../water/water.ts';
+import { integrate, LARGEST_VESSEL_L, waterMassKg } from './heat-needed.ts';
+
+/**
+ * What the power of a heating appliance may differ from its plate: −10 % to +5 %.
+ * IEC 60335-1, clause 10 (from memory).
+ */
+const PLATE_LOW = 0.9;
+const PLATE_HIGH = 1.05;
+
+export type Boil = {
+  readonly volumeL: number;
+  readonly ratedW: number;
+  readonly ratedV: number;
+  readonly supplyV: number;
+  readonly startC: number;
+  readonly altitudeM: number;
+  /** Kettle body as water, L. */
+  readonly bodyWaterL: number;
+  /** Heat lost through body and lid for each kelvin above the room, W/K. */
+  readonly lossWK: number;
+  /** Share of the power that reaches water and body: 1 for an immersed element, the hob's for a stove kettle. */
+  readonly efficiency?: number;
+  readonly roomC?: number;
+};
+
+export type BoilResult = {
+  /** From switching on to boiling; the band is the tolerance of the rating plate. */
+  readonly timeS: Band;
+  /** Energy drawn, whether electricity or gas. */
+  readonly energyKWh: number;
+  /** Steam once it boils. */
+  readonly steamGMin: number;
+  readonly boilingC: number;
+};
+
+function checked(of: Boil): Required<Boil> {
+  const boilingC = boilingTemp({ altitudeM: of.altitudeM }).tempC;
+  inRange('volumeL', of.volumeL, 0.05, LARGEST_VESSEL_L);
+  inRange('ratedW', of.ratedW, 100, 40_000);
+  inRange('ratedV', of.ratedV, 90, 440);
+  inRange('supplyV', of.supplyV, 90, 440);
+  inRange('startC', of.startC, 0, boilingC);
+  inRange('bodyWaterL', of.bodyWaterL, 0, LARGEST_VESSEL_L);
+  inRange('lossWK', of.lossWK, 0, 50);
+  const efficiency = inRange('efficiency', of.efficiency ?? 1, 0.05, 1);
+  const roomC = inRange('roomC', of.roomC ?? USUAL_ROOM_C, -10, 50);
+  return { ...of, efficiency, roomC };
+}
+
+/** Seconds to boiling with this much heat reaching the water; Infinity when losses win. */
+function secondsAt(of: Required<Boil>, heatW: number, boilingC: number): number {
+  if (heatW <= of.lossWK * (boilingC - of.roomC)) return Number.POSITIVE_INFINITY;
+  const massKg = waterMassKg(of.volumeL, of.startC, of.bodyWaterL);
+  const secondsPerKelvin = (tempC: number) =>
+    (massKg * water({ tempC }).heatCapacityJKgK) / (heatW - of.lossWK * (tempC - of.roomC));
+  return integrate(secondsPerKelvin, of.startC, boilingC);
+}
+
+/**
+ * Time and energy from switching on to boiling. An element is a resistance:
+ * its power goes with the square of the voltage.
+ * @throws OutOfRangeError also when the losses at the boil exceed the heat
+ * Source: energy balance, cp of IAPWS SR6-08(2011); plate tolerance IEC 60335-1.
+ */
+export function boilTime(boil: Boil): BoilResult {
+  const of = checked(boil);
+  const boilingC = boilingTemp({ altitudeM: of.altitudeM }).tempC;
+  const drawnW = of.ratedW * (of.supplyV / of.ratedV) ** 2;
+  const heatW = drawnW * of.efficiency;
+  const slowest = secondsAt(of, heatW * PLATE_LOW, boilingC);
+  if (!Number.isFinite(slowest)) {
+    const leastW = (of.lossWK * (boilingC - of.roomC)) / (PLATE_LOW * of.efficiency);
+    throw new OutOfRangeError(
+      'ratedW',
+      of.ratedW,
+      `such that more than ${leastW.toFixed(0)} W is drawn`,
+      'It would never boil with this loss: use a stronger heater or a lid.',
+    );
+  }
+  const timeS = secondsAt(of, heatW, boilingC);
+  return {
+    timeS: band(secondsAt(of, heatW * PLATE_HIGH, boilingC), timeS, slowest),
+    energyKWh: (drawnW * timeS) / JOULES_KWH,
+    steamGMin: (heatW / LATENT_HEAT_JKG) * 1000 * SECONDS_MIN,
+    boilingC,
+  };
+}
