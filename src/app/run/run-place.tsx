@@ -41,7 +41,11 @@ export function RunPlace(props: RunPlaceProps) {
   const needsArming = () => begun() && props.lights.sound === 'touch-to-arm';
   const alerting = () => props.view.clocks.some((clock) => clock.alerting);
   return (
-    <div class="run-place">
+    <div
+      class="run-place"
+      data-status={props.view.status}
+      data-wake-in-s={props.view.wakeInS ?? ''}
+    >
       <header class="run-strip">
         <PlacesLine at="run" />
         <Lights lights={props.lights} onArm={props.arm} />

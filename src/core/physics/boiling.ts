@@ -59,8 +59,7 @@ export function saturationPressure({ tempC }: { readonly tempC: number }): {
 export function boilingTemp(
   input: { readonly altitudeM: number } | { readonly pressurePa: number },
 ): { readonly tempC: number } {
-  const pressurePa =
-    'pressurePa' in input ? input.pressurePa : standardPressure(input).pressurePa;
+  const pressurePa = 'pressurePa' in input ? input.pressurePa : standardPressure(input).pressurePa;
   const beta = (inRange('pressurePa', pressurePa, 1000, 200_000) / 1e6) ** 0.25;
   const e = beta ** 2 + N3 * beta + N6;
   const f = N1 * beta ** 2 + N4 * beta + N7;

@@ -40,7 +40,12 @@ function next(body: GlowBody, powerW: number, tempC: number, stepS: number): num
 }
 
 /** Seconds until the body passes `untilC`; undefined when it never does. */
-function secondsUntil(body: GlowBody, powerW: number, fromC: number, untilC: number): number | undefined {
+function secondsUntil(
+  body: GlowBody,
+  powerW: number,
+  fromC: number,
+  untilC: number,
+): number | undefined {
   const rising = untilC > fromC;
   let tempC = fromC;
   for (let timeS = 0; timeS < LONGEST_S; timeS += STEP_S) {

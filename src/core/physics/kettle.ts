@@ -55,7 +55,12 @@ function warmUpS(input: BoilInput, boilingC: number, powerW: number): number {
     const tempC = input.startC + (slice + 0.5) * stepK;
     const netW = powerW - input.lossWK * (tempC - ROOM_C);
     if (netW <= 0)
-      throw new OutOfRangeError('ratedW', input.ratedW, 'more than the losses', 'It would never boil.');
+      throw new OutOfRangeError(
+        'ratedW',
+        input.ratedW,
+        'more than the losses',
+        'It would never boil.',
+      );
     timeS += (massKg * water({ tempC }).heatCapacityJKgK * stepK) / netW;
   }
   return timeS;

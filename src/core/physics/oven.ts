@@ -46,11 +46,7 @@ export function ovenStages(input: {
       cycleMin - HEAT_UP_MIN.low,
     ),
     coolMin,
-    totalMin: band(
-      cycleMin + coolMin.low,
-      cycleMin + coolMin.typical,
-      cycleMin + coolMin.high,
-    ),
+    totalMin: band(cycleMin + coolMin.low, cycleMin + coolMin.typical, cycleMin + coolMin.high),
   };
 }
 

@@ -17,6 +17,7 @@ export type PourPiece =
   | { readonly kind: 'edge'; readonly lengthM: number }
   | { readonly kind: 'fitting'; readonly count: number };
 
+/** The person's pour; a plain number has no spread. */
 export type PourHand = {
   /** Stream out of the spout. Household kettles poured low and slow: common practice, no published source. */
   readonly flowLMin: Band;
@@ -77,20 +78,37 @@ function pieceL(piece: PourPiece, way: Way, hand: PourHand): number {
   }
 }
 
+export type PourDemandInput = {
+  readonly pieces: readonly PourPiece[];
+  /** What one filling gives, up to its mark. */
+  readonly usableKettleL: number;
+  readonly flowLMin?: number | Band;
+  readonly handSpeedMS?: number | Band;
+  readonly overlapShare?: number;
+  readonly lossShare?: number;
+};
+
+function asBand(value: number | Band | undefined, otherwise: Band): Band {
+  return value === undefined ? otherwise : typeof value === 'number' ? exactly(value) : value;
+}
+
 /**
  * Litres, kettles (rounded up, so that nothing is left half poured), seconds
  * of pouring. The band spans slow and quick hands and both schools of the
- * level jump.
- * @param usableKettleL what one filling gives, up to its mark
+ * level jump. Defaults: `ORDINARY_HAND`.
  * @throws OutOfRangeError
  */
-export function pourDemand(
-  pieces: readonly PourPiece[],
-  usableKettleL: number,
-  hand: PourHand = ORDINARY_HAND,
-): PourDemand {
+export function pourDemand(input: PourDemandInput): PourDemand {
+  const { pieces, usableKettleL } = input;
+  const hand: PourHand = {
+    flowLMin: asBand(input.flowLMin, ORDINARY_HAND.flowLMin),
+    handSpeedMS: asBand(input.handSpeedMS, ORDINARY_HAND.handSpeedMS),
+    overlapShare: input.overlapShare ?? ORDINARY_HAND.overlapShare,
+    lossShare: input.lossShare ?? ORDINARY_HAND.lossShare,
+  };
   inRange('usableKettleL', usableKettleL, 0.2, 100);
   inRange('overlapShare', hand.overlapShare, 0, 0.5);
+  inRange('lossShare', hand.lossShare, 0, 0.5);
   const ways: Readonly<Record<keyof Band, Way>> = {
     low: { flowLMin: hand.flowLMin.low, handSpeedMS: hand.handSpeedMS.high, jump: 'high' },
     typical: {

@@ -55,7 +55,9 @@ export function filmJump(input: {
   const { surfaceTensionNM, densityKgM3, viscosityPaS } = water(input);
   const massKgS = (input.flowLMin / 60_000) * densityKgM3;
   const pull = surfaceTensionNM * (1 - Math.cos(input.contactDeg * RADIANS));
-  return { radiusMm: 1000 * FILM_JUMP * (massKgS ** 3 / (viscosityPaS * densityKgM3 * pull)) ** 0.25 };
+  return {
+    radiusMm: 1000 * FILM_JUMP * (massKgS ** 3 / (viscosityPaS * densityKgM3 * pull)) ** 0.25,
+  };
 }
 
 /**
@@ -72,11 +74,9 @@ export function levelJump(input: { readonly flowLMin: number; readonly tempC: nu
   const flow = input.flowLMin / 60_000;
   const nu = viscosityPaS / densityKgM3;
   const gravity =
-    LEVEL_JUMP_GRAVITY *
-    (flow / (2 * Math.PI)) ** 0.625 *
-    nu ** -0.375 *
-    GRAVITY_M_S2 ** -0.125;
-  const tension = LEVEL_JUMP_TENSION * ((densityKgM3 * flow ** 3) / (nu * surfaceTensionNM)) ** 0.25;
+    LEVEL_JUMP_GRAVITY * (flow / (2 * Math.PI)) ** 0.625 * nu ** -0.375 * GRAVITY_M_S2 ** -0.125;
+  const tension =
+    LEVEL_JUMP_TENSION * ((densityKgM3 * flow ** 3) / (nu * surfaceTensionNM)) ** 0.25;
   const [low, high] = gravity < tension ? [gravity, tension] : [tension, gravity];
   return { radiusMm: band(1000 * low, 500 * (low + high), 1000 * high) };
 }

@@ -93,7 +93,9 @@ export const ROOM_LIMIT_C = 39;
  * the largest of 1 to `most`. One is always allowed: without it nothing can be done.
  * @throws OutOfRangeError
  */
-export function burnersAtOnce(input: RoomInput & { readonly burnerW: number; readonly most: number }): number {
+export function burnersAtOnce(
+  input: RoomInput & { readonly burnerW: number; readonly most: number },
+): number {
   let allowed = 1;
   for (let count = 2; count <= input.most; count += 1) {
     const { peakC } = roomHeat({ ...input, heatW: input.burnerW * count });

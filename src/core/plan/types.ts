@@ -155,8 +155,20 @@ export type Picture =
       readonly kettle: number;
     }
   | { readonly kind: 'burner'; readonly cooktop: string; readonly burner: string }
-  | { readonly kind: 'oven'; readonly stages: readonly { readonly name: string; readonly lengthS: number; readonly tempC: number }[] }
-  | { readonly kind: 'kettle'; readonly vessel: string; readonly litres: number; readonly maxFillL: number };
+  | {
+      readonly kind: 'oven';
+      readonly stages: readonly {
+        readonly name: string;
+        readonly lengthS: number;
+        readonly tempC: number;
+      }[];
+    }
+  | {
+      readonly kind: 'kettle';
+      readonly vessel: string;
+      readonly litres: number;
+      readonly maxFillL: number;
+    };
 
 /** Where one kettle goes. */
 export type Stretch = {
@@ -166,7 +178,12 @@ export type Stretch = {
   readonly lengthM: number;
 };
 
-export type Resource = { readonly id: string; readonly name: string; readonly capacity: number; readonly unit: string };
+export type Resource = {
+  readonly id: string;
+  readonly name: string;
+  readonly capacity: number;
+  readonly unit: string;
+};
 
 export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
 
@@ -221,7 +238,12 @@ export type FaultPolicy = {
   readonly doThis: readonly string[];
 };
 
-export type ShoppingItem = { readonly id: string; readonly name: string; readonly amount: string; readonly why: string };
+export type ShoppingItem = {
+  readonly id: string;
+  readonly name: string;
+  readonly amount: string;
+  readonly why: string;
+};
 
 export type Totals = {
   readonly hotL: Band;

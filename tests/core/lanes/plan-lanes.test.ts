@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import {
   compareDirections,
@@ -6,7 +6,14 @@ import {
   LanesRefusal,
   planLanes,
 } from '../../../src/core/lanes/index.ts';
-import type { Lane, LanePoint, Ring, Surface } from '../../../src/core/lanes/index.ts';
+import type {
+  Coverage,
+  Lane,
+  LanePoint,
+  LanesPlan,
+  Ring,
+  Surface,
+} from '../../../src/core/lanes/index.ts';
 import { sample } from './random-surfaces.ts';
 
 const rectangle = (x: number, y: number, w: number, h: number): Ring => [
@@ -159,7 +166,12 @@ describe('walls that are not one straight edge', () => {
     ];
     const backEdges = [0, 1, 2, 3, 4].map((i) => [i, i + 1] as const);
     const plan = planLanes({ outer, holes: [] }, { swathM: 0.09, backEdges });
-    expect(plan.quality.lifts).toBe(0);
+    // Beside the pillar there is room for more than one row on each side: one lift between them.
+    expect(plan.quality.lifts).toBeLessThanOrEqual(1);
+    const across = plan.lanes.flatMap(({ points }) =>
+      points.slice(1).map((b, i) => Math.abs(b[1] - (points[i]?.[1] ?? b[1]))),
+    );
+    expect(Math.max(...across)).toBeLessThan(0.15);
     expect(coverage(plan.lanes, { outer, holes: [] }, 0.09).total).toBe(true);
     expect(plan.edgeLanes.map((l) => l.lengthM)).toEqual([expect.closeTo(3, 6)]);
   });
@@ -185,17 +197,28 @@ describe('walls that are not one straight edge', () => {
 });
 
 describe('five hundred surfaces of a fixed list', () => {
-  const results = Array.from({ length: 500 }, (_, n) => {
-    const { kind, surface, options } = sample(n);
-    const plan = planLanes(surface, options);
-    const proof = coverage(plan.lanes, surface, options.swathM, { placesASwath: 5 });
-    return { n, kind, plan, proof, swathM: options.swathM };
-  });
-  const byRatio = results.toSorted(
-    (a, b) => b.plan.quality.lengthRatio - a.plan.quality.lengthRatio,
-  );
+  type Result = {
+    readonly n: number;
+    readonly kind: string;
+    readonly plan: LanesPlan;
+    readonly proof: Coverage;
+    readonly swathM: number;
+  };
+  let results: Result[] = [];
+  let byRatio: Result[] = [];
+
+  beforeAll(() => {
+    results = Array.from({ length: 500 }, (_, n) => {
+      const { kind, surface, options } = sample(n);
+      const plan = planLanes(surface, options);
+      const proof = coverage(plan.lanes, surface, options.swathM, { placesASwath: 5 });
+      return { n, kind, plan, proof, swathM: options.swathM };
+    });
+    byRatio = results.toSorted((a, b) => b.plan.quality.lengthRatio - a.plan.quality.lengthRatio);
+  }, 120_000);
 
   it('covers every one of them wholly', () => {
+    expect(results).toHaveLength(500);
     expect(results.filter((r) => !r.proof.total).map((r) => [r.n, r.proof])).toEqual([]);
   });
 

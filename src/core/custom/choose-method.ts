@@ -1,0 +1,164 @@
+import type { Burner, Fixture, Kitchen, MethodId, Override } from '../kitchen/index.ts';
+import type { FixtureMethod, Question } from '../plan/types.ts';
+import { findConditionRule, findRow, type Looked } from './find-row.ts';
+import { citation } from './sources.ts';
+import { customTable } from './tables.ts';
+import type { ConditionRule, CustomRow, RowQuestion } from './types.ts';
+
+/** The method of a fixture with what is still to be asked about it. */
+export type Choice = {
+  readonly method: FixtureMethod;
+  readonly questions: readonly Question[];
+  /** What it is covered or lined with, where it is. */
+  readonly coverWith: string;
+  /** A line to show where the work is done. */
+  readonly notes: readonly string[];
+};
+
+/** The method of one burner: an induction zone may stand beside gas. */
+export type BurnerChoice = {
+  readonly burner: Burner;
+  readonly method: MethodId;
+  readonly minutes: number;
+};
+
+/** Terms of the trade for methods that a household sets itself. */
+const TERMS: Readonly<Partial<Record<MethodId, string>>> = {
+  glow: 'libun gamur',
+  'light-heat': 'libun kal',
+  'self-clean': 'libun gamur',
+  pour: 'irui',
+  immerse: 'hagalah',
+  'boil-over': 'hagalah',
+};
+const COVER_WITH = 'a liner or cover cut to size';
+
+function lookedOf(fixture: Fixture, kitchen: Kitchen): Looked {
+  return {
+    kind: fixture.kind,
+    purpose: kitchen.household.purpose,
+    ...('material' in fixture && { material: fixture.material }),
+    ...('condition' in fixture && { condition: fixture.condition }),
+    ...(fixture.kind === 'oven' && { cleaning: fixture.cleaning }),
+  };
+}
+
+function rowFor(fixture: Fixture, kitchen: Kitchen, burner?: Burner): CustomRow {
+  const looked = lookedOf(fixture, kitchen);
+  return findRow(
+    customTable(kitchen.household.custom),
+    burner ? { ...looked, burner: burner.type } : looked,
+  );
+}
+
+/** A cooktop goes by what its burners get; one that glows speaks for all. */
+function rowsOf(fixture: Fixture, kitchen: Kitchen): readonly CustomRow[] {
+  if (fixture.kind !== 'cooktop' || fixture.burners.length === 0) {
+    return [
+      fixture.kind === 'cooktop'
+        ? findRow(customTable(kitchen.household.custom), {
+            ...lookedOf(fixture, kitchen),
+            burner: fixture.surface === 'glass-ceramic' ? 'radiant-glass' : 'electric-coil',
+          })
+        : rowFor(fixture, kitchen),
+    ];
+  }
+  const rows = [...new Set(fixture.burners.map((burner) => rowFor(fixture, kitchen, burner)))];
+  return rows.toSorted((a, b) => Number(b.method === 'glow') - Number(a.method === 'glow'));
+}
+
+function questionOf(fixture: Fixture, rowId: string, question: RowQuestion): Question {
+  return { id: `ask-${fixture.id}-${rowId}`, fixture: fixture.id, ...question };
+}
+
+function overridden(fixture: Fixture, row: CustomRow, said: Override): Choice {
+  const { method } = said;
+  const minutes = said.minutes ?? (method === row.method ? row.minutes : undefined);
+  const term = TERMS[method];
+  const by = `${said.saidBy}, ${said.saidOn}`;
+  return {
+    method: {
+      fixture: fixture.id,
+      method,
+      cover: said.cover ?? (method === 'cover' || method === 'line'),
+      ...(minutes !== undefined && { minutes }),
+      reason: said.text ?? `So it was said for this fixture, in place of the custom’s row.`,
+      ...(term !== undefined && { term }),
+      source: by,
+      checked: true,
+      overriddenBy: said.text === undefined ? by : `${by}: ${said.text}`,
+      wouldChange: 'Another answer to the same question.',
+    },
+    questions: [],
+    coverWith: row.coverWith ?? COVER_WITH,
+    notes: [],
+  };
+}
+
+function byCustom(fixture: Fixture, rows: readonly CustomRow[], rule?: ConditionRule): Choice {
+  const [row] = rows;
+  if (!row) throw new RangeError(`rows of ${fixture.id} is empty; allowed: one or more.`);
+  const asked = [
+    ...rows.flatMap((one) => (one.question ? [questionOf(fixture, one.id, one.question)] : [])),
+    ...(rule?.question ? [questionOf(fixture, rule.id, rule.question)] : []),
+  ];
+  const method = rule?.method ?? row.method;
+  const term = method === row.method ? row.term : TERMS[method];
+  const first = asked[0];
+  return {
+    method: {
+      fixture: fixture.id,
+      method,
+      cover: row.cover || rule?.cover === true || method === 'line' || method === 'cover',
+      ...(row.minutes !== undefined && { minutes: row.minutes }),
+      reason: rule ? `${row.reason} ${rule.reason}` : row.reason,
+      ...(term !== undefined && { term }),
+      source: citation(row.source),
+      checked: row.checked,
+      wouldChange: row.wouldChange,
+      ...(first && { question: first.id }),
+    },
+    questions: asked,
+    coverWith: row.coverWith ?? rule?.coverWith ?? COVER_WITH,
+    notes: rows.flatMap((one) => (one.note === undefined ? [] : [one.note])),
+  };
+}
+
+/**
+ * How a fixture is purged by the household's custom, or by what their rabbi
+ * said about it. A row that must be asked about gives its question and, until
+ * it is answered, the stricter method.
+ */
+export function chooseMethod(fixture: Fixture, kitchen: Kitchen): Choice {
+  const rows = rowsOf(fixture, kitchen);
+  const said = kitchen.household.overrides.findLast((one) => one.fixture === fixture.id);
+  const [row] = rows;
+  if (said && row) return overridden(fixture, row, said);
+  const table = customTable(kitchen.household.custom);
+  const rule = row && findConditionRule(table, lookedOf(fixture, kitchen), row.method);
+  return byCustom(fixture, rows, rule);
+}
+
+/**
+ * What each burner of a cooktop gets: by the custom's row for its type, or by
+ * the household's answer for the whole cooktop. An answer cannot make an
+ * induction zone glow.
+ */
+export function burnerChoices(
+  cooktop: Extract<Fixture, { kind: 'cooktop' }>,
+  kitchen: Kitchen,
+): readonly BurnerChoice[] {
+  const said = kitchen.household.overrides.findLast((one) => one.fixture === cooktop.id);
+  return cooktop.burners.map((burner) => {
+    const row = rowFor(cooktop, kitchen, burner);
+    const heats = said?.method === 'glow' || said?.method === 'light-heat';
+    const method =
+      said === undefined || (heats && row.method === 'not-purged') ? row.method : said.method;
+    const usual =
+      row.minutes ??
+      customTable(kitchen.household.custom).rows.find(
+        (one) => one.method === 'glow' && one.minutes !== undefined,
+      )?.minutes;
+    return { burner, method, minutes: said?.minutes ?? usual ?? 0 };
+  });
+}

@@ -1,0 +1,25 @@
+import custom from '../../../shared/sources/custom.json';
+import safety from '../../../shared/sources/safety.json';
+import type { Source } from './types.ts';
+
+const SOURCES: Readonly<Record<string, Source>> = { ...custom, ...safety };
+
+/** Keys of the sources of customs, cautions and cleaning. */
+export const SOURCE_KEYS: readonly string[] = Object.keys(SOURCES);
+
+/**
+ * The source of a key.
+ * @throws RangeError when no source has that key
+ */
+export function sourceOf(key: string): Source {
+  const source = SOURCES[key];
+  if (!source)
+    throw new RangeError(`source is "${key}"; allowed: a key of the sources. Add it there.`);
+  return source;
+}
+
+/** A citation to print: title and place. */
+export function citation(key: string): string {
+  const { title, place } = sourceOf(key);
+  return place === undefined ? title : `${title}, ${place}`;
+}

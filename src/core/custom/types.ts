@@ -1,0 +1,82 @@
+import type {
+  BurnerType,
+  Condition,
+  CustomId,
+  FixtureKind,
+  Material,
+  MethodId,
+  OvenCleaning,
+  Purpose,
+} from '../kitchen/index.ts';
+
+/** What must hold for a row; a list that is absent holds for everything. */
+export type RowWhen = {
+  readonly kinds: readonly FixtureKind[];
+  readonly materials?: readonly Material[];
+  readonly conditions?: readonly Condition[];
+  readonly purposes?: readonly Purpose[];
+  readonly burners?: readonly BurnerType[];
+  readonly cleaning?: readonly OvenCleaning[];
+};
+
+/** A question a row leaves to the household's rabbi, and what is planned meanwhile. */
+export type RowQuestion = {
+  readonly ask: string;
+  readonly why: string;
+  readonly untilThen: string;
+};
+
+/** One row of a custom. `minutes`: min, 1 to 600. */
+export type CustomRow = RowWhen & {
+  readonly id: string;
+  readonly method: MethodId;
+  readonly cover: boolean;
+  /** What it is covered or lined with. */
+  readonly coverWith?: string;
+  readonly minutes?: number;
+  /** The trade's word, transliterated. */
+  readonly term?: string;
+  readonly reason: string;
+  readonly wouldChange: string;
+  readonly note?: string;
+  /** Key of a source. */
+  readonly source: string;
+  readonly checked: boolean;
+  readonly question?: RowQuestion;
+};
+
+/** What the state of a surface changes about the row it would have when smooth. */
+export type ConditionRule = {
+  readonly id: string;
+  readonly kinds: readonly FixtureKind[];
+  readonly methods: readonly MethodId[];
+  readonly materials?: readonly Material[];
+  readonly conditions: readonly Condition[];
+  readonly method?: MethodId;
+  readonly cover: boolean;
+  readonly coverWith?: string;
+  readonly reason: string;
+  readonly source: string;
+  readonly checked: boolean;
+  readonly question?: RowQuestion;
+};
+
+export type CustomTable = {
+  readonly id: CustomId;
+  readonly name: string;
+  /** Hours from the last hot use until it may be purged. */
+  readonly restHours: number;
+  readonly restSource: string;
+  readonly coldSource: string;
+  readonly kettleSource: string;
+  readonly rows: readonly CustomRow[];
+  readonly conditionRules: readonly ConditionRule[];
+};
+
+/** Where a statement comes from. */
+export type Source = {
+  readonly title: string;
+  readonly place?: string;
+  readonly checked: boolean;
+  readonly note?: string;
+};

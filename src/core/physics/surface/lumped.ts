@@ -1,0 +1,96 @@
+import { inRange } from '../../quantity/index.ts';
+import { STEFAN_BOLTZMANN_WM2K4, ZERO_C_K } from '../constants.ts';
+
+/** A body of one temperature that gains power and loses heat by film and radiation. */
+export type Lump = {
+  readonly powerW: number;
+  readonly areaM2: number;
+  readonly emissivity: number;
+  readonly heatCapacityJK: number;
+  readonly filmWM2K: number;
+  readonly roomC: number;
+  /** Surroundings that radiate; default: the room. */
+  readonly wallsC?: number;
+};
+
+/** Largest change of temperature in one step of the integration, K. */
+const STEP_K = 2;
+const MOST_STEPS = 20_000;
+/** Hottest steady temperature looked for, °C: above the melting point of heating wire. */
+const HOTTEST_C = 3000;
+
+/**
+ * Refuses a body outside of what the models know.
+ * @throws OutOfRangeError
+ */
+export function checkLump(body: Lump): Lump {
+  inRange('powerW', body.powerW, 0, 40_000);
+  inRange('areaM2', body.areaM2, 1e-6, 10);
+  inRange('emissivity', body.emissivity, 0, 1);
+  inRange('heatCapacityJK', body.heatCapacityJK, 0.1, 1e6);
+  inRange('filmWM2K', body.filmWM2K, 0, 5000);
+  inRange('roomC', body.roomC, -30, 300);
+  return body;
+}
+
+/** Heat lost at a temperature, W. */
+export function lostW(body: Lump, tempC: number): number {
+  const wallsK = (body.wallsC ?? body.roomC) + ZERO_C_K;
+  const radiated = body.emissivity * STEFAN_BOLTZMANN_WM2K4 * ((tempC + ZERO_C_K) ** 4 - wallsK ** 4);
+  return body.areaM2 * (body.filmWM2K * (tempC - body.roomC) + radiated);
+}
+
+/** Temperature at which gain and loss balance, °C, by bisection to a thousandth. */
+export function steadyTempC(body: Lump): number {
+  let low = Math.min(body.roomC, body.wallsC ?? body.roomC);
+  let high = HOTTEST_C;
+  for (let i = 0; i < 60; i += 1) {
+    const middle = (low + high) / 2;
+    if (lostW(body, middle) < body.powerW) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+export type LumpPoint = { readonly timeS: number; readonly tempC: number };
+
+/** One Runge–Kutta step of the fourth order; Lump's dT/dt does not depend on time. */
+function step(slope: (tempC: number) => number, tempC: number, dt: number): number {
+  const k1 = slope(tempC);
+  const k2 = slope(tempC + (k1 * dt) / 2);
+  const k3 = slope(tempC + (k2 * dt) / 2);
+  const k4 = slope(tempC + k3 * dt);
+  return tempC + (dt * (k1 + 2 * k2 + 2 * k3 + k4)) / 6;
+}
+
+/**
+ * Temperatures from `fromC` until `toC` is passed, the last point on it by
+ * interpolation. Empty when the body never gets there.
+ */
+export function lumpPath(body: Lump, fromC: number, toC: number): readonly LumpPoint[] {
+  const direction = Math.sign(toC - fromC);
+  const slope = (tempC: number) => (body.powerW - lostW(body, tempC)) / body.heatCapacityJK;
+  const points: LumpPoint[] = [{ timeS: 0, tempC: fromC }];
+  if (direction === 0) return points;
+  // The far end must be passed, not only approached.
+  if (slope(toC) * direction <= 0) return [];
+  let timeS = 0;
+  let tempC = fromC;
+  for (let i = 0; i < MOST_STEPS; i += 1) {
+    const dt = Math.min(STEP_K, Math.abs(toC - fromC) / 50) / Math.abs(slope(tempC));
+    const next = step(slope, tempC, dt);
+    if ((next - toC) * direction >= 0) {
+      points.push({ timeS: timeS + (dt * (toC - tempC)) / (next - tempC), tempC: toC });
+      return points;
+    }
+    timeS += dt;
+    tempC = next;
+    points.push({ timeS, tempC });
+  }
+  return [];
+}
+
+/** Seconds from one temperature to another; undefined when the body never gets there. */
+export function lumpSeconds(body: Lump, fromC: number, toC: number): number | undefined {
+  return lumpPath(body, fromC, toC).at(-1)?.timeS;
+}

@@ -1,0 +1,20 @@
+import table from '../../../../shared/burns.json';
+import type { Band } from '../../quantity/index.ts';
+import type { TouchKind } from './materials.ts';
+
+export type WaterBurnRow = {
+  readonly tempC: number;
+  readonly secondDegreeS: number;
+  readonly thirdDegreeS: number;
+};
+
+export type TouchRow = {
+  readonly kind: TouchKind;
+  readonly contactS: number;
+  readonly tempC: Band;
+};
+
+export const WATER_BURNS: readonly WaterBurnRow[] = table.water;
+export const TOUCH_THRESHOLDS = table.touch as readonly TouchRow[];
+/** A child's skin burns in this share of the adult's time. */
+export const CHILD_TIME_SHARE: Band = table.children.shareOfAdultTime;

@@ -1,0 +1,39 @@
+import table from '../../../../shared/emissions.json';
+import type { Band } from '../../quantity/index.ts';
+
+export type Pollutant = 'NO2' | 'CO' | 'CO2' | 'H2O';
+
+export type EmissionFactor = {
+  readonly pollutant: Pollutant;
+  /** Given off for each joule of gas, ng/J. */
+  readonly ngJ: Band;
+  readonly depositionPerH: Band;
+  readonly outdoorMgM3: number;
+  readonly source: string;
+};
+
+export type AirLimit = {
+  readonly pollutant: Pollutant;
+  readonly id: string;
+  readonly mgM3: number;
+  readonly averagingH: number;
+  readonly source: string;
+};
+
+export type HoodKind = 'none' | 'recirculating' | 'vented';
+
+export const AIR_LIMITS = table.limits as readonly AirLimit[];
+
+const FACTORS = table.factors as readonly EmissionFactor[];
+
+/** What a gas flame gives off. */
+export function emissionFactor(pollutant: Pollutant): EmissionFactor {
+  const row = FACTORS.find((found) => found.pollutant === pollutant);
+  if (!row) throw new RangeError(`no emission factor for ${pollutant}`);
+  return row;
+}
+
+/** Share of the plume over a burner that the hood takes away. */
+export function hoodCapture(kind: HoodKind): Band {
+  return table.capture[kind];
+}

@@ -1,0 +1,126 @@
+import type { Counter, Fixture, Polygon, Sink, Table } from '../../kitchen/index.ts';
+import { areaM2, netAreaM2, perimeterM } from '../../kitchen/index.ts';
+import { ORDINARY_HAND, pourDemand, type PourPiece } from '../../physics/index.ts';
+import { addBands, type Band } from '../../quantity/index.ts';
+import { contactDeg } from './tables.ts';
+
+export type Poured = Counter | Sink | Table;
+
+/** Water that a fixture takes, and how it is spread. */
+export type PourReckoned = {
+  readonly litres: Band;
+  readonly kettles: Band;
+  readonly pourS: Band;
+  /** Distance between neighbouring lanes, m: the swath less its overlap. */
+  readonly laneM: number;
+  /** Speed of the hand along a lane, m/s. */
+  readonly handSpeedMS: number;
+  /** Out of one filling, L: the rest is splash, drips and what stays in. */
+  readonly usableL: number;
+  readonly pieces: readonly PourPiece[];
+};
+
+/** May it be poured at all: has it a surface to pour? */
+export function isPoured(fixture: Fixture): fixture is Poured {
+  return fixture.kind === 'counter' || fixture.kind === 'sink' || fixture.kind === 'table';
+}
+
+function edgeLengthM(outline: Polygon, edges: readonly (readonly [number, number])[]): number {
+  return edges.reduce((sum, [from, to]) => {
+    const [a, b] = [outline[from], outline[to]];
+    return a && b ? sum + Math.hypot(b[0] - a[0], b[1] - a[1]) : sum;
+  }, 0);
+}
+
+/** Level, upright and edge pieces of a counter; the edges that stand at no wall are poured along. */
+function counterPieces(counter: Counter): readonly PourPiece[] {
+  const angle = contactDeg(counter.material);
+  const backM = edgeLengthM(counter.outline, counter.backEdges);
+  const frontM = Math.max(0, perimeterM(counter.outline) - backM);
+  return [
+    ...(counter.backsplashHeightM > 0 && backM > 0
+      ? [{ kind: 'upright', areaM2: backM * counter.backsplashHeightM, contactDeg: angle } as const]
+      : []),
+    { kind: 'level', areaM2: netAreaM2(counter.outline, counter.holes), contactDeg: angle },
+    { kind: 'edge', lengthM: frontM },
+  ];
+}
+
+function tablePieces(table: Table): readonly PourPiece[] {
+  const angle = contactDeg(table.material);
+  return [
+    { kind: 'level', areaM2: areaM2(table.outline), contactDeg: angle },
+    { kind: 'edge', lengthM: perimeterM(table.outline) },
+  ];
+}
+
+/** Deck and drainboard: what of the outline is neither bowl nor rim, m². */
+export function deckM2(sink: Sink): number {
+  const bowls = sink.bowls.reduce((sum, bowl) => {
+    const rim = 2 * sink.rimWidthM;
+    return sum + (bowl.lengthM + rim) * (bowl.widthM + rim);
+  }, 0);
+  return Math.max(0, areaM2(sink.outline) - bowls);
+}
+
+/** Spout, tap, each handle, sprayer: pieces that the stream goes round. */
+export function fittings(sink: Sink): number {
+  return 1 + sink.tap.handles + (sink.tap.sprayer ? 1 : 0);
+}
+
+function sinkPieces(sink: Sink): readonly PourPiece[] {
+  const angle = contactDeg(sink.material);
+  const floor = sink.bowls.reduce((sum, { lengthM, widthM }) => sum + lengthM * widthM, 0);
+  const walls = sink.bowls.reduce(
+    (sum, { lengthM, widthM, depthM }) => sum + 2 * (lengthM + widthM) * depthM,
+    0,
+  );
+  const rim = sink.bowls.reduce((sum, { lengthM, widthM }) => sum + 2 * (lengthM + widthM), 0);
+  const deck = deckM2(sink);
+  return [
+    { kind: 'fitting', count: fittings(sink) },
+    ...(deck > 0 ? [{ kind: 'level', areaM2: deck, contactDeg: angle } as const] : []),
+    { kind: 'edge', lengthM: rim },
+    { kind: 'upright', areaM2: walls, contactDeg: angle },
+    { kind: 'level', areaM2: floor, contactDeg: angle },
+  ];
+}
+
+function piecesOf(fixture: Poured): readonly PourPiece[] {
+  switch (fixture.kind) {
+    case 'counter':
+      return counterPieces(fixture);
+    case 'table':
+      return tablePieces(fixture);
+    case 'sink':
+      return sinkPieces(fixture);
+  }
+}
+
+/** Litres of one piece alone. */
+export function pieceL(piece: PourPiece, filledL: number): number {
+  return pourDemand({ pieces: [piece], usableKettleL: filledL }).litres.typical;
+}
+
+/**
+ * Boiling water for one fixture.
+ * @param filledL what a kettle is filled with, L
+ * @throws OutOfRangeError
+ */
+export function reckonPour(fixture: Poured, filledL: number): PourReckoned {
+  const pieces = piecesOf(fixture);
+  const { litres, kettles, pourS, swathM } = pourDemand({ pieces, usableKettleL: filledL });
+  return {
+    litres,
+    kettles,
+    pourS,
+    laneM: swathM.typical * (1 - ORDINARY_HAND.overlapShare),
+    handSpeedMS: ORDINARY_HAND.handSpeedMS.typical,
+    usableL: filledL * (1 - ORDINARY_HAND.lossShare),
+    pieces,
+  };
+}
+
+export function sumBands(bands: readonly Band[]): Band {
+  return bands.reduce(addBands, { low: 0, typical: 0, high: 0 });
+}
