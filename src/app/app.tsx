@@ -23,7 +23,7 @@ export function App() {
           nowMs={shop.runs.nowMs()}
           lights={{ sound: shop.alarm.light(), wake: wakeLight(shop), writer: shop.mayWrite() }}
           trouble={shop.runs.trouble()}
-          refusal={shop.runs.refusal()}
+          refusal={shop.runs.notice()}
           theme={shop.theme.theme()}
           onTheme={shop.theme.toggle}
           send={(request) => void shop.runs.send(request)}

@@ -1,35 +1,39 @@
 import { createSignal } from 'solid-js';
-import {
-  decodeJournal,
-  encodeRecords,
-  exportJournal,
-  importJournal,
-  type JournalStore,
-  type RunEntry,
-} from '../../core/journal/index.ts';
+import { decodeJournal, type RunEntry } from '../../core/journal/index.ts';
 import type { Plan } from '../../core/plan/index.ts';
-import type { Fact, Readings, Request, RunView } from '../../core/run/index.ts';
+import type { Fact, Request, RunView } from '../../core/run/index.ts';
+import { exportRun, importRun } from './run-files.ts';
 import { RunSession, type SessionDeps, type SessionListener, type Trouble } from './run-session.ts';
 
 /** How long a refusal stays on the screen, ms. */
 const REFUSAL_SHOWN_MS = 8000;
+
+function words(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}
+
+/** A sentence for the person, shown for a while. */
+function createNotice() {
+  const [notice, setNotice] = createSignal<string>();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const tell = (message: string): void => {
+    setNotice(message);
+    clearTimeout(timer);
+    timer = setTimeout(() => setNotice(undefined), REFUSAL_SHOWN_MS);
+  };
+  return { notice, tell };
+}
 
 /** The runs on this tablet, and the one that is open. */
 export function createRunDesk(deps: SessionDeps) {
   const [runs, setRuns] = createSignal<readonly RunEntry[]>([]);
   const [view, setView] = createSignal<RunView>();
   const [trouble, setTrouble] = createSignal<Trouble>();
-  const [refusal, setRefusal] = createSignal<string>();
   const [nowMs, setNowMs] = createSignal(deps.readClocks().wallMs);
+  const { notice, tell } = createNotice();
   let session: RunSession | undefined;
-  let refusalTimer: ReturnType<typeof setTimeout> | undefined;
+  let opening: string | undefined;
 
-  /** A sentence for the person, for a while. */
-  const tell = (message: string) => {
-    setRefusal(message);
-    clearTimeout(refusalTimer);
-    refusalTimer = setTimeout(() => setRefusal(undefined), REFUSAL_SHOWN_MS);
-  };
   const listener: SessionListener = {
     onView: (next) => {
       setNowMs(deps.readClocks().wallMs);
@@ -38,44 +42,38 @@ export function createRunDesk(deps: SessionDeps) {
     onTrouble: setTrouble,
     onRefusal: ({ message }) => tell(message),
   };
-  const refresh = async () => {
+  const refresh = async (): Promise<void> => {
     setRuns(await deps.store.listRuns().catch(() => []));
   };
-  const asTrouble = (error: unknown) =>
-    setTrouble({
-      kind: 'storage',
-      message: error instanceof Error ? error.message : String(error),
-    });
+  /** Changes which run is open; a store that refuses is told, never swallowed. */
+  const change = async (to: () => Promise<RunSession>): Promise<void> => {
+    try {
+      await session?.leave();
+      session = await to();
+      await refresh();
+    } catch (error) {
+      setTrouble({ kind: 'storage', message: words(error) });
+    }
+  };
 
   return {
     runs,
     view,
     trouble,
-    refusal,
+    notice,
     nowMs,
     tell,
     refresh,
     openRun: () => runs().find((run) => !run.closed),
-    isOpen: () => session !== undefined && view()?.status !== 'closed',
+    isOpen: () => view() !== undefined && view()?.status !== 'closed',
     /** Begins a run of a plan; an open one must be closed first. */
-    async start(plan: Plan): Promise<void> {
-      try {
-        await session?.leave();
-        session = await RunSession.draft(plan, deps, listener);
-        await refresh();
-      } catch (error) {
-        asTrouble(error);
-      }
-    },
-    /** Opens a stored run as the one writer of it. */
+    start: (plan: Plan) => change(() => RunSession.draft(plan, deps, listener)),
+    /** Opens a stored run as the one writer of it; asking twice opens once. */
     async reopen(entry: RunEntry): Promise<void> {
-      if (session?.entry.id === entry.id) return;
-      try {
-        await session?.leave();
-        session = await RunSession.reopen(entry, deps, listener);
-      } catch (error) {
-        asTrouble(error);
-      }
+      if (session?.entry.id === entry.id || opening === entry.id) return;
+      opening = entry.id;
+      await change(() => RunSession.reopen(entry, deps, listener));
+      opening = undefined;
     },
     async send(request: Request): Promise<void> {
       await session?.send(request);
@@ -83,7 +81,6 @@ export function createRunDesk(deps: SessionDeps) {
     },
     tick: () => session?.tick(),
     heartbeat: () => session?.heartbeat(),
-    closing: () => session?.send({ kind: 'session-closed' }),
     facts: async (runId: string): Promise<readonly Fact[]> =>
       decodeJournal(await deps.store.readAll(runId)).facts,
     exportText: (runId: string): Promise<string> => exportRun(deps.store, runId),
@@ -92,35 +89,10 @@ export function createRunDesk(deps: SessionDeps) {
         await importRun(deps.store, text, deps.newId(), deps.readClocks());
         await refresh();
       } catch (error) {
-        tell(error instanceof Error ? error.message : String(error));
+        tell(words(error));
       }
     },
   };
 }
 
 export type RunDesk = ReturnType<typeof createRunDesk>;
-
-async function exportRun(store: JournalStore, runId: string): Promise<string> {
-  return exportJournal(await store.readAll(runId));
-}
-
-/** A run from another tablet, checked record by record, comes in under a new id. */
-async function importRun(
-  store: JournalStore,
-  text: string,
-  id: string,
-  now: Readings,
-): Promise<void> {
-  const file = importJournal(text);
-  if ('problem' in file) throw new Error(file.problem);
-  const { facts, problem } = decodeJournal(file.records);
-  const first = facts[0]?.body;
-  if (problem) throw new Error(problem.message);
-  if (first?.kind !== 'drafted')
-    throw new Error('The file does not begin with a plan. Choose another.');
-  const closed = facts.some(({ body }) => body.kind === 'run-closed');
-  const entry: RunEntry = { id, name: first.plan.kitchen.name, openedWallMs: now.wallMs, closed };
-  const journal = await store.openRun(entry);
-  await journal.append(encodeRecords(facts));
-  await journal.close();
-}

@@ -1,5 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { RunSession, type SessionListener, type Trouble } from '../../../src/app/state/run-session.ts';
+import {
+  RunSession,
+  type SessionListener,
+  type Trouble,
+} from '../../../src/app/state/run-session.ts';
 import type { RunView } from '../../../src/core/run/index.ts';
 import { smallPlan } from '../../core/run/fixtures.ts';
 import { BUILT_MS, NEW_YEAR_MS } from '../../core/run/tablet.ts';

@@ -77,7 +77,10 @@ export function lumpPath(body: Lump, fromC: number, toC: number): readonly LumpP
   let timeS = 0;
   let tempC = fromC;
   for (let i = 0; i < MOST_STEPS; i += 1) {
-    const dt = Math.min(STEP_K, Math.abs(toC - fromC) / 50) / Math.abs(slope(tempC));
+    const smallK = Math.min(STEP_K, Math.abs(toC - fromC) / 50);
+    // Near the steady temperature the slope vanishes; the step may not outgrow the time constant.
+    const perS = (slope(tempC - 1) - slope(tempC + 1)) / 2;
+    const dt = Math.min(smallK / Math.abs(slope(tempC)), perS > 0 ? 0.5 / perS : Number.POSITIVE_INFINITY);
     const next = step(slope, tempC, dt);
     if ((next - toC) * direction >= 0) {
       points.push({ timeS: timeS + (dt * (toC - tempC)) / (next - tempC), tempC: toC });

@@ -26,7 +26,7 @@ export function surfaceAfter(of: SurfaceAfter): { readonly tempC: number } {
   const a = inRange('diffusivityM2S', of.diffusivityM2S, 1e-9, 1e-3);
   const x = inRange('depthM', of.depthM, 0, 10);
   const t = inRange('timeS', of.timeS, 0, 3.2e8);
-  if (t === 0) return { tempC: x === 0 || x > 0 ? of.bodyTempC : of.fluidTempC };
+  if (t === 0) return { tempC: of.bodyTempC };
   const eta = x / (2 * Math.sqrt(a * t));
   const beta = (h * Math.sqrt(a * t)) / k;
   // exp(hx/k + β²)·erfc(η + β) = exp(−η²)·erfcScaled(η + β): the exponents of the two cancel.

@@ -1,5 +1,7 @@
 import { inRange, type Band } from '../../quantity/index.ts';
-import { material } from '../tables/materials.ts';
+import { effusivity, material } from '../tables/materials.ts';
+import { water } from '../water/water.ts';
+import { contactTemp } from './contact-temp.ts';
 
 /**
  * Sudden difference of temperature at which a brittle body cracks, K: σ/(Eα)
@@ -24,15 +26,16 @@ export function shockLimit(of: {
   return { limitK: (strengthPa * (1 - poisson)) / (modulusPa * alpha) };
 }
 
-/** safe: below the low end; risky: within the band; cracks: above its typical value, or cold on hot within it. */
+/** Heated: safe to the typical limit, cracks above the high one. Cooled: safe to the low, cracks above the typical. */
 export type ShockVerdict = 'safe' | 'risky' | 'cracks';
 
 /**
- * Whether water of one temperature on a surface of another may crack it.
- * Cold water on a hot surface is worse: it puts the surface in tension, hot
- * water on a cold one in compression, so cooling is judged on the low end.
+ * Whether water of one temperature on a surface of another may crack it. Hot
+ * water on a cold surface puts it in compression and cannot move it further
+ * than the contact temperature at once. Cold water on a hot surface puts it in
+ * tension: the whole difference is taken, and the low end of the limit.
  * @throws OutOfRangeError
- * Source: shared/materials.json, shockK; whole difference taken as the worst case.
+ * Source: shared/materials.json, shockK; contact temperature of two thick bodies.
  */
 export function thermalShock(of: {
   readonly material: string;
@@ -40,11 +43,17 @@ export function thermalShock(of: {
   readonly waterC: number;
 }): { readonly differenceK: number; readonly limitK: Band | null; readonly verdict: ShockVerdict } {
   inRange('surfaceC', of.surfaceC, -30, 900);
-  inRange('waterC', of.waterC, 0, 110);
-  const { shockK } = material(of.material);
-  const differenceK = Math.abs(of.waterC - of.surfaceC);
-  if (shockK === null) return { differenceK, limitK: null, verdict: 'safe' };
   const cooling = of.waterC < of.surfaceC;
+  const { densityKgM3, heatCapacityJKgK, conductivityWMK } = water({ tempC: of.waterC });
+  const touchC = contactTemp({
+    hotTempC: of.waterC,
+    hotEffusivity: Math.sqrt(conductivityWMK * densityKgM3 * heatCapacityJKgK),
+    bodyTempC: of.surfaceC,
+    bodyEffusivity: effusivity(of.material),
+  }).tempC;
+  const differenceK = cooling ? of.surfaceC - of.waterC : touchC - of.surfaceC;
+  const { shockK } = material(of.material);
+  if (shockK === null) return { differenceK, limitK: null, verdict: 'safe' };
   const cracksAboveK = cooling ? shockK.typical : shockK.high;
   const safeToK = cooling ? shockK.low : shockK.typical;
   const verdict = differenceK > cracksAboveK ? 'cracks' : differenceK > safeToK ? 'risky' : 'safe';
