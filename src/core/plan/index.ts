@@ -1,1 +1,2 @@
+export { buildPlan, type PlanOptions } from './build-plan.ts';
 export type * from './types.ts';

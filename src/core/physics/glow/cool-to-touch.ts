@@ -14,6 +14,8 @@ export type CoolInput = GlowInput & {
   readonly material?: string;
   /** Length of the touch it must be safe for. */
   readonly contactS?: number;
+  /** The temperature itself, instead of material and length. */
+  readonly touchC?: number;
 };
 
 /** The body that stays hot: with a named burner its grate or glass, not the tips that glowed. */
@@ -46,10 +48,9 @@ export function coolToTouch(of: CoolInput): {
   const { body, fromC } = hotBody(of);
   inRange('fromC', fromC, -30, 1300);
   const kind = of.material ?? (of.burner === undefined ? 'metal' : burnerRow(of.burner).after.kind);
-  const { touchC } = touchThreshold({
-    material: kind,
-    contactS: of.contactS ?? CONSUMER_CONTACT_S,
-  });
+  const contactS = of.contactS ?? CONSUMER_CONTACT_S;
+  const touchC = of.touchC ?? touchThreshold({ material: kind, contactS }).touchC;
+  inRange('touchC', touchC, 20, 400);
   if (fromC <= touchC) return { timeS: 0, touchC, fromC };
   const timeS = lumpSeconds(body, fromC, touchC);
   if (timeS === undefined) {

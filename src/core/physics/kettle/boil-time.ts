@@ -1,4 +1,4 @@
-import { band, inRange, OutOfRangeError, type Band } from '../../quantity/index.ts';
+import { band, exactly, inRange, OutOfRangeError, type Band } from '../../quantity/index.ts';
 import { JOULES_KWH, LATENT_HEAT_JKG, SECONDS_MIN, USUAL_ROOM_C } from '../constants.ts';
 import { boilingTemp } from '../water/boiling-temp.ts';
 import { water } from '../water/water.ts';
@@ -23,12 +23,14 @@ export type Boil = {
   /** Heat lost through body and lid for each kelvin above the room, W/K. */
   readonly lossWK: number;
   /** Share of the power that reaches water and body: 1 for an immersed element, the hob's for a stove kettle. */
-  readonly efficiency?: number;
+  readonly efficiency?: number | Band;
   readonly roomC?: number;
 };
 
+type Checked = Omit<Boil, 'efficiency'> & { readonly efficiency: Band; readonly roomC: number };
+
 export type BoilResult = {
-  /** From switching on to boiling; the band is the tolerance of the rating plate. */
+  /** From switching on to boiling; the band is the tolerance of the plate and of the efficiency. */
   readonly timeS: Band;
   /** Energy drawn, whether electricity or gas. */
   readonly energyKWh: number;
@@ -37,7 +39,7 @@ export type BoilResult = {
   readonly boilingC: number;
 };
 
-function checked(of: Boil): Required<Boil> {
+function checked(of: Boil): Checked {
   const boilingC = boilingTemp({ altitudeM: of.altitudeM }).tempC;
   inRange('volumeL', of.volumeL, 0.05, LARGEST_VESSEL_L);
   inRange('ratedW', of.ratedW, 100, 40_000);
@@ -46,13 +48,16 @@ function checked(of: Boil): Required<Boil> {
   inRange('startC', of.startC, 0, boilingC);
   inRange('bodyWaterL', of.bodyWaterL, 0, LARGEST_VESSEL_L);
   inRange('lossWK', of.lossWK, 0, 50);
-  const efficiency = inRange('efficiency', of.efficiency ?? 1, 0.05, 1);
+  const share = of.efficiency ?? 1;
+  const efficiency = typeof share === 'number' ? exactly(share) : share;
+  inRange('efficiency', efficiency.low, 0.05, 1);
+  inRange('efficiency', efficiency.high, 0.05, 1);
   const roomC = inRange('roomC', of.roomC ?? USUAL_ROOM_C, -10, 50);
   return { ...of, efficiency, roomC };
 }
 
 /** Seconds to boiling with this much heat reaching the water; Infinity when losses win. */
-function secondsAt(of: Required<Boil>, heatW: number, boilingC: number): number {
+function secondsAt(of: Checked, heatW: number, boilingC: number): number {
   if (heatW <= of.lossWK * (boilingC - of.roomC)) return Number.POSITIVE_INFINITY;
   const massKg = waterMassKg(of.volumeL, of.startC, of.bodyWaterL);
   const secondsPerKelvin = (tempC: number) =>
@@ -70,10 +75,10 @@ export function boilTime(boil: Boil): BoilResult {
   const of = checked(boil);
   const boilingC = boilingTemp({ altitudeM: of.altitudeM }).tempC;
   const drawnW = of.ratedW * (of.supplyV / of.ratedV) ** 2;
-  const heatW = drawnW * of.efficiency;
-  const slowest = secondsAt(of, heatW * PLATE_LOW, boilingC);
+  const { efficiency } = of;
+  const slowest = secondsAt(of, drawnW * efficiency.low * PLATE_LOW, boilingC);
   if (!Number.isFinite(slowest)) {
-    const leastW = (of.lossWK * (boilingC - of.roomC)) / (PLATE_LOW * of.efficiency);
+    const leastW = (of.lossWK * (boilingC - of.roomC)) / (PLATE_LOW * efficiency.low);
     throw new OutOfRangeError(
       'ratedW',
       of.ratedW,
@@ -81,11 +86,12 @@ export function boilTime(boil: Boil): BoilResult {
       'It would never boil with this loss: use a stronger heater or a lid.',
     );
   }
-  const timeS = secondsAt(of, heatW, boilingC);
+  const timeS = secondsAt(of, drawnW * efficiency.typical, boilingC);
+  const quickest = secondsAt(of, drawnW * efficiency.high * PLATE_HIGH, boilingC);
   return {
-    timeS: band(secondsAt(of, heatW * PLATE_HIGH, boilingC), timeS, slowest),
+    timeS: band(quickest, timeS, slowest),
     energyKWh: (drawnW * timeS) / JOULES_KWH,
-    steamGMin: (heatW / LATENT_HEAT_JKG) * 1000 * SECONDS_MIN,
+    steamGMin: ((drawnW * efficiency.typical) / LATENT_HEAT_JKG) * 1000 * SECONDS_MIN,
     boilingC,
   };
 }

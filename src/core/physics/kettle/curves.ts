@@ -1,3 +1,4 @@
+import { USUAL_ROOM_C } from '../constants.ts';
 import type { CurvePoint } from '../curve.ts';
 import { boilTime, type Boil } from './boil-time.ts';
 import { kettleCooling, type Cooling } from './kettle-cooling.ts';
@@ -11,9 +12,11 @@ const POINTS = 60;
  */
 export function boilCurve(boil: Boil): readonly CurvePoint[] {
   const { timeS, boilingC } = boilTime(boil);
-  // Between losses and power the rise is nearly straight: an exponential with the same ends and slope.
-  const roomC = boil.roomC ?? boil.startC;
-  const heatW = boil.ratedW * (boil.supplyV / boil.ratedV) ** 2 * (boil.efficiency ?? 1);
+  const share = boil.efficiency ?? 1;
+  const efficiency = typeof share === 'number' ? share : share.typical;
+  const heatW = boil.ratedW * (boil.supplyV / boil.ratedV) ** 2 * efficiency;
+  const roomC = boil.roomC ?? USUAL_ROOM_C;
+  // With a steady loss the rise is an exponential towards where loss and heat balance.
   const ceilingC = boil.lossWK === 0 ? Number.POSITIVE_INFINITY : roomC + heatW / boil.lossWK;
   const at = (share: number) => {
     if (!Number.isFinite(ceilingC)) return boil.startC + (boilingC - boil.startC) * share;
@@ -34,7 +37,7 @@ export function kettleCoolingCurve(of: Cooling): readonly CurvePoint[] {
   const { boilingC } = kettleCooling(of);
   return Array.from({ length: POINTS + 1 }, (_, i) => {
     const dropK = (of.dropK * i) / POINTS;
-    const timeS = i === 0 ? 0 : kettleCooling({ ...of, dropK: Math.max(dropK, 0.1) }).timeS.typical;
+    const timeS = i === 0 ? 0 : kettleCooling({ ...of, dropK: Math.max(dropK, 0.1) }).timeS;
     return { timeS, tempC: boilingC - dropK };
   });
 }

@@ -1,10 +1,8 @@
-import { band, inRange, type Band } from '../../quantity/index.ts';
+import { inRange } from '../../quantity/index.ts';
 import { boilingTemp } from '../water/boiling-temp.ts';
 import { water } from '../water/water.ts';
 import { integrate, LARGEST_VESSEL_L, waterMassKg } from './heat-needed.ts';
 
-/** How far the guessed loss of a kettle may be from the real one; no published source. */
-const LOSS_SPREAD = 0.2;
 /** Body of a steel kettle as water, L; shared/appliances.json has the others. */
 const STEEL_BODY_WATER_L = 0.23;
 /** Cold tap water that the volume mark was read at, °C. */
@@ -23,13 +21,14 @@ export type Cooling = {
 };
 
 /**
- * How long a switched-off kettle stays within `dropK` of boiling. Use `low`
- * for an at-most clock: the losses are guesses until measured once.
+ * How long a switched-off kettle stays within `dropK` of boiling. For an
+ * at-most clock pass the high ends of the losses: they are guesses until
+ * measured once.
  * @throws OutOfRangeError
  * Source: lumped body with linear loss and steam; the loss coefficients are
  * common practice, no published source.
  */
-export function kettleCooling(of: Cooling): { readonly timeS: Band; readonly boilingC: number } {
+export function kettleCooling(of: Cooling): { readonly timeS: number; readonly boilingC: number } {
   const boilingC = boilingTemp({ altitudeM: of.altitudeM }).tempC;
   inRange('volumeL', of.volumeL, 0.05, LARGEST_VESSEL_L);
   inRange('lossWK', of.lossWK, 0.01, 50);
@@ -38,14 +37,8 @@ export function kettleCooling(of: Cooling): { readonly timeS: Band; readonly boi
   inRange('dropK', of.dropK, 0.1, boilingC - of.roomC - 1);
   const bodyWaterL = inRange('bodyWaterL', of.bodyWaterL ?? STEEL_BODY_WATER_L, 0, 50);
   const massKg = waterMassKg(of.volumeL, FILL_C, bodyWaterL);
-  const secondsWith = (factor: number) => {
-    const secondsPerKelvin = (tempC: number) =>
-      (massKg * water({ tempC }).heatCapacityJKgK) /
-      (factor * (of.lossWK * (tempC - of.roomC) + of.evaporationW));
-    return integrate(secondsPerKelvin, boilingC - of.dropK, boilingC);
-  };
-  return {
-    timeS: band(secondsWith(1 + LOSS_SPREAD), secondsWith(1), secondsWith(1 - LOSS_SPREAD)),
-    boilingC,
-  };
+  const secondsPerKelvin = (tempC: number) =>
+    (massKg * water({ tempC }).heatCapacityJKgK) /
+    (of.lossWK * (tempC - of.roomC) + of.evaporationW);
+  return { timeS: integrate(secondsPerKelvin, boilingC - of.dropK, boilingC), boilingC };
 }

@@ -36,7 +36,8 @@ export function checkLump(body: Lump): Lump {
 /** Heat lost at a temperature, W. */
 export function lostW(body: Lump, tempC: number): number {
   const wallsK = (body.wallsC ?? body.roomC) + ZERO_C_K;
-  const radiated = body.emissivity * STEFAN_BOLTZMANN_WM2K4 * ((tempC + ZERO_C_K) ** 4 - wallsK ** 4);
+  const radiated =
+    body.emissivity * STEFAN_BOLTZMANN_WM2K4 * ((tempC + ZERO_C_K) ** 4 - wallsK ** 4);
   return body.areaM2 * (body.filmWM2K * (tempC - body.roomC) + radiated);
 }
 
@@ -80,7 +81,10 @@ export function lumpPath(body: Lump, fromC: number, toC: number): readonly LumpP
     const smallK = Math.min(STEP_K, Math.abs(toC - fromC) / 50);
     // Near the steady temperature the slope vanishes; the step may not outgrow the time constant.
     const perS = (slope(tempC - 1) - slope(tempC + 1)) / 2;
-    const dt = Math.min(smallK / Math.abs(slope(tempC)), perS > 0 ? 0.5 / perS : Number.POSITIVE_INFINITY);
+    const dt = Math.min(
+      smallK / Math.abs(slope(tempC)),
+      perS > 0 ? 0.5 / perS : Number.POSITIVE_INFINITY,
+    );
     const next = step(slope, tempC, dt);
     if ((next - toC) * direction >= 0) {
       points.push({ timeS: timeS + (dt * (toC - tempC)) / (next - tempC), tempC: toC });

@@ -1,7 +1,7 @@
 import { ovenStages } from '../../physics/index.ts';
 import type { Oven } from '../../kitchen/index.ts';
 import { band, mapBand, type Band } from '../../quantity/index.ts';
-import { HIGHEST, NORMAL_CYCLE_MIN, touchC } from './tables.ts';
+import { HIGHEST, NORMAL_CYCLE, NORMAL_CYCLE_MIN, touchC } from './tables.ts';
 import { ROOM_C } from './vessels.ts';
 
 const S_MIN = 60;
@@ -28,17 +28,22 @@ const DUTY_SHARE = 0.6;
 const CYCLE_RANGE_MIN = [60, 480] as const;
 
 /** The self-clean cycle: the manual's length, else the usual. `heatS` is part of the cycle. */
-export function reckonSelfClean(oven: Oven): OvenReckoned {
+export function reckonSelfClean(oven: Oven): OvenReckoned & { readonly touchS: number } {
   const told = oven.cycleMin ?? NORMAL_CYCLE_MIN;
   const cycleMin = Math.min(Math.max(told, CYCLE_RANGE_MIN[0]), CYCLE_RANGE_MIN[1]);
   const { heatMin, coolMin } = ovenStages({ cycleMin, roomC: ROOM_C });
+  const { coolTauMin, cleanC, unlockC } = NORMAL_CYCLE;
+  // From the unlocking heat on, by Newton's law with the slow end of the oven's time constant.
+  const touchMin =
+    coolTauMin.high * Math.log((unlockC.typical - ROOM_C) / (touchC('metal') - ROOM_C));
   return {
     heatS: mapBand(heatMin, toS),
     holdS: toS(told),
     coolS: mapBand(coolMin, toS),
-    hotC: 0,
-    openC: 0,
+    hotC: cleanC.typical,
+    openC: unlockC.typical,
     dutyShare: DUTY_SHARE,
+    touchS: toS(touchMin),
   };
 }
 

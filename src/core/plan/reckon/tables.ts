@@ -55,7 +55,13 @@ export function touchC(kind: string): number {
   return row.tempC.low;
 }
 
-/** Usual self-clean cycle where the manual's length is not told, and the highest setting. */
-export const NORMAL_CYCLE_MIN: number =
-  appliances.cycles.find((one) => one.cycle === 'normal')?.cycleMin ?? 0;
+function normalCycle() {
+  const row = appliances.cycles.find((one) => one.cycle === 'normal');
+  if (!row) throw new RangeError('cycle is "normal"; allowed: a row of appliances. Add it.');
+  return row;
+}
+
+/** Usual self-clean cycle where the manual's length is not told. */
+export const NORMAL_CYCLE = normalCycle();
+export const NORMAL_CYCLE_MIN = NORMAL_CYCLE.cycleMin;
 export const HIGHEST = appliances.highest;

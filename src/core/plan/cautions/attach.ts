@@ -1,0 +1,95 @@
+import { citation } from '../../custom/index.ts';
+import type { About, Draft, Site } from '../draft.ts';
+import type { CautionText, Gate, Step } from '../types.ts';
+import { CAUTIONS, type CautionKind, type CautionRow, type Trigger } from './table.ts';
+
+const S_MIN = 60;
+
+function within<T>(list: readonly T[] | undefined, value: T | undefined): boolean {
+  return list === undefined || (value !== undefined && list.includes(value));
+}
+
+/** Does this trigger hold for that step? */
+export function triggers(on: Trigger, step: Step, about: About, site: Site): boolean {
+  const { fixture, burner, vessel, fuel, rests } = about;
+  const { household } = site.kitchen;
+  return (
+    on.steps.includes(step.kind) &&
+    within(on.fixtures, fixture?.kind) &&
+    within(on.materials, fixture && 'material' in fixture ? fixture.material : undefined) &&
+    within(on.surfaces, fixture?.kind === 'cooktop' ? fixture.surface : undefined) &&
+    within(on.burners, burner?.type) &&
+    within(on.vessels, vessel) &&
+    within(on.customs, household.custom) &&
+    (on.fuel === undefined || on.fuel === fuel) &&
+    (on.rests === undefined || on.rests === (rests ?? false)) &&
+    (on.hotRoom === undefined || on.hotRoom === site.room.hot) &&
+    (on.mostPeople === undefined || household.people <= on.mostPeople)
+  );
+}
+
+/** Ids of the cautions of one kind that a step must carry, in the order of the table. */
+export function cautionsFor(kind: CautionKind, step: Step, about: About, site: Site): string[] {
+  return CAUTIONS.filter(
+    (row) => row.kinds.includes(kind) && row.on.some((on) => triggers(on, step, about, site)),
+  ).map(({ id }) => id);
+}
+
+/** The step with its gates, its standing cautions and those that guard its end. */
+export function withCautions({ step, about }: Draft, site: Site): Step {
+  const of = (kind: CautionKind): string[] => cautionsFor(kind, step, about, site);
+  return {
+    ...step,
+    gates: [...step.gates, ...of('gate')],
+    standing: [...step.standing, ...of('standing'), ...of('clock')],
+    after: [...step.after, ...of('after')],
+  };
+}
+
+function gateOf(row: CautionRow): Gate {
+  return {
+    id: row.id,
+    kind: row.gateKind ?? 'caution',
+    signal: row.signal,
+    ask: row.ask ?? row.say,
+    say: row.say,
+    scope: row.scope ?? 'step',
+    ...(row.lapsesMin !== undefined && { lapsesS: row.lapsesMin * S_MIN }),
+    trippedBy: row.trippedBy ?? [],
+    settleS: (row.settleMin ?? 0) * S_MIN,
+    makeSafe: row.makeSafe ?? '',
+  };
+}
+
+/** The gates that any of these steps names. */
+export function gatesOf(steps: readonly Step[]): readonly Gate[] {
+  const named = new Set(steps.flatMap(({ gates }) => gates));
+  return CAUTIONS.filter(({ id }) => named.has(id)).map(gateOf);
+}
+
+/** Cautions of the whole plan that belong to no single step. */
+export function planCautions(drafts: readonly Draft[], site: Site): readonly CautionRow[] {
+  return CAUTIONS.filter(
+    (row) =>
+      row.kinds.includes('plan') &&
+      drafts.some(({ step, about }) => row.on.some((on) => triggers(on, step, about, site))),
+  );
+}
+
+/** The words of every caution that these steps or the plan itself name. */
+export function cautionTexts(
+  steps: readonly Step[],
+  plan: readonly CautionRow[],
+): readonly CautionText[] {
+  const named = new Set([
+    ...steps.flatMap(({ gates, standing, after }) => [...gates, ...standing, ...after]),
+    ...plan.map(({ id }) => id),
+  ]);
+  return CAUTIONS.filter(({ id }) => named.has(id)).map(({ id, signal, hazard, say, source }) => ({
+    id,
+    signal,
+    hazard,
+    say,
+    source: citation(source),
+  }));
+}

@@ -1,0 +1,90 @@
+import type { Fixture } from '../kitchen/index.ts';
+import type { Draft, Site } from './draft.ts';
+import { isPoured, reckonPour, type PourReckoned } from './reckon/index.ts';
+import { byHandStep, steamStep } from './steps/by-hand.ts';
+import { needsRest } from './steps/clean.ts';
+import { glowId, glowSteps } from './steps/glow.ts';
+import { ovenId, ovenSteps } from './steps/oven.ts';
+import { KettleTurn, pourSteps } from './steps/pour.ts';
+
+/** What one fixture's pour takes, as planned. */
+export type PourTotal = PourReckoned & { readonly fixture: string; readonly planned: number };
+
+export type Purge = {
+  readonly drafts: readonly Draft[];
+  readonly pours: readonly PourTotal[];
+};
+
+/** Run-off goes down into the sink: tops first, then tables, the sinks last. */
+const POUR_ORDER: readonly Fixture['kind'][] = ['counter', 'table', 'sink'];
+
+function pourRank({ kind }: Fixture): number {
+  const at = POUR_ORDER.indexOf(kind);
+  return at === -1 ? POUR_ORDER.length : at;
+}
+
+/** All pours in their order, each fixture's after the one before it in the timetable. */
+function pourAll(site: Site, fixtures: readonly Fixture[]): Purge {
+  const turns = new KettleTurn(site);
+  const drafts: Draft[] = [];
+  const pours: PourTotal[] = [];
+  let before: string | undefined;
+  for (const fixture of fixtures) {
+    if (!isPoured(fixture)) continue;
+    const need = reckonPour(fixture, site.filledL);
+    const poured = pourSteps(site, fixture, need, turns);
+    const follows = before === undefined ? [] : [before];
+    // One fixture after the other: the first boil may not overtake the last pour of the one above.
+    drafts.push(
+      ...poured.drafts.map((one, at) =>
+        at === 0 ? { ...one, follows: [...one.follows, ...follows] } : one,
+      ),
+    );
+    pours.push({ ...need, fixture: fixture.id, planned: poured.kettles });
+    before = poured.drafts.at(-1)?.step.id;
+  }
+  return { drafts, pours };
+}
+
+/** An oven under a hob is cleaned out before the hob glows over it. */
+function afterOven(site: Site, cooktop: string, drafts: readonly Draft[]): readonly Draft[] {
+  const below = site.kitchen.fixtures.filter(
+    (one) =>
+      one.kind === 'oven' &&
+      one.sharesRangeWith === cooktop &&
+      site.choices.get(one.id)?.method.method === 'self-clean',
+  );
+  const follows = below.map(({ id }) => ovenId(id));
+  const first = new Set(
+    site.kitchen.fixtures.flatMap((one) =>
+      one.kind === 'cooktop' ? one.burners.map(({ id }) => glowId(id)) : [],
+    ),
+  );
+  return drafts.map((one) =>
+    first.has(one.step.id) ? { ...one, follows: [...one.follows, ...follows] } : one,
+  );
+}
+
+function heatOf(site: Site, fixture: Fixture): readonly Draft[] {
+  const method = site.choices.get(fixture.id)?.method.method;
+  if (method === undefined) return [];
+  if (fixture.kind === 'cooktop') {
+    const heated = glowSteps(site, fixture);
+    if (heated.length > 0) return afterOven(site, fixture.id, heated);
+  }
+  if (!needsRest(method)) return [];
+  if (method === 'pour' && isPoured(fixture)) return [];
+  if (fixture.kind === 'oven' && ['self-clean', 'light-heat', 'glow'].includes(method))
+    return ovenSteps(site, fixture);
+  return [method === 'steam' ? steamStep(site, fixture) : byHandStep(site, fixture)];
+}
+
+/** The purge of every fixture that has one. */
+export function purgeSteps(site: Site): Purge {
+  const heated = site.kitchen.fixtures.flatMap((fixture) => heatOf(site, fixture));
+  const poured = site.kitchen.fixtures
+    .filter((one) => site.choices.get(one.id)?.method.method === 'pour' && isPoured(one))
+    .toSorted((a, b) => pourRank(a) - pourRank(b));
+  const { drafts, pours } = pourAll(site, poured);
+  return { drafts: [...heated, ...drafts], pours };
+}

@@ -1,0 +1,156 @@
+import { citation } from '../../custom/index.ts';
+import type { Fixture } from '../../kitchen/index.ts';
+import { exactly } from '../../quantity/index.ts';
+import { circuitDemand } from '../demands.ts';
+import { draft, stage, type Draft, type Site } from '../draft.ts';
+import { handworkS } from '../work-times.ts';
+import { restId } from './clean.ts';
+
+const S_MIN = 60;
+/** The longer of the usual 10 to 20 minutes, where nothing says how long. */
+const LONGEST_STEAM_MIN = 20;
+const LONGEST_HEAT_MIN = 30;
+
+export function byHandId(fixture: string): string {
+  return `purge-${fixture}`;
+}
+
+function powerOf(site: Site, fixture: Fixture): Readonly<Record<string, number>> {
+  if (!('ratedW' in fixture) || fixture.ratedW === undefined) return {};
+  return circuitDemand(site.kitchen, fixture.circuit, fixture.ratedW);
+}
+
+/** Water boiled inside until everything is full of steam. */
+export function steamStep(site: Site, fixture: Fixture): Draft {
+  const choice = site.choices.get(fixture.id);
+  const minutes = choice?.method.minutes ?? LONGEST_STEAM_MIN;
+  return draft(
+    {
+      id: byHandId(fixture.id),
+      kind: 'steam',
+      phase: 'purge',
+      title: `Boil water inside for ${minutes} min: ${fixture.name}.`,
+      reason: choice?.method.reason ?? '',
+      stages: [
+        stage(
+          'start',
+          'Put a wide cup of water in, with a wooden stick standing in it, and switch it on.',
+          {
+            detail: [
+              'The stick lets it boil quietly: still water can leap out of the cup when it is moved.',
+            ],
+            say: 'It is on',
+            hazards: ['boiling-water'],
+            resumption: 'ask',
+            reviewAsk: 'Is it on now?',
+          },
+        ),
+        stage('steam', 'Let it fill with steam.', {
+          detail: [
+            'Top the water up before the cup is dry, and move the cup once to another place.',
+          ],
+          hazards: ['boiling-water'],
+          resumption: 'restart',
+          reviewAsk: 'Did it go on boiling?',
+          timers: [
+            {
+              id: 'hold',
+              role: 'hold',
+              purpose: 'unbroken',
+              lengthS: minutes * S_MIN,
+              label: 'Steam',
+            },
+          ],
+        }),
+        stage('open', 'Switch it off, open it away from you, and wipe it with cold water.', {
+          detail: ['Leave the cup for five minutes before you lift it.'],
+          say: 'Wiped',
+          hazards: ['boiling-water'],
+          resumption: 'ask',
+          reviewAsk: 'Is it off and wiped?',
+        }),
+      ],
+      durationS: {
+        low: handworkS('open').low + minutes * S_MIN,
+        typical: handworkS('open').typical + minutes * S_MIN,
+        high: handworkS('open').high + minutes * S_MIN,
+      },
+    },
+    {
+      fixture: fixture.id,
+      sources: choice ? [choice.method.source] : [],
+      needs: [{ step: restId(fixture.id) }],
+      demands: powerOf(site, fixture),
+      makeSafe: 'Switch it off and leave it shut.',
+    },
+    { fixture, fuel: 'electric' },
+  );
+}
+
+/** What a household's answer asks for that no other builder knows: heat or immersion by hand. */
+export function byHandStep(site: Site, fixture: Fixture): Draft {
+  const choice = site.choices.get(fixture.id);
+  const method = choice?.method.method;
+  const wet = method === 'immerse' || method === 'boil-over';
+  const minutes = choice?.method.minutes ?? LONGEST_HEAT_MIN;
+  const title = wet
+    ? `Immerse in boiling water, part by part: ${fixture.name}.`
+    : `Heat as your answer says, ${minutes} min: ${fixture.name}.`;
+  return draft(
+    {
+      id: byHandId(fixture.id),
+      kind: wet ? 'boil-over' : 'high-heat',
+      phase: 'purge',
+      title,
+      reason: choice?.method.reason ?? '',
+      stages: wet
+        ? [
+            stage('immerse', title, {
+              detail: [
+                'The water boils before and while each part is in it.',
+                'Every part wholly under.',
+              ],
+              say: 'All parts were in',
+              hazards: ['boiling-water'],
+              resumption: 'ask',
+              reviewAsk: 'Were all parts in the boiling water?',
+            }),
+            stage('cold', 'Rinse every part with cold water at once.', { say: 'Rinsed cold' }),
+          ]
+        : [
+            stage('hold', title, {
+              hazards: ['hot-surface'],
+              say: 'The time is over',
+              resumption: 'restart',
+              reviewAsk: 'Did the heat go on without a break?',
+              timers: [
+                {
+                  id: 'hold',
+                  role: 'hold',
+                  purpose: 'unbroken',
+                  lengthS: minutes * S_MIN,
+                  label: 'Heat',
+                },
+              ],
+            }),
+            stage('off', 'Turn the heat off and leave it untouched until it is cool.', {
+              hazards: ['hot-surface'],
+              say: 'It is off and cool',
+              resumption: 'ask',
+              reviewAsk: 'Is the heat off?',
+            }),
+          ],
+      durationS: wet
+        ? handworkS('by-hand')
+        : exactly(minutes * S_MIN + handworkS('by-hand').typical),
+    },
+    {
+      fixture: fixture.id,
+      sources: choice ? [choice.method.source, citation(site.custom.coldSource)] : [],
+      needs: [{ step: restId(fixture.id) }],
+      demands: powerOf(site, fixture),
+      makeSafe: 'Turn the heat off and keep everybody away from it.',
+    },
+    { fixture },
+  );
+}

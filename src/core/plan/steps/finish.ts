@@ -1,0 +1,94 @@
+import { citation } from '../../custom/index.ts';
+import type { Fixture } from '../../kitchen/index.ts';
+import { draft, stage, type Draft, type Site } from '../draft.ts';
+import type { Step } from '../types.ts';
+import { handworkS, surfaceM2 } from '../work-times.ts';
+import { cleanId } from './clean.ts';
+
+export function coverId(fixture: string): string {
+  return `cover-${fixture}`;
+}
+
+/** Steps that must be over before a fixture is covered: its last purge and every cool-down. */
+function lastOf(fixture: Fixture, drafts: readonly Draft[]): readonly string[] {
+  const own = drafts.map(({ step }) => step).filter((step) => step.fixture === fixture.id);
+  const hot = own.filter(({ phase }) => phase === 'purge' || phase === 'cool');
+  const needed = new Set(hot.flatMap(({ needs }) => needs.map(({ step }) => step)));
+  const last = hot.filter(({ id }) => !needed.has(id)).map(({ id }) => id);
+  return last.length > 0 ? last : [cleanId(fixture.id)];
+}
+
+/** Liner or cover of one fixture; none where the method asks for none. */
+export function coverSteps(
+  site: Site,
+  fixture: Fixture,
+  drafts: readonly Draft[],
+): readonly Draft[] {
+  const choice = site.choices.get(fixture.id);
+  if (!choice?.method.cover) return [];
+  const shelves = 'shelves' in fixture && fixture.shelves.length > 0;
+  const area = surfaceM2(fixture);
+  const title = `${choice.method.method === 'line' ? 'Line' : 'Cover'}: ${fixture.name}.`;
+  const size = area > 0 ? ` About ${Number(area.toFixed(1))} m².` : '';
+  return [
+    draft(
+      {
+        id: coverId(fixture.id),
+        kind: 'cover',
+        phase: 'cover',
+        title,
+        reason: choice.method.reason,
+        stages: [
+          stage('cover', title, {
+            detail: [
+              `With ${choice.coverWith}.${size}`,
+              'Clean, dry and cold first; tape the edges so that nothing slips under.',
+            ],
+            say: 'It is covered',
+          }),
+        ],
+        durationS: handworkS(shelves ? 'line' : 'cover', fixture),
+      },
+      {
+        fixture: fixture.id,
+        sources: [choice.method.source],
+        needs: lastOf(fixture, drafts).map((step) => ({ step })),
+      },
+      { fixture },
+    ),
+  ];
+}
+
+const BELONGS: Readonly<Record<Fixture['designation'], string>> = {
+  meat: 'meat',
+  dairy: 'dairy',
+  pareve: 'pareve (neutral)',
+  undecided: 'not decided yet: decide now, and write it down',
+};
+
+/** One step at the end: what belongs to what. */
+export function markStep(site: Site, drafts: readonly Draft[]): Draft {
+  const needed = new Set(drafts.flatMap(({ step }) => step.needs.map(({ step: id }) => id)));
+  const ends: readonly Step[] = drafts.map(({ step }) => step).filter(({ id }) => !needed.has(id));
+  const title = 'Mark the meat, dairy and neutral places.';
+  return draft(
+    {
+      id: 'mark-kitchen',
+      kind: 'mark',
+      phase: 'mark',
+      title,
+      reason: 'So that nobody undoes the work by mistake.',
+      stages: [
+        stage('mark', title, {
+          detail: site.kitchen.fixtures.map((fixture) => {
+            const out = site.choices.get(fixture.id)?.method.method === 'not-purged';
+            return `${fixture.name}: ${out ? 'keep out of use until it has been asked about' : BELONGS[fixture.designation]}`;
+          }),
+          say: 'All is marked',
+        }),
+      ],
+      durationS: handworkS('mark'),
+    },
+    { sources: [citation('common-practice')], needs: ends.map(({ id }) => ({ step: id })) },
+  );
+}

@@ -1,0 +1,210 @@
+import { citation } from '../../custom/index.ts';
+import type { Burner, Cooktop } from '../../kitchen/index.ts';
+import { addBands, exactly } from '../../quantity/index.ts';
+import { burnerDemand } from '../demands.ts';
+import { draft, stage, type Draft, type Site } from '../draft.ts';
+import { isGas } from '../reckon/index.ts';
+import type { Hazard, Stage, TimerSpec } from '../types.ts';
+import { handworkS } from '../work-times.ts';
+import { restId } from './clean.ts';
+
+const S_MIN = 60;
+/** No glow after this many times the estimate is a fault: the household's hardware is not as told. */
+const LIMIT_FACTOR = 3;
+/** Look at a lit burner at least this often, s: common practice, no published source. */
+const LOOK_S = 10 * S_MIN;
+/** Shortest limit, s: a ribbon glows within seconds, and nobody looks that fast. */
+const LEAST_LIMIT_S = 2 * S_MIN;
+
+export function glowId(burner: string): string {
+  return `glow-${burner}`;
+}
+
+export function coolId(id: string): string {
+  return `cool-${id}`;
+}
+
+/** Back burners first: nobody then reaches over a hot one, neither to look at the back ones nor to light the front. */
+export function isBack(cooktop: Cooktop, burner: Burner): boolean {
+  if (/back|rear/i.test(burner.name)) return true;
+  if (/front/i.test(burner.name)) return false;
+  const middleM = cooktop.outline.reduce((sum, [, y]) => sum + y, 0) / cooktop.outline.length;
+  return burner.at[1] > middleM;
+}
+
+type GlowSite = {
+  readonly cooktop: Cooktop;
+  readonly burner: Burner;
+  readonly minutes: number;
+  readonly glows: boolean;
+  readonly notes: readonly string[];
+};
+
+function warmUpTimers(estimateS: number): readonly TimerSpec[] {
+  return [
+    {
+      id: 'expect',
+      role: 'estimate',
+      purpose: 'at-least',
+      lengthS: estimateS,
+      label: 'Glows about now',
+    },
+    {
+      id: 'limit',
+      role: 'limit',
+      purpose: 'at-most',
+      lengthS: Math.max(LEAST_LIMIT_S, LIMIT_FACTOR * estimateS),
+      label: 'It should have glowed by now',
+      fault: 'no-glow',
+    },
+  ];
+}
+
+function holdTimers(minutes: number): readonly TimerSpec[] {
+  return [
+    { id: 'hold', role: 'hold', purpose: 'unbroken', lengthS: minutes * S_MIN, label: 'Glow' },
+    {
+      id: 'look',
+      role: 'reminder',
+      purpose: 'at-most',
+      lengthS: LOOK_S,
+      label: 'Look at the burner',
+      repeats: true,
+    },
+  ];
+}
+
+function stagesOf(site: Site, of: GlowSite): readonly Stage[] {
+  const { burner, minutes } = of;
+  const hazards: readonly Hazard[] = [isGas(burner.type) ? 'flame' : 'element'];
+  const reckoned = site.burners.get(burner.id)?.reckoned;
+  const light = isGas(burner.type)
+    ? `Light the ${burner.name} burner on full flame.`
+    : `Turn the ${burner.name} burner to high.`;
+  return [
+    stage('light', light, {
+      detail: ['Hood on, nothing near it.'],
+      say: 'It is on',
+      hazards,
+      resumption: 'ask',
+      reviewAsk: 'Is the burner on now?',
+    }),
+    ...(of.glows
+      ? [
+          stage('warm-up', 'Watch it until it glows.', {
+            detail: [...(reckoned ? [reckoned.visible] : []), ...of.notes],
+            say: 'It glows',
+            hazards,
+            resumption: 'restart' as const,
+            reviewAsk: 'Did the burner stay on?',
+            timers: reckoned ? warmUpTimers(reckoned.glowS.typical) : [],
+          }),
+        ]
+      : []),
+    stage(
+      'hold',
+      of.glows ? 'Let it glow without a break.' : 'Keep it at its highest without a break.',
+      {
+        detail: ['Stay with it. If the flame or the power fails, the time begins again.'],
+        hazards,
+        resumption: 'restart',
+        reviewAsk: of.glows ? 'Did the burner keep glowing?' : 'Did the burner stay on?',
+        timers: holdTimers(minutes),
+      },
+    ),
+    stage('off', `Turn the ${burner.name} burner off.`, {
+      detail: ['Leave it untouched and dry.'],
+      say: 'It is off',
+      hazards,
+      resumption: 'ask',
+      reviewAsk: 'Is the burner off?',
+    }),
+  ];
+}
+
+function glowStep(site: Site, of: GlowSite, follows: readonly string[]): Draft {
+  const { cooktop, burner, minutes } = of;
+  const choice = site.choices.get(cooktop.id);
+  const reckoned = site.burners.get(burner.id)?.reckoned;
+  const warmS = of.glows && reckoned ? reckoned.glowS : exactly(0);
+  const hand = addBands(handworkS('light'), handworkS('off'));
+  return draft(
+    {
+      id: glowId(burner.id),
+      kind: of.glows ? 'glow' : 'high-heat',
+      phase: 'purge',
+      title: `${of.glows ? 'Bring to a glow' : 'Heat at the highest'}: ${burner.name} of ${cooktop.name}, ${minutes} min.`,
+      reason: choice?.method.reason ?? '',
+      stages: stagesOf(site, of),
+      durationS: addBands(addBands(hand, warmS), exactly(minutes * S_MIN)),
+    },
+    {
+      fixture: cooktop.id,
+      sources: choice ? [choice.method.source] : [],
+      needs: [{ step: restId(cooktop.id) }],
+      demands: burnerDemand(site, burner),
+      makeSafe: `Turn the ${burner.name} burner off.`,
+      picture: { kind: 'burner', cooktop: cooktop.id, burner: burner.id },
+    },
+    { fixture: cooktop, burner, fuel: isGas(burner.type) ? 'gas' : 'electric' },
+    follows,
+  );
+}
+
+/** The clock to "safe to touch", which begins by itself when the burner is off. */
+function burnerCool(site: Site, cooktop: Cooktop, burner: Burner): readonly Draft[] {
+  const reckoned = site.burners.get(burner.id)?.reckoned;
+  if (!reckoned) return [];
+  const title = `Let it cool untouched: ${burner.name} of ${cooktop.name}.`;
+  return [
+    draft(
+      {
+        id: coolId(burner.id),
+        kind: 'cool',
+        phase: 'cool',
+        title,
+        reason: 'It burns the hand long after the glow is gone.',
+        stages: [
+          stage('cool', title, {
+            hazards: ['hot-surface'],
+            timers: [
+              {
+                id: 'cool',
+                role: 'hold',
+                purpose: 'at-least',
+                lengthS: reckoned.coolS,
+                label: `Safe to touch: ${burner.name}`,
+              },
+            ],
+          }),
+        ],
+        durationS: exactly(reckoned.coolS),
+      },
+      {
+        fixture: cooktop.id,
+        sources: [citation('iso-13732-1')],
+        attention: 'none',
+        startsBy: 'chain',
+        needs: [{ step: glowId(burner.id) }],
+      },
+      { fixture: cooktop, burner, fuel: isGas(burner.type) ? 'gas' : 'electric' },
+    ),
+  ];
+}
+
+/** One step for each burner that is heated, back before front, each with its cool-down. */
+export function glowSteps(site: Site, cooktop: Cooktop): readonly Draft[] {
+  const heated = cooktop.burners.flatMap((burner) => {
+    const choice = site.burners.get(burner.id);
+    return choice && (choice.method === 'glow' || choice.method === 'light-heat') ? [choice] : [];
+  });
+  const back = heated.filter(({ burner }) => isBack(cooktop, burner));
+  const front = heated.filter(({ burner }) => !isBack(cooktop, burner));
+  const notes = site.choices.get(cooktop.id)?.notes ?? [];
+  return [...back, ...front].flatMap((choice) => {
+    const { burner, minutes, method } = choice;
+    const behind = front.includes(choice) ? back.map((one) => glowId(one.burner.id)) : [];
+    const of: GlowSite = { cooktop, burner, minutes, glows: method === 'glow', notes };
+    return [glowStep(site, of, behind), ...burnerCool(site, cooktop, burner)];
+  });
+}

@@ -1,0 +1,144 @@
+import { citation } from '../../custom/index.ts';
+import { addBands } from '../../quantity/index.ts';
+import { kettleDemand } from '../demands.ts';
+import { draft, stage, type About, type Draft, type Site } from '../draft.ts';
+import type { Kettle } from '../reckon/index.ts';
+import type { Need, Stage } from '../types.ts';
+import { handworkS } from '../work-times.ts';
+import { cleanId, restId, restStep } from './clean.ts';
+import { glowId } from './glow.ts';
+import { lastPreparation } from './prepare.ts';
+
+export function boilOverId(kettle: Kettle): string {
+  return `boil-over-${kettle.id}`;
+}
+
+export function aboutKettle(site: Site, kettle: Kettle): About {
+  const fuel = kettle.burner && site.boils.get(kettle.id)?.fuel;
+  return { vessel: kettle.vessel.kind, ...(fuel && { fuel }) };
+}
+
+/** A kettle on the stove stands on a burner that has been purged. */
+export function burnerNeed(site: Site, kettle: Kettle): readonly Need[] {
+  const { burner } = kettle;
+  const method = burner && site.burners.get(burner.id)?.method;
+  return burner && (method === 'glow' || method === 'light-heat')
+    ? [{ step: glowId(burner.id) }]
+    : [];
+}
+
+/** Boiling, watched: the estimate is a look, the person says when it boils. */
+export function boilStage(site: Site, kettle: Kettle, title: string): Stage {
+  const boil = site.boils.get(kettle.id);
+  return stage('boil', title, {
+    say: 'It boils',
+    hazards: ['boiling-water', ...(kettle.burner ? (['flame'] as const) : [])],
+    resumption: 'ask',
+    reviewAsk: 'Did the kettle come to a rolling boil, and is the water still hot?',
+    timers: boil
+      ? [
+          {
+            id: 'boil',
+            role: 'estimate',
+            purpose: 'at-least',
+            lengthS: boil.timeS.typical,
+            label: 'Boils about now',
+          },
+        ]
+      : [],
+  });
+}
+
+/** Over the rim: an electric kettle is never filled past its mark, so the water is led over it by hand. */
+function overStage(kettle: Kettle): Stage {
+  return kettle.burner
+    ? stage('over', 'Top it up to the brim and let it boil over the rim.', {
+        detail: ['Keep the flame clear of what runs over, then turn it off.'],
+        say: 'It ran over',
+        hazards: ['boiling-water', 'flame'],
+        resumption: 'ask',
+        reviewAsk: 'Did the boiling water run over the whole rim?',
+      })
+    : stage('over', 'Unplug it, then pour so that the water runs over the whole rim and spout.', {
+        detail: [
+          'Over a clean basin, turning it slowly. Never let water run onto its base or plug.',
+        ],
+        say: 'It ran over',
+        hazards: ['boiling-water'],
+        resumption: 'ask',
+        reviewAsk: 'Did the boiling water run over the whole rim?',
+      });
+}
+
+/** Clean, rest and boil-over of one kettle; none for a new one. */
+export function kettleSteps(site: Site, kettle: Kettle): readonly Draft[] {
+  const boil = site.boils.get(kettle.id);
+  if (kettle.toBuy || !boil) return [];
+  const cleaning = `Clean and descale: ${kettle.name}.`;
+  const title = `Purge the ${lower(kettle.name)} itself.`;
+  const handling = addBands(handworkS('carry'), handworkS('cold'));
+  return [
+    draft(
+      {
+        id: cleanId(kettle.id),
+        kind: 'clean',
+        phase: 'clean',
+        title: cleaning,
+        reason: 'Scale and grease would shield its walls.',
+        stages: [
+          stage('clean', cleaning, {
+            detail: ['Rinse it well, lid and spout too.'],
+            say: 'It is clean',
+          }),
+        ],
+        durationS: handworkS('kettle-clean'),
+      },
+      { sources: [citation('common-practice')], needs: [{ step: lastPreparation(site) }] },
+    ),
+    restStep(site, kettle.id, kettle.name),
+    draft(
+      {
+        id: boilOverId(kettle),
+        kind: 'boil-over',
+        phase: 'purge',
+        title,
+        reason:
+          'What purges must itself be kosher: boiling water in it and over its rim purges it (hagalah).',
+        stages: [
+          stage('fill', `Fill it to the mark (${litres(site.filledL)}) and switch it on.`, {
+            say: 'It is on',
+          }),
+          boilStage(site, kettle, 'Wait for a rolling boil.'),
+          overStage(kettle),
+          stage('cold', 'Empty it and rinse it with cold water.', { say: 'Rinsed cold' }),
+        ],
+        durationS: addBands(boil.timeS, handling),
+      },
+      {
+        sources: [citation(site.custom.kettleSource)],
+        needs: [{ step: restId(kettle.id) }, ...burnerNeed(site, kettle)],
+        demands: { hands: 1, ...kettleDemand(site, kettle) },
+        makeSafe: 'Switch the kettle off and put it down where nobody can knock it.',
+        picture: pictureOf(site, kettle),
+      },
+      aboutKettle(site, kettle),
+    ),
+  ];
+}
+
+export function pictureOf(site: Site, kettle: Kettle) {
+  return {
+    kind: 'kettle',
+    vessel: kettle.vessel.id,
+    litres: site.filledL,
+    maxFillL: kettle.vessel.maxFillL,
+  } as const;
+}
+
+export function lower(name: string): string {
+  return name.charAt(0).toLowerCase() + name.slice(1);
+}
+
+export function litres(value: number): string {
+  return `${Number(value.toFixed(1))} L`;
+}

@@ -1,0 +1,259 @@
+import { citation } from '../../custom/index.ts';
+import type { Oven } from '../../kitchen/index.ts';
+import { addBands, exactly } from '../../quantity/index.ts';
+import { circuitDemand, rangeResource } from '../demands.ts';
+import { draft, stage, type Draft, type Site } from '../draft.ts';
+import { reckonHighHeat, reckonSelfClean, type OvenReckoned } from '../reckon/index.ts';
+import type { Picture, Stage } from '../types.ts';
+import { handworkS } from '../work-times.ts';
+import { restId } from './clean.ts';
+import { coolId } from './glow.ts';
+
+const S_MIN = 60;
+/** Look at a heated oven at least this often, s: owners' manuals want it attended. */
+const LOOK_S = 60 * S_MIN;
+/** Where neither the custom nor an answer says how long, min: the longer of the usual one to two hours. */
+const LONGEST_HEAT_MIN = 120;
+
+export function ovenId(oven: string): string {
+  return `heat-${oven}`;
+}
+
+const LOOK = {
+  id: 'look',
+  role: 'reminder',
+  purpose: 'at-most',
+  lengthS: LOOK_S,
+  label: 'Is everything well with the oven?',
+  repeats: true,
+} as const;
+
+/** An oven under a hob locks it out: all its burners are taken. */
+function ovenDemand(site: Site, oven: Oven): Readonly<Record<string, number>> {
+  const top = site.kitchen.fixtures.find(({ id }) => id === oven.sharesRangeWith);
+  return {
+    ...(oven.heat === 'electric' && circuitDemand(site.kitchen, oven.circuit, oven.ratedW)),
+    ...(top?.kind === 'cooktop' && { [rangeResource(top.id)]: Math.max(1, top.burners.length) }),
+  };
+}
+
+function pictureOf(
+  stages: readonly (readonly [name: string, lengthS: number, tempC: number])[],
+): Picture {
+  return {
+    kind: 'oven',
+    stages: stages.map(([name, lengthS, tempC]) => ({ name, lengthS, tempC })),
+  };
+}
+
+function cleanStages(oven: Oven, reckoned: OvenReckoned): readonly Stage[] {
+  const racks = oven.racksStayInCycle
+    ? 'The racks stay in, as its manual allows.'
+    : 'The racks are out.';
+  return [
+    stage('start', `Close the door and start the full self-clean cycle of ${oven.name}.`, {
+      detail: [racks, 'The door locks by itself when it is hot.'],
+      say: 'It runs',
+      hazards: ['oven'],
+      resumption: 'ask',
+      reviewAsk: 'Does the cycle run now?',
+    }),
+    stage('cycle', 'Let the cycle run to its end.', {
+      detail: ['Stay home and awake. If the power fails, the cycle begins again.'],
+      hazards: ['oven'],
+      resumption: 'restart',
+      reviewAsk: 'Did the cycle run on without a break?',
+      timers: [
+        {
+          id: 'cycle',
+          role: 'hold',
+          purpose: 'unbroken',
+          lengthS: reckoned.holdS,
+          label: 'Self-clean cycle',
+        },
+        LOOK,
+      ],
+    }),
+    stage('cool', 'Leave the door shut until the lock opens.', {
+      detail: ['Do not force it.'],
+      hazards: ['oven'],
+      timers: [
+        {
+          id: 'unlock',
+          role: 'hold',
+          purpose: 'at-least',
+          lengthS: reckoned.coolS.typical,
+          label: 'The lock opens',
+        },
+      ],
+    }),
+    stage('open', 'See that the cycle has ended and the lock is open, then switch it off.', {
+      detail: ['It is still hot inside: leave it shut and dry.'],
+      say: 'It is off and unlocked',
+      hazards: ['oven'],
+      resumption: 'ask',
+      reviewAsk: 'Is the oven off and unlocked?',
+    }),
+  ];
+}
+
+/** One full self-clean cycle, from the start to the open lock. */
+function selfCleanStep(site: Site, oven: Oven): Draft {
+  const choice = site.choices.get(oven.id);
+  const reckoned = reckonSelfClean(oven);
+  const hand = addBands(handworkS('light'), handworkS('open'));
+  return draft(
+    {
+      id: ovenId(oven.id),
+      kind: 'self-clean',
+      phase: 'purge',
+      title: `Run one full self-clean cycle: ${oven.name}.`,
+      reason: choice?.method.reason ?? '',
+      stages: cleanStages(oven, reckoned),
+      durationS: addBands(addBands(hand, exactly(reckoned.holdS)), reckoned.coolS),
+    },
+    {
+      fixture: oven.id,
+      sources: choice ? [choice.method.source] : [],
+      needs: [{ step: restId(oven.id) }],
+      demands: ovenDemand(site, oven),
+      makeSafe: 'Keep the door shut and turn the oven off at its control or its breaker.',
+      picture: pictureOf([
+        ['Heat', reckoned.heatS.typical, reckoned.hotC],
+        ['Hold', reckoned.holdS - reckoned.heatS.typical, reckoned.hotC],
+        ['Cool, locked', reckoned.coolS.typical, reckoned.openC],
+      ]),
+    },
+    { fixture: oven, fuel: oven.heat },
+  );
+}
+
+function heatStages(oven: Oven, reckoned: OvenReckoned): readonly Stage[] {
+  return [
+    stage('start', `Turn ${oven.name} to its highest setting, door shut.`, {
+      detail: ['Racks in, clean and dry. If it has a broiler, use it for the last minutes.'],
+      say: 'It is on',
+      hazards: ['oven'],
+      resumption: 'ask',
+      reviewAsk: 'Is the oven on now?',
+    }),
+    stage('heat-up', 'Wait until it has reached its highest heat.', {
+      say: 'It is at its highest',
+      hazards: ['oven'],
+      resumption: 'restart',
+      reviewAsk: 'Did the oven stay on?',
+      timers: [
+        {
+          id: 'expect',
+          role: 'estimate',
+          purpose: 'at-least',
+          lengthS: reckoned.heatS.typical,
+          label: 'At its highest about now',
+        },
+      ],
+    }),
+    stage('hold', 'Keep it at its highest without a break.', {
+      detail: ['If the power or the flame fails, the time begins again.'],
+      hazards: ['oven'],
+      resumption: 'restart',
+      reviewAsk: 'Did the oven stay on without a break?',
+      timers: [
+        {
+          id: 'hold',
+          role: 'hold',
+          purpose: 'unbroken',
+          lengthS: reckoned.holdS,
+          label: 'Highest heat',
+        },
+        LOOK,
+      ],
+    }),
+    stage('off', `Turn ${oven.name} off and leave the door shut.`, {
+      say: 'It is off',
+      hazards: ['oven'],
+      resumption: 'ask',
+      reviewAsk: 'Is the oven off?',
+    }),
+  ];
+}
+
+function highHeatSteps(site: Site, oven: Oven): readonly Draft[] {
+  const choice = site.choices.get(oven.id);
+  const minutes = choice?.method.minutes ?? LONGEST_HEAT_MIN;
+  const reckoned = reckonHighHeat(minutes);
+  const hand = addBands(handworkS('light'), handworkS('off'));
+  const cooling = `Let it cool untouched: ${oven.name}.`;
+  return [
+    draft(
+      {
+        id: ovenId(oven.id),
+        kind: 'high-heat',
+        phase: 'purge',
+        title: `Heat at the highest setting for ${minutes} min: ${oven.name}.`,
+        reason: choice?.method.reason ?? '',
+        stages: heatStages(oven, reckoned),
+        durationS: addBands(addBands(hand, reckoned.heatS), exactly(reckoned.holdS)),
+      },
+      {
+        fixture: oven.id,
+        sources: choice ? [choice.method.source] : [],
+        needs: [{ step: restId(oven.id) }],
+        demands: ovenDemand(site, oven),
+        makeSafe: 'Turn the oven off and keep its door shut.',
+        picture: pictureOf([
+          ['Heat', reckoned.heatS.typical, reckoned.hotC],
+          ['Hold', reckoned.holdS, reckoned.hotC],
+          ['Cool', reckoned.coolS.typical, reckoned.openC],
+        ]),
+      },
+      { fixture: oven, fuel: oven.heat },
+    ),
+    ovenCool(oven, cooling, reckoned.coolS.high),
+  ];
+}
+
+function ovenCool(oven: Oven, title: string, lengthS: number): Draft {
+  return draft(
+    {
+      id: coolId(oven.id),
+      kind: 'cool',
+      phase: 'cool',
+      title,
+      reason: 'It burns the hand long after it is off.',
+      stages: [
+        stage('cool', title, {
+          hazards: ['hot-surface'],
+          timers: [
+            {
+              id: 'cool',
+              role: 'hold',
+              purpose: 'at-least',
+              lengthS,
+              label: `Safe to touch: ${oven.name}`,
+            },
+          ],
+        }),
+      ],
+      durationS: exactly(lengthS),
+    },
+    {
+      fixture: oven.id,
+      sources: [citation('iso-13732-1')],
+      attention: 'none',
+      startsBy: 'chain',
+      needs: [{ step: ovenId(oven.id) }],
+    },
+    { fixture: oven, fuel: oven.heat },
+  );
+}
+
+/** The heat of an oven by its method, and its cool-down. */
+export function ovenSteps(site: Site, oven: Oven): readonly Draft[] {
+  const method = site.choices.get(oven.id)?.method.method;
+  if (method !== 'self-clean') return highHeatSteps(site, oven);
+  const { touchS } = reckonSelfClean(oven);
+  return [
+    selfCleanStep(site, oven),
+    ovenCool(oven, `Let it cool untouched: ${oven.name}.`, touchS),
+  ];
+}

@@ -1,0 +1,211 @@
+import { citation } from '../../custom/index.ts';
+import type { Fixture } from '../../kitchen/index.ts';
+import { addBands, mapBand, type Band } from '../../quantity/index.ts';
+import { kettleDemand, vesselResource } from '../demands.ts';
+import { draft, stage, type Draft, type Site } from '../draft.ts';
+import { kettlePours, type KettlePour } from '../pouring.ts';
+import type { Kettle, PourReckoned } from '../reckon/index.ts';
+import type { Need, Stage } from '../types.ts';
+import { handworkS } from '../work-times.ts';
+import { restId } from './clean.ts';
+import {
+  aboutKettle,
+  boilOverId,
+  boilStage,
+  burnerNeed,
+  litres,
+  lower,
+  pictureOf,
+} from './kettles.ts';
+
+/** Cold water is asked for again after this, s: custom says at once. */
+const COLD_REMIND_S = 60;
+
+export function boilId(fixture: string, kettle: number): string {
+  return `boil-${fixture}-${kettle}`;
+}
+
+export function pourId(fixture: string, kettle: number): string {
+  return `pour-${fixture}-${kettle}`;
+}
+
+/** Which kettle pours next: the one that is ready first, by boiling times alone. */
+export class KettleTurn {
+  readonly #freeS = new Map<string, number>();
+  readonly #site: Site;
+
+  constructor(site: Site) {
+    this.#site = site;
+  }
+
+  next(): Kettle {
+    const readyS = (kettle: Kettle): number =>
+      (this.#freeS.get(kettle.id) ?? 0) + (this.#site.boils.get(kettle.id)?.timeS.typical ?? 0);
+    const kettle = this.#site.kettles.toSorted((a, b) => readyS(a) - readyS(b))[0];
+    if (!kettle) throw new RangeError('kettles is empty; allowed: one or more. Add a kettle.');
+    this.#freeS.set(kettle.id, readyS(kettle));
+    return kettle;
+  }
+}
+
+type Turn = {
+  readonly site: Site;
+  readonly fixture: Fixture;
+  readonly pour: KettlePour;
+  readonly of: number;
+  readonly kettle: Kettle;
+  readonly pourS: Band;
+  /** The pour of this fixture for which the same kettle was used before. */
+  readonly lastWithKettle?: string;
+};
+
+function boilDraft(turn: Turn): Draft {
+  const { site, fixture, pour, kettle, of } = turn;
+  const boil = site.boils.get(kettle.id);
+  const needs: Need[] = [
+    { step: restId(fixture.id) },
+    ...(kettle.toBuy ? [] : [{ step: boilOverId(kettle) }]),
+    ...burnerNeed(site, kettle),
+    ...(turn.lastWithKettle === undefined ? [] : [{ step: turn.lastWithKettle }]),
+  ];
+  return draft(
+    {
+      id: boilId(fixture.id, pour.kettle),
+      kind: 'boil',
+      phase: 'purge',
+      title: `Boil kettle ${pour.kettle} of ${of} for ${fixture.name}: ${lower(kettle.name)}.`,
+      reason: 'It is poured from the vessel that was on the fire (kli rishon), at a rolling boil.',
+      stages: [
+        stage(
+          'fill',
+          `Fill the ${lower(kettle.name)} to ${litres(site.filledL)} and switch it on.`,
+          {
+            detail: ['Never past the mark.'],
+            say: 'It is on',
+          },
+        ),
+        boilStage(site, kettle, `Wait for a rolling boil, ${site.boilingC.toFixed(1)} °C here.`),
+      ],
+      durationS: addBands(boil?.timeS ?? { low: 0, typical: 0, high: 0 }, handworkS('light')),
+    },
+    {
+      fixture: fixture.id,
+      sources: [citation('oc-451-6')],
+      needs,
+      demands: kettleDemand(site, kettle),
+      makeSafe: `Switch the ${lower(kettle.name)} off and leave it where nobody can knock it.`,
+      picture: pictureOf(site, kettle),
+    },
+    { ...aboutKettle(site, kettle), fixture },
+  );
+}
+
+function wayLines(fixture: Fixture, pour: KettlePour): readonly string[] {
+  if (pour.parts.length > 0) return pour.parts;
+  return fixture.kind === 'counter'
+    ? ['From the back edge to the front, lane by lane; let the water run down the front.']
+    : ['From the far edge to the near one, lane by lane.'];
+}
+
+function pourStages(turn: Turn): readonly Stage[] {
+  const { site, fixture, pour, of } = turn;
+  return [
+    stage(
+      'pour',
+      `Pour kettle ${pour.kettle} of ${of} over ${fixture.name}: every spot reached by the stream.`,
+      {
+        detail: [...wayLines(fixture, pour), ...(site.choices.get(fixture.id)?.notes ?? [])],
+        say: 'Poured',
+        hazards: ['boiling-water'],
+        resumption: 'ask',
+        reviewAsk: 'Was this kettle poured to the end?',
+        timers: [
+          {
+            id: 'empty',
+            role: 'estimate',
+            purpose: 'at-least',
+            lengthS: turn.pourS.typical,
+            label: 'Empty about now',
+          },
+        ],
+      },
+    ),
+    stage('cold', 'Pour cold water over the same place at once.', {
+      detail: ['Only where the boiling water went.'],
+      say: 'Cold water poured',
+      resumption: 'ask',
+      reviewAsk: 'Was cold water poured over it?',
+      timers: [
+        {
+          id: 'cold',
+          role: 'reminder',
+          purpose: 'at-most',
+          lengthS: COLD_REMIND_S,
+          label: 'Cold water now',
+          repeats: true,
+        },
+      ],
+    }),
+  ];
+}
+
+function pourDraft(turn: Turn): Draft {
+  const { site, fixture, pour, kettle, of } = turn;
+  const choice = site.choices.get(fixture.id);
+  const waitS = site.boils.get(kettle.id)?.waitS ?? 0;
+  const before = pour.kettle > 1 ? [{ step: pourId(fixture.id, pour.kettle - 1) }] : [];
+  return draft(
+    {
+      id: pourId(fixture.id, pour.kettle),
+      kind: 'pour',
+      phase: 'purge',
+      title: `Pour kettle ${pour.kettle} of ${of} over ${fixture.name}.`,
+      reason: choice?.method.reason ?? '',
+      stages: pourStages(turn),
+      durationS: addBands(addBands(handworkS('carry'), turn.pourS), handworkS('cold')),
+    },
+    {
+      fixture: fixture.id,
+      sources: [...(choice ? [choice.method.source] : []), citation(site.custom.coldSource)],
+      needs: [{ step: boilId(fixture.id, pour.kettle), withinS: Math.floor(waitS) }, ...before],
+      demands: { hands: 1, [vesselResource(kettle)]: 1 },
+      makeSafe: 'Put the kettle down where nobody can knock it.',
+      ...(pour.picture && { picture: pour.picture }),
+    },
+    { ...aboutKettle(site, kettle), fixture },
+  );
+}
+
+export type Poured = {
+  readonly drafts: readonly Draft[];
+  readonly kettles: number;
+};
+
+/** Boil and pour of every kettle of one fixture. */
+export function pourSteps(
+  site: Site,
+  fixture: Fixture,
+  need: PourReckoned,
+  turns: KettleTurn,
+): Poured {
+  const pours = kettlePours(fixture, need, site.filledL);
+  const last = new Map<string, string>();
+  const total = pours.reduce((sum, { litres: l }) => sum + l, 0);
+  const drafts = pours.flatMap((pour) => {
+    const kettle = turns.next();
+    const before = last.get(kettle.id);
+    last.set(kettle.id, pourId(fixture.id, pour.kettle));
+    const share = total > 0 ? pour.litres / total : 1 / pours.length;
+    const turn: Turn = {
+      site,
+      fixture,
+      pour,
+      of: pours.length,
+      kettle,
+      pourS: mapBand(need.pourS, (s) => s * share),
+      ...(before !== undefined && { lastWithKettle: before }),
+    };
+    return [boilDraft(turn), pourDraft(turn)];
+  });
+  return { drafts, kettles: pours.length };
+}

@@ -1,0 +1,35 @@
+import { citation } from '../../custom/index.ts';
+import { draft, stage, type Draft, type Site } from '../draft.ts';
+import { PREPARING, preparingS } from '../work-times.ts';
+
+export function prepareId(id: string): string {
+  return `prepare-${id}`;
+}
+
+/** What is done before anything is cleaned. Questions first: their answers may change the plan. */
+export function prepareSteps(site: Site): readonly Draft[] {
+  const asks = [...site.choices.values()].some(({ questions }) => questions.length > 0);
+  const rows = PREPARING.filter(({ id }) => id !== 'ask' || asks);
+  return rows.map((row, at) => {
+    const before = rows[at - 1];
+    return draft(
+      {
+        id: prepareId(row.id),
+        kind: 'prepare',
+        phase: 'prepare',
+        title: row.title,
+        reason: row.reason,
+        stages: [stage('do', row.title, { detail: row.detail, say: 'Done' })],
+        durationS: preparingS(row),
+      },
+      { sources: [citation(row.source)] },
+      {},
+      before ? [prepareId(before.id)] : [],
+    );
+  });
+}
+
+/** The last preparation: cleaning begins after it. */
+export function lastPreparation(site: Site): string {
+  return prepareSteps(site).at(-1)?.step.id ?? '';
+}

@@ -1,0 +1,71 @@
+import { mapBand, type Band } from '../quantity/index.ts';
+import type { Draft, Site } from './draft.ts';
+import type { PourTotal } from './purge.ts';
+import { isGas, reckonHighHeat, reckonSelfClean, sumBands } from './reckon/index.ts';
+import type { Totals } from './types.ts';
+
+const S_H = 3600;
+/** Cold water over a place for each litre of boiling water over it: common practice, no published source. */
+const COLD_PER_HOT = 1;
+
+/** Kettles as they are planned, with the reckoning's spread about them. */
+function kettlesBand({ kettles, planned }: PourTotal): Band {
+  return {
+    low: Math.min(kettles.low, planned),
+    typical: planned,
+    high: Math.max(kettles.high, planned),
+  };
+}
+
+type Energy = { electric: number; gas: number };
+
+function heatEnergy(site: Site): Energy {
+  const sum: Energy = { electric: 0, gas: 0 };
+  for (const { burner, method, minutes, reckoned } of site.burners.values()) {
+    if (method !== 'glow' && method !== 'light-heat') continue;
+    const litS = minutes * 60 + (reckoned?.glowS.typical ?? 0);
+    sum[isGas(burner.type) ? 'gas' : 'electric'] += (burner.ratedW / 1000) * (litS / S_H);
+  }
+  for (const fixture of site.kitchen.fixtures) {
+    const method = site.choices.get(fixture.id)?.method;
+    if (fixture.kind !== 'oven' || !method) continue;
+    const heat =
+      method.method === 'self-clean'
+        ? reckonSelfClean(fixture)
+        : method.method === 'light-heat' || method.method === 'glow'
+          ? reckonHighHeat(method.minutes ?? 0)
+          : undefined;
+    if (!heat) continue;
+    const onS = method.method === 'self-clean' ? heat.holdS : heat.heatS.typical + heat.holdS;
+    sum[fixture.heat] += (fixture.ratedW / 1000) * heat.dutyShare * (onS / S_H);
+  }
+  return sum;
+}
+
+/** Water, energy and hands of the whole plan. */
+export function totalsOf(
+  site: Site,
+  drafts: readonly Draft[],
+  pours: readonly PourTotal[],
+): Totals {
+  const sum = heatEnergy(site);
+  const boiled = drafts.filter(({ step }) => step.kind === 'boil' || step.kind === 'boil-over');
+  for (const { step } of boiled) {
+    const picture = step.picture;
+    if (picture?.kind !== 'kettle') continue;
+    const kettle = site.kettles.find((one) => step.demands[`vessel-${one.id}`] !== undefined);
+    const boil = kettle && site.boils.get(kettle.id);
+    if (boil) sum[boil.fuel] += boil.energyKWh;
+  }
+  const hotL = sumBands(pours.map(({ litres }) => litres));
+  return {
+    hotL,
+    coldL: mapBand(hotL, (litres) => litres * COLD_PER_HOT),
+    kettles: sumBands(pours.map(kettlesBand)),
+    electricityKWh: sum.electric,
+    gasKWh: sum.gas,
+    handsOnS: drafts
+      .filter(({ step }) => step.attention === 'hands')
+      .reduce((total, { step }) => total + step.durationS.typical, 0),
+  };
+}
