@@ -45,3 +45,30 @@ export function siteOf(kitchen: Kitchen): Site {
         : { atOnce: 1, ...reckonRoom(kitchen, 0, 0, 1) },
   };
 }
+
+/**
+ * What a step of a plan is about, read from the plan alone: its fixture, the
+ * burner of its picture, the vessel it holds.
+ */
+export function aboutStep(site: Site, step: Step): About {
+  const fixture = site.kitchen.fixtures.find(({ id }) => id === step.fixture);
+  const { picture } = step;
+  const burner = picture?.kind === 'burner' ? site.burners.get(picture.burner)?.burner : undefined;
+  const kettle = site.kettles.find((one) => step.demands[`vessel-${one.id}`] !== undefined);
+  const fuel = burner
+    ? fuelOfBurner(burner)
+    : kettle
+      ? kettle.burner && site.boils.get(kettle.id)?.fuel
+      : step.kind === 'steam'
+        ? 'electric'
+        : fixture && fuelOf(fixture);
+  const rests =
+    step.kind === 'clean' && fixture !== undefined && needsRest(site.choices.get(fixture.id)?.method.method ?? 'clean');
+  return {
+    ...(fixture && { fixture }),
+    ...(burner && { burner }),
+    ...(kettle && { vessel: kettle.vessel.kind }),
+    ...(fuel && { fuel }),
+    rests,
+  };
+}

@@ -1,0 +1,138 @@
+import {
+  burnerTypes,
+  burnTime,
+  circuitLoad,
+  coolToTouch,
+  draperPoint,
+  glowTime,
+  luminance,
+  ovenStages,
+  touchThreshold,
+} from '../../core/physics/index.ts';
+import { number, optional, type Model, type ModelInput, type Values } from './model.ts';
+import { physicsSources } from './sources.ts';
+
+/** Values were checked against the inputs of the model, so the shapes fit. */
+function as<T>(values: Values): T {
+  return values as T;
+}
+
+const BURNER: readonly ModelInput[] = [
+  {
+    name: 'burner',
+    kind: 'text',
+    unit: 'id of the catalogue',
+    optional: true,
+    about: `${burnerTypes().join(', ')}; or the numbers of one body instead`,
+  },
+  optional(number('ratedW', 'W', [500, 12_000])),
+  optional(number('powerW', 'W', [0, 40_000])),
+  optional(number('areaM2', 'm²', [1e-6, 10])),
+  optional(number('emissivity', '1', [0, 1])),
+  optional(number('heatCapacityJK', 'J/K', [0.1, 1e6])),
+  optional(number('filmWM2K', 'W/(m² K)', [0, 5000])),
+  number('roomC', '°C', [-10, 50], 20),
+];
+
+export const HEAT_MODELS: readonly Model[] = [
+  {
+    name: 'glow-time',
+    about:
+      'Seconds from lighting to a glow: in twilight (low), at 525 °C, with the lamp on (high).',
+    inputs: BURNER,
+    results: { timeS: 's', steadyC: '°C', litC: '°C' },
+    sources: physicsSources('stefan-boltzmann', 'draper-point', 'burner-memory'),
+    evaluate: (values) => ({ ...glowTime(as(values)) }),
+  },
+  {
+    name: 'cool-to-touch',
+    about: 'Seconds from turning off until it may be touched for a minute.',
+    inputs: [
+      ...BURNER,
+      optional(number('fromC', '°C', [-30, 1300])),
+      {
+        name: 'material',
+        kind: 'text',
+        unit: 'id of a material, or metal, mineral, plastic, wood',
+        optional: true,
+      },
+      number('contactS', 's', [1, 28_800], 60),
+      optional(number('touchC', '°C', [20, 400])),
+    ],
+    results: { timeS: 's', touchC: '°C', fromC: '°C' },
+    sources: physicsSources('stefan-boltzmann', 'iso-13732-1', 'astm-c1055'),
+    evaluate: (values) => coolToTouch(as(values)),
+  },
+  {
+    name: 'glow-luminance',
+    about: 'Luminance of a glowing body.',
+    inputs: [number('tempC', '°C', [300, 3000]), number('emissivity', '1', [0.01, 1], 1)],
+    results: { luminanceCdM2: 'cd/m²' },
+    sources: physicsSources('wyman-2013'),
+    evaluate: (values) => luminance(as(values)),
+  },
+  {
+    name: 'draper-point',
+    about: 'Temperature at which a glow is seen in a room with this much light.',
+    inputs: [number('lux', 'lx', [0, 20_000])],
+    results: { tempC: '°C', luminanceCdM2: 'cd/m²' },
+    sources: physicsSources('draper-point', 'wyman-2013', 'common-practice'),
+    evaluate: (values) => draperPoint(as(values)),
+  },
+  {
+    name: 'oven-stages',
+    about:
+      'Stages of a self-clean cycle: by name, by its length (heating included), or by its hold.',
+    inputs: [
+      {
+        name: 'cycle',
+        kind: 'text',
+        unit: 'name',
+        choices: ['light', 'normal', 'heavy'],
+        optional: true,
+      },
+      optional(number('cycleMin', 'min', [60, 480])),
+      optional(number('holdMin', 'min', [10, 480])),
+      number('roomC', '°C', [-10, 50], 20),
+    ],
+    results: { heatMin: 'min', holdMin: 'min', coolMin: 'min', totalMin: 'min' },
+    sources: physicsSources('owners-manuals', 'common-practice'),
+    evaluate: (values) => ({ ...ovenStages(as(values)) }),
+  },
+  {
+    name: 'burn-time',
+    about: 'Seconds of hot water on adult skin to a burn.',
+    inputs: [number('tempC', '°C', [45, 60])],
+    results: { secondDegreeS: 's', thirdDegreeS: 's' },
+    sources: physicsSources('moritz-henriques'),
+    evaluate: (values) => burnTime(as(values)),
+  },
+  {
+    name: 'touch-threshold',
+    about: 'Temperature of a surface below which a touch of that length does not burn.',
+    inputs: [
+      {
+        name: 'material',
+        kind: 'text',
+        unit: 'id of a material, or metal, mineral, plastic, wood',
+      },
+      number('contactS', 's', [1, 28_800]),
+    ],
+    results: { touchC: '°C' },
+    sources: physicsSources('iso-13732-1'),
+    evaluate: (values) => touchThreshold(as(values)),
+  },
+  {
+    name: 'circuit-load',
+    about: 'What several loads draw from one circuit, and whether it bears them.',
+    inputs: [
+      number('supplyV', 'V', [90, 440]),
+      number('ratingA', 'A', [1, 125]),
+      { name: 'loadsW', kind: 'numbers', unit: 'W, with commas between', range: [0, 40_000] },
+      { name: 'continuous', kind: 'flag', unit: 'true or false', usual: false },
+    ],
+    results: { loadA: 'A', spareA: 'A', allowed: 'true or false' },
+    sources: physicsSources('nec-210'),
+    evaluate: (values) => circuitLoad(as(values)),
+  },
+];

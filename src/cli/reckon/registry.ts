@@ -1,0 +1,19 @@
+import { lanesReckoning } from './lanes.ts';
+import { HEAT_MODELS } from './models-heat.ts';
+import { ROOM_MODELS } from './models-room.ts';
+import { POUR_MODELS, SURFACE_MODELS } from './models-surface.ts';
+import { WATER_MODELS } from './models-water.ts';
+import type { FileModel, Model } from './model.ts';
+import { scheduleReckoning } from './schedule.ts';
+
+/** Models that answer `name=value` words. A new one is added to one of these lists, or as a list of its own. */
+export const MODELS: readonly Model[] = [
+  ...WATER_MODELS,
+  ...POUR_MODELS,
+  ...SURFACE_MODELS,
+  ...HEAT_MODELS,
+  ...ROOM_MODELS,
+];
+
+/** Solvers that take one file. */
+export const FILE_MODELS: readonly FileModel[] = [scheduleReckoning, lanesReckoning];

@@ -1,0 +1,12 @@
+import type { Plan } from '../types.ts';
+import { orderProblems } from './order.ts';
+import type { PlanProblem } from './problem.ts';
+import { stepProblems } from './steps.ts';
+import { wordProblems } from './words.ts';
+
+export type { PlanProblem } from './problem.ts';
+
+/** Everything that a plan may not have; empty: the plan holds. */
+export function checkPlan(plan: Plan): readonly PlanProblem[] {
+  return [...orderProblems(plan), ...stepProblems(plan), ...wordProblems(plan)];
+}

@@ -1,0 +1,26 @@
+/** Something a plan may not have, told for whoever mends the builder. */
+export type PlanProblem = {
+  readonly rule:
+    | 'ids'
+    | 'needs'
+    | 'cycle'
+    | 'gates'
+    | 'cautions'
+    | 'faults'
+    | 'stages'
+    | 'timers'
+    | 'cold'
+    | 'rest'
+    | 'make-safe'
+    | 'resources'
+    | 'timetable'
+    | 'methods'
+    | 'questions';
+  /** Ids of the steps (or of the fixture, gate, resource) it is about. */
+  readonly about: readonly string[];
+  readonly say: string;
+};
+
+export function problem(rule: PlanProblem['rule'], about: readonly string[], say: string): PlanProblem {
+  return { rule, about, say };
+}

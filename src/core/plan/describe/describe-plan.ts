@@ -1,0 +1,40 @@
+import type { Plan } from '../types.ts';
+import {
+  cautionLines,
+  gateLines,
+  headerLines,
+  methodLines,
+  questionLines,
+  shoppingLines,
+  totalsLines,
+} from './sections.ts';
+import { timetableLines, workLines } from './timetable.ts';
+import { CUSTOMS_DIFFER } from './words.ts';
+
+function section(title: string, lines: readonly string[]): readonly string[] {
+  return lines.length === 0 ? [] : ['', title, '-'.repeat(title.length), ...lines];
+}
+
+/**
+ * The plan as plain text, for a terminal or for print. Times are counted from
+ * the start of the job: "T+1 day 02:10".
+ */
+export function describePlan(plan: Plan): string {
+  return [
+    ...headerLines(plan),
+    '',
+    CUSTOMS_DIFFER,
+    ...section('Methods', methodLines(plan)),
+    ...section('Questions to ask', questionLines(plan)),
+    ...section('Before you start', plan.notices),
+    ...section('To buy and gather', shoppingLines(plan)),
+    ...section('Totals', totalsLines(plan)),
+    ...section('Timetable', timetableLines(plan)),
+    ...section('How it is done', workLines(plan)),
+    ...section('Confirmed before the work', gateLines(plan)),
+    ...section('Cautions', cautionLines(plan)),
+    '',
+    CUSTOMS_DIFFER,
+    '',
+  ].join('\n');
+}

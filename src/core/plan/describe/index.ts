@@ -1,0 +1,1 @@
+export { describePlan } from './describe-plan.ts';
