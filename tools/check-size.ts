@@ -61,6 +61,13 @@ if (process.argv[1]?.endsWith('check-size.ts')) {
   if (!existsSync(dist)) throw new Error('dist/ is missing: run "npm run build" first.');
   const { firstKb, offlineKb, files, ok } = measure(dist);
   for (const [file, kb] of files) console.log(`${kb.toFixed(1).padStart(8)} kB gzip  ${file}`);
+  const later = readdirSync(join(dist, 'assets')).filter((file) => file.startsWith('planner-'));
+  for (const file of later)
+    console.log(
+      `${gzipKb(join(dist, 'assets', file))
+        .toFixed(1)
+        .padStart(8)} kB gzip  assets/${file} (after the first load, for a new plan)`,
+    );
   console.log(
     `First load ${firstKb.toFixed(1)} kB gzip of ${FIRST_LOAD_KB}; offline cache ${offlineKb.toFixed(0)} kB of ${OFFLINE_KB}.`,
   );

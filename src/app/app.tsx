@@ -1,15 +1,20 @@
-import { Match, Show, Switch } from 'solid-js';
-import { LARGEST_FILE_BYTES } from '../core/kitchen/index.ts';
+import { lazy, Match, Show, Suspense, Switch } from 'solid-js';
 import { downloadText, pickTextFile } from '../host/files/index.ts';
 import { NoPlan, OpenRunBanner, UpdateBanner, WriterBanner } from './banners.tsx';
 import { DEMOS } from './kitchen/demos.ts';
 import { KitchenPlace } from './kitchen/kitchen-place.tsx';
-import { PlanPlace } from './plan/plan-place.tsx';
-import { RecordPlace } from './record/record-place.tsx';
 import type { WakeLight } from './run/lights.tsx';
 import { RunPlace } from './run/run-place.tsx';
 import { Shell } from './shell.tsx';
 import { createWorkshop, type Workshop } from './state/workshop.ts';
+
+// A run that is open needs neither: they come when their place is looked at.
+const PlanPlace = lazy(async () => ({
+  default: (await import('./plan/plan-place.tsx')).PlanPlace,
+}));
+const RecordPlace = lazy(async () => ({
+  default: (await import('./record/record-place.tsx')).RecordPlace,
+}));
 
 /** The four places over one workshop; a run takes the whole screen. */
 export function App() {
@@ -45,7 +50,8 @@ async function exportRun(shop: Workshop, id: string): Promise<void> {
   offer('run.glowpour.json', await shop.runs.exportText(id));
 }
 
-/** A three-day run is well below this. */
+/** A kitchen file may have a megabyte, a three-day run is well below twenty. */
+const LARGEST_KITCHEN_BYTES = 1_000_000;
 const LARGEST_RUN_BYTES = 20_000_000;
 
 function offer(name: string, text: string, type = 'application/json'): void {
@@ -59,9 +65,14 @@ async function importRun(shop: Workshop): Promise<void> {
 }
 
 async function openFile(shop: Workshop): Promise<void> {
-  const picked = await pickTextFile('.json', LARGEST_FILE_BYTES);
-  if (picked.kind === 'picked' && shop.kitchens.openText(picked.text)) shop.go({ place: 'plan' });
-  else if (picked.kind !== 'picked' && picked.kind !== 'none') shop.runs.tell(picked.message);
+  const picked = await pickTextFile('.json', LARGEST_KITCHEN_BYTES);
+  if (picked.kind === 'picked') {
+    if (await shop.kitchens.openText(picked.text)) shop.go({ place: 'plan' });
+  } else if (picked.kind !== 'none') shop.runs.tell(picked.message);
+}
+
+async function saveKitchen(shop: Workshop): Promise<void> {
+  offer('kitchen.kitchen.json', await shop.kitchens.fileText());
 }
 
 async function openDemo(shop: Workshop, id: string): Promise<void> {
@@ -97,40 +108,42 @@ function Places(props: { shop: Workshop }) {
       onTheme={shop.theme.toggle}
       banner={<Banners shop={shop} />}
     >
-      <Switch fallback={<NoPlan place={shop.route().place} />}>
-        <Match when={shop.route().place === 'kitchen'}>
-          <KitchenPlace
-            kitchen={shop.kitchens.kitchen()}
-            demos={DEMOS}
-            problems={shop.kitchens.problems()}
-            onDemo={(id) => void openDemo(shop, id)}
-            onOpenFile={() => void openFile(shop)}
-            onSaveFile={() => offer('kitchen.kitchen.json', shop.kitchens.fileText())}
-            onChange={shop.kitchens.put}
-            onPlan={() => shop.go({ place: 'plan' })}
-          />
-        </Match>
-        <Match when={shop.route().place === 'plan' && shop.kitchens.plan()}>
-          {(plan) => (
-            <PlanPlace
-              plan={plan()}
-              openRun={shop.runs.isOpen()}
-              onStart={() => void startRun(shop)}
+      <Suspense>
+        <Switch fallback={<NoPlan place={shop.route().place} />}>
+          <Match when={shop.route().place === 'kitchen'}>
+            <KitchenPlace
+              kitchen={shop.kitchens.kitchen()}
+              demos={DEMOS}
+              problems={shop.kitchens.problems()}
+              onDemo={(id) => void openDemo(shop, id)}
+              onOpenFile={() => void openFile(shop)}
+              onSaveFile={() => void saveKitchen(shop)}
+              onChange={(kitchen) => void shop.kitchens.put(kitchen)}
+              onPlan={() => shop.go({ place: 'plan' })}
             />
-          )}
-        </Match>
-        <Match when={shop.route().place === 'record'}>
-          <RecordPlace
-            runs={shop.runs.runs()}
-            openId={shop.route().id}
-            readFacts={shop.runs.facts}
-            onSaveText={(name, text) => offer(name, text, 'text/plain')}
-            onExport={(id) => void exportRun(shop, id)}
-            onImport={() => void importRun(shop)}
-            nowMs={shop.runs.nowMs()}
-          />
-        </Match>
-      </Switch>
+          </Match>
+          <Match when={shop.route().place === 'plan' && shop.kitchens.plan()}>
+            {(plan) => (
+              <PlanPlace
+                plan={plan()}
+                openRun={shop.runs.isOpen()}
+                onStart={() => void startRun(shop)}
+              />
+            )}
+          </Match>
+          <Match when={shop.route().place === 'record'}>
+            <RecordPlace
+              runs={shop.runs.runs()}
+              openId={shop.route().id}
+              readFacts={shop.runs.facts}
+              onSaveText={(name, text) => offer(name, text, 'text/plain')}
+              onExport={(id) => void exportRun(shop, id)}
+              onImport={() => void importRun(shop)}
+              nowMs={shop.runs.nowMs()}
+            />
+          </Match>
+        </Switch>
+      </Suspense>
     </Shell>
   );
 }

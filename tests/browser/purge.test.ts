@@ -38,7 +38,7 @@ describe('a whole purge of a demo kitchen', () => {
     running = await launch(profile);
     let page = await tabletPage(running, { wallMs: MONDAY_EVENING });
     await beginDemo(page, site.url, 'Flat with coils');
-    await actUntil(page, (seen) => /glow/i.test(seen.waiting));
+    await actUntil(page, (seen) => /let it glow/i.test(seen.sentence));
     await page.clock.fastForward(10 * 60_000);
     const before = await look(page);
     const stepsBefore = await page.getByRole('button', { name: /^Steps/ }).innerText();

@@ -9,7 +9,7 @@ import {
   tabletPage,
   type Running,
 } from './support/browser.ts';
-import { actUntil, beginDemo, look } from './support/person.ts';
+import { actUntil, beginDemo, look, press } from './support/person.ts';
 import { serve } from './support/server.ts';
 
 /** Pictures of the four places, to be looked at; and what no picture may show: anything cut off at the side. */
@@ -93,7 +93,7 @@ describe('the four places', () => {
         ['3-run-rest', (s) => s.action === '' && s.waiting === ''],
         ['3-run-boil', (s) => /boil/i.test(s.action)],
         ['3-run-pour', (s) => /poured/i.test(s.action)],
-        ['3-run-glow', (s) => /glow/i.test(s.waiting)],
+        ['3-run-glow', (s) => /let it glow/i.test(s.sentence)],
       ];
     for (const [name, is] of kinds) {
       await actUntil(page, (s) => s.status === 'closed' || is(s));
@@ -112,7 +112,7 @@ describe('the four places', () => {
     await page.getByRole('button', { name: 'Stop the run now' }).click();
     await picture('3-run-closing');
     for (let n = 0; n < 12 && (await look(page)).status === 'closing'; n += 1)
-      await page.locator('.closing .button--ember').first().click();
+      await press(page, '.closing .button--ember');
     await page.getByRole('link', { name: 'See the record' }).click();
     await page.getByRole('article', { name: 'Record of the run' }).waitFor();
     await picture('4-record');

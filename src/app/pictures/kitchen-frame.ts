@@ -1,4 +1,13 @@
-import type { Fixture, Kitchen, Point, Polygon } from '../../core/kitchen/index.ts';
+import {
+  boundingBox,
+  distanceToEdgeM,
+  edgesOf,
+  pointInPolygon,
+  type Fixture,
+  type Kitchen,
+  type Point,
+  type Polygon,
+} from '../../core/kitchen/index.ts';
 
 /** One unit of the drawing is a centimetre; y grows downwards, so the plan is mirrored top to bottom. */
 const CM_PER_M = 100;
@@ -40,9 +49,30 @@ export function pathOf(frame: Frame, polygon: Polygon): string {
   return `${polygon.map((p, i) => `${i === 0 ? 'M' : 'L'}${frame.at(p).join(' ')}`).join('')}Z`;
 }
 
-export function middleOf(frame: Frame, polygon: Polygon): readonly [number, number] {
-  const points = polygon.map((p) => frame.at(p));
-  const xs = points.map((p) => p[0]);
-  const ys = points.map((p) => p[1]);
-  return [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2];
+/** Points tried along each side of the box round a polygon. */
+const TRIES = 15;
+
+/**
+ * Where a word about a polygon stands best: the point inside it, outside what
+ * lies on top, that is farthest from every edge.
+ */
+export function wordPointOf(polygon: Polygon, onTop: readonly Polygon[]): Point {
+  const box = boundingBox(polygon);
+  let best: Point = [(box.xMinM + box.xMaxM) / 2, (box.yMinM + box.yMaxM) / 2];
+  let bestM = -1;
+  const edges = [polygon, ...onTop].flatMap(edgesOf);
+  for (let i = 1; i < TRIES; i += 1)
+    for (let j = 1; j < TRIES; j += 1) {
+      const point: Point = [
+        box.xMinM + ((box.xMaxM - box.xMinM) * i) / TRIES,
+        box.yMinM + ((box.yMaxM - box.yMinM) * j) / TRIES,
+      ];
+      if (!pointInPolygon(point, polygon) || onTop.some((o) => pointInPolygon(point, o))) continue;
+      const roomM = Math.min(...edges.map(([a, b]) => distanceToEdgeM(point, a, b)));
+      if (roomM > bestM + 1e-6) {
+        best = point;
+        bestM = roomM;
+      }
+    }
+  return best;
 }

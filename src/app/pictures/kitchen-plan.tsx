@@ -1,8 +1,8 @@
 import { createMemo, createUniqueId, For, Show } from 'solid-js';
-import type { Cooktop, Fixture, Kitchen } from '../../core/kitchen/index.ts';
+import type { Cooktop, Fixture, Kitchen, Point } from '../../core/kitchen/index.ts';
 import type { FixturePhase } from '../../core/run/index.ts';
 import { FIXTURE_PHASE_NAMES } from '../words/names.ts';
-import { kitchenFrame, middleOf, outlineOf, pathOf, type Frame } from './kitchen-frame.ts';
+import { kitchenFrame, outlineOf, pathOf, wordPointOf, type Frame } from './kitchen-frame.ts';
 import { PhasePatterns } from './phase-patterns.tsx';
 
 /** Drawn bottom up: counters and tables first, what is set into them on top. */
@@ -20,6 +20,16 @@ function inDrawOrder(fixtures: readonly Fixture[]): readonly Fixture[] {
     .toSorted((a, b) => (DRAW_ORDER[a.kind] ?? 3) - (DRAW_ORDER[b.kind] ?? 3));
 }
 
+/** A word stands clear of whatever is drawn on top of its fixture. */
+function wordPointsOf(drawn: readonly Fixture[]): Readonly<Record<string, Point>> {
+  return Object.fromEntries(
+    drawn.map((fixture, i) => {
+      const onTop = drawn.slice(i + 1).map((other) => outlineOf(other) ?? []);
+      return [fixture.id, wordPointOf(outlineOf(fixture) ?? [], onTop)];
+    }),
+  );
+}
+
 /** The kitchen from above. Phase is a fill pattern and a word; colour only helps. */
 export function KitchenPlan(props: {
   kitchen: Kitchen;
@@ -33,6 +43,7 @@ export function KitchenPlan(props: {
   const ids = createUniqueId();
   const frame = createMemo(() => kitchenFrame(props.kitchen));
   const drawn = createMemo(() => inDrawOrder(props.kitchen.fixtures));
+  const wordPoints = createMemo(() => wordPointsOf(drawn()));
   const phaseOf = (id: string): FixturePhase => props.phases?.[id] ?? 'untouched';
   const words = () =>
     drawn()
@@ -74,7 +85,7 @@ export function KitchenPlan(props: {
         {(fixture) => (
           <PhaseWord
             frame={frame()}
-            fixture={fixture}
+            at={wordPoints()[fixture.id] ?? [0, 0]}
             word={props.phases ? FIXTURE_PHASE_NAMES[phaseOf(fixture.id)] : kindWord(fixture)}
             size={props.size ?? 'full'}
           />
@@ -184,13 +195,8 @@ function kindWord(fixture: Fixture): string {
 /** Text grows with the drawing, so that a hall reads as well as a flat. */
 const WORD_SHARE_OF_WIDTH = { full: 1 / 34, small: 1 / 19 } as const;
 
-function PhaseWord(props: {
-  frame: Frame;
-  fixture: Fixture;
-  word: string;
-  size: 'full' | 'small';
-}) {
-  const at = () => middleOf(props.frame, outlineOf(props.fixture) ?? []);
+function PhaseWord(props: { frame: Frame; at: Point; word: string; size: 'full' | 'small' }) {
+  const at = () => props.frame.at(props.at);
   return (
     <Show when={props.word}>
       <text

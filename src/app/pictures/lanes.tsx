@@ -7,6 +7,8 @@ type LanesPicture = Extract<Picture, { kind: 'lanes' }>;
 /** Where each kettle goes: this one's stretch in full water, those done in pale, those to come as a thin line. */
 export function Lanes(props: { picture: LanesPicture; all?: boolean }) {
   const frame = createMemo(() => frameOf([props.picture.outline], 8));
+  /** Marks keep their size on the screen, whatever the size of the counter. */
+  const mark = () => Math.max(frame().widthCm, frame().heightCm) / 24;
   const kettles = () => [...new Set(props.picture.stretches.map((s) => s.kettle))];
   const stateOf = (kettle: number) =>
     props.all
@@ -58,8 +60,12 @@ export function Lanes(props: { picture: LanesPicture; all?: boolean }) {
                   transform={`translate(${frame().at(p()).join(' ')})`}
                   class={`lanes-mark lanes-mark--${stateOf(kettle)}`}
                 >
-                  <circle r="6.5" />
-                  <text text-anchor="middle" dominant-baseline="central">
+                  <circle r={mark()} />
+                  <text
+                    text-anchor="middle"
+                    dominant-baseline="central"
+                    font-size={String(mark() * 1.3)}
+                  >
                     {kettle}
                   </text>
                 </g>

@@ -1,5 +1,4 @@
 import type { ClockView, GateView, Request, RunView, StepView } from '../../core/run/index.ts';
-import { countdownText } from '../words/time.ts';
 
 /**
  * The one thing to do now. `wait` says what is being waited for when there is
@@ -84,6 +83,25 @@ function activeAction(step: StepView): MainAction {
       urgent: step.status === 'checking',
     };
   const hold = step.clocks.find((clock) => clock.role === 'hold' && clock.leftS > 0);
-  if (hold) return { kind: 'wait', label: `${hold.label}: ${countdownText(hold.leftS)} to go` };
+  if (hold) return { kind: 'wait', label: 'The clock ends this by itself; you will be called.' };
   return { kind: 'wait', label: step.blockedBy[0] ?? 'Waiting' };
+}
+
+/**
+ * Which step stands on the stage. The one a person works on stays until it is
+ * over; only an alert, or a person's choice, puts another in its place.
+ */
+export function stepForStage(
+  view: RunView,
+  chosen: string | undefined,
+  before: string | undefined,
+): StepView | undefined {
+  const first = view.forStage[0];
+  const of = (id: string | undefined) => view.forStage.find((s) => s.step.id === id);
+  const picked = of(chosen);
+  if (picked) return picked;
+  if (first?.clocks.some((clock) => clock.alerting)) return first;
+  const kept = of(before);
+  const busy = kept !== undefined && ['active', 'checking'].includes(kept.status);
+  return busy && kept.canConfirm ? kept : first;
 }

@@ -1,5 +1,5 @@
 import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
-import type { Request, RunView } from '../../core/run/index.ts';
+import type { Request, RunView, StepView } from '../../core/run/index.ts';
 import { Action } from '../parts/action.tsx';
 import { KitchenPlan } from '../pictures/kitchen-plan.tsx';
 import { PlacesLine, ThemeSwitch } from '../shell.tsx';
@@ -13,6 +13,7 @@ import { Review } from './review.tsx';
 import { Shelf } from './shelf.tsx';
 import { SomethingHappened } from './something-happened.tsx';
 import { Stage } from './stage.tsx';
+import { stepForStage } from './main-action.ts';
 import { hotBurners } from './stage-picture.tsx';
 import { StartScreen } from './start-screen.tsx';
 import { StepsSheet } from './steps-sheet.tsx';
@@ -81,13 +82,13 @@ export function RunPlace(props: RunPlaceProps) {
 function RunBody(props: RunPlaceProps) {
   const [chosen, setChosen] = createSignal<string>();
   const [sheet, setSheet] = createSignal<'none' | 'happened' | 'steps'>('none');
-  const onStage = createMemo(() => {
-    const picked = props.view.forStage.find((s) => s.step.id === chosen());
-    return picked ?? props.view.forStage[0];
-  });
+  const onStage = createMemo<StepView | undefined>((before) =>
+    stepForStage(props.view, chosen(), before?.step.id),
+  );
   const others = () => props.view.forStage.filter((s) => s.step.id !== onStage()?.step.id);
   const send = (request: Request) => {
-    setChosen(undefined);
+    // A begun step keeps the stage by itself; a choice has done its work once it is acted on.
+    if (request.kind !== 'answer-gate') setChosen(undefined);
     props.send(request);
   };
   const phases = createMemo(() =>
@@ -98,7 +99,15 @@ function RunBody(props: RunPlaceProps) {
       <Switch
         fallback={
           <Show when={onStage()} fallback={<Quiet view={props.view} />}>
-            {(step) => <Stage view={props.view} step={step()} send={send} next={others()[0]} />}
+            {(step) => (
+              <Stage
+                view={props.view}
+                step={step()}
+                send={send}
+                next={others()[0]}
+                onChoose={setChosen}
+              />
+            )}
           </Show>
         }
       >
@@ -119,7 +128,7 @@ function RunBody(props: RunPlaceProps) {
           lit={hotBurners(props.view)}
           size="small"
         />
-        <Shelf view={props.view} onChoose={setChosen} />
+        <Shelf view={props.view} onStage={onStage()?.step.id} onChoose={setChosen} />
         <Show when={props.view.askClock && props.view.status !== 'reviewing'}>
           <ClockQuestion nowMs={props.nowMs} send={send} />
         </Show>

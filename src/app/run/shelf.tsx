@@ -16,16 +16,20 @@ export function clockState(clock: ClockView): string {
 }
 
 /** Every other running clock, nearest first, as a vessel that fills. */
-export function Shelf(props: { view: RunView; onChoose: (stepId: string) => void }) {
+export function Shelf(props: {
+  view: RunView;
+  /** Its clocks are on the stage already. */
+  onStage: string | undefined;
+  onChoose: (stepId: string) => void;
+}) {
+  const clocks = () =>
+    props.view.clocks.filter((clock) => clock.step !== props.onStage || clock.role === 'reminder');
   return (
     <section class="shelf" aria-label="Clocks">
       <h2 class="shelf-title">Clocks</h2>
-      <Show
-        when={props.view.clocks.length > 0}
-        fallback={<p class="quiet">No clock is running.</p>}
-      >
+      <Show when={clocks().length > 0} fallback={<p class="quiet">No other clock is running.</p>}>
         <ul>
-          <Index each={props.view.clocks}>
+          <Index each={clocks()}>
             {(clock) => (
               <li>
                 <button

@@ -1,5 +1,5 @@
-import { createMemo, Index, Show } from 'solid-js';
-import type { Request, RunView, StepView } from '../../core/run/index.ts';
+import { createMemo, Index, on, Show } from 'solid-js';
+import type { GateView, Request, RunView, StepView } from '../../core/run/index.ts';
 import { Action } from '../parts/action.tsx';
 import { CautionLine } from '../parts/caution-line.tsx';
 import { Countdown } from '../parts/countdown.tsx';
@@ -25,6 +25,7 @@ export function Stage(props: {
   step: StepView;
   send: (request: Request) => void;
   next: StepView | undefined;
+  onChoose: (stepId: string) => void;
 }) {
   const action = createMemo(() => mainAction(props.view, props.step));
   const clock = createMemo(() => leadClock(props.step));
@@ -83,40 +84,79 @@ export function Stage(props: {
           )}
         </Show>
       </p>
-      <MainBar action={action()} send={props.send} />
+      <MainBar
+        action={action()}
+        stepId={props.step.step.id}
+        meanwhile={props.next?.status === 'ready' ? props.next : undefined}
+        send={props.send}
+        onChoose={props.onChoose}
+      />
     </section>
   );
 }
 
+/**
+ * A button that has just become another is not pressed by the finger that was
+ * on its way, nor by the bounce of a wet one that has just pressed it, ms.
+ */
+const JUST_CHANGED_MS = 350;
+
 function MainBar(props: {
   action: ReturnType<typeof mainAction>;
+  stepId: string;
+  /** What hands can do while this one waits. */
+  meanwhile: StepView | undefined;
   send: (request: Request) => void;
+  onChoose: (stepId: string) => void;
 }) {
   const press = () => (props.action.kind === 'press' ? props.action : undefined);
   const gate = () => (props.action.kind === 'gate' ? props.action.gate : undefined);
   const wait = () => (props.action.kind === 'wait' ? props.action : undefined);
-  const answer = (answer: 'yes' | 'no') => {
-    const g = gate();
-    if (g) props.send({ kind: 'answer-gate', gate: g.gate.id, scopeKey: g.scopeKey, answer });
+  const changedAtMs = createMemo(
+    on(
+      () => `${props.stepId} ${props.action.kind} ${press()?.label ?? gate()?.gate.id ?? ''}`,
+      () => performance.now(),
+    ),
+  );
+  const settled = (then: () => void) => () => {
+    if (performance.now() - changedAtMs() >= JUST_CHANGED_MS) then();
   };
+  const yes = (g: GateView) =>
+    props.send({ kind: 'answer-gate', gate: g.gate.id, scopeKey: g.scopeKey, answer: 'yes' });
   return (
     <div class="main-bar">
       <Show when={press()}>
         {(p) => (
           <Action
             class={`main-action${p().urgent ? ' main-action--urgent' : ''}`}
-            onPress={() => props.send(p().request)}
+            onPress={settled(() => props.send(p().request))}
           >
             {p().label}
           </Action>
         )}
       </Show>
       <Show when={gate()}>
-        <Action class="main-action main-action--gate" onPress={() => answer('yes')}>
-          Yes, it is so
-        </Action>
+        {(g) => (
+          <Action class="main-action main-action--gate" onPress={settled(() => yes(g()))}>
+            Yes, it is so
+          </Action>
+        )}
       </Show>
-      <Show when={wait()}>{(w) => <div class="main-wait">{w().label}</div>}</Show>
+      <Show when={wait()}>
+        {(w) => (
+          <Show when={props.meanwhile} fallback={<div class="main-wait">{w().label}</div>}>
+            {(step) => (
+              <Action
+                class="main-action main-action--meanwhile"
+                onPress={settled(() => props.onChoose(step().step.id))}
+              >
+                <small>Meanwhile</small>
+                {step().step.title}
+              </Action>
+            )}
+          </Show>
+        )}
+      </Show>
     </div>
   );
 }

@@ -1,11 +1,6 @@
-import { createMemo, createSignal } from 'solid-js';
-import {
-  formatKitchen,
-  parseKitchen,
-  type Kitchen,
-  type KitchenProblem,
-} from '../../core/kitchen/index.ts';
-import { buildPlan, type Plan } from '../../core/plan/index.ts';
+import { createSignal } from 'solid-js';
+import type { Kitchen, KitchenProblem } from '../../core/kitchen/index.ts';
+import type { Plan } from '../../core/plan/index.ts';
 import type { KitchenStore } from '../../host/kitchens/index.ts';
 import { demoText } from '../kitchen/demos.ts';
 
@@ -15,33 +10,34 @@ const DESK_ID = 'desk';
 /** The kitchen being described, and the plan that follows from it. */
 export function createKitchenDesk(store: KitchenStore, nowMs: () => number) {
   const [kitchen, setKitchen] = createSignal<Kitchen>();
+  const [plan, setPlan] = createSignal<Plan>();
   const [problems, setProblems] = createSignal<readonly KitchenProblem[]>([]);
-  const plan = createMemo<Plan | undefined>(() => {
-    const k = kitchen();
-    return k && buildPlan(k);
-  });
+  const planner = import('./planner.ts');
 
-  const put = (next: Kitchen) => {
+  const put = async (next: Kitchen): Promise<void> => {
+    const { buildPlan, formatKitchen } = await planner;
     setProblems([]);
     setKitchen(next);
-    void store
+    setPlan(buildPlan(next));
+    await store
       .save({ id: DESK_ID, name: next.name, savedWallMs: nowMs(), text: formatKitchen(next) })
       .catch(() => undefined);
   };
   /** Bad input changes nothing but the list of problems. */
-  const openText = (text: string): boolean => {
+  const openText = async (text: string): Promise<boolean> => {
+    const { parseKitchen } = await planner;
     const outcome = parseKitchen(text);
     if ('problems' in outcome) {
       setProblems(outcome.problems);
       return false;
     }
-    put(outcome.kitchen);
+    void put(outcome.kitchen);
     return true;
   };
   return {
     kitchen,
-    problems,
     plan,
+    problems,
     put,
     openText,
     async openDemo(id: string): Promise<boolean> {
@@ -50,9 +46,10 @@ export function createKitchenDesk(store: KitchenStore, nowMs: () => number) {
     },
     async openLast(): Promise<void> {
       const saved = await store.read(DESK_ID).catch(() => undefined);
-      if (saved && !kitchen()) openText(saved.text);
+      if (saved && !kitchen()) await openText(saved.text);
     },
-    fileText: () => {
+    async fileText(): Promise<string> {
+      const { formatKitchen } = await planner;
       const k = kitchen();
       return k ? formatKitchen(k) : '';
     },

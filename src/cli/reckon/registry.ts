@@ -4,6 +4,8 @@ import { ROOM_MODELS } from './models-room.ts';
 import { POUR_MODELS, SURFACE_MODELS } from './models-surface.ts';
 import { WATER_MODELS } from './models-water.ts';
 import type { FileModel, Model } from './model.ts';
+import { POUR_NEED } from './pour-need.ts';
+import { ROOM } from './room.ts';
 import { scheduleReckoning } from './schedule.ts';
 
 /** Models that answer `name=value` words. A new one is added to one of these lists, or as a list of its own. */
@@ -13,6 +15,8 @@ export const MODELS: readonly Model[] = [
   ...SURFACE_MODELS,
   ...HEAT_MODELS,
   ...ROOM_MODELS,
+  POUR_NEED,
+  ROOM,
 ];
 
 /** Solvers that take one file. */

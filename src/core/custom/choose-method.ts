@@ -1,14 +1,19 @@
 import type { Burner, Fixture, Kitchen, MethodId, Override } from '../kitchen/index.ts';
-import type { FixtureMethod, Question } from '../plan/types.ts';
 import { findConditionRule, findRow, type Looked } from './find-row.ts';
 import { citation } from './sources.ts';
 import { customTable } from './tables.ts';
-import type { ConditionRule, CustomRow, RowQuestion } from './types.ts';
+import type {
+  ChosenMethod,
+  ChosenQuestion,
+  ConditionRule,
+  CustomRow,
+  RowQuestion,
+} from './types.ts';
 
 /** The method of a fixture with what is still to be asked about it. */
 export type Choice = {
-  readonly method: FixtureMethod;
-  readonly questions: readonly Question[];
+  readonly method: ChosenMethod;
+  readonly questions: readonly ChosenQuestion[];
   /** What it is covered or lined with, where it is. */
   readonly coverWith: string;
   /** A line to show where the work is done. */
@@ -67,7 +72,7 @@ function rowsOf(fixture: Fixture, kitchen: Kitchen): readonly CustomRow[] {
   return rows.toSorted((a, b) => Number(b.method === 'glow') - Number(a.method === 'glow'));
 }
 
-function questionOf(fixture: Fixture, rowId: string, question: RowQuestion): Question {
+function questionOf(fixture: Fixture, rowId: string, question: RowQuestion): ChosenQuestion {
   return { id: `ask-${fixture.id}-${rowId}`, fixture: fixture.id, ...question };
 }
 
@@ -82,11 +87,11 @@ function overridden(fixture: Fixture, row: CustomRow, said: Override): Choice {
       method,
       cover: said.cover ?? (method === 'cover' || method === 'line'),
       ...(minutes !== undefined && { minutes }),
-      reason: said.text ?? `So it was said for this fixture, in place of the custom’s row.`,
+      reason: said.text ?? 'So it was said for this fixture, in place of the row of the custom.',
       ...(term !== undefined && { term }),
       source: by,
       checked: true,
-      overriddenBy: said.text === undefined ? by : `${by}: ${said.text}`,
+      overriddenBy: by,
       wouldChange: 'Another answer to the same question.',
     },
     questions: [],

@@ -80,3 +80,23 @@ export type Source = {
   readonly checked: boolean;
   readonly note?: string;
 };
+
+/** The method of one fixture as a plan shows it. */
+export type ChosenMethod = {
+  readonly fixture: string;
+  readonly method: MethodId;
+  readonly cover: boolean;
+  readonly minutes?: number;
+  readonly reason: string;
+  readonly term?: string;
+  /** Citation to print. */
+  readonly source: string;
+  readonly checked: boolean;
+  readonly overriddenBy?: string;
+  readonly wouldChange: string;
+  /** Id of the first open question that makes it provisional. */
+  readonly question?: string;
+};
+
+/** A question about one fixture. */
+export type ChosenQuestion = RowQuestion & { readonly id: string; readonly fixture: string };

@@ -54,6 +54,7 @@ export {
 export { heatIndex, type HeatBand } from './room/heat-index.ts';
 export { roomHeat } from './room/room-heat.ts';
 export type { HeatPiece, Hood, OpenWindow, RoomInput, RoomPoint } from './room/room-types.ts';
+export { wallOfEffusivity, wallRates, type Wall } from './room/wall-layers.ts';
 export { windowFlow } from './room/window-flow.ts';
 
 export { burnTime } from './burn/burn-time.ts';

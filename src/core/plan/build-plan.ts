@@ -26,7 +26,7 @@ function restSteps(site: Site): readonly Draft[] {
 }
 
 /** Every step of the job, in the order of its phases. */
-function allDrafts(site: Site) {
+export function allDrafts(site: Site) {
   const purge = purgeSteps(site);
   const kettles =
     purge.pours.length > 0 ? site.kettles.flatMap((kettle) => kettleSteps(site, kettle)) : [];

@@ -1,6 +1,6 @@
 import type { Burner, Fixture, Kitchen, VesselKind } from '../kitchen/index.ts';
 import type { Choice, BurnerChoice, CustomTable } from '../custom/index.ts';
-import type { BoilReckoned, BurnerReckoned, Kettle, RoomReckoned } from './reckon/index.ts';
+import type { BoilReckoned, BurnerReckoned, Kettle, AtOnce } from './reckon/index.ts';
 import type { Stage, Step, StepKind } from './types.ts';
 
 /** Everything the builders of steps look at; made once a plan. */
@@ -14,7 +14,7 @@ export type Site = {
   /** What each kettle is filled with, L. */
   readonly filledL: number;
   readonly boils: ReadonlyMap<string, BoilReckoned>;
-  readonly room: RoomReckoned;
+  readonly room: AtOnce;
 };
 
 /** What a step is about, for the triggers of the cautions. */

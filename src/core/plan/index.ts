@@ -1,4 +1,5 @@
 export { buildPlan, type PlanOptions } from './build-plan.ts';
 export { checkPlan, type PlanProblem } from './check/index.ts';
-export { describePlan } from './describe/index.ts';
+export { CUSTOMS_DIFFER, describePlan } from './describe/index.ts';
+export { pourNeedOf, roomNeedOf, type PourNeed, type RoomNeed } from './needs-of-kitchen.ts';
 export type * from './types.ts';

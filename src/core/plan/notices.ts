@@ -115,14 +115,12 @@ function customNotices(site: Site): string[] {
 /** What the household should know before it starts. */
 export function noticesOf(site: Site, drafts: readonly Draft[], timed: Timed): readonly string[] {
   const { lateS, certain } = timed;
-  const selfClean = drafts.some(({ step }) => step.kind === 'self-clean');
   return [
     ...(lateS > 0
       ? [
           `This plan ends ${(lateS / S_H).toFixed(1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: a second kettle, a helper, or covering instead of pouring would shorten it.`,
         ]
       : []),
-    ...(selfClean ? ['Keep a spare day between the self-clean and any deadline.'] : []),
     ...planCautions(drafts, site).map(({ say }) => say),
     ...airNotices(site),
     ...circuitNotices(site),

@@ -1,24 +1,9 @@
-import type { Counter, Fixture, Sink, Table } from '../kitchen/index.ts';
-import {
-  LanesRefusal,
-  planLanes,
-  sinkKettles,
-  sinkLanes,
-  splitIntoKettles,
-  type LanePoint,
-  type SinkPart,
-} from '../lanes/index.ts';
-import { deckM2, fittings, pieceL, type PourReckoned } from './reckon/index.ts';
-import type { Picture, Stretch } from './types.ts';
-
-/** What one kettle pours. */
-export type KettlePour = {
-  readonly kettle: number;
-  readonly litres: number;
-  /** Names of the parts, for a sink. */
-  readonly parts: readonly string[];
-  readonly picture?: Picture;
-};
+import type { Counter, Fixture, Table } from '../kitchen/index.ts';
+import { LanesRefusal, planLanes, splitIntoKettles, type LanePoint } from '../lanes/index.ts';
+import type { PourReckoned } from './reckon/index.ts';
+import { sinkPours } from './sink-pours.ts';
+import type { KettlePour } from './kettle-pour.ts';
+import type { Stretch } from './types.ts';
 
 type Line = { readonly points: readonly LanePoint[] };
 
@@ -51,7 +36,11 @@ function lengthM({ points }: Line): number {
  * Backsplash from the top, then the lanes from back to front, then the front
  * edge. The water is spread evenly over all that length.
  */
-function topStretches(top: Counter | Table, need: PourReckoned): readonly Stretch[] {
+function topStretches(
+  top: Counter | Table,
+  need: PourReckoned,
+  filledL: number,
+): readonly Stretch[] {
   const holes = top.kind === 'counter' ? top.holes : [];
   const backEdges = top.kind === 'counter' && top.backEdges.length > 0 ? top.backEdges : undefined;
   const { lanes, edgeLanes } = planLanes(
@@ -66,7 +55,7 @@ function topStretches(top: Counter | Table, need: PourReckoned): readonly Stretc
   const totalM = lines.reduce((sum, line) => sum + lengthM(line), 0);
   const stretches = splitIntoKettles(lines, {
     litresPerM: need.litres.typical / totalM,
-    usableKettleL: need.usableL,
+    usableKettleL: filledL,
     handSpeedMPerS: need.handSpeedMS,
   });
   return stretches.map(({ kettle, points, litres, lengthM: long }) => ({
@@ -77,8 +66,12 @@ function topStretches(top: Counter | Table, need: PourReckoned): readonly Stretc
   }));
 }
 
-function topPours(top: Counter | Table, need: PourReckoned): readonly KettlePour[] {
-  const stretches = topStretches(top, need);
+function topPours(
+  top: Counter | Table,
+  need: PourReckoned,
+  filledL: number,
+): readonly KettlePour[] {
+  const stretches = topStretches(top, need, filledL);
   const holes = top.kind === 'counter' ? top.holes : [];
   const kettles = [...new Set(stretches.map(({ kettle }) => kettle))];
   return kettles.map((kettle) => ({
@@ -89,57 +82,6 @@ function topPours(top: Counter | Table, need: PourReckoned): readonly KettlePour
     parts: [],
     picture: { kind: 'lanes', outline: top.outline, holes, stretches, kettle },
   }));
-}
-
-/** Deck and drainboard are poured after the fittings over them and before the rims below. */
-function withDeck(parts: readonly SinkPart[], sink: Sink, laneM: number): readonly SinkPart[] {
-  const deck = deckM2(sink);
-  if (deck === 0) return parts;
-  const at = parts.findIndex(({ kind }) => kind !== 'fitting');
-  const name = sink.drainboard ? 'Deck and drainboard' : 'Deck round the bowls';
-  const part: SinkPart = {
-    kind: 'floor',
-    name,
-    pieces: 0,
-    outlines: [],
-    lanes: [],
-    areaM2: deck,
-    lengthM: deck / laneM,
-  };
-  return [...parts.slice(0, at), part, ...parts.slice(at)];
-}
-
-function sinkPours(sink: Sink, need: PourReckoned, filledL: number): readonly KettlePour[] {
-  const parts = withDeck(
-    sinkLanes(sink.bowls, { swathM: need.laneM, handles: sink.tap.handles }),
-    sink,
-    need.laneM,
-  );
-  const litresOf = (kinds: readonly string[]): number =>
-    need.pieces
-      .filter(({ kind }) => kinds.includes(kind))
-      .reduce((sum, piece) => sum + pieceL(piece, filledL), 0);
-  const metresOf = (kind: SinkPart['kind']): number =>
-    parts.filter((part) => part.kind === kind).reduce((sum, part) => sum + part.lengthM, 0);
-  const pieces = parts.reduce((sum, part) => sum + part.pieces, 0);
-  const shares = sinkKettles(parts, {
-    litresPerFitting: pieces === 0 ? 0 : litresOf(['fitting']) / Math.max(pieces, fittings(sink)),
-    rimLitresPerM: litresOf(['edge']) / metresOf('rim'),
-    wallLitresPerM: litresOf(['upright']) / metresOf('wall'),
-    floorLitresPerM: litresOf(['level']) / metresOf('floor'),
-    usableKettleL: need.usableL,
-  });
-  const kettles = [...new Set(shares.map(({ kettle }) => kettle))];
-  const drawn = shares.map(({ name, kettle }) => ({ name, kettle }));
-  return kettles.map((kettle) => {
-    const own = shares.filter((share) => share.kettle === kettle);
-    return {
-      kettle,
-      litres: own.reduce((sum, { litres }) => sum + litres, 0),
-      parts: own.map(({ name }) => name),
-      picture: { kind: 'sink', parts: drawn, kettle },
-    };
-  });
 }
 
 /**
@@ -153,7 +95,8 @@ export function kettlePours(
 ): readonly KettlePour[] {
   try {
     if (fixture.kind === 'sink') return sinkPours(fixture, need, filledL);
-    if (fixture.kind === 'counter' || fixture.kind === 'table') return topPours(fixture, need);
+    if (fixture.kind === 'counter' || fixture.kind === 'table')
+      return topPours(fixture, need, filledL);
   } catch (refusal) {
     if (!(refusal instanceof LanesRefusal)) throw refusal;
   }

@@ -1,7 +1,7 @@
 import type { Fixture } from '../kitchen/index.ts';
 import type { Draft, Site } from './draft.ts';
 import { isGas } from './reckon/index.ts';
-import type { ShoppingItem, Totals } from './types.ts';
+import type { ShoppingItem, StepKind, Totals } from './types.ts';
 import { surfaceM2 } from './work-times.ts';
 
 /** A jug that one hand lifts, L: common practice, no published source. */
@@ -47,24 +47,35 @@ function coverItems(site: Site): readonly ShoppingItem[] {
   });
 }
 
-/** What to buy and gather, with amounts from the plan. */
-export function shoppingOf(
-  site: Site,
-  drafts: readonly Draft[],
-  totals: Totals,
-): readonly ShoppingItem[] {
-  const { household } = site.kitchen;
-  const kinds = new Set(drafts.map(({ step }) => step.kind));
-  const pours = kinds.has('pour');
-  const hot = ['glow', 'self-clean', 'high-heat'].some((kind) => kinds.has(kind as never));
-  const gas =
-    [...site.burners.values()].some(({ burner }) => isGas(burner.type)) ||
-    site.kitchen.fixtures.some((one) => one.kind === 'oven' && one.heat === 'gas');
-  const people = `${household.people} ${household.people === 1 ? 'pair' : 'pairs'}`;
-  const boiling = pours || kinds.has('boil-over');
+type Needs = {
+  readonly pours: boolean;
+  readonly hot: boolean;
+  readonly gas: boolean;
+  readonly high: boolean;
+};
+
+const HIGH_KINDS: readonly Fixture['kind'][] = ['hood', 'cupboard', 'fridge', 'freezer'];
+const HOT_KINDS: ReadonlySet<StepKind> = new Set(['glow', 'self-clean', 'high-heat']);
+
+function needsOf(site: Site, drafts: readonly Draft[]): Needs {
+  const { fixtures } = site.kitchen;
+  const has = (holds: (kind: StepKind) => boolean) => drafts.some(({ step }) => holds(step.kind));
+  return {
+    pours: has((kind) => kind === 'pour'),
+    hot: has((kind) => HOT_KINDS.has(kind)),
+    gas:
+      [...site.burners.values()].some(({ burner }) => isGas(burner.type)) ||
+      fixtures.some((one) => one.kind === 'oven' && one.heat === 'gas'),
+    high: fixtures.some(({ kind }) => HIGH_KINDS.includes(kind)),
+  };
+}
+
+function waterItems(site: Site, totals: Totals): readonly ShoppingItem[] {
+  const jugs = Math.max(1, Math.ceil((site.filledL * site.kitchen.household.people) / JUG_L));
+  const coldL = Math.ceil(totals.coldL.typical);
   return [
     ...site.kettles
-      .filter(({ toBuy }) => toBuy && pours)
+      .filter(({ toBuy }) => toBuy)
       .map(({ vessel }) =>
         item(
           'kettle',
@@ -73,79 +84,47 @@ export function shoppingOf(
           'The kitchen names no kettle that can be poured from.',
         ),
       ),
-    ...(boiling || hot
-      ? [
-          item(
-            'gloves',
-            'Heat-proof waterproof gloves, long',
-            people,
-            'Boiling water and hot metal.',
-          ),
-        ]
-      : []),
-    item('rubber-gloves', 'Rubber gloves and eye cover', people, 'Cleaners.'),
-    ...(pours
-      ? [
-          item(
-            'jugs',
-            `Cold-water jugs of ${JUG_L} L`,
-            String(Math.max(1, Math.ceil((site.filledL * household.people) / JUG_L))),
-            `About ${Math.ceil(totals.coldL.typical)} L of cold water follow the boiling water.`,
-          ),
-          item(
-            'mop',
-            'Mop, bucket and floor towels',
-            '1 set',
-            'The floor gets wet after each kettle.',
-          ),
-        ]
-      : []),
-    ...(hot
-      ? [
-          item(
-            'extinguisher',
-            'Fire extinguisher for kitchens, or a fire blanket',
-            '1',
-            'Glow and oven heat.',
-          ),
-        ]
-      : []),
-    ...(gas || hot
-      ? [
-          item(
-            'co-alarm',
-            'CO alarm, tested',
-            '1',
-            'Flames and burning grease give carbon monoxide.',
-          ),
-        ]
-      : []),
+    item(
+      'jugs',
+      `Cold-water jugs of ${JUG_L} L`,
+      String(jugs),
+      `About ${coldL} L of cold water follow the boiling water.`,
+    ),
+    item('mop', 'Mop, bucket and floor towels', '1 set', 'The floor gets wet after each kettle.'),
+  ];
+}
+
+function safetyItems({ pours, hot, gas, high }: Needs, pairs: string): readonly ShoppingItem[] {
+  const gloves = 'Heat-proof waterproof gloves, long';
+  const extinguisher = 'Fire extinguisher for kitchens, or a fire blanket';
+  const carbon = 'Flames and burning grease give carbon monoxide.';
+  const ladder = 'High places are reached from a ladder, not from a chair.';
+  return [
+    ...(pours || hot ? [item('gloves', gloves, pairs, 'Boiling water and hot metal.')] : []),
+    item('rubber-gloves', 'Rubber gloves and eye cover', pairs, 'Cleaners.'),
+    ...(hot ? [item('extinguisher', extinguisher, '1', 'Glow and oven heat.')] : []),
+    ...(gas || hot ? [item('co-alarm', 'CO alarm, tested', '1', carbon)] : []),
     item('smoke-alarm', 'Smoke alarm, tested', '1', 'It stays in place, not disabled.'),
-    item(
-      'towels',
-      'Clean towels or a sheet',
-      '2',
-      'Clean things stand on them until the counters are done.',
-    ),
-    item(
-      'cleaning',
-      'Washing-up liquid, brushes, scrubbers, vacuum',
-      '1 set',
-      'Cleaning from top to bottom.',
-    ),
+    ...(high ? [item('ladder', 'Step ladder', '1', ladder)] : []),
+  ];
+}
+
+/** What to buy and gather, with amounts from the plan. */
+export function shoppingOf(
+  site: Site,
+  drafts: readonly Draft[],
+  totals: Totals,
+): readonly ShoppingItem[] {
+  const needs = needsOf(site, drafts);
+  const { people } = site.kitchen.household;
+  const until = 'Clean things stand on them until the counters are done.';
+  const cleaners = 'Washing-up liquid, brushes, scrubbers, vacuum';
+  return [
+    ...(needs.pours ? waterItems(site, totals) : []),
+    ...safetyItems(needs, `${people} ${people === 1 ? 'pair' : 'pairs'}`),
+    item('towels', 'Clean towels or a sheet', '2', until),
+    item('cleaning', cleaners, '1 set', 'Cleaning from top to bottom.'),
     ...coverItems(site),
-    ...(site.kitchen.fixtures.some(({ kind }) =>
-      ['hood', 'cupboard', 'fridge', 'freezer'].includes(kind),
-    )
-      ? [
-          item(
-            'ladder',
-            'Step ladder',
-            '1',
-            'High places are reached from a ladder, not from a chair.',
-          ),
-        ]
-      : []),
     item('labels', 'Labels or tape in three colours', '1 set', 'Meat, dairy and neutral places.'),
   ];
 }

@@ -1,15 +1,46 @@
-import { burnerChoices, chooseMethod, customTable } from '../custom/index.ts';
+import { burnerChoices, chooseMethod, customTable, type BurnerChoice } from '../custom/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { boilingTemp } from '../physics/index.ts';
-import type { Site } from './draft.ts';
+import type { About, Site } from './draft.ts';
 import {
   fillL,
+  isGas,
   pouringKettles,
   reckonBoil,
   reckonBurner,
   reckonBurnersAtOnce,
   reckonRoom,
+  type AtOnce,
+  type BurnerReckoned,
 } from './reckon/index.ts';
+import { fuelOf, needsRest } from './steps/clean.ts';
+import type { Step } from './types.ts';
+
+const S_MIN = 60;
+/** One more than are ever lit together: enough to tell what limits them. */
+const RECKONED_BURNERS = 3;
+
+type Lit = BurnerChoice & { readonly reckoned?: BurnerReckoned };
+
+/** The room with the strongest of the burners, as many as may be lit together. */
+function roomOf(kitchen: Kitchen, lit: readonly Lit[]): AtOnce {
+  const strongest = lit.toSorted((a, b) => b.burner.ratedW - a.burner.ratedW)[0];
+  if (!strongest)
+    return { ...reckonRoom(kitchen, 0, 0, 1), atOnce: 1, limitedBy: 'burners', withinLimits: true };
+  const longestS = Math.max(
+    ...lit.map(({ minutes, reckoned }) => minutes * S_MIN + (reckoned?.glowS.typical ?? 0)),
+  );
+  const { ratedW } = strongest.burner;
+  return reckonBurnersAtOnce(
+    kitchen,
+    {
+      ratedW,
+      gas: lit.some(({ burner }) => isGas(burner.type)),
+      count: Math.min(lit.length, RECKONED_BURNERS),
+    },
+    Math.max(1, Math.ceil(longestS / S_MIN)),
+  );
+}
 
 /** The methods and the reckoning of everything in a kitchen. */
 export function siteOf(kitchen: Kitchen): Site {
@@ -25,11 +56,7 @@ export function siteOf(kitchen: Kitchen): Site {
   const kettles = pouringKettles(kitchen);
   const filledL = fillL(kettles);
   const lit = [...burners.values()].filter(({ method }) => method === 'glow');
-  const strongestW = Math.max(0, ...lit.map(({ burner }) => burner.ratedW));
-  const longestS = Math.max(
-    0,
-    ...lit.map(({ minutes, reckoned }) => minutes * 60 + (reckoned?.glowS.typical ?? 0)),
-  );
+  const room = roomOf(kitchen, lit);
   return {
     kitchen,
     custom: customTable(kitchen.household.custom),
@@ -39,10 +66,7 @@ export function siteOf(kitchen: Kitchen): Site {
     kettles,
     filledL,
     boils: new Map(kettles.map((kettle) => [kettle.id, reckonBoil(kitchen, kettle, filledL)])),
-    room:
-      strongestW > 0
-        ? reckonBurnersAtOnce(kitchen, strongestW, Math.max(1, Math.ceil(longestS / 60)))
-        : { atOnce: 1, ...reckonRoom(kitchen, 0, 0, 1) },
+    room,
   };
 }
 
@@ -56,14 +80,18 @@ export function aboutStep(site: Site, step: Step): About {
   const burner = picture?.kind === 'burner' ? site.burners.get(picture.burner)?.burner : undefined;
   const kettle = site.kettles.find((one) => step.demands[`vessel-${one.id}`] !== undefined);
   const fuel = burner
-    ? fuelOfBurner(burner)
+    ? isGas(burner.type)
+      ? 'gas'
+      : 'electric'
     : kettle
       ? kettle.burner && site.boils.get(kettle.id)?.fuel
       : step.kind === 'steam'
         ? 'electric'
         : fixture && fuelOf(fixture);
   const rests =
-    step.kind === 'clean' && fixture !== undefined && needsRest(site.choices.get(fixture.id)?.method.method ?? 'clean');
+    step.kind === 'clean' &&
+    fixture !== undefined &&
+    needsRest(site.choices.get(fixture.id)?.method.method ?? 'clean');
   return {
     ...(fixture && { fixture }),
     ...(burner && { burner }),

@@ -1,21 +1,19 @@
-import { mapBand, type Band } from '../quantity/index.ts';
+import { mapBand } from '../quantity/index.ts';
 import type { Draft, Site } from './draft.ts';
+import { aroundPlanned } from './needs-of-kitchen.ts';
 import type { PourTotal } from './purge.ts';
-import { isGas, reckonHighHeat, reckonSelfClean, sumBands } from './reckon/index.ts';
+import {
+  isGas,
+  OVEN_DUTY_SHARE,
+  reckonHighHeat,
+  reckonSelfClean,
+  sumBands,
+} from './reckon/index.ts';
 import type { Totals } from './types.ts';
 
 const S_H = 3600;
 /** Cold water over a place for each litre of boiling water over it: common practice, no published source. */
 const COLD_PER_HOT = 1;
-
-/** Kettles as they are planned, with the reckoning's spread about them. */
-function kettlesBand({ kettles, planned }: PourTotal): Band {
-  return {
-    low: Math.min(kettles.low, planned),
-    typical: planned,
-    high: Math.max(kettles.high, planned),
-  };
-}
 
 type Energy = { electric: number; gas: number };
 
@@ -37,7 +35,7 @@ function heatEnergy(site: Site): Energy {
           : undefined;
     if (!heat) continue;
     const onS = method.method === 'self-clean' ? heat.holdS : heat.heatS.typical + heat.holdS;
-    sum[fixture.heat] += (fixture.ratedW / 1000) * heat.dutyShare * (onS / S_H);
+    sum[fixture.heat] += (fixture.ratedW / 1000) * OVEN_DUTY_SHARE * (onS / S_H);
   }
   return sum;
 }
@@ -61,7 +59,7 @@ export function totalsOf(
   return {
     hotL,
     coldL: mapBand(hotL, (litres) => litres * COLD_PER_HOT),
-    kettles: sumBands(pours.map(kettlesBand)),
+    kettles: sumBands(pours.map(({ kettles, planned }) => aroundPlanned(kettles, planned))),
     electricityKWh: sum.electric,
     gasKWh: sum.gas,
     handsOnS: drafts

@@ -33,6 +33,8 @@ export function look(page: Page): Promise<Seen> {
  * the person looks again.
  */
 export async function press(page: Page, selector: string): Promise<void> {
+  // A person takes longer than the guard against bounces (350 ms).
+  await page.clock.fastForward(400);
   const before = JSON.stringify(await look(page));
   try {
     await page.locator(selector).first().click({ timeout: 2000 });
@@ -40,7 +42,7 @@ export async function press(page: Page, selector: string): Promise<void> {
     if (JSON.stringify(await look(page)) === before) throw error;
     return;
   }
-  for (let tries = 0; tries < 100; tries += 1) {
+  for (let tries = 0; tries < 40; tries += 1) {
     if (JSON.stringify(await look(page)) !== before) return;
     await new Promise((resolve) => setTimeout(resolve, 20));
   }

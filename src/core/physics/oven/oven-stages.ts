@@ -46,7 +46,9 @@ function lockedMin(row: CycleRow, roomC: number): Band {
  * Stages of a self-clean cycle, min. A cycle from the manual contains its
  * heating; an entered hold comes after it. The lock then stays until the oven
  * has cooled.
- * @param cycleMin 60 to 480; @param holdMin 10 to 480; @param roomC −10 to 50 °C
+ * @param of.cycleMin 60 to 480 min
+ * @param of.holdMin 10 to 480 min
+ * @param of.roomC −10 to 50 °C
  * @throws OutOfRangeError
  * Source: owners' manuals of several makers (2, 3, 4 h; unlocked at 260 to
  * 315 °C, about an hour); Newton's law. Heating-up time: common practice.

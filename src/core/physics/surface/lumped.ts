@@ -16,6 +16,8 @@ export type Lump = {
 /** Largest change of temperature in one step of the integration, K. */
 const STEP_K = 2;
 const MOST_STEPS = 20_000;
+/** Largest step as a share of the time constant of the body where it is. */
+const SHARE_OF_CONSTANT = 0.1;
 /** Hottest steady temperature looked for, °C: above the melting point of heating wire. */
 const HOTTEST_C = 3000;
 
@@ -64,9 +66,26 @@ function step(slope: (tempC: number) => number, tempC: number, dt: number): numb
   return tempC + (dt * (k1 + 2 * k2 + 2 * k3 + k4)) / 6;
 }
 
+/** Length of the step that ends on `toC`, by bisection within a step that passes it. */
+function partOfStep(
+  slope: (tempC: number) => number,
+  tempC: number,
+  toC: number,
+  whole: number,
+): number {
+  let low = 0;
+  let high = whole;
+  for (let i = 0; i < 40; i += 1) {
+    const middle = (low + high) / 2;
+    const passed = (step(slope, tempC, middle) - toC) * Math.sign(toC - tempC) >= 0;
+    if (passed) high = middle;
+    else low = middle;
+  }
+  return (low + high) / 2;
+}
+
 /**
- * Temperatures from `fromC` until `toC` is passed, the last point on it by
- * interpolation. Empty when the body never gets there.
+ * Temperatures from `fromC` until `toC` is passed, the last point on it. Empty when the body never gets there.
  */
 export function lumpPath(body: Lump, fromC: number, toC: number): readonly LumpPoint[] {
   const direction = Math.sign(toC - fromC);
@@ -83,11 +102,11 @@ export function lumpPath(body: Lump, fromC: number, toC: number): readonly LumpP
     const perS = (slope(tempC - 1) - slope(tempC + 1)) / 2;
     const dt = Math.min(
       smallK / Math.abs(slope(tempC)),
-      perS > 0 ? 0.5 / perS : Number.POSITIVE_INFINITY,
+      perS > 0 ? SHARE_OF_CONSTANT / perS : Number.POSITIVE_INFINITY,
     );
     const next = step(slope, tempC, dt);
     if ((next - toC) * direction >= 0) {
-      points.push({ timeS: timeS + (dt * (toC - tempC)) / (next - tempC), tempC: toC });
+      points.push({ timeS: timeS + partOfStep(slope, tempC, toC, dt), tempC: toC });
       return points;
     }
     timeS += dt;

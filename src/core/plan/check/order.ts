@@ -2,7 +2,13 @@ import type { Plan, Step } from '../types.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
 function* ids(plan: Plan): Generator<PlanProblem> {
-  const lists = { step: plan.steps, gate: plan.gates, caution: plan.cautions, question: plan.questions, resource: plan.resources };
+  const lists = {
+    step: plan.steps,
+    gate: plan.gates,
+    caution: plan.cautions,
+    question: plan.questions,
+    resource: plan.resources,
+  };
   for (const [what, list] of Object.entries(lists)) {
     const seen = new Set<string>();
     for (const { id } of list) {
@@ -16,9 +22,14 @@ function* needs(plan: Plan, byId: ReadonlyMap<string, Step>): Generator<PlanProb
   const fixtures = new Set(plan.kitchen.fixtures.map(({ id }) => id));
   for (const step of plan.steps) {
     if (step.fixture !== undefined && !fixtures.has(step.fixture))
-      yield problem('ids', [step.id], `${step.id} is about ${step.fixture}, which is not in the kitchen`);
+      yield problem(
+        'ids',
+        [step.id],
+        `${step.id} is about ${step.fixture}, which is not in the kitchen`,
+      );
     for (const { step: id, withinS } of step.needs) {
-      if (!byId.has(id)) yield problem('needs', [step.id, id], `${step.id} needs ${id}, which is no step`);
+      if (!byId.has(id))
+        yield problem('needs', [step.id, id], `${step.id} needs ${id}, which is no step`);
       if (withinS !== undefined && !(withinS > 0))
         yield problem('needs', [step.id, id], `${step.id} has ${withinS} s after ${id}`);
     }
@@ -65,8 +76,11 @@ function* rests(plan: Plan, byId: ReadonlyMap<string, Step>): Generator<PlanProb
     const own = plan.steps.filter((one) => one.kind === 'rest' && one.fixture === step.fixture);
     const rested = own.some(({ id }) => before.has(id));
     if (!rested) yield problem('rest', [step.id], `${step.id} has no rest before it`);
-    const cleaned = own.every((rest) => rest.needs.some(({ step: id }) => byId.get(id)?.kind === 'clean'));
-    if (!cleaned) yield problem('rest', [step.id], `the rest before ${step.id} follows no cleaning`);
+    const cleaned = own.every((rest) =>
+      rest.needs.some(({ step: id }) => byId.get(id)?.kind === 'clean'),
+    );
+    if (!cleaned)
+      yield problem('rest', [step.id], `the rest before ${step.id} follows no cleaning`);
   }
 }
 

@@ -21,6 +21,10 @@ export type PlanProblem = {
   readonly say: string;
 };
 
-export function problem(rule: PlanProblem['rule'], about: readonly string[], say: string): PlanProblem {
+export function problem(
+  rule: PlanProblem['rule'],
+  about: readonly string[],
+  say: string,
+): PlanProblem {
   return { rule, about, say };
 }

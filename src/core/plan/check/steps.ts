@@ -14,12 +14,20 @@ function* stages(step: Step): Generator<PlanProblem> {
     if (stage.say === undefined && holds.length === 0)
       yield problem('stages', [id], `stage ${stage.id} of ${id} never ends`);
     if (stage.resumption !== 'continue' && stage.reviewAsk === undefined)
-      yield problem('stages', [id], `stage ${stage.id} of ${id} has nothing to ask after an interruption`);
+      yield problem(
+        'stages',
+        [id],
+        `stage ${stage.id} of ${id} has nothing to ask after an interruption`,
+      );
     for (const timer of stage.timers) {
       if (!(timer.lengthS > 0) || !Number.isFinite(timer.lengthS))
         yield problem('timers', [id], `timer ${timer.id} of ${id} lasts ${timer.lengthS} s`);
       if ((timer.role === 'limit') !== (timer.fault !== undefined))
-        yield problem('timers', [id], `limit timer ${timer.id} of ${id} and its fault do not match`);
+        yield problem(
+          'timers',
+          [id],
+          `limit timer ${timer.id} of ${id} and its fault do not match`,
+        );
       if (timer.role === 'limit' && timer.purpose !== 'at-most')
         yield problem('timers', [id], `limit timer ${timer.id} of ${id} is not at-most`);
     }
@@ -56,9 +64,17 @@ function* resources(plan: Plan): Generator<PlanProblem> {
     for (const [id, wanted] of Object.entries(step.demands)) {
       const capacity = known.get(id);
       if (capacity === undefined)
-        yield problem('resources', [step.id, id], `${step.id} asks for ${id}, which is no resource`);
+        yield problem(
+          'resources',
+          [step.id, id],
+          `${step.id} asks for ${id}, which is no resource`,
+        );
       else if (wanted > capacity + 1e-6)
-        yield problem('resources', [step.id, id], `${step.id} asks for ${wanted} of ${id}; there is ${capacity}`);
+        yield problem(
+          'resources',
+          [step.id, id],
+          `${step.id} asks for ${wanted} of ${id}; there is ${capacity}`,
+        );
     }
   }
 }
@@ -78,7 +94,11 @@ function* crowding(plan: Plan): Generator<PlanProblem> {
         .filter((one) => span(one).from <= atS + 0.01 && span(one).to > atS + 0.01)
         .reduce((sum, { demands }) => sum + (demands[id] ?? 0), 0);
       if (held > capacity + 1e-6)
-        yield problem('resources', [user.id, id], `at ${atS} s ${held} of ${id} are held; there is ${capacity}`);
+        yield problem(
+          'resources',
+          [user.id, id],
+          `at ${atS} s ${held} of ${id} are held; there is ${capacity}`,
+        );
     }
   }
 }

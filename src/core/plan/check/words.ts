@@ -10,9 +10,10 @@ function* attached(plan: Plan): Generator<PlanProblem> {
     const about = aboutStep(site, step);
     const due = {
       gate: cautionsFor('gate', step, about, site).filter((id) => !step.gates.includes(id)),
-      standing: [...cautionsFor('standing', step, about, site), ...cautionsFor('clock', step, about, site)].filter(
-        (id) => !step.standing.includes(id),
-      ),
+      standing: [
+        ...cautionsFor('standing', step, about, site),
+        ...cautionsFor('clock', step, about, site),
+      ].filter((id) => !step.standing.includes(id)),
       after: cautionsFor('after', step, about, site).filter((id) => !step.after.includes(id)),
     };
     for (const [where, missing] of Object.entries(due)) {
@@ -28,11 +29,20 @@ function* described(plan: Plan): Generator<PlanProblem> {
   const faults = new Set(plan.faults.map(({ kind }) => kind));
   for (const step of plan.steps) {
     for (const id of step.gates) {
-      if (!gates.has(id)) yield problem('gates', [step.id, id], `${step.id} names the gate ${id}, which is not there`);
+      if (!gates.has(id))
+        yield problem(
+          'gates',
+          [step.id, id],
+          `${step.id} names the gate ${id}, which is not there`,
+        );
     }
     for (const id of [...step.gates, ...step.standing, ...step.after]) {
       if (!cautions.has(id))
-        yield problem('cautions', [step.id, id], `${step.id} names the caution ${id}, which has no words`);
+        yield problem(
+          'cautions',
+          [step.id, id],
+          `${step.id} names the caution ${id}, which has no words`,
+        );
     }
     for (const { fault } of step.stages.flatMap(({ timers }) => timers)) {
       if (fault !== undefined && !faults.has(fault))
@@ -41,7 +51,8 @@ function* described(plan: Plan): Generator<PlanProblem> {
   }
   for (const gate of plan.gates) {
     for (const kind of gate.trippedBy) {
-      if (!faults.has(kind)) yield problem('faults', [gate.id], `${gate.id} is tripped by ${kind}, which has no policy`);
+      if (!faults.has(kind))
+        yield problem('faults', [gate.id], `${gate.id} is tripped by ${kind}, which has no policy`);
     }
   }
 }
@@ -54,12 +65,29 @@ function* answered(plan: Plan): Generator<PlanProblem> {
   }
   for (const row of plan.methods) {
     if (row.question !== undefined && !questions.has(row.question))
-      yield problem('questions', [row.fixture], `${row.fixture} asks ${row.question}, which is no question`);
+      yield problem(
+        'questions',
+        [row.fixture],
+        `${row.fixture} asks ${row.question}, which is no question`,
+      );
     const steps = plan.steps.filter(({ fixture }) => fixture === row.fixture);
     if (row.cover && !steps.some(({ kind }) => kind === 'cover'))
-      yield problem('methods', [row.fixture], `${row.fixture} is to be covered and no step covers it`);
-    if (['pour', 'glow', 'self-clean', 'light-heat', 'steam', 'immerse', 'boil-over'].includes(row.method) && !steps.some(({ phase }) => phase === 'purge'))
-      yield problem('methods', [row.fixture], `${row.fixture} is to be purged and no step purges it`);
+      yield problem(
+        'methods',
+        [row.fixture],
+        `${row.fixture} is to be covered and no step covers it`,
+      );
+    if (
+      ['pour', 'glow', 'self-clean', 'light-heat', 'steam', 'immerse', 'boil-over'].includes(
+        row.method,
+      ) &&
+      !steps.some(({ phase }) => phase === 'purge')
+    )
+      yield problem(
+        'methods',
+        [row.fixture],
+        `${row.fixture} is to be purged and no step purges it`,
+      );
   }
 }
 

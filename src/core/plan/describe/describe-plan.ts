@@ -1,14 +1,7 @@
 import type { Plan } from '../types.ts';
-import {
-  cautionLines,
-  gateLines,
-  headerLines,
-  methodLines,
-  questionLines,
-  shoppingLines,
-  totalsLines,
-} from './sections.ts';
-import { timetableLines, workLines } from './timetable.ts';
+import { headerLines, methodLines, questionLines, shoppingLines, totalsLines } from './sections.ts';
+import { timetableLines } from './timetable.ts';
+import { gateLines, workLines } from './work.ts';
 import { CUSTOMS_DIFFER } from './words.ts';
 
 function section(title: string, lines: readonly string[]): readonly string[] {
@@ -30,9 +23,8 @@ export function describePlan(plan: Plan): string {
     ...section('To buy and gather', shoppingLines(plan)),
     ...section('Totals', totalsLines(plan)),
     ...section('Timetable', timetableLines(plan)),
+    ...section('Confirmed once, before the work', gateLines(plan)),
     ...section('How it is done', workLines(plan)),
-    ...section('Confirmed before the work', gateLines(plan)),
-    ...section('Cautions', cautionLines(plan)),
     '',
     CUSTOMS_DIFFER,
     '',

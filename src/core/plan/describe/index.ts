@@ -1,1 +1,2 @@
 export { describePlan } from './describe-plan.ts';
+export { CUSTOMS_DIFFER } from './words.ts';

@@ -15,7 +15,9 @@ export function headerLines(plan: Plan): readonly string[] {
     `${PURPOSE_WORDS[plan.purpose]}, ${CUSTOM_WORDS[plan.custom]} custom, ${people}`,
     `Water boils at ${plan.boilingC.toFixed(1)} °C here (${altitudeM} m).`,
     `Done after ${lengthText(plan.timetable.finishS)}${
-      bound < 60 ? ', as early as it can be' : `; not before ${lengthText(plan.timetable.lowerBoundS)} in any order of work`
+      bound < 60
+        ? ', as early as it can be'
+        : `; not before ${lengthText(plan.timetable.lowerBoundS)} in any order of work`
     }.`,
   ];
 }
@@ -32,7 +34,9 @@ function methodDetail(plan: Plan, row: FixtureMethod): readonly string[] {
   return [
     row.reason,
     `${row.source}${row.checked ? '' : ' (from memory, not yet checked)'}. Would change it: ${row.wouldChange}`,
-    ...(row.overriddenBy === undefined ? [] : [`In place of the custom’s row: ${row.overriddenBy}`]),
+    ...(row.overriddenBy === undefined
+      ? []
+      : [`In place of the custom’s row: ${row.overriddenBy}`]),
     ...open.map(({ ask }) => `To ask: ${ask}`),
   ];
 }
@@ -69,14 +73,4 @@ export function totalsLines(plan: Plan): readonly string[] {
 
 export function shoppingLines(plan: Plan): readonly string[] {
   return plan.shopping.map(({ name, amount, why }) => `${name}: ${amount}. ${why}`);
-}
-
-export function cautionLines(plan: Plan): readonly string[] {
-  return plan.cautions.map(({ signal, hazard, say }) => `${signal} (${hazard}): ${say}`);
-}
-
-/** Steps by what they are about rather than by a list of rules alone. */
-export function gateLines(plan: Plan): readonly string[] {
-  const scope = { run: 'once a run', fixture: 'once a fixture', step: 'each time' } as const;
-  return plan.gates.map((gate) => `${gate.signal}, ${scope[gate.scope]}: ${gate.ask}`);
 }

@@ -23,7 +23,9 @@ export function lengthText(lengthS: number): string {
   const minutes = Math.round(lengthS / S_MIN);
   if (minutes < 90) return `${minutes} min`;
   const rest = minutes % S_MIN;
-  return rest === 0 ? `${Math.floor(minutes / S_MIN)} h` : `${Math.floor(minutes / S_MIN)} h ${two(rest)} min`;
+  return rest === 0
+    ? `${Math.floor(minutes / S_MIN)} h`
+    : `${Math.floor(minutes / S_MIN)} h ${two(rest)} min`;
 }
 
 /** "8 min (5 to 15)" in whole units of the typical length; without spread only the length. */
@@ -40,5 +42,7 @@ export function dayOf(atS: number): number {
 /** A band of amounts: "18 (11 to 20)". */
 export function amountText({ low, typical, high }: Band, decimals: number): string {
   const text = (value: number): string => value.toFixed(decimals);
-  return text(low) === text(high) ? text(typical) : `${text(typical)} (${text(low)} to ${text(high)})`;
+  return text(low) === text(high)
+    ? text(typical)
+    : `${text(typical)} (${text(low)} to ${text(high)})`;
 }

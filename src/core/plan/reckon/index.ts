@@ -1,16 +1,15 @@
 export { reckonBurner, type BurnerReckoned } from './burners.ts';
-export { reckonHighHeat, reckonSelfClean, type OvenReckoned } from './ovens.ts';
+export { OVEN_DUTY_SHARE, reckonHighHeat, reckonSelfClean, type OvenReckoned } from './ovens.ts';
 export {
   deckM2,
   fittings,
   isPoured,
-  pieceL,
   reckonPour,
   sumBands,
   type Poured,
   type PourReckoned,
 } from './pour-need.ts';
-export { reckonBurnersAtOnce, reckonRoom, type RoomReckoned } from './room.ts';
+export { reckonBurnersAtOnce, reckonRoom, type AtOnce, type RoomReckoned } from './room.ts';
 export { isGas } from './tables.ts';
 export {
   fillL,

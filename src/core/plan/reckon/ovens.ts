@@ -1,8 +1,12 @@
-import { ovenStages } from '../../physics/index.ts';
 import type { Oven } from '../../kitchen/index.ts';
-import { band, mapBand, type Band } from '../../quantity/index.ts';
-import { HIGHEST, NORMAL_CYCLE, NORMAL_CYCLE_MIN, touchC } from './tables.ts';
-import { ROOM_C } from './vessels.ts';
+import {
+  cleanCycle,
+  highestHeat,
+  ovenCooling,
+  ovenStages,
+  touchThreshold,
+} from '../../physics/index.ts';
+import { mapBand, type Band } from '../../quantity/index.ts';
 
 const S_MIN = 60;
 const toS = (min: number): number => min * S_MIN;
@@ -10,61 +14,56 @@ const toS = (min: number): number => min * S_MIN;
 /** An oven's heat in its stages, seconds. */
 export type OvenReckoned = {
   readonly heatS: Band;
+  /** Of the cycle, heating included; of the highest setting, after it. */
   readonly holdS: number;
   /** Until the lock opens, or until it may be touched. */
   readonly coolS: Band;
   readonly hotC: number;
   readonly openC: number;
-  /** Share of the rated power it draws on average over heat and hold. */
-  readonly dutyShare: number;
 };
 
 /**
  * Share of the time that the elements are on, over a whole cycle. Common
  * practice, no published source.
  */
-const DUTY_SHARE = 0.6;
-/** Shortest and longest cycle the model answers for, min. */
+export const OVEN_DUTY_SHARE = 0.6;
+/** Shortest and longest the model answers for, min. */
 const CYCLE_RANGE_MIN = [60, 480] as const;
+const HOLD_RANGE_MIN = [10, 480] as const;
+/** A consumer may lean on it for so long, s: ASTM C1055. */
+const TOUCH_S = 60;
 
-/** The self-clean cycle: the manual's length, else the usual. `heatS` is part of the cycle. */
+function clamped(value: number, [least, most]: readonly [number, number]): number {
+  return Math.min(Math.max(value, least), most);
+}
+
+/** The self-clean cycle: the manual's length, else the usual. `touchS`: from the open lock until it may be touched. */
 export function reckonSelfClean(oven: Oven): OvenReckoned & { readonly touchS: number } {
-  const told = oven.cycleMin ?? NORMAL_CYCLE_MIN;
-  const cycleMin = Math.min(Math.max(told, CYCLE_RANGE_MIN[0]), CYCLE_RANGE_MIN[1]);
-  const { heatMin, coolMin } = ovenStages({ cycleMin, roomC: ROOM_C });
-  const { coolTauMin, cleanC, unlockC } = NORMAL_CYCLE;
-  // From the unlocking heat on, by Newton's law with the slow end of the oven's time constant.
-  const touchMin =
-    coolTauMin.high * Math.log((unlockC.typical - ROOM_C) / (touchC('metal') - ROOM_C));
+  const usual = cleanCycle('normal');
+  const told = oven.cycleMin ?? usual.cycleMin;
+  const { heatMin, coolMin } = ovenStages({ cycleMin: clamped(told, CYCLE_RANGE_MIN) });
+  const { touchC } = touchThreshold({ material: 'metal', contactS: TOUCH_S });
+  const touch = ovenCooling({ fromC: usual.unlockC.typical, toC: touchC });
   return {
     heatS: mapBand(heatMin, toS),
     holdS: toS(told),
     coolS: mapBand(coolMin, toS),
-    hotC: cleanC.typical,
-    openC: unlockC.typical,
-    dutyShare: DUTY_SHARE,
-    touchS: toS(touchMin),
+    hotC: usual.cleanC.typical,
+    openC: usual.unlockC.typical,
+    // A clock to "safe" takes the slow end.
+    touchS: toS(touch.coolMin.high),
   };
 }
 
-/** The highest setting, held for the custom's minutes after the heat is reached. */
+/** The highest setting, held for so many minutes after its heat is reached. */
 export function reckonHighHeat(holdMin: number): OvenReckoned {
-  const { heatMin, coolTauMin, settingC } = HIGHEST;
-  const cool = (tauMin: number, hotC: number): number =>
-    tauMin * Math.log((hotC - ROOM_C) / (touchC('metal') - ROOM_C));
+  const { heatMin, coolMin, settingC } = highestHeat({ holdMin: clamped(holdMin, HOLD_RANGE_MIN) });
+  const { touchC } = touchThreshold({ material: 'metal', contactS: TOUCH_S });
   return {
     heatS: mapBand(heatMin, toS),
     holdS: toS(holdMin),
-    coolS: mapBand(
-      band(
-        cool(coolTauMin.low, settingC.low),
-        cool(coolTauMin.typical, settingC.typical),
-        cool(coolTauMin.high, settingC.high),
-      ),
-      toS,
-    ),
+    coolS: mapBand(coolMin, toS),
     hotC: settingC.typical,
-    openC: touchC('metal'),
-    dutyShare: DUTY_SHARE,
+    openC: touchC,
   };
 }

@@ -1,8 +1,7 @@
 import type { Counter, Fixture, Polygon, Sink, Table } from '../../kitchen/index.ts';
 import { areaM2, netAreaM2, perimeterM } from '../../kitchen/index.ts';
-import { ORDINARY_HAND, pourDemand, type PourPiece } from '../../physics/index.ts';
+import { material, ORDINARY_HAND, pourDemand, type PourPiece } from '../../physics/index.ts';
 import { addBands, type Band } from '../../quantity/index.ts';
-import { contactDeg } from './tables.ts';
 
 export type Poured = Counter | Sink | Table;
 
@@ -15,9 +14,8 @@ export type PourReckoned = {
   readonly laneM: number;
   /** Speed of the hand along a lane, m/s. */
   readonly handSpeedMS: number;
-  /** Out of one filling, L: the rest is splash, drips and what stays in. */
-  readonly usableL: number;
-  readonly pieces: readonly PourPiece[];
+  /** Boiled for each kind of piece, L. */
+  readonly litresOf: Readonly<Record<PourPiece['kind'], number>>;
 };
 
 /** May it be poured at all: has it a surface to pour? */
@@ -34,7 +32,7 @@ function edgeLengthM(outline: Polygon, edges: readonly (readonly [number, number
 
 /** Level, upright and edge pieces of a counter; the edges that stand at no wall are poured along. */
 function counterPieces(counter: Counter): readonly PourPiece[] {
-  const angle = contactDeg(counter.material);
+  const angle = material(counter.material).contactDeg.typical;
   const backM = edgeLengthM(counter.outline, counter.backEdges);
   const frontM = Math.max(0, perimeterM(counter.outline) - backM);
   return [
@@ -47,7 +45,7 @@ function counterPieces(counter: Counter): readonly PourPiece[] {
 }
 
 function tablePieces(table: Table): readonly PourPiece[] {
-  const angle = contactDeg(table.material);
+  const angle = material(table.material).contactDeg.typical;
   return [
     { kind: 'level', areaM2: areaM2(table.outline), contactDeg: angle },
     { kind: 'edge', lengthM: perimeterM(table.outline) },
@@ -63,13 +61,13 @@ export function deckM2(sink: Sink): number {
   return Math.max(0, areaM2(sink.outline) - bowls);
 }
 
-/** Spout, tap, each handle, sprayer: pieces that the stream goes round. */
+/** Spout with its tap, and each handle: pieces that the stream goes round. A sprayer is part of the spout. */
 export function fittings(sink: Sink): number {
-  return 1 + sink.tap.handles + (sink.tap.sprayer ? 1 : 0);
+  return 1 + sink.tap.handles;
 }
 
 function sinkPieces(sink: Sink): readonly PourPiece[] {
-  const angle = contactDeg(sink.material);
+  const angle = material(sink.material).contactDeg.typical;
   const floor = sink.bowls.reduce((sum, { lengthM, widthM }) => sum + lengthM * widthM, 0);
   const walls = sink.bowls.reduce(
     (sum, { lengthM, widthM, depthM }) => sum + 2 * (lengthM + widthM) * depthM,
@@ -97,11 +95,6 @@ function piecesOf(fixture: Poured): readonly PourPiece[] {
   }
 }
 
-/** Litres of one piece alone. */
-export function pieceL(piece: PourPiece, filledL: number): number {
-  return pourDemand({ pieces: [piece], usableKettleL: filledL }).litres.typical;
-}
-
 /**
  * Boiling water for one fixture.
  * @param filledL what a kettle is filled with, L
@@ -109,15 +102,21 @@ export function pieceL(piece: PourPiece, filledL: number): number {
  */
 export function reckonPour(fixture: Poured, filledL: number): PourReckoned {
   const pieces = piecesOf(fixture);
-  const { litres, kettles, pourS, swathM } = pourDemand({ pieces, usableKettleL: filledL });
+  const { litres, kettles, pourS, swathM, perPiece } = pourDemand({
+    pieces,
+    usableKettleL: filledL,
+  });
+  const litresOf = { level: 0, upright: 0, edge: 0, fitting: 0 };
+  // What splashes and drips is boiled with each piece.
+  for (const piece of perPiece)
+    litresOf[piece.kind] += piece.litres.typical / (1 - ORDINARY_HAND.lossShare);
   return {
     litres,
     kettles,
     pourS,
     laneM: swathM.typical * (1 - ORDINARY_HAND.overlapShare),
     handSpeedMS: ORDINARY_HAND.handSpeedMS.typical,
-    usableL: filledL * (1 - ORDINARY_HAND.lossShare),
-    pieces,
+    litresOf,
   };
 }
 

@@ -1,7 +1,7 @@
-import { boilTime, kettleCooling } from '../../physics/index.ts';
 import { countryOf, type Burner, type Kitchen, type Vessel } from '../../kitchen/index.ts';
+import { boilTime, hobEfficiency, kettleBody, kettleCooling } from '../../physics/index.ts';
 import type { Band } from '../../quantity/index.ts';
-import { hobEfficiency, isGas, vesselBody } from './tables.ts';
+import { isGas } from './tables.ts';
 
 /** One vessel that is carried and poured: of two alike, each has its own. */
 export type Kettle = {
@@ -95,38 +95,45 @@ export function standingVessels(kitchen: Kitchen): readonly Vessel[] {
   return kitchen.vessels.filter(({ id }) => !poured.has(id));
 }
 
-/** Time, energy and waiting time of one filling. */
+/**
+ * Time, energy and waiting time of one filling. The band is the rating plate's
+ * tolerance, with the hob's spread for a kettle on the stove.
+ */
 export function reckonBoil(kitchen: Kitchen, kettle: Kettle, volumeL: number): BoilReckoned {
   const { vessel, burner } = kettle;
-  const body = vesselBody(vessel.body);
-  const common = {
+  const body = kettleBody(vessel.body);
+  const boil = {
     volumeL,
-    supplyV: burner ? vessel.ratedV : kitchen.supplyV,
+    ratedW: burner ? burner.ratedW : vessel.ratedW,
     ratedV: vessel.ratedV,
+    supplyV: burner ? vessel.ratedV : kitchen.supplyV,
     startC: kitchen.tapColdC,
     altitudeM: kitchen.altitudeM,
     bodyWaterL: body.bodyWaterL,
     lossWK: body.lossWK.typical,
   };
-  const ratedW = burner ? burner.ratedW : vessel.ratedW;
-  const { timeS, energyKWh } = boilTime({
-    ...common,
-    ratedW,
-    ...(burner && { efficiency: hobEfficiency(burner.type) }),
-  });
+  const share = burner && hobEfficiency(burner.type);
+  const usual = boilTime(share ? { ...boil, efficiency: share.typical } : boil);
   const cooling = kettleCooling({
     volumeL,
     lossWK: body.lossWK.high,
     evaporationW: body.evaporationW.high,
+    bodyWaterL: body.bodyWaterL,
     roomC: ROOM_C,
     dropK: DROP_K,
     altitudeM: kitchen.altitudeM,
   });
   return {
-    timeS,
-    energyKWh,
+    timeS: share
+      ? {
+          low: boilTime({ ...boil, efficiency: share.high }).timeS.low,
+          typical: usual.timeS.typical,
+          high: boilTime({ ...boil, efficiency: share.low }).timeS.high,
+        }
+      : usual.timeS,
+    energyKWh: usual.energyKWh,
     fuel: burner && isGas(burner.type) ? 'gas' : 'electric',
-    // The losses are guesses until measured once: the early end of the band.
+    // The losses are guesses until measured once: the high ends.
     waitS: cooling.timeS,
   };
 }

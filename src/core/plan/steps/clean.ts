@@ -37,13 +37,10 @@ export function fuelOf(fixture: Fixture): 'gas' | 'electric' | undefined {
   return fixture.burners.some(({ type }) => isGas(type)) ? 'gas' : 'electric';
 }
 
-function extraLines(fixture: Fixture, choice: Choice): readonly string[] {
+function sandLine(fixture: Fixture, choice: Choice | undefined): readonly string[] {
   const wooden =
     'material' in fixture && (fixture.material === 'wood' || fixture.material === 'raw-wood');
-  return [
-    ...(wooden && choice.method.method === 'pour' ? ['Sand out every cut and scratch.'] : []),
-    ...(fixture.comment === undefined ? [] : [`Your note: ${fixture.comment}`]),
-  ];
+  return wooden && choice?.method.method === 'pour' ? ['Sand out every cut and scratch.'] : [];
 }
 
 /** Cleans one fixture; levels above it come first in the timetable. */
@@ -64,7 +61,7 @@ export function cleanStep(site: Site, fixture: Fixture, above: readonly string[]
         : 'Cleaning is what this fixture needs.',
       stages: [
         stage('clean', title, {
-          detail: [...checklist, ...(choice ? extraLines(fixture, choice) : [])],
+          detail: [...checklist, ...sandLine(fixture, choice)],
           say: 'It is clean',
         }),
       ],

@@ -89,6 +89,6 @@ export function markStep(site: Site, drafts: readonly Draft[]): Draft {
       ],
       durationS: handworkS('mark'),
     },
-    { sources: [citation('common-practice')], needs: ends.map(({ id }) => ({ step: id })) },
+    { sources: [citation('trade-practice')], needs: ends.map(({ id }) => ({ step: id })) },
   );
 }

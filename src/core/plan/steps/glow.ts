@@ -182,7 +182,7 @@ function burnerCool(site: Site, cooktop: Cooktop, burner: Burner): readonly Draf
       },
       {
         fixture: cooktop.id,
-        sources: [citation('iso-13732-1')],
+        sources: [citation('iso-13732-1-touch')],
         attention: 'none',
         startsBy: 'chain',
         needs: [{ step: glowId(burner.id) }],

@@ -93,7 +93,7 @@ export function kettleSteps(site: Site, kettle: Kettle): readonly Draft[] {
         ],
         durationS: handworkS('kettle-clean'),
       },
-      { sources: [citation('common-practice')], needs: [{ step: lastPreparation(site) }] },
+      { sources: [citation('trade-practice')], needs: [{ step: lastPreparation(site) }] },
     ),
     restStep(site, kettle.id, kettle.name),
     draft(

@@ -1,7 +1,7 @@
 import { citation } from '../../custom/index.ts';
 import type { Oven } from '../../kitchen/index.ts';
 import { addBands, exactly } from '../../quantity/index.ts';
-import { circuitDemand, rangeResource } from '../demands.ts';
+import { BURNERS_LIT, circuitDemand, rangeResource } from '../demands.ts';
 import { draft, stage, type Draft, type Site } from '../draft.ts';
 import { reckonHighHeat, reckonSelfClean, type OvenReckoned } from '../reckon/index.ts';
 import type { Picture, Stage } from '../types.ts';
@@ -28,11 +28,18 @@ const LOOK = {
   repeats: true,
 } as const;
 
-/** An oven under a hob locks it out: all its burners are taken. */
-function ovenDemand(site: Site, oven: Oven): Readonly<Record<string, number>> {
+/** Its circuit; a gas oven gives the room what a lit burner does. */
+function heatDemand(site: Site, oven: Oven): Readonly<Record<string, number>> {
+  return oven.heat === 'electric'
+    ? circuitDemand(site.kitchen, oven.circuit, oven.ratedW)
+    : { [BURNERS_LIT]: 1 };
+}
+
+/** A self-clean locks out the hob of the same range: all its burners are taken. */
+function cleanDemand(site: Site, oven: Oven): Readonly<Record<string, number>> {
   const top = site.kitchen.fixtures.find(({ id }) => id === oven.sharesRangeWith);
   return {
-    ...(oven.heat === 'electric' && circuitDemand(site.kitchen, oven.circuit, oven.ratedW)),
+    ...heatDemand(site, oven),
     ...(top?.kind === 'cooktop' && { [rangeResource(top.id)]: Math.max(1, top.burners.length) }),
   };
 }
@@ -116,7 +123,7 @@ function selfCleanStep(site: Site, oven: Oven): Draft {
       fixture: oven.id,
       sources: choice ? [choice.method.source] : [],
       needs: [{ step: restId(oven.id) }],
-      demands: ovenDemand(site, oven),
+      demands: cleanDemand(site, oven),
       makeSafe: 'Keep the door shut and turn the oven off at its control or its breaker.',
       picture: pictureOf([
         ['Heat', reckoned.heatS.typical, reckoned.hotC],
@@ -198,7 +205,7 @@ function highHeatSteps(site: Site, oven: Oven): readonly Draft[] {
         fixture: oven.id,
         sources: choice ? [choice.method.source] : [],
         needs: [{ step: restId(oven.id) }],
-        demands: ovenDemand(site, oven),
+        demands: heatDemand(site, oven),
         makeSafe: 'Turn the oven off and keep its door shut.',
         picture: pictureOf([
           ['Heat', reckoned.heatS.typical, reckoned.hotC],
@@ -238,7 +245,7 @@ function ovenCool(oven: Oven, title: string, lengthS: number): Draft {
     },
     {
       fixture: oven.id,
-      sources: [citation('iso-13732-1')],
+      sources: [citation('iso-13732-1-touch')],
       attention: 'none',
       startsBy: 'chain',
       needs: [{ step: ovenId(oven.id) }],

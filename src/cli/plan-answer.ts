@@ -1,0 +1,47 @@
+import { OutOfRangeError } from '../core/quantity/index.ts';
+import { buildPlan, checkPlan, describePlan } from '../core/plan/index.ts';
+import { readKitchenFile } from './kitchen-file.ts';
+
+const USE = 'Use: npm run --silent plan -- FILE [--json]';
+
+/** What is printed, what is said beside it, and the exit code: 2 for what was given, 1 for a plan that does not hold. */
+export type Said = {
+  readonly out: string;
+  readonly err: readonly string[];
+  readonly code: 0 | 1 | 2;
+};
+
+function refused(err: readonly string[]): Said {
+  return { out: '', err, code: 2 };
+}
+
+/** Answers the words after `plan`. */
+export function planAnswer(words: readonly string[]): Said {
+  const flags = words.filter((word) => word.startsWith('--'));
+  const files = words.filter((word) => !word.startsWith('--'));
+  const strange = flags.find((flag) => flag !== '--json');
+  if (strange !== undefined) return refused([`${strange} is no option; allowed: --json.`, USE]);
+  const [file] = files;
+  if (file === undefined || files.length > 1)
+    return refused([`Found ${files.length} files; allowed: one.`, USE]);
+  const read = readKitchenFile(file);
+  if ('problems' in read) {
+    const count = read.problems.length;
+    return refused([
+      `${file} cannot be planned: ${count} ${count === 1 ? 'problem' : 'problems'}.`,
+      ...read.problems.map(({ message }) => `  ${message}`),
+    ]);
+  }
+  const warnings = read.warnings.map(({ message }) => `Look at this: ${message}`);
+  try {
+    const plan = buildPlan(read.kitchen);
+    const problems = checkPlan(plan).map(({ say }) => `The plan does not hold: ${say}.`);
+    const out = flags.includes('--json')
+      ? `${JSON.stringify(plan, null, 2)}\n`
+      : describePlan(plan);
+    return { out, err: [...warnings, ...problems], code: problems.length > 0 ? 1 : 0 };
+  } catch (fault) {
+    if (!(fault instanceof OutOfRangeError)) throw fault;
+    return refused([`${file} cannot be planned: ${fault.message}`]);
+  }
+}

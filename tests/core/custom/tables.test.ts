@@ -1,0 +1,234 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import {
+  BURNER_TYPES,
+  citation,
+  CONDITIONS,
+  customTable,
+  findConditionRule,
+  findRow,
+  FIXTURE_KINDS,
+  MATERIALS,
+  OVEN_CLEANINGS,
+  PURPOSES,
+  readCustomTable,
+  sourceOf,
+  type Looked,
+} from '../../../src/core/custom/index.ts';
+
+const SHARED = join(import.meta.dirname, '../../../shared');
+const CUSTOMS = ['sephardic', 'ashkenazic'] as const;
+const MADE_OF: readonly string[] = ['counter', 'sink', 'table', 'cupboard', 'drawer'];
+
+function json(path: string): Record<string, unknown> {
+  return JSON.parse(readFileSync(join(SHARED, path), 'utf8')) as Record<string, unknown>;
+}
+
+/** Everything that a fixture of any kitchen can be looked up by. */
+function everything(): readonly Looked[] {
+  const all: Looked[] = [];
+  for (const kind of FIXTURE_KINDS) {
+    for (const purpose of PURPOSES) {
+      if (kind === 'cooktop')
+        all.push(...BURNER_TYPES.map((burner) => ({ kind, purpose, burner })));
+      else if (kind === 'oven')
+        all.push(...OVEN_CLEANINGS.map((cleaning) => ({ kind, purpose, cleaning })));
+      else if (MADE_OF.includes(kind))
+        all.push(
+          ...MATERIALS.flatMap((material) =>
+            CONDITIONS.map((condition) => ({ kind, purpose, material, condition })),
+          ),
+        );
+      else all.push(...MATERIALS.map((material) => ({ kind, purpose, material })));
+    }
+  }
+  return all;
+}
+
+describe.each(CUSTOMS)('the %s table', (custom) => {
+  const table = customTable(custom);
+
+  it('has a row for everything a kitchen can hold', () => {
+    const without = everything().filter((looked) => {
+      try {
+        findRow(table, looked);
+        return false;
+      } catch {
+        return true;
+      }
+    });
+    expect(without).toEqual([]);
+  });
+
+  it('uses every row and every rule', () => {
+    const rows = new Set(everything().map((looked) => findRow(table, looked).id));
+    expect(table.rows.map(({ id }) => id).filter((id) => !rows.has(id))).toEqual([]);
+    const rules = new Set(
+      everything().map(
+        (looked) => findConditionRule(table, looked, findRow(table, looked).method)?.id,
+      ),
+    );
+    expect(table.conditionRules.map(({ id }) => id).filter((id) => !rules.has(id))).toEqual([]);
+  });
+
+  it('asks about what is unknown, and takes the stricter way until then', () => {
+    const unknown = everything().filter(
+      ({ kind, material }) => material === 'unknown' && MADE_OF.includes(kind),
+    );
+    expect(unknown.length).toBeGreaterThan(0);
+    for (const looked of unknown) {
+      const row = findRow(table, looked);
+      expect(row.question, `${looked.kind} of unknown material`).toBeDefined();
+      expect(row.cover, `${looked.kind} of unknown material`).toBe(true);
+    }
+  });
+
+  it('asks about, or covers, every worn or unseen surface that it would pour', () => {
+    for (const looked of everything()) {
+      const { condition } = looked;
+      const row = findRow(table, looked);
+      if (row.method !== 'pour' || condition === undefined || condition === 'smooth') continue;
+      const rule = findConditionRule(table, looked, row.method);
+      expect(rule?.cover ?? row.cover, JSON.stringify(looked)).toBe(true);
+      if (condition === 'unknown') expect(rule?.question ?? row.question).toBeDefined();
+    }
+  });
+
+  it('names a source for every row, none of them called checked that was not read', () => {
+    for (const row of [...table.rows, ...table.conditionRules]) {
+      expect(sourceOf(row.source).title).not.toBe('');
+      if (row.checked) expect(sourceOf(row.source).checked, row.id).toBe(true);
+    }
+  });
+});
+
+describe('the two customs', () => {
+  // Differences that the codes themselves name; from memory.
+  it.each([
+    [
+      'glass is rinsed by one and not purged by the other',
+      { kind: 'sink', purpose: 'passover', material: 'glass' },
+      'clean',
+      'cover',
+    ],
+    [
+      'porcelain is asked about by one and not purged by the other',
+      { kind: 'sink', purpose: 'new-kitchen', material: 'porcelain' },
+      'pour',
+      'cover',
+    ],
+    [
+      'steel is poured by both',
+      { kind: 'sink', purpose: 'new-kitchen', material: 'stainless-steel' },
+      'pour',
+      'pour',
+    ],
+    [
+      'what burned on fire is purged by fire',
+      { kind: 'cooktop', purpose: 'passover', burner: 'electric-coil' },
+      'glow',
+      'glow',
+    ],
+    [
+      'a steam clean is no purge',
+      { kind: 'oven', purpose: 'passover', cleaning: 'steam' },
+      'light-heat',
+      'light-heat',
+    ],
+    ['cold use is cleaned', { kind: 'fridge', purpose: 'new-kitchen' }, 'clean', 'clean'],
+  ] as const)('%s', (_, looked, sephardic, ashkenazic) => {
+    expect(findRow(customTable('sephardic'), looked).method).toBe(sephardic);
+    expect(findRow(customTable('ashkenazic'), looked).method).toBe(ashkenazic);
+  });
+
+  it('both rest a day', () => {
+    for (const custom of CUSTOMS) expect(customTable(custom).restHours).toBe(24);
+  });
+});
+
+describe('a broken table', () => {
+  const good = () =>
+    structuredClone(json('customs/sephardic.json')) as {
+      [field: string]: unknown;
+      rows: Record<string, unknown>[];
+    };
+  it.each([
+    ['another custom', (t: ReturnType<typeof good>) => (t['id'] = 'mine'), 'custom.id'],
+    [
+      'a rest of no length',
+      (t: ReturnType<typeof good>) => (t['restHours'] = 0),
+      'custom.restHours',
+    ],
+    [
+      'a source nobody has',
+      (t: ReturnType<typeof good>) => (t.rows[0]!['source'] = 'hearsay'),
+      'rows[0].source',
+    ],
+    [
+      'a material nobody has',
+      (t: ReturnType<typeof good>) => (t.rows[2]!['materials'] = ['gold']),
+      'rows[2].materials',
+    ],
+    [
+      'a method nobody has',
+      (t: ReturnType<typeof good>) => (t.rows[1]!['method'] = 'sing'),
+      'rows[1].method',
+    ],
+    ['no kinds', (t: ReturnType<typeof good>) => delete t.rows[1]!['kinds'], 'rows[1].kinds'],
+    ['a row twice', (t: ReturnType<typeof good>) => t.rows.push(t.rows[0]!), '.id'],
+    [
+      'minutes without end',
+      (t: ReturnType<typeof good>) => (t.rows[1]!['minutes'] = 1e9),
+      'rows[1].minutes',
+    ],
+    [
+      'a field nobody reads',
+      (t: ReturnType<typeof good>) => (t.rows[1]!['colour'] = 'red'),
+      'rows[1].colour',
+    ],
+    [
+      'an empty reason',
+      (t: ReturnType<typeof good>) => (t.rows[1]!['reason'] = ' '),
+      'rows[1].reason',
+    ],
+    [
+      'a question without words',
+      (t: ReturnType<typeof good>) => (t.rows[1]!['question'] = { ask: '?' }),
+      'rows[1].question.why',
+    ],
+  ])('is refused: %s', (_, spoil, where) => {
+    const table = good();
+    spoil(table);
+    expect(() => readCustomTable(table)).toThrow(where);
+  });
+});
+
+describe('sources', () => {
+  const files = readdirSync(join(SHARED, 'sources'));
+
+  it('no key stands for two sources', () => {
+    const seen = new Map<string, string>();
+    for (const file of files) {
+      for (const key of Object.keys(json(`sources/${file}`))) {
+        expect(seen.get(key), `${key} of ${file}`).toBeUndefined();
+        seen.set(key, file);
+      }
+    }
+  });
+
+  it('every row of cautions, faults and cleaning names one that exists', () => {
+    const rows = [
+      ...(json('cautions.json')['rows'] as { source: string }[]),
+      ...(json('fault-policies.json')['rows'] as { source: string }[]),
+      ...['rows', 'preparing', 'finishing'].flatMap(
+        (list) => json('cleaning.json')[list] as { source: string }[],
+      ),
+    ];
+    for (const { source } of rows) expect(citation(source)).not.toBe('');
+  });
+
+  it('a key that is not there is refused by name', () => {
+    expect(() => citation('hearsay')).toThrow('hearsay');
+  });
+});

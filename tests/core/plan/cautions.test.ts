@@ -1,0 +1,186 @@
+import { describe, expect, it } from 'vitest';
+import { SOURCE_KEYS } from '../../../src/core/custom/index.ts';
+import { buildPlan, type Plan } from '../../../src/core/plan/index.ts';
+import { CAUTIONS, FAULTS } from '../../../src/core/plan/cautions/index.ts';
+import { DEMOS, kitchenOf, planOfDemo, step, stepsOf } from './plans.ts';
+
+/** What the work needs, each at its place. */
+const NEEDED = [
+  'scald-dress',
+  'scald-carry',
+  'pour-stance',
+  'pour-power',
+  'pour-material',
+  'pour-drain',
+  'cold-where',
+  'wet-floor',
+  'burner-clear',
+  'burner-air',
+  'burner-attend',
+  'burner-sheet',
+  'glass-top',
+  'hot-after',
+  'oven-pre',
+  'oven-birds',
+  'oven-attend',
+  'oven-late',
+  'chem-mix',
+  'range-move',
+  'electric-load',
+  'climb',
+  'heat-stress',
+  'child-pet',
+  'alone',
+  'labels',
+];
+
+const coils = planOfDemo('flat-coils');
+const gas = planOfDemo('mountain-gas');
+const glass = planOfDemo('flat-glass-230');
+
+describe('the table of cautions', () => {
+  it('has all that the work needs', () => {
+    expect(CAUTIONS.map(({ id }) => id)).toEqual(expect.arrayContaining(NEEDED));
+  });
+
+  it.each(CAUTIONS)('$id says what to do and why, in one sentence with a source', (row) => {
+    expect(row.say).toMatch(/^[A-Z].*: .+\.$/);
+    expect(row.say.slice(0, -1)).not.toContain('. ');
+    expect(SOURCE_KEYS).toContain(row.source);
+    expect(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']).toContain(row.signal);
+    if (row.kinds.includes('gate')) expect(row.ask).toMatch(/\?$/);
+    else expect(row.ask).toBeUndefined();
+    if (row.kinds.includes('gate')) expect(row.makeSafe).not.toBe('');
+  });
+
+  it('has a policy for every fault that trips a gate', () => {
+    const kinds = FAULTS.map(({ kind }) => kind);
+    for (const row of CAUTIONS)
+      for (const kind of row.trippedBy ?? []) expect(kinds, row.id).toContain(kind);
+  });
+
+  it('has a policy for every kind of fault', () => {
+    expect(FAULTS.map(({ kind }) => kind).toSorted()).toEqual(
+      [
+        'no-glow',
+        'flame-out',
+        'power-cut',
+        'smoke',
+        'fire',
+        'co-alarm',
+        'gas-smell',
+        'unwell',
+        'kettle-failed',
+        'oven-lock',
+        'breaker-tripped',
+        'cracked',
+        'undefined',
+      ].toSorted(),
+    );
+    expect(FAULTS.find(({ kind }) => kind === 'undefined')?.policy).toBe('suspend');
+    expect(FAULTS.find(({ kind }) => kind === 'fire')?.policy).toBe('stop-run');
+  });
+});
+
+describe('a caution stands at its step', () => {
+  const at = (plan: Plan, id: string) => {
+    const { gates, standing, after } = step(plan, id);
+    return { gates, standing, after };
+  };
+
+  it('at each pour', () => {
+    const pour = at(coils, 'pour-sink-1');
+    expect(pour.gates).toEqual(['child-pet', 'scald-dress', 'cold-where']);
+    expect(pour.standing).toEqual(['scald-carry', 'pour-stance', 'pour-drain', 'alone']);
+    expect(pour.after).toEqual(['wet-floor']);
+    expect(at(coils, 'pour-counter-left-1').gates).toEqual(
+      expect.arrayContaining(['pour-power', 'pour-material']),
+    );
+  });
+
+  it('at a gas burner and not at a coil', () => {
+    expect(at(gas, 'glow-gas-back-left').gates).toEqual(
+      expect.arrayContaining(['burner-air', 'burner-clear', 'burner-sheet', 'child-pet']),
+    );
+    expect(at(coils, 'glow-coil-back-left').gates).not.toContain('burner-air');
+    expect(at(coils, 'glow-coil-back-left').gates).toContain('heat-air');
+    expect(at(gas, 'boil-counter-corner-1').gates).toContain('burner-air');
+  });
+
+  it('at glass and not at enamel', () => {
+    expect(at(glass, 'glow-zone-back-left').standing).toContain('glass-top');
+    expect(at(coils, 'glow-coil-back-left').standing).not.toContain('glass-top');
+  });
+
+  it('at the oven', () => {
+    expect(at(coils, 'heat-oven').gates).toEqual(
+      expect.arrayContaining(['oven-pre', 'oven-birds']),
+    );
+    expect(at(coils, 'heat-oven').standing).toContain('oven-attend');
+    expect(coils.notices.join(' ')).toContain('spare day');
+    expect(gas.notices.join(' ')).not.toContain('spare day');
+  });
+
+  it('at the cleaning', () => {
+    expect(at(gas, 'clean-oven').gates).toEqual(['chem-mix', 'range-move']);
+    expect(at(coils, 'clean-oven').gates).toEqual(['chem-mix']);
+    expect(at(coils, 'clean-wall-cupboard').standing).toContain('climb');
+    expect(at(coils, 'clean-sink').after).toContain('labels');
+    expect(at(coils, 'clean-fridge').after).toEqual([]);
+  });
+
+  it('at every cool-down', () => {
+    for (const { standing } of stepsOf(coils, 'cool')) expect(standing).toContain('hot-after');
+  });
+
+  it('for who works alone', () => {
+    expect(at(glass, 'heat-oven').standing).not.toContain('alone');
+    expect(at(coils, 'heat-oven').standing).toContain('alone');
+  });
+});
+
+describe('the gates', () => {
+  it('are asked once a run, once a fixture, or each time, as the table says', () => {
+    const scopes = Object.fromEntries(gas.gates.map(({ id, scope }) => [id, scope]));
+    expect(scopes).toMatchObject({
+      'child-pet': 'run',
+      'scald-dress': 'run',
+      'pour-power': 'fixture',
+    });
+    expect(gas.gates.find(({ id }) => id === 'scald-dress')?.lapsesS).toBe(1800);
+  });
+
+  it('about the air is a condition that faults trip and time settles', () => {
+    expect(gas.gates.find(({ id }) => id === 'burner-air')).toMatchObject({
+      kind: 'condition',
+      signal: 'DANGER',
+      trippedBy: expect.arrayContaining(['co-alarm', 'unwell', 'smoke']),
+      settleS: 900,
+    });
+  });
+
+  it('are no wall of ticks: at most a handful for any step', () => {
+    for (const demo of DEMOS)
+      for (const one of planOfDemo(demo).steps)
+        expect(one.gates.length, one.id).toBeLessThanOrEqual(6);
+  });
+
+  it('warn of heat only where the room is expected to be hot', () => {
+    const cool = kitchenOf('hall');
+    expect(buildPlan(cool).steps.some(({ standing }) => standing.includes('heat-stress'))).toBe(
+      false,
+    );
+    const hot = {
+      ...kitchenOf('flat-coils'),
+      room: {
+        floorAreaM2: 5,
+        heightM: 2.3,
+        hood: { kind: 'none', flowLS: 0 },
+        window: { areaM2: 0, heightM: 0 },
+      } as const,
+    };
+    expect(buildPlan(hot).steps.some(({ standing }) => standing.includes('heat-stress'))).toBe(
+      true,
+    );
+  });
+});

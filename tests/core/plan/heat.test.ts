@@ -1,0 +1,204 @@
+import { describe, expect, it } from 'vitest';
+import { coolToTouch, glowTime } from '../../../src/core/physics/index.ts';
+import { buildPlan, checkPlan } from '../../../src/core/plan/index.ts';
+import {
+  endS,
+  kitchenOf,
+  only,
+  planOfDemo,
+  startS,
+  step,
+  stepsOf,
+  withFixture,
+  withMethod,
+} from './plans.ts';
+
+const flat = kitchenOf('flat-coils');
+const plan = planOfDemo('flat-coils');
+
+describe('a burner', () => {
+  const glow = step(plan, 'glow-coil-front-left');
+  const stage = (id: string) => glow.stages.find((one) => one.id === id);
+
+  it('goes from light over warm-up and glow to off', () => {
+    expect(glow.stages.map(({ id }) => id)).toEqual(['light', 'warm-up', 'hold', 'off']);
+    expect(stage('warm-up')?.say).toBe('It glows');
+    expect(stage('hold')?.say).toBeUndefined();
+    expect(stage('off')?.say).toBe('It is off');
+  });
+
+  it('has the estimate of the physics and a limit of three times it', () => {
+    const { timeS } = glowTime({ burner: 'electric-coil', ratedW: 2350 });
+    const [expected, limit] = stage('warm-up')?.timers ?? [];
+    expect(expected?.lengthS).toBeCloseTo(timeS.typical, 6);
+    expect(limit).toMatchObject({ role: 'limit', purpose: 'at-most', fault: 'no-glow' });
+    expect(limit?.lengthS).toBeCloseTo(3 * timeS.typical, 6);
+  });
+
+  it('holds unbroken for the minutes of the custom, looked at every ten', () => {
+    expect(stage('hold')?.timers).toMatchObject([
+      { role: 'hold', purpose: 'unbroken', lengthS: 30 * 60 },
+      { role: 'reminder', purpose: 'at-most', lengthS: 600, repeats: true },
+    ]);
+    expect(stage('hold')?.resumption).toBe('restart');
+    expect(stage('warm-up')?.resumption).toBe('restart');
+  });
+
+  it('cools by a clock that starts by itself', () => {
+    const cool = step(plan, 'cool-coil-front-left');
+    expect(cool.startsBy).toBe('chain');
+    const { timeS } = coolToTouch({ burner: 'electric-coil', ratedW: 2350 });
+    expect(cool.stages[0]?.timers[0]?.lengthS).toBeCloseTo(timeS, 6);
+  });
+
+  it('is lit with no more than one other, back pair before front pair', () => {
+    const glows = stepsOf(plan, 'glow');
+    for (const one of glows) {
+      const together = glows.filter(
+        ({ id }) =>
+          startS(plan, id) <= startS(plan, one.id) && endS(plan, id) > startS(plan, one.id) + 1,
+      );
+      expect(together.length).toBeLessThanOrEqual(2);
+    }
+    for (const back of ['coil-back-left', 'coil-back-right'])
+      for (const front of ['coil-front-left', 'coil-front-right'])
+        expect(startS(plan, `glow-${front}`)).toBeGreaterThanOrEqual(
+          endS(plan, `glow-${back}`) - 0.01,
+        );
+  });
+
+  it('of induction does not glow: it is asked about and kept out of use', () => {
+    const range = flat.fixtures.find(({ id }) => id === 'range-top');
+    if (range?.kind !== 'cooktop') throw new Error('no cooktop');
+    const burners = range.burners.map((burner) => ({ ...burner, type: 'induction' as const }));
+    const induction = buildPlan(withFixture(flat, 'range-top', { burners }));
+    expect(stepsOf(induction, 'glow')).toEqual([]);
+    expect(induction.methods.find(({ fixture }) => fixture === 'range-top')?.method).toBe(
+      'not-purged',
+    );
+    expect(induction.questions.some(({ fixture }) => fixture === 'range-top')).toBe(true);
+    expect(induction.notices.join(' ')).toContain('induction');
+    expect(step(induction, 'mark-kitchen').stages[0]?.detail.join(' ')).toContain('out of use');
+    expect(checkPlan(induction)).toEqual([]);
+  });
+
+  it('follows the answer about its minutes', () => {
+    const answered = {
+      ...flat,
+      household: {
+        ...flat.household,
+        overrides: [
+          {
+            fixture: 'range-top',
+            method: 'glow',
+            minutes: 15,
+            saidBy: 'our rabbi',
+            saidOn: '2026-03-01',
+          } as const,
+        ],
+      },
+    };
+    const hold = step(buildPlan(answered), 'glow-coil-back-left').stages.find(
+      ({ id }) => id === 'hold',
+    );
+    expect(hold?.timers[0]?.lengthS).toBe(900);
+  });
+
+  it('heated without a glow has no warm-up to watch for', () => {
+    const warm = buildPlan(withMethod(flat, 'range-top', 'light-heat'));
+    expect(step(warm, 'glow-coil-back-left').stages.map(({ id }) => id)).toEqual([
+      'light',
+      'hold',
+      'off',
+    ]);
+    expect(checkPlan(warm)).toEqual([]);
+  });
+});
+
+describe('the room', () => {
+  it('lets one burner be lit where two pass a limit', () => {
+    const small = {
+      ...kitchenOf('mountain-gas'),
+      room: {
+        floorAreaM2: 5,
+        heightM: 2.3,
+        hood: { kind: 'none', flowLS: 0 },
+        window: { areaM2: 0, heightM: 0 },
+      } as const,
+    };
+    const gas = buildPlan(small);
+    expect(gas.resources.find(({ id }) => id === 'burners-lit')?.capacity).toBe(1);
+    expect(gas.notices.join(' ')).toContain('One burner at a time');
+    expect(gas.notices.join(' ')).toContain('neither a hood to the outside nor a window');
+  });
+});
+
+describe('an oven', () => {
+  const clean = step(plan, 'heat-oven');
+
+  it('with self-clean goes through one unbroken cycle of the manual’s length', () => {
+    expect(clean.kind).toBe('self-clean');
+    expect(clean.stages.map(({ id }) => id)).toEqual(['start', 'cycle', 'cool', 'open']);
+    const cycle = clean.stages[1];
+    expect(cycle?.timers[0]).toMatchObject({
+      role: 'hold',
+      purpose: 'unbroken',
+      lengthS: 240 * 60,
+    });
+    expect(cycle?.timers[1]).toMatchObject({ role: 'reminder', lengthS: 3600, repeats: true });
+    expect(cycle?.resumption).toBe('restart');
+  });
+
+  it('locks out the burners of its own range while it runs', () => {
+    expect(clean.demands['range-range-top']).toBe(4);
+    for (const glow of stepsOf(plan, 'glow')) {
+      const apart =
+        startS(plan, glow.id) >= endS(plan, clean.id) - 0.01 ||
+        endS(plan, glow.id) <= startS(plan, clean.id) + 0.01;
+      expect(apart, glow.id).toBe(true);
+    }
+  });
+
+  it('without it is held at its highest for the custom’s time after it is hot', () => {
+    const gas = step(planOfDemo('mountain-gas'), 'heat-oven');
+    expect(gas.kind).toBe('high-heat');
+    expect(gas.stages.map(({ id }) => id)).toEqual(['start', 'heat-up', 'hold', 'off']);
+    expect(gas.stages[2]?.timers[0]?.lengthS).toBe(120 * 60);
+    expect(gas.demands['burners-lit']).toBe(1);
+  });
+
+  it('with a steam clean is told apart from self-clean', () => {
+    const steam = buildPlan(withFixture(flat, 'oven', { cleaning: 'steam' }));
+    expect(step(steam, 'heat-oven').kind).toBe('high-heat');
+    expect(steam.notices.join(' ')).toContain('not a purge');
+  });
+
+  it('that draws more than its circuit bears is named, and takes the whole circuit', () => {
+    const weak = {
+      ...flat,
+      circuits: flat.circuits.map((one) =>
+        one.id === 'range-supply' ? { ...one, ratingA: 10 } : one,
+      ),
+    };
+    const built = buildPlan(weak);
+    expect(built.notices.join(' ')).toContain('electrician');
+    expect(checkPlan(built)).toEqual([]);
+  });
+});
+
+describe('other purges', () => {
+  it.each(['immerse', 'boil-over', 'steam', 'glow', 'self-clean', 'light-heat'] as const)(
+    'an answer of %s for a fixture without a builder of its own is still planned and guarded',
+    (method) => {
+      const built = buildPlan(withMethod(only(flat, 'microwave', 'fridge'), 'fridge', method));
+      expect(checkPlan(built)).toEqual([]);
+      expect(stepsOf(built, 'rest', 'fridge')).toHaveLength(1);
+    },
+  );
+
+  it('the microwave is steamed as long as the row says', () => {
+    const steam = step(plan, 'purge-microwave');
+    expect(steam.stages[1]?.timers[0]).toMatchObject({ purpose: 'unbroken', lengthS: 1200 });
+    expect(steam.demands['circuit-sockets-left']).toBeCloseTo(1500 / 120, 6);
+  });
+});
