@@ -112,12 +112,11 @@ function MainBar(props: {
   const press = () => (props.action.kind === 'press' ? props.action : undefined);
   const gate = () => (props.action.kind === 'gate' ? props.action.gate : undefined);
   const wait = () => (props.action.kind === 'wait' ? props.action : undefined);
-  const changedAtMs = createMemo(
-    on(
-      () => `${props.stepId} ${props.action.kind} ${press()?.label ?? gate()?.gate.id ?? ''}`,
-      () => performance.now(),
-    ),
+  // The view is new each second; the key only when the button becomes another one.
+  const key = createMemo(
+    () => `${props.stepId} ${props.action.kind} ${press()?.label ?? gate()?.gate.id ?? ''}`,
   );
+  const changedAtMs = createMemo(on(key, () => performance.now()));
   const settled = (then: () => void) => () => {
     if (performance.now() - changedAtMs() >= JUST_CHANGED_MS) then();
   };

@@ -45,10 +45,16 @@ function airNotices(site: Site): string[] {
   const lit = [...site.burners.values()].filter(({ method }) => method === 'glow');
   if (lit.length === 0) return [];
   const gas = lit.some(({ burner }) => isGas(burner.type));
-  const { atOnce, peakC } = site.room;
+  const { atOnce, peakC, limitedBy, withinLimits } = site.room;
+  const why = { heat: ', for the heat', air: ', for the air', circuit: ', for the circuit' };
+  const because = limitedBy in why ? why[limitedBy as keyof typeof why] : '';
   const notices = [
-    `${atOnce === 1 ? 'One burner' : 'Two burners'} at a time: the room is expected to reach about ${peakC.typical.toFixed(0)} °C (${peakC.low.toFixed(0)} to ${peakC.high.toFixed(0)} °C). It advises; it never says the air is safe.`,
+    `${atOnce === 1 ? 'One burner' : 'Two burners'} at a time${because}: the room is expected to reach about ${peakC.typical.toFixed(0)} °C (${peakC.low.toFixed(0)} to ${peakC.high.toFixed(0)} °C). It advises; it never says the air is safe.`,
   ];
+  if (!withinLimits)
+    notices.push(
+      'By the reckoning even one burner makes the room too hot or its air too bad as it is described: give air a way out, and wait between burners.',
+    );
   if (gas && hood.kind !== 'vented' && window.areaM2 === 0)
     notices.push(
       'There is neither a hood to the outside nor a window: gas burners cannot be purged here before air has a way out.',

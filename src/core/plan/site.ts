@@ -1,6 +1,7 @@
 import { burnerChoices, chooseMethod, customTable, type BurnerChoice } from '../custom/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { boilingTemp } from '../physics/index.ts';
+import { vesselResource } from './demands.ts';
 import type { About, Site } from './draft.ts';
 import {
   fillL,
@@ -9,12 +10,13 @@ import {
   reckonBoil,
   reckonBurner,
   reckonBurnersAtOnce,
-  reckonRoom,
+  UNLIT,
   type AtOnce,
   type BurnerReckoned,
+  type Kettle,
 } from './reckon/index.ts';
 import { fuelOf, needsRest } from './steps/clean.ts';
-import type { Step } from './types.ts';
+import type { Step, StepKind } from './types.ts';
 
 const S_MIN = 60;
 /** One more than are ever lit together: enough to tell what limits them. */
@@ -25,8 +27,7 @@ type Lit = BurnerChoice & { readonly reckoned?: BurnerReckoned };
 /** The room with the strongest of the burners, as many as may be lit together. */
 function roomOf(kitchen: Kitchen, lit: readonly Lit[]): AtOnce {
   const strongest = lit.toSorted((a, b) => b.burner.ratedW - a.burner.ratedW)[0];
-  if (!strongest)
-    return { ...reckonRoom(kitchen, 0, 0, 1), atOnce: 1, limitedBy: 'burners', withinLimits: true };
+  if (!strongest) return UNLIT;
   const longestS = Math.max(
     ...lit.map(({ minutes, reckoned }) => minutes * S_MIN + (reckoned?.glowS.typical ?? 0)),
   );
@@ -70,33 +71,35 @@ export function siteOf(kitchen: Kitchen): Site {
   };
 }
 
+const HEATED: ReadonlySet<StepKind> = new Set(['steam', 'boil-over', 'high-heat']);
+
+/** What heats in a step: its burner, what its kettle stands on, or the fixture itself. */
+function fuelOfStep(site: Site, step: Step, about: About, kettle?: Kettle): About['fuel'] {
+  if (about.burner) return isGas(about.burner.type) ? 'gas' : 'electric';
+  if (kettle) return kettle.burner && site.boils.get(kettle.id)?.fuel;
+  const fuel = about.fixture && fuelOf(about.fixture);
+  return fuel ?? (HEATED.has(step.kind) ? 'electric' : undefined);
+}
+
 /**
  * What a step of a plan is about, read from the plan alone: its fixture, the
- * burner of its picture, the vessel it holds.
+ * burner of its picture, the vessel it holds. The check of a plan uses it, so
+ * that it does not lean on what the builders thought.
  */
 export function aboutStep(site: Site, step: Step): About {
   const fixture = site.kitchen.fixtures.find(({ id }) => id === step.fixture);
   const { picture } = step;
   const burner = picture?.kind === 'burner' ? site.burners.get(picture.burner)?.burner : undefined;
-  const kettle = site.kettles.find((one) => step.demands[`vessel-${one.id}`] !== undefined);
-  const fuel = burner
-    ? isGas(burner.type)
-      ? 'gas'
-      : 'electric'
-    : kettle
-      ? kettle.burner && site.boils.get(kettle.id)?.fuel
-      : step.kind === 'steam'
-        ? 'electric'
-        : fixture && fuelOf(fixture);
-  const rests =
-    step.kind === 'clean' &&
-    fixture !== undefined &&
-    needsRest(site.choices.get(fixture.id)?.method.method ?? 'clean');
-  return {
+  const kettle = site.kettles.find((one) => step.demands[vesselResource(one)] !== undefined);
+  const about: About = {
     ...(fixture && { fixture }),
     ...(burner && { burner }),
     ...(kettle && { vessel: kettle.vessel.kind }),
-    ...(fuel && { fuel }),
-    rests,
+    rests:
+      step.kind === 'clean' &&
+      fixture !== undefined &&
+      needsRest(site.choices.get(fixture.id)?.method.method ?? 'clean'),
   };
+  const fuel = fuelOfStep(site, step, about, kettle);
+  return fuel ? { ...about, fuel } : about;
 }

@@ -1,4 +1,5 @@
 import { mapBand } from '../quantity/index.ts';
+import { vesselResource } from './demands.ts';
 import type { Draft, Site } from './draft.ts';
 import { aroundPlanned } from './needs-of-kitchen.ts';
 import type { PourTotal } from './purge.ts';
@@ -51,7 +52,7 @@ export function totalsOf(
   for (const { step } of boiled) {
     const picture = step.picture;
     if (picture?.kind !== 'kettle') continue;
-    const kettle = site.kettles.find((one) => step.demands[`vessel-${one.id}`] !== undefined);
+    const kettle = site.kettles.find((one) => step.demands[vesselResource(one)] !== undefined);
     const boil = kettle && site.boils.get(kettle.id);
     if (boil) sum[boil.fuel] += boil.energyKWh;
   }

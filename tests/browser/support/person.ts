@@ -12,15 +12,18 @@ export type Seen = {
 
 export function look(page: Page): Promise<Seen> {
   return page.evaluate(() => {
-    const text = (selector: string): string =>
-      document.querySelector<HTMLElement>(selector)?.innerText.trim() ?? '';
     const place = document.querySelector<HTMLElement>('.run-place');
     const wake = place?.dataset['wakeInS'] ?? '';
+    const [sentence = '', action = '', waiting = ''] = [
+      '.stage-sentence',
+      '.main-action',
+      '.main-wait',
+    ].map((one) => document.querySelector<HTMLElement>(one)?.innerText.trim() ?? '');
     return {
       status: place?.dataset['status'] ?? '',
-      sentence: text('.stage-sentence'),
-      action: text('.main-action'),
-      waiting: text('.main-wait'),
+      sentence,
+      action,
+      waiting,
       wakeInS: wake === '' ? null : Number(wake),
       armScreen: document.querySelector('.arm-screen') !== null,
     };
@@ -36,10 +39,11 @@ export async function press(page: Page, selector: string): Promise<void> {
   // A person takes longer than the guard against bounces (350 ms).
   await page.clock.fastForward(400);
   const before = JSON.stringify(await look(page));
+  const target = page.locator(selector).first();
   try {
-    await page.locator(selector).first().click({ timeout: 2000 });
+    await target.click({ timeout: 2000 });
   } catch (error) {
-    if (JSON.stringify(await look(page)) === before) throw error;
+    if ((await target.isVisible()) && JSON.stringify(await look(page)) === before) throw error;
     return;
   }
   for (let tries = 0; tries < 40; tries += 1) {

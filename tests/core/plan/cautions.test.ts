@@ -171,7 +171,7 @@ describe('the gates', () => {
       false,
     );
     const hot = {
-      ...kitchenOf('flat-coils'),
+      ...kitchenOf('mountain-gas'),
       room: {
         floorAreaM2: 5,
         heightM: 2.3,

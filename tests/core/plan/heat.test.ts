@@ -128,7 +128,7 @@ describe('the room', () => {
     };
     const gas = buildPlan(small);
     expect(gas.resources.find(({ id }) => id === 'burners-lit')?.capacity).toBe(1);
-    expect(gas.notices.join(' ')).toContain('One burner at a time');
+    expect(gas.notices.join(' ')).toContain('One burner at a time, for the');
     expect(gas.notices.join(' ')).toContain('neither a hood to the outside nor a window');
   });
 });

@@ -9,7 +9,7 @@ export {
   type Poured,
   type PourReckoned,
 } from './pour-need.ts';
-export { reckonBurnersAtOnce, reckonRoom, type AtOnce, type RoomReckoned } from './room.ts';
+export { reckonBurnersAtOnce, reckonRoom, UNLIT, type AtOnce, type RoomReckoned } from './room.ts';
 export { isGas } from './tables.ts';
 export {
   fillL,

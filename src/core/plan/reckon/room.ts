@@ -6,7 +6,7 @@ import {
   type BurnersReason,
   type RoomPoint,
 } from '../../physics/index.ts';
-import type { Band } from '../../quantity/index.ts';
+import { exactly, type Band } from '../../quantity/index.ts';
 
 /** A warm evening outside and a room no cooler, °C: common practice, no published source. */
 const OUTDOOR_C = 20;
@@ -16,19 +16,18 @@ const S_MIN = 60;
 /** Largest burner the model answers for, W. */
 const MOST_BURNER_W = 20_000;
 
-export type RoomReckoned = {
-  readonly peakC: Band;
-  readonly curve: readonly RoomPoint[];
-  /** Hot enough for the caution about heat illness. */
-  readonly hot: boolean;
-};
+/** Air of the room over the time that burners are lit. */
+export type RoomReckoned = { readonly peakC: Band; readonly curve: readonly RoomPoint[] };
 
-export type AtOnce = RoomReckoned & {
+export type AtOnce = {
   /** Burners that may be lit together. */
   readonly atOnce: number;
   readonly limitedBy: BurnersReason;
-  /** Even one passes a limit of heat or air as the room is told. */
+  /** False when even one passes a limit of heat or air in the room as it is told. */
   readonly withinLimits: boolean;
+  readonly peakC: Band;
+  /** Hot enough for the caution about heat illness. */
+  readonly hot: boolean;
 };
 
 function roomOf(kitchen: Kitchen) {
@@ -56,11 +55,11 @@ export function reckonRoom(
   burners: number,
   minutes: number,
 ): RoomReckoned {
-  const { peakC, curve, peakHeatIndexC } = roomHeat({
+  const { peakC, curve } = roomHeat({
     ...roomOf(kitchen),
     heat: [{ fromS: 0, toS: minutes * S_MIN, heatW: burnerW * burners }],
   });
-  return { peakC, curve, hot: peakHeatIndexC.typical >= EXTREME_CAUTION_C };
+  return { peakC, curve };
 }
 
 /** How many burners may be lit together in this room: two, or fewer. */
@@ -69,13 +68,28 @@ export function reckonBurnersAtOnce(
   burner: { readonly ratedW: number; readonly gas: boolean; readonly count: number },
   minutes: number,
 ): AtOnce {
-  const { atOnce, limitedBy, withinLimits } = burnersAtOnce({
+  const { atOnce, limitedBy, withinLimits, rows } = burnersAtOnce({
     ...roomOf(kitchen),
     burnerW: Math.min(burner.ratedW, MOST_BURNER_W),
     gas: burner.gas,
     minutes,
     burners: burner.count,
   });
-  const room = reckonRoom(kitchen, burner.ratedW, atOnce, minutes);
-  return { ...room, atOnce, limitedBy, withinLimits };
+  const row = rows[atOnce - 1];
+  return {
+    atOnce,
+    limitedBy,
+    withinLimits,
+    peakC: row?.peakC ?? exactly(OUTDOOR_C),
+    hot: (row?.heatIndexC.typical ?? OUTDOOR_C) >= EXTREME_CAUTION_C,
+  };
 }
+
+/** A room in which nothing is lit. */
+export const UNLIT: AtOnce = {
+  atOnce: 1,
+  limitedBy: 'burners',
+  withinLimits: true,
+  peakC: exactly(OUTDOOR_C),
+  hot: false,
+};

@@ -4,7 +4,7 @@ import { exactly } from '../../quantity/index.ts';
 import { circuitDemand } from '../demands.ts';
 import { draft, stage, type Draft, type Site } from '../draft.ts';
 import { handworkS } from '../work-times.ts';
-import { restId } from './clean.ts';
+import { fuelOf, restId } from './clean.ts';
 
 const S_MIN = 60;
 /** The longer of the usual 10 to 20 minutes, where nothing says how long. */
@@ -83,7 +83,7 @@ export function steamStep(site: Site, fixture: Fixture): Draft {
       demands: powerOf(site, fixture),
       makeSafe: 'Switch it off and leave it shut.',
     },
-    { fixture, fuel: 'electric' },
+    { fixture, fuel: fuelOf(fixture) ?? 'electric' },
   );
 }
 
@@ -151,6 +151,6 @@ export function byHandStep(site: Site, fixture: Fixture): Draft {
       demands: powerOf(site, fixture),
       makeSafe: 'Turn the heat off and keep everybody away from it.',
     },
-    { fixture },
+    { fixture, fuel: fuelOf(fixture) ?? 'electric' },
   );
 }

@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { buildPlan, checkPlan } from '../../../src/core/plan/index.ts';
+import { endS, kitchenOf, startS } from './plans.ts';
+
+const H_S = 3600;
+const flat = kitchenOf('flat-coils');
+
+describe('the timetable', () => {
+  it('plans nothing that needs a person into closed hours, and lets rests run through them', () => {
+    const closed = [
+      { fromS: 6 * H_S, toS: 40 * H_S },
+      { fromS: 50 * H_S, toS: 60 * H_S },
+    ];
+    const plan = buildPlan(flat, { closed });
+    expect(checkPlan(plan)).toEqual([]);
+    for (const { id, attention } of plan.steps) {
+      if (attention === 'none') continue;
+      for (const { fromS, toS } of closed) {
+        const apart = endS(plan, id) <= fromS + 0.01 || startS(plan, id) >= toS - 0.01;
+        expect(apart, id).toBe(true);
+      }
+    }
+    const through = plan.steps.filter(
+      ({ id, kind }) => kind === 'rest' && startS(plan, id) < 6 * H_S,
+    );
+    expect(through.length).toBeGreaterThan(0);
+  });
+
+  it('says by how much a deadline is missed, and what would help', () => {
+    const { notices } = buildPlan(flat, { deadlineS: 20 * H_S });
+    expect(notices[0]).toMatch(
+      /17\.\d h after the deadline, and no other order of work would keep it/,
+    );
+    expect(notices[0]).toContain('second kettle');
+  });
+
+  it('says nothing of a deadline that is kept', () => {
+    expect(buildPlan(flat, { deadlineS: 72 * H_S }).notices.join(' ')).not.toContain(
+      'after the deadline',
+    );
+  });
+
+  it('never ends before its bound', () => {
+    const { finishS, lowerBoundS } = buildPlan(kitchenOf('hall')).timetable;
+    expect(finishS).toBeGreaterThanOrEqual(lowerBoundS - 0.01);
+  });
+
+  it('keeps the order of an earlier plan where it can', () => {
+    const first = buildPlan(flat);
+    const again = buildPlan(flat, { previousS: first.timetable.startS });
+    expect(again.timetable.finishS).toBeLessThanOrEqual(first.timetable.finishS + 1);
+  });
+});
