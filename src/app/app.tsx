@@ -126,6 +126,7 @@ function Places(props: { shop: Workshop }) {
             {(plan) => (
               <PlanPlace
                 plan={plan()}
+                pictures={shop.kitchens.pictures()}
                 openRun={shop.runs.isOpen()}
                 onStart={() => void startRun(shop)}
               />

@@ -67,7 +67,7 @@ describe('the four places', () => {
     await page.getByRole('button', { name: 'Hall kitchen' }).click();
     await page.getByRole('heading', { name: 'Hall kitchen' }).waitFor();
     await picture('2-plan-hall');
-    for (const part of ['Methods', 'Every step', 'To buy and to ask']) {
+    for (const part of ['Methods', 'Every step', 'Heat and air', 'To buy and to ask']) {
       await page.getByRole('button', { name: part }).click();
       await picture(`2-plan-hall-${part.toLowerCase().replaceAll(' ', '-')}`);
     }
@@ -106,7 +106,7 @@ describe('the four places', () => {
     }
     await page.getByRole('button', { name: 'Something happened' }).click();
     await picture('3-run-something-happened');
-    await page.getByRole('button', { name: 'Back' }).click();
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
     await page.getByRole('button', { name: 'Stop – make safe' }).click();
     await picture('3-run-stop');
     await page.getByRole('button', { name: 'Stop the run now' }).click();

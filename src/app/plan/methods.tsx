@@ -2,6 +2,10 @@ import { For, Show } from 'solid-js';
 import type { FixtureMethod, Plan } from '../../core/plan/index.ts';
 import { METHOD_NAMES } from '../words/names.ts';
 
+function lowerFirst(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
+}
+
 /** For every fixture: what is done, why, by which source, and what would change it. */
 export function Methods(props: { plan: Plan }) {
   const name = (method: FixtureMethod) =>
@@ -33,8 +37,8 @@ export function Methods(props: { plan: Plan }) {
               </Show>
               <p class="quiet">
                 {method.source}
-                <Show when={!method.checked}> (cited from memory, not yet checked)</Show>.{' '}
-                {method.wouldChange}
+                <Show when={!method.checked}> (cited from memory, not yet checked)</Show>. What
+                would change it: {lowerFirst(method.wouldChange)}
                 <Show when={method.overriddenBy}> Your answer: {method.overriddenBy}.</Show>
               </p>
             </div>

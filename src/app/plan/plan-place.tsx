@@ -1,6 +1,7 @@
 import { createSignal, For, Show } from 'solid-js';
-import type { Plan } from '../../core/plan/index.ts';
+import type { HeatPicture, Plan } from '../../core/plan/index.ts';
 import { Action } from '../parts/action.tsx';
+import { Curve } from '../pictures/curve.tsx';
 import { KitchenPlan } from '../pictures/kitchen-plan.tsx';
 import { Timeline } from '../pictures/timeline.tsx';
 import { CUSTOM_NAMES, PURPOSE_NAMES } from '../words/names.ts';
@@ -13,12 +14,18 @@ const PARTS = [
   ['course', 'The course'],
   ['methods', 'Methods'],
   ['steps', 'Every step'],
+  ['heat', 'Heat and air'],
   ['lists', 'To buy and to ask'],
 ] as const;
 type Part = (typeof PARTS)[number][0];
 
 /** Understand, print, shop, ask; and start. */
-export function PlanPlace(props: { plan: Plan; openRun: boolean; onStart: () => void }) {
+export function PlanPlace(props: {
+  plan: Plan;
+  pictures: readonly HeatPicture[];
+  openRun: boolean;
+  onStart: () => void;
+}) {
   const [part, setPart] = createSignal<Part>('course');
   const [picked, setPicked] = createSignal<string>();
   return (
@@ -67,6 +74,15 @@ export function PlanPlace(props: { plan: Plan; openRun: boolean; onStart: () => 
         </section>
         <section classList={{ 'part--off': part() !== 'steps' }} aria-label="Every step">
           <Steps plan={props.plan} />
+        </section>
+        <section classList={{ 'part--off': part() !== 'heat' }} aria-label="Heat and air">
+          <p class="quiet">
+            Worked out from your hardware, or from what is usual where you told nothing. Bands are
+            wide where the physics or the hardware is; the plan uses the safe side.
+          </p>
+          <div class="curves">
+            <For each={props.pictures}>{(picture) => <Curve picture={picture} />}</For>
+          </div>
         </section>
         <section classList={{ 'part--off': part() !== 'lists' }} aria-label="To buy and to ask">
           <Questions plan={props.plan} />

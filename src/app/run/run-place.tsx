@@ -104,7 +104,7 @@ function RunBody(props: RunPlaceProps) {
                 view={props.view}
                 step={step()}
                 send={send}
-                next={others()[0]}
+                next={others().find((s) => s.status === 'ready')}
                 onChoose={setChosen}
               />
             )}

@@ -1,6 +1,6 @@
 import { createSignal } from 'solid-js';
 import type { Kitchen, KitchenProblem } from '../../core/kitchen/index.ts';
-import type { Plan } from '../../core/plan/index.ts';
+import type { HeatPicture, Plan } from '../../core/plan/index.ts';
 import type { KitchenStore } from '../../host/kitchens/index.ts';
 import { demoText } from '../kitchen/demos.ts';
 
@@ -11,14 +11,17 @@ const DESK_ID = 'desk';
 export function createKitchenDesk(store: KitchenStore, nowMs: () => number) {
   const [kitchen, setKitchen] = createSignal<Kitchen>();
   const [plan, setPlan] = createSignal<Plan>();
+  const [pictures, setPictures] = createSignal<readonly HeatPicture[]>([]);
   const [problems, setProblems] = createSignal<readonly KitchenProblem[]>([]);
   const planner = import('./planner.ts');
 
   const put = async (next: Kitchen): Promise<void> => {
-    const { buildPlan, formatKitchen } = await planner;
+    const { buildPlan, formatKitchen, heatPictures } = await planner;
+    const planned = buildPlan(next);
     setProblems([]);
     setKitchen(next);
-    setPlan(buildPlan(next));
+    setPlan(planned);
+    setPictures(heatPictures(planned));
     await store
       .save({ id: DESK_ID, name: next.name, savedWallMs: nowMs(), text: formatKitchen(next) })
       .catch(() => undefined);
@@ -37,6 +40,7 @@ export function createKitchenDesk(store: KitchenStore, nowMs: () => number) {
   return {
     kitchen,
     plan,
+    pictures,
     problems,
     put,
     openText,

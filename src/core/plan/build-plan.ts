@@ -26,7 +26,7 @@ function restSteps(site: Site): readonly Draft[] {
 }
 
 /** Every step of the job, in the order of its phases. */
-export function allDrafts(site: Site) {
+function allDrafts(site: Site) {
   const purge = purgeSteps(site);
   const kettles =
     purge.pours.length > 0 ? site.kettles.flatMap((kettle) => kettleSteps(site, kettle)) : [];
@@ -73,6 +73,6 @@ export function buildPlan(kitchen: Kitchen, options: PlanOptions = {}): Plan {
     shopping: shoppingOf(site, drafts, totals),
     totals,
     timetable: timed.timetable,
-    notices: noticesOf(site, drafts, timed),
+    notices: noticesOf(site, drafts, timed, options.closed !== undefined),
   };
 }

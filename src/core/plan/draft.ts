@@ -1,7 +1,7 @@
 import type { Burner, Fixture, Kitchen, VesselKind } from '../kitchen/index.ts';
 import type { Choice, BurnerChoice, CustomTable } from '../custom/index.ts';
 import type { BoilReckoned, BurnerReckoned, Kettle, AtOnce } from './reckon/index.ts';
-import type { Stage, Step, StepKind } from './types.ts';
+import type { Stage, Step, StepKind, TimerSpec } from './types.ts';
 
 /** Everything the builders of steps look at; made once a plan. */
 export type Site = {
@@ -75,4 +75,19 @@ export function draft(
 /** A stage that loses nothing by an interruption, unless told otherwise. */
 export function stage(id: string, title: string, more: Partial<Stage> = {}): Stage {
   return { id, title, detail: [], timers: [], resumption: 'continue', hazards: [], ...more };
+}
+
+/** Heat that has done its work is asked about again after this, s: common practice, no published source. */
+const OFF_REMIND_S = 60;
+
+/** Reminds whoever stopped looking when the clock ran out. */
+export function offReminder(label: string): TimerSpec {
+  return {
+    id: 'off',
+    role: 'reminder',
+    purpose: 'at-most',
+    lengthS: OFF_REMIND_S,
+    label,
+    repeats: true,
+  };
 }

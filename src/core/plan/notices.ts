@@ -34,7 +34,7 @@ function circuitNotices(site: Site): string[] {
     const all = loads.reduce((sum, { w }) => sum + w, 0) / circuit.voltsV;
     if (loads.length > 1 && all > circuit.ratingA)
       notices.push(
-        `${circuit.name} (${circuit.ratingA} A) cannot carry ${loads.map(({ name }) => name).join(', ')} together (${all.toFixed(0)} A): the plan staggers them.`,
+        `${circuit.name} (${circuit.ratingA} A) cannot carry ${loads.map(({ name }) => name).join(', ')} together (${all.toFixed(0)} A): never run them together, as the plan does not.`,
       );
   }
   return notices;
@@ -48,10 +48,13 @@ function airNotices(site: Site): string[] {
   const { atOnce, peakC, limitedBy, withinLimits } = site.room;
   const why = { heat: ', for the heat', air: ', for the air', circuit: ', for the circuit' };
   const because = limitedBy in why ? why[limitedBy as keyof typeof why] : '';
+  const number = atOnce === 1 ? 'One burner' : 'Two burners';
   const notices = [
-    `${atOnce === 1 ? 'One burner' : 'Two burners'} at a time${because}: the room is expected to reach about ${peakC.typical.toFixed(0)} °C (${peakC.low.toFixed(0)} to ${peakC.high.toFixed(0)} °C). It advises; it never says the air is safe.`,
+    peakC
+      ? `${number} at a time${because}: the room is expected to reach about ${peakC.typical.toFixed(0)} °C (${peakC.low.toFixed(0)} to ${peakC.high.toFixed(0)} °C). It advises; it never says the air is safe.`
+      : 'One burner at a time: how warm this room gets cannot be reckoned as it is described. Check its size, its hood and its window.',
   ];
-  if (!withinLimits)
+  if (!withinLimits && peakC)
     notices.push(
       'By the reckoning even one burner makes the room too hot or its air too bad as it is described: give air a way out, and wait between burners.',
     );
@@ -96,7 +99,7 @@ function vesselNotices(site: Site): string[] {
       : []),
     ...(small.length > 0
       ? [
-          `Not used: ${small.map(({ name }) => name).join(', ')}, with no heater named or too small beside the others.`,
+          `Not used: ${small.map(({ name }) => name).join(', ')}, with no heater named, too weak to boil here, or too small beside the others.`,
         ]
       : []),
   ];
@@ -119,14 +122,27 @@ function customNotices(site: Site): string[] {
 }
 
 /** What the household should know before it starts. */
-export function noticesOf(site: Site, drafts: readonly Draft[], timed: Timed): readonly string[] {
-  const { lateS, certain } = timed;
+export function noticesOf(
+  site: Site,
+  drafts: readonly Draft[],
+  timed: Timed,
+  knowsRestDays: boolean,
+): readonly string[] {
+  const { lateS, certain, overnight } = timed;
   return [
     ...(lateS > 0
       ? [
           `This plan ends ${(lateS / S_H).toFixed(1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: a second kettle, a helper, or covering instead of pouring would shorten it.`,
         ]
       : []),
+    ...(site.kitchen.household.keepsRestDays && !knowsRestDays
+      ? [
+          'The timetable counts hours from the start and knows no Sabbath or festival yet: begin so that none of its work falls into one.',
+        ]
+      : []),
+    ...overnight.map(
+      (title) => `No working day is long enough for this, so it runs into the night: ${title}`,
+    ),
     ...planCautions(drafts, site).map(({ say }) => say),
     ...airNotices(site),
     ...circuitNotices(site),

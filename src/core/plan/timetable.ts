@@ -42,14 +42,14 @@ function afterOf({ step, follows }: Draft): readonly After[] {
  * A step as work to be timed. What needs or watches a person keeps to the
  * working hours; rests and cool-downs run through the night.
  */
-function activityOf(draft: Draft, priority: number): Activity {
+function activityOf(draft: Draft, priority: number, keepsHours: boolean): Activity {
   const { step } = draft;
   return {
     id: step.id,
     durationS: step.durationS.typical,
     demand: step.demands,
     after: afterOf(draft),
-    ...(step.attention !== 'none' && { calendar: WORK }),
+    ...(keepsHours && { calendar: WORK }),
     priority,
   };
 }
@@ -60,6 +60,8 @@ export type Timed = {
   readonly lateS: number;
   /** No order of work would keep the deadline. */
   readonly certain: boolean;
+  /** Steps that no working day is long enough for: they run into the night. */
+  readonly overnight: readonly string[];
 };
 
 /** Starts of all steps, as early as they can be. */
@@ -69,9 +71,14 @@ export function timetableOf(
   options: TimetableOptions = {},
 ): Timed {
   const calendar: Calendar = { id: WORK, closed: options.closed ?? usualNights() };
+  // Hours that were told are kept whatever a step takes; the usual night gives way.
+  const isOvernight = ({ step }: Draft): boolean =>
+    options.closed === undefined && step.attention !== 'none' && step.durationS.typical > WORKDAY_S;
   const { startS, finishS, lowerBoundS, late } = solve(
     {
-      activities: drafts.map(activityOf),
+      activities: drafts.map((draft, at) =>
+        activityOf(draft, at, draft.step.attention !== 'none' && !isOvernight(draft)),
+      ),
       resources: resources.map(({ id, capacity }) => ({ id, capacity })),
       calendars: [calendar],
       ...(options.deadlineS !== undefined && { deadlineS: options.deadlineS }),
@@ -82,6 +89,7 @@ export function timetableOf(
     timetable: { startS, finishS, lowerBoundS },
     lateS: late?.byS ?? 0,
     certain: late?.certain ?? false,
+    overnight: drafts.filter(isOvernight).map(({ step }) => step.title),
   };
 }
 

@@ -8,7 +8,12 @@ export class OutOfRangeError extends RangeError {
   readonly found: unknown;
   readonly allowed: string;
 
-  constructor(input: string, found: unknown, allowed: string, advice = 'Enter a value in that range.') {
+  constructor(
+    input: string,
+    found: unknown,
+    allowed: string,
+    advice = 'Enter a value in that range.',
+  ) {
     super(`${input} is ${String(found)}; allowed: ${allowed}. ${advice}`);
     this.name = 'OutOfRangeError';
     this.input = input;

@@ -6,13 +6,46 @@ import { buildPlan, checkPlan, describePlan } from '../../../src/core/plan/index
 import { simulateRun } from '../../../src/core/run/index.ts';
 import { kitchens } from '../kitchen/kitchen-arbitrary.ts';
 
+/** The ends of what a kitchen file may say of rooms, kettles and heights. */
+function extreme(): fc.Arbitrary<Kitchen> {
+  const ends = fc.record({
+    floorAreaM2: fc.constantFrom(1, 1000),
+    heightM: fc.constantFrom(1.8, 10),
+    flowLS: fc.constantFrom(0, 5000),
+    areaM2: fc.constantFrom(0, 50),
+    windowM: fc.constantFrom(0, 6),
+    altitudeM: fc.constantFrom(-430, 5000),
+    tapColdC: fc.constantFrom(0.5, 40),
+    maxFillL: fc.constantFrom(0.2, 200),
+    ratedW: fc.constantFrom(0, 60, 60_000),
+    body: fc.constantFrom('plastic', 'steel', 'glass', 'double-wall', 'enamel'),
+  });
+  return fc.tuple(kitchens(), ends).map(([kitchen, end]): Kitchen => ({
+    ...kitchen,
+    altitudeM: end.altitudeM,
+    tapColdC: end.tapColdC,
+    room: {
+      floorAreaM2: end.floorAreaM2,
+      heightM: end.heightM,
+      hood: { kind: 'vented', flowLS: end.flowLS },
+      window: { areaM2: end.areaM2, heightM: end.windowM },
+    },
+    vessels: kitchen.vessels.map((one) => ({
+      ...one,
+      maxFillL: end.maxFillL,
+      ratedW: one.burner === undefined ? end.ratedW : one.ratedW,
+      body: end.body,
+    })),
+  }));
+}
+
 /** A kitchen with an answer for some of its fixtures, of whatever method. */
 function answered(): fc.Arbitrary<Kitchen> {
   return fc
     .tuple(
       kitchens(),
       fc.array(fc.constantFrom(...METHODS), { maxLength: 6 }),
-      fc.option(fc.integer({ min: 1, max: 240 }), { nil: undefined }),
+      fc.option(fc.integer({ min: 1, max: 1440 }), { nil: undefined }),
       fc.boolean(),
     )
     .map(([kitchen, methods, minutes, cover]) => {
@@ -51,6 +84,15 @@ describe('any kitchen', () => {
           expect(plan.methods.some(({ fixture }) => fixture === id)).toBe(true);
       }),
       { numRuns: 120 },
+    );
+  });
+
+  it('gets a plan that holds at the ends of every range', () => {
+    fc.assert(
+      fc.property(extreme(), (kitchen) => {
+        expect(checkPlan(buildPlan(kitchen))).toEqual([]);
+      }),
+      { numRuns: 60 },
     );
   });
 

@@ -144,6 +144,20 @@ describe('the kettles', () => {
     expect(checkPlan(none)).toEqual([]);
   });
 
+  it('one that can never boil here is not used, and the plan says so', () => {
+    const weak = {
+      ...flat,
+      vessels: [
+        ...flat.vessels,
+        ...flat.vessels.map((one) => ({ ...one, id: 'weak', name: 'Travel kettle', ratedW: 120 })),
+      ],
+    };
+    const built = buildPlan(weak);
+    expect(stepsOf(built, 'boil').some(({ demands }) => 'vessel-weak' in demands)).toBe(false);
+    expect(built.notices.join(' ')).toContain('Travel kettle');
+    expect(checkPlan(built)).toEqual([]);
+  });
+
   it('one on the stove waits for its burner to be purged', () => {
     const gas = planOfDemo('mountain-gas');
     expect(step(gas, 'boil-counter-corner-1').needs.map((need) => need.step)).toContain(

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Override } from '../../../src/core/kitchen/index.ts';
 import { buildPlan, checkPlan } from '../../../src/core/plan/index.ts';
 import { endS, kitchenOf, startS } from './plans.ts';
 
@@ -38,6 +39,19 @@ describe('the timetable', () => {
     expect(buildPlan(flat, { deadlineS: 72 * H_S }).notices.join(' ')).not.toContain(
       'after the deadline',
     );
+  });
+
+  it('lets a hold that no day is long enough for run into the night, and says so', () => {
+    const held: Override = {
+      fixture: 'range-top',
+      method: 'glow',
+      minutes: 1000,
+      saidBy: 'our rabbi',
+      saidOn: '2026-03-01',
+    };
+    const plan = buildPlan({ ...flat, household: { ...flat.household, overrides: [held] } });
+    expect(checkPlan(plan)).toEqual([]);
+    expect(plan.notices.join(' ')).toContain('runs into the night');
   });
 
   it('never ends before its bound', () => {

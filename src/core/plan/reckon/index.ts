@@ -9,12 +9,20 @@ export {
   type Poured,
   type PourReckoned,
 } from './pour-need.ts';
-export { reckonBurnersAtOnce, reckonRoom, UNLIT, type AtOnce, type RoomReckoned } from './room.ts';
+export {
+  reckonBurnersAtOnce,
+  reckonRoom,
+  roomOf,
+  UNLIT,
+  type AtOnce,
+  type RoomReckoned,
+} from './room.ts';
 export { isGas } from './tables.ts';
 export {
   fillL,
   pouringKettles,
   reckonBoil,
+  ROOM_C,
   standingVessels,
   type BoilReckoned,
   type Kettle,

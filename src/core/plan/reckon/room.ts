@@ -6,13 +6,16 @@ import {
   type BurnersReason,
   type RoomPoint,
 } from '../../physics/index.ts';
-import { exactly, type Band } from '../../quantity/index.ts';
+import { OutOfRangeError, type Band } from '../../quantity/index.ts';
 
 /** A warm evening outside and a room no cooler, °C: common practice, no published source. */
 const OUTDOOR_C = 20;
 /** Heat index at which "extreme caution" begins (90 °F), °C: National Weather Service. */
 const EXTREME_CAUTION_C = 32.2;
 const S_MIN = 60;
+const L_M3 = 1000;
+/** Longest the model answers for, min; a room has long settled by then. */
+const MOST_MINUTES = 600;
 /** Largest burner the model answers for, W. */
 const MOST_BURNER_W = 20_000;
 
@@ -25,24 +28,39 @@ export type AtOnce = {
   readonly limitedBy: BurnersReason;
   /** False when even one passes a limit of heat or air in the room as it is told. */
   readonly withinLimits: boolean;
-  readonly peakC: Band;
+  /** Absent when the model refuses the room as it is told, or nothing is lit. */
+  readonly peakC?: Band;
   /** Hot enough for the caution about heat illness. */
   readonly hot: boolean;
 };
 
-function roomOf(kitchen: Kitchen) {
+// What the models answer for; a kitchen beyond it is reckoned as the nearest that they do.
+const VOLUME_M3 = [3, 5000] as const;
+const WALLS_M2 = [5, 5000] as const;
+const MOST_WINDOW_M2 = 20;
+const WINDOW_M = [0.05, 5] as const;
+
+function within(value: number, [least, most]: readonly [number, number]): number {
+  return Math.min(Math.max(value, least), most);
+}
+
+export function roomOf(kitchen: Kitchen) {
   const { floorAreaM2, heightM, hood, window } = kitchen.room;
   const sideM = Math.sqrt(floorAreaM2);
-  const vented = hood.kind === 'vented';
+  // The gate before the work asks for an open window.
+  const open = window.areaM2 > 0 && window.heightM > 0;
   return {
-    volumeM3: floorAreaM2 * heightM,
-    wallAreaM2: 4 * sideM * heightM + 2 * floorAreaM2,
+    volumeM3: within(floorAreaM2 * heightM, VOLUME_M3),
+    wallAreaM2: within(4 * sideM * heightM + 2 * floorAreaM2, WALLS_M2),
     hood: {
       capture: hoodCapture(hood.kind),
-      flowM3S: vented ? hood.flowLS / 1000 : 0,
+      flowM3S: hood.kind === 'vented' ? hood.flowLS / L_M3 : 0,
     },
-    // The gate before the work asks for an open window.
-    window: { areaM2: window.areaM2, heightM: window.heightM, open: window.areaM2 > 0 },
+    window: {
+      areaM2: Math.min(window.areaM2, MOST_WINDOW_M2),
+      heightM: within(window.heightM, WINDOW_M),
+      open,
+    },
     outdoorC: OUTDOOR_C,
     startC: OUTDOOR_C,
   };
@@ -62,34 +80,38 @@ export function reckonRoom(
   return { peakC, curve };
 }
 
-/** How many burners may be lit together in this room: two, or fewer. */
-export function reckonBurnersAtOnce(
-  kitchen: Kitchen,
-  burner: { readonly ratedW: number; readonly gas: boolean; readonly count: number },
-  minutes: number,
-): AtOnce {
-  const { atOnce, limitedBy, withinLimits, rows } = burnersAtOnce({
-    ...roomOf(kitchen),
-    burnerW: Math.min(burner.ratedW, MOST_BURNER_W),
-    gas: burner.gas,
-    minutes,
-    burners: burner.count,
-  });
-  const row = rows[atOnce - 1];
-  return {
-    atOnce,
-    limitedBy,
-    withinLimits,
-    peakC: row?.peakC ?? exactly(OUTDOOR_C),
-    hot: (row?.heatIndexC.typical ?? OUTDOOR_C) >= EXTREME_CAUTION_C,
-  };
+/** What burnersAtOnce says of this room; none where the model refuses it. */
+function asked(kitchen: Kitchen, burner: LitBurner, minutes: number) {
+  try {
+    return burnersAtOnce({
+      ...roomOf(kitchen),
+      burnerW: Math.min(burner.ratedW, MOST_BURNER_W),
+      gas: burner.gas,
+      minutes: Math.min(minutes, MOST_MINUTES),
+      burners: burner.count,
+    });
+  } catch (refusal) {
+    if (refusal instanceof OutOfRangeError) return undefined;
+    throw refusal;
+  }
+}
+
+/** The strongest burner of those that are lit, and how many there are. */
+export type LitBurner = {
+  readonly ratedW: number;
+  readonly gas: boolean;
+  readonly count: number;
+};
+
+/** How many burners may be lit together in this room: two, or fewer; one where that cannot be reckoned. */
+export function reckonBurnersAtOnce(kitchen: Kitchen, burner: LitBurner, minutes: number): AtOnce {
+  const found = asked(kitchen, burner, minutes);
+  const row = found?.rows[found.atOnce - 1];
+  if (!found || !row) return { atOnce: 1, limitedBy: 'heat', withinLimits: false, hot: true };
+  const { atOnce, limitedBy, withinLimits } = found;
+  const hot = row.heatIndexC.typical >= EXTREME_CAUTION_C;
+  return { atOnce, limitedBy, withinLimits, peakC: row.peakC, hot };
 }
 
 /** A room in which nothing is lit. */
-export const UNLIT: AtOnce = {
-  atOnce: 1,
-  limitedBy: 'burners',
-  withinLimits: true,
-  peakC: exactly(OUTDOOR_C),
-  hot: false,
-};
+export const UNLIT: AtOnce = { atOnce: 1, limitedBy: 'burners', withinLimits: true, hot: false };

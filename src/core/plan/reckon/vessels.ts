@@ -1,6 +1,6 @@
 import { countryOf, type Burner, type Kitchen, type Vessel } from '../../kitchen/index.ts';
 import { boilTime, hobEfficiency, kettleBody, kettleCooling } from '../../physics/index.ts';
-import type { Band } from '../../quantity/index.ts';
+import { OutOfRangeError, type Band } from '../../quantity/index.ts';
 import { isGas } from './tables.ts';
 
 /** One vessel that is carried and poured: of two alike, each has its own. */
@@ -65,6 +65,17 @@ function unitsOf(vessel: Vessel, burners: readonly Burner[]): readonly Kettle[] 
   }));
 }
 
+/** Has it the power to boil its filling at all? A kettle for another voltage may not. */
+function canBoil(kitchen: Kitchen, kettle: Kettle): boolean {
+  try {
+    reckonBoil(kitchen, kettle, fillL([kettle]));
+    return true;
+  } catch (refusal) {
+    if (refusal instanceof OutOfRangeError) return false;
+    throw refusal;
+  }
+}
+
 /**
  * The vessels that pour: kettles that can be carried and have a heater. Water
  * ladled from an urn or a pot is in a second vessel, so those do not pour.
@@ -77,7 +88,9 @@ export function pouringKettles(kitchen: Kitchen): readonly Kettle[] {
       (vessel.kind === 'electric-kettle' && vessel.ratedW > 0) ||
       (vessel.kind === 'stove-kettle' && burners.some(({ id }) => id === vessel.burner)),
   );
-  const units = usable.flatMap((vessel) => unitsOf(vessel, burners));
+  const units = usable
+    .flatMap((vessel) => unitsOf(vessel, burners))
+    .filter((kettle) => canBoil(kitchen, kettle));
   if (units.length === 0) return [bought(kitchen)];
   // A much smaller one beside a larger would set the size of every pour.
   const largestL = Math.max(...units.map(({ vessel }) => vessel.maxFillL));

@@ -2,7 +2,7 @@ import { citation } from '../../custom/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
 import { exactly } from '../../quantity/index.ts';
 import { circuitDemand } from '../demands.ts';
-import { draft, stage, type Draft, type Site } from '../draft.ts';
+import { draft, offReminder, stage, type Draft, type Site } from '../draft.ts';
 import { handworkS } from '../work-times.ts';
 import { fuelOf, restId } from './clean.ts';
 
@@ -68,6 +68,7 @@ export function steamStep(site: Site, fixture: Fixture): Draft {
           hazards: ['boiling-water'],
           resumption: 'ask',
           reviewAsk: 'Is it off and wiped?',
+          timers: [offReminder('Switch it off')],
         }),
       ],
       durationS: {
@@ -138,6 +139,7 @@ export function byHandStep(site: Site, fixture: Fixture): Draft {
               say: 'It is off and cool',
               resumption: 'ask',
               reviewAsk: 'Is the heat off?',
+              timers: [offReminder('Turn the heat off')],
             }),
           ],
       durationS: wet

@@ -2,7 +2,7 @@ import { citation } from '../../custom/index.ts';
 import type { Burner, Cooktop } from '../../kitchen/index.ts';
 import { addBands, exactly } from '../../quantity/index.ts';
 import { burnerDemand } from '../demands.ts';
-import { draft, stage, type Draft, type Site } from '../draft.ts';
+import { draft, offReminder, stage, type Draft, type Site } from '../draft.ts';
 import { isGas } from '../reckon/index.ts';
 import type { Hazard, Stage, TimerSpec } from '../types.ts';
 import { handworkS } from '../work-times.ts';
@@ -83,7 +83,10 @@ function stagesOf(site: Site, of: GlowSite): readonly Stage[] {
     : `Turn the ${burner.name} burner to high.`;
   return [
     stage('light', light, {
-      detail: ['Hood on, nothing near it.'],
+      detail: [
+        'Hood on, nothing near it.',
+        'The back burners go first, so that nobody reaches over a hot one.',
+      ],
       say: 'It is on',
       hazards,
       resumption: 'ask',
@@ -118,6 +121,7 @@ function stagesOf(site: Site, of: GlowSite): readonly Stage[] {
       hazards,
       resumption: 'ask',
       reviewAsk: 'Is the burner off?',
+      timers: [offReminder('Turn the burner off')],
     }),
   ];
 }

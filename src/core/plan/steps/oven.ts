@@ -2,7 +2,7 @@ import { citation } from '../../custom/index.ts';
 import type { Oven } from '../../kitchen/index.ts';
 import { addBands, exactly } from '../../quantity/index.ts';
 import { BURNERS_LIT, circuitDemand, rangeResource } from '../demands.ts';
-import { draft, stage, type Draft, type Site } from '../draft.ts';
+import { draft, offReminder, stage, type Draft, type Site } from '../draft.ts';
 import { reckonHighHeat, reckonSelfClean, type OvenReckoned } from '../reckon/index.ts';
 import type { Picture, Stage } from '../types.ts';
 import { handworkS } from '../work-times.ts';
@@ -100,6 +100,7 @@ function cleanStages(oven: Oven, reckoned: OvenReckoned): readonly Stage[] {
       hazards: ['oven'],
       resumption: 'ask',
       reviewAsk: 'Is the oven off and unlocked?',
+      timers: [offReminder('See that the oven is off')],
     }),
   ];
 }
@@ -180,6 +181,7 @@ function heatStages(oven: Oven, reckoned: OvenReckoned): readonly Stage[] {
       hazards: ['oven'],
       resumption: 'ask',
       reviewAsk: 'Is the oven off?',
+      timers: [offReminder('Turn the oven off')],
     }),
   ];
 }

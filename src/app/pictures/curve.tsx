@@ -1,0 +1,145 @@
+import { createMemo, For } from 'solid-js';
+import type { CurveLine, HeatPicture } from '../../core/plan/index.ts';
+import { ticks, timeTicks, timeTickWord } from './curve-scale.ts';
+
+const WIDTH = 560;
+const HEIGHT = 250;
+const LEFT = 52;
+const RIGHT = 12;
+const TOP = 26;
+const BOTTOM = 30;
+const DASHES = ['', '9 6', '2 6'];
+
+type Scale = { readonly toS: number; readonly low: number; readonly high: number };
+
+function scaleOf(picture: HeatPicture): Scale {
+  const ys = picture.lines.flatMap((line) => line.points.map((p) => p.y));
+  const limits = picture.limits.map((limit) => limit.y);
+  const times = picture.lines.flatMap((line) => line.points.map((p) => p.timeS));
+  const low = Math.min(...ys, ...limits);
+  const high = Math.max(...ys, ...limits);
+  const room = (high - low) * 0.06;
+  return {
+    toS: Math.max(...times, ...picture.moments.map((m) => m.timeS), 1),
+    low: low < room * 4 && low >= 0 ? 0 : low - room,
+    high: high + room,
+  };
+}
+
+/** A course over time: lines told apart by dashes and words, limits across, moments along. */
+export function Curve(props: { picture: HeatPicture }) {
+  const scale = createMemo(() => scaleOf(props.picture));
+  const x = (timeS: number) => LEFT + (timeS / scale().toS) * (WIDTH - LEFT - RIGHT);
+  const y = (value: number) =>
+    HEIGHT -
+    BOTTOM -
+    ((value - scale().low) / (scale().high - scale().low)) * (HEIGHT - TOP - BOTTOM);
+  const path = (line: CurveLine) =>
+    line.points.map((p) => `${x(p.timeS).toFixed(1)},${y(p.y).toFixed(1)}`).join(' ');
+  const dash = (index: number) => DASHES[index % DASHES.length];
+  return (
+    <figure class="curve">
+      <figcaption>
+        <h3>{props.picture.title}</h3>
+        <p class="quiet">{props.picture.says}</p>
+      </figcaption>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={wordsOf(props.picture)}>
+        <For each={ticks(scale().low, scale().high, 5)}>
+          {(value) => (
+            <>
+              <line class="curve-grid" x1={LEFT} x2={WIDTH - RIGHT} y1={y(value)} y2={y(value)} />
+              <text class="curve-word" x={LEFT - 8} y={y(value) + 4} text-anchor="end">
+                {value}
+              </text>
+            </>
+          )}
+        </For>
+        <text class="curve-word" x={LEFT - 8} y="14" text-anchor="end">
+          {props.picture.unit}
+        </text>
+        <For each={timeTicks(scale().toS, 6)}>
+          {(timeS) => (
+            <text class="curve-word" x={x(timeS)} y={HEIGHT - 8} text-anchor="middle">
+              {timeTickWord(timeS)}
+            </text>
+          )}
+        </For>
+        <For each={props.picture.limits}>
+          {(limit) => (
+            <>
+              <line
+                class="curve-limit"
+                x1={LEFT}
+                x2={WIDTH - RIGHT}
+                y1={y(limit.y)}
+                y2={y(limit.y)}
+              />
+              <text class="curve-limit-word" x={WIDTH - RIGHT} y={y(limit.y) - 5} text-anchor="end">
+                {limit.name}
+              </text>
+            </>
+          )}
+        </For>
+        <For each={props.picture.moments}>
+          {(moment, i) => (
+            <>
+              <line
+                class="curve-moment"
+                x1={x(moment.timeS)}
+                x2={x(moment.timeS)}
+                y1={TOP}
+                y2={HEIGHT - BOTTOM}
+              />
+              <text
+                class="curve-word"
+                x={x(moment.timeS)}
+                y={TOP - 10}
+                text-anchor={moment.timeS > scale().toS * 0.85 ? 'end' : 'middle'}
+              >
+                {props.picture.moments.length > 2 && i() !== 1 ? '' : moment.name}
+              </text>
+            </>
+          )}
+        </For>
+        <For each={props.picture.lines}>
+          {(line, i) => (
+            <polyline
+              class={`curve-line curve-line--${line.weight}`}
+              stroke-dasharray={dash(i())}
+              points={path(line)}
+            />
+          )}
+        </For>
+      </svg>
+      <ul class="curve-key">
+        <For each={props.picture.lines}>
+          {(line, i) => (
+            <li>
+              <svg viewBox="0 0 40 10" aria-hidden="true">
+                <line
+                  class={`curve-line curve-line--${line.weight}`}
+                  stroke-dasharray={dash(i())}
+                  x1="1"
+                  x2="39"
+                  y1="5"
+                  y2="5"
+                />
+              </svg>
+              {line.name}
+            </li>
+          )}
+        </For>
+      </ul>
+    </figure>
+  );
+}
+
+/** The picture for those who do not see it: highest value of each line, limits, moments. */
+function wordsOf(picture: HeatPicture): string {
+  const lines = picture.lines.map((line) => {
+    const most = Math.max(...line.points.map((p) => p.y));
+    return `${line.name}: up to ${most.toPrecision(3)} ${picture.unit}`;
+  });
+  const limits = picture.limits.map((l) => `${l.name} at ${l.y.toPrecision(3)} ${picture.unit}`);
+  return [picture.title, ...lines, ...limits].join('. ');
+}

@@ -1,0 +1,154 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { planAnswer } from '../../src/cli/plan-answer.ts';
+import { answer } from '../../src/cli/reckon/answer.ts';
+import { BROKEN_SHAPES, BROKEN_SENSE } from '../core/kitchen/broken-files.ts';
+
+const ROOT = join(import.meta.dirname, '../..');
+const DEMO = join(ROOT, 'demo-kitchens/flat-coils.kitchen.json');
+const folder = mkdtempSync(join(tmpdir(), 'plan-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function file(name: string, content: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+}
+
+describe('plan FILE', () => {
+  it('prints the plan with the line that stands over all customs', () => {
+    const { out, err, code } = planAnswer([DEMO]);
+    expect(code).toBe(0);
+    expect(err.join('\n')).not.toContain('does not hold');
+    expect(out).toMatch(/^Plan for Flat with coils\n/);
+    expect(out).toContain(
+      'Customs differ. This plan follows the custom you chose; your rabbi’s word replaces it.',
+    );
+    expect(out).toContain('T+1 day ');
+  });
+
+  it('--json prints the plan as data, before or after the file', () => {
+    const { out, code } = planAnswer(['--json', DEMO]);
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ format: 'glowpour-plan', version: 1 });
+    expect(planAnswer([DEMO, '--json']).out).toBe(out);
+  });
+
+  it('runs from a terminal and leaves with its code', () => {
+    const run = (...words: readonly string[]) =>
+      spawnSync(join(ROOT, 'node_modules/.bin/tsx'), [join(ROOT, 'src/cli/plan.ts'), ...words], {
+        encoding: 'utf8',
+      });
+    const good = execFileSync(
+      join(ROOT, 'node_modules/.bin/tsx'),
+      [join(ROOT, 'src/cli/plan.ts'), DEMO],
+      { encoding: 'utf8' },
+    );
+    expect(good).toBe(planAnswer([DEMO]).out);
+    const bad = run(join(folder, 'nothing.kitchen.json'));
+    expect(bad.status).toBe(2);
+    expect(bad.stdout).toBe('');
+    expect(bad.stderr).toContain('no such file');
+  });
+
+  it.each([
+    ['no file', []],
+    ['two files', [DEMO, DEMO]],
+    ['a strange option', [DEMO, '--xml']],
+  ])('is told how it is used: %s', (_, words) => {
+    const { err, code, out } = planAnswer(words);
+    expect([code, out]).toEqual([2, '']);
+    expect(err.at(-1)).toContain('plan -- FILE [--json]');
+  });
+
+  it.each([
+    ['a folder', folder, 'a folder'],
+    ['an empty file', file('empty.kitchen.json', ''), 'an empty file'],
+    ['no JSON', file('words.kitchen.json', '{ "format": '), 'line 1'],
+    ['a list', file('list.kitchen.json', '[]'), 'a list of 0'],
+    ['a picture', file('picture.kitchen.json', '\u0000\u0001PNG'), 'line 1'],
+  ])('refuses %s', (_, path, said) => {
+    const { err, code } = planAnswer([path]);
+    expect(code).toBe(2);
+    expect(err.join('\n')).toContain(said);
+    expect(err.join('\n')).toContain('allowed: ');
+  });
+
+  const broken = [...BROKEN_SHAPES, ...BROKEN_SENSE];
+
+  it('is tried on at least twenty kinds of broken file', () => {
+    expect(broken.length).toBeGreaterThanOrEqual(20);
+  });
+
+  it.each(broken)('refuses $what with its path and what to do', ({ spoil, path, advice }) => {
+    const { err, code, out } = planAnswer([file('broken.kitchen.json', JSON.stringify(spoil()))]);
+    const said = err.join('\n');
+    expect([code, out]).toEqual([2, '']);
+    expect(said).toContain(path);
+    expect(said).toContain(advice);
+  });
+});
+
+describe('reckon pour-need and room', () => {
+  it('pour-need gives litres and kettles with their band', () => {
+    const { print, code } = answer(['pour-need', `kitchen=${DEMO}`, 'fixture=sink']);
+    expect(code).toBe(0);
+    expect(print).toMatchObject({
+      model: 'pour-need',
+      result: { litres: expect.any(Number), kettles: expect.any(Number) },
+      low: { litres: expect.any(Number), kettles: expect.any(Number) },
+      high: { litres: expect.any(Number), kettles: expect.any(Number) },
+    });
+  });
+
+  it('pour-need names the surfaces there are', () => {
+    const { print, code } = answer(['pour-need', `kitchen=${DEMO}`, 'fixture=sinc']);
+    expect(code).toBe(2);
+    expect(print).toMatchObject({
+      error: {
+        input: 'fixture',
+        found: 'sinc',
+        message: expect.stringContaining('Did you mean sink'),
+      },
+    });
+  });
+
+  it('pour-need says what is wrong with a kitchen', () => {
+    const { print, code } = answer([
+      'pour-need',
+      `kitchen=${file('bad.json', '{}')}`,
+      'fixture=sink',
+    ]);
+    expect(code).toBe(2);
+    expect(print).toMatchObject({ error: { input: 'kitchen' } });
+  });
+
+  it('room gives the peak and its curve, hotter with more burners', () => {
+    const peak = (burners: number): number => {
+      const { print, code } = answer([
+        'room',
+        `kitchen=${DEMO}`,
+        `burners=${burners}`,
+        'minutes=40',
+      ]);
+      expect(code).toBe(0);
+      const { result } = print as { result: { peakC: number; curve: readonly object[] } };
+      expect(result.curve.length).toBeGreaterThan(10);
+      return result.peakC;
+    };
+    expect(peak(2)).toBeGreaterThan(peak(1));
+  });
+
+  it('room wants burners', () => {
+    const kitchen = JSON.stringify({
+      ...JSON.parse(planAnswer([DEMO, '--json']).out).kitchen,
+      fixtures: [],
+    });
+    const { print, code } = answer(['room', `kitchen=${file('bare.json', kitchen)}`]);
+    expect(code).toBe(2);
+    expect(print).toHaveProperty('error');
+  });
+});
