@@ -33,6 +33,7 @@ export function App() {
           onTheme={shop.theme.toggle}
           send={(request) => void shop.runs.send(request)}
           playTest={shop.alarm.playTest}
+          kept={shop.kept()}
           arm={() => void shop.alarm.arm()}
           exportRun={() => void exportRun(shop, shop.runs.openRun()?.id ?? '')}
         />

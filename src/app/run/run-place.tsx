@@ -1,5 +1,6 @@
 import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
 import type { Request, RunView, StepView } from '../../core/run/index.ts';
+import type { Persistence } from '../../host/persist/index.ts';
 import { Action } from '../parts/action.tsx';
 import { KitchenPlan } from '../pictures/kitchen-plan.tsx';
 import { PlacesLine, ThemeSwitch } from '../shell.tsx';
@@ -30,6 +31,7 @@ export type RunPlaceProps = {
   readonly onTheme: () => void;
   readonly send: (request: Request) => void;
   readonly playTest: () => Promise<boolean>;
+  readonly kept: Persistence;
   readonly arm: () => void;
   readonly exportRun: () => void;
 };
@@ -57,7 +59,12 @@ export function RunPlace(props: RunPlaceProps) {
       </header>
       <Switch>
         <Match when={props.view.status === 'drafting'}>
-          <StartScreen view={props.view} playTest={props.playTest} send={props.send} />
+          <StartScreen
+            view={props.view}
+            playTest={props.playTest}
+            kept={props.kept}
+            send={props.send}
+          />
         </Match>
         <Match when={props.view.status === 'closed'}>
           <Closed view={props.view} />

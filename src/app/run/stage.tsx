@@ -52,7 +52,10 @@ export function Stage(props: {
       <h1 class="stage-sentence" aria-live="polite">
         {sentence(props.step)}
       </h1>
-      <Show when={!gate()} fallback={<GatePanel gate={gate()!} left={gatesLeft()} />}>
+      <Show
+        when={!gate()}
+        fallback={<GatePanel gate={gate()!} left={gatesLeft()} send={props.send} />}
+      >
         <div
           class="stage-middle"
           classList={{ 'stage-middle--picture': props.step.step.picture !== undefined }}

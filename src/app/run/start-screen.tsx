@@ -1,12 +1,23 @@
 import { createSignal, Index, Show } from 'solid-js';
 import type { Request, RunView } from '../../core/run/index.ts';
+import type { Persistence } from '../../host/persist/index.ts';
 import { Action } from '../parts/action.tsx';
 import { lengthInWords } from '../words/time.ts';
+
+const KEPT_WORDS: Readonly<Record<Persistence, string>> = {
+  kept: 'What is written down stays on this tablet until you delete it.',
+  'may-be-deleted':
+    'This browser may delete what is stored when room is short or the app is not used for days: add it to the home screen, and save the run as a file when it is over.',
+  'not-supported': 'This browser does not promise to keep what is stored: save the run as a file.',
+  unknown: 'The browser has not said whether it keeps what is stored: save the run as a file.',
+};
 
 /** Before the first step: what comes, the standing lines, and the hearing check as a gate. */
 export function StartScreen(props: {
   view: RunView;
   playTest: () => Promise<boolean>;
+  /** What the browser says of keeping what is stored. */
+  kept: Persistence;
   send: (request: Request) => void;
 }) {
   const [played, setPlayed] = createSignal<'not-yet' | 'played' | 'failed'>('not-yet');
@@ -33,6 +44,7 @@ export function StartScreen(props: {
           {props.view.allSteps} steps over {lengthInWords(props.view.plan.timetable.finishS)}. Stop
           and come back whenever you need: clocks go on, and nothing is lost.
         </li>
+        <li>{KEPT_WORDS[props.kept]}</li>
         <li>
           The tablet cannot wake itself: keep it plugged in, this page open, and the screen on.
         </li>

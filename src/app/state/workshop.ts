@@ -1,5 +1,6 @@
-import { createEffect, createMemo, onCleanup, onMount } from 'solid-js';
+import { createEffect, createMemo, createSignal, onCleanup, onMount } from 'solid-js';
 import { driveTurns } from '../../host/clocks/index.ts';
+import { askToPersist, type Persistence } from '../../host/persist/index.ts';
 import { createAlarm } from './alarm.ts';
 import { createDevice } from './device.ts';
 import { createKitchenDesk } from './kitchen-desk.ts';
@@ -68,7 +69,14 @@ export function createWorkshop() {
   });
   createEffect(() => (working() ? device.wakeLock.keep() : device.wakeLock.letGo()));
 
-  return { device, route, go, theme, kitchens, runs, alarm, updates, mayWrite };
+  const [kept, setKept] = createSignal<Persistence>('unknown');
+  // Asked when there is something to keep: some browsers ask the person.
+  const drafted = createMemo(() => runs.view() !== undefined);
+  createEffect(() => {
+    if (drafted()) void askToPersist().then(setKept);
+  });
+
+  return { kept, device, route, go, theme, kitchens, runs, alarm, updates, mayWrite };
 }
 
 export type Workshop = ReturnType<typeof createWorkshop>;

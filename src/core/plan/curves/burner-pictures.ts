@@ -18,27 +18,33 @@ function curveOf(burner: Burner, holdMin: number) {
   }
 }
 
-/** Warm-up, hold and cool-down of each kind of burner that glows. */
+/** The moment the course turns down: switched off. */
+function offS(points: HeatPicture['lines'][number]['points']): number {
+  const top = Math.max(...points.map(({ y }) => y));
+  return points.findLast(({ y }) => y >= top - 1)?.timeS ?? 0;
+}
+
+/** Warm-up, hold and cool-down, one picture a type of burner: within a type a larger one is longer, not hotter. */
 export function burnerPictures(kitchen: Kitchen, holdMin: number): readonly HeatPicture[] {
-  const kinds = burnersOf(kitchen).filter(
-    (burner, i, all) =>
-      all.findIndex((one) => one.type === burner.type && one.ratedW === burner.ratedW) === i,
+  const largestFirst = burnersOf(kitchen).toSorted((a, b) => b.ratedW - a.ratedW);
+  const types = largestFirst.filter(
+    (burner, i, all) => all.findIndex((one) => one.type === burner.type) === i,
   );
-  return kinds.flatMap((burner) => {
+  return types.flatMap((burner) => {
     const reckoned = reckonBurner(burner);
     if (!reckoned) return [];
     const points = curveOf(burner, holdMin).map(({ timeS, tempC }) => ({ timeS, y: tempC }));
     return [
       {
-        id: `glow-${burner.type}-${burner.ratedW}`,
-        title: `Glow and cool-down: ${burner.type.replaceAll('-', ' ')}, ${burner.ratedW} W`,
-        says: `${reckoned.visible} The hold begins when you say that it glows.`,
+        id: `glow-${burner.type}`,
+        title: `Glow and cool-down: ${burner.type.replaceAll('-', ' ')}`,
+        says: `${reckoned.visible} The hold of ${holdMin} min begins when you say that it glows; the drawing begins it at full heat.`,
         unit: '°C',
         lines: [{ name: 'What glows', weight: 'main' as const, points }],
         limits: [{ name: 'First red in the dark', y: DRAPER_C }],
         moments: [
           { name: 'glow seen', timeS: reckoned.glowS.typical },
-          { name: 'off', timeS: reckoned.glowS.typical + holdMin * 60 },
+          { name: 'off', timeS: offS(points) },
         ],
       },
     ];

@@ -65,7 +65,7 @@ export function totalsLines(plan: Plan): readonly string[] {
           `Cold water after it: ${amountText(coldL, 0)} L`,
         ]
       : []),
-    `Electricity: about ${electricityKWh.toFixed(1)} kWh`,
+    ...(electricityKWh > 0 ? [`Electricity: about ${electricityKWh.toFixed(1)} kWh`] : []),
     ...(gasKWh > 0 ? [`Gas: about ${gasKWh.toFixed(1)} kWh`] : []),
     `Work with the hands: ${lengthText(handsOnS)}`,
   ];

@@ -17,10 +17,19 @@ export function momentText(atS: number): string {
   return `T+${days} ${days === 1 ? 'day' : 'days'} ${clock}`;
 }
 
-/** A length: "45 s", "12 min", "3 h 05 min", "24 h". */
+/** Below this a length is told with its seconds, min. */
+const FINE_MIN = 10;
+const FINE_S = 5;
+
+/** A length: "45 s", "2 min 25 s", "12 min", "3 h 05 min", "24 h". */
 export function lengthText(lengthS: number): string {
   if (lengthS < 90) return `${Math.round(lengthS)} s`;
   const minutes = Math.round(lengthS / S_MIN);
+  if (minutes < FINE_MIN) {
+    const rounded = Math.round(lengthS / FINE_S) * FINE_S;
+    const seconds = rounded % S_MIN;
+    return `${Math.floor(rounded / S_MIN)} min${seconds === 0 ? '' : ` ${seconds} s`}`;
+  }
   if (minutes < 90) return `${minutes} min`;
   const rest = minutes % S_MIN;
   return rest === 0

@@ -16,7 +16,7 @@ function cautionLines(plan: Plan, step: Step): readonly string[] {
   const asked = plan.gates.filter(({ id, scope }) => scope !== 'run' && step.gates.includes(id));
   const said = (ids: readonly string[]) => plan.cautions.filter(({ id }) => ids.includes(id));
   return [
-    ...asked.map(({ signal, ask }) => `${IN}${signal}, confirm first: ${ask}`),
+    ...asked.map(({ signal, ask, say }) => `${IN}${signal}: ${say} Confirm first: ${ask}`),
     ...said(step.standing).map(({ signal, say }) => `${IN}${signal}: ${say}`),
     ...said(step.after).map(({ signal, say }) => `${IN}${signal}, after it: ${say}`),
   ];
