@@ -5,6 +5,7 @@ import type { Fact } from '../../core/run/index.ts';
 import { Action } from '../parts/action.tsx';
 import { formatRoute } from '../state/route.ts';
 import { dayAndTime } from '../words/time.ts';
+import { LearnedList } from './learned.tsx';
 
 const formatTime = (wallMs: number): string =>
   new Date(wallMs).toLocaleString('en-GB', {
@@ -26,7 +27,10 @@ export function RecordPlace(props: {
   nowMs: number;
 }) {
   const openId = () => props.openId ?? props.runs[0]?.id;
-  const [model] = createResource(openId, async (id) => recordOf(await props.readFacts(id)));
+  const [model] = createResource(openId, async (id) => {
+    const facts = await props.readFacts(id);
+    return facts.length > 0 ? { facts, record: recordOf(facts) } : undefined;
+  });
   return (
     <main class="place record-place">
       <h1>Record</h1>
@@ -56,8 +60,11 @@ export function RecordPlace(props: {
       <Show when={model()}>
         {(record) => (
           <RecordPage
-            record={record()}
-            onSaveText={() => props.onSaveText('record.txt', recordText(record(), formatTime))}
+            record={record().record}
+            facts={record().facts}
+            onSaveText={() =>
+              props.onSaveText('record.txt', recordText(record().record, formatTime))
+            }
             onExport={() => props.onExport(openId() ?? '')}
           />
         )}
@@ -69,7 +76,12 @@ export function RecordPlace(props: {
   );
 }
 
-function RecordPage(props: { record: RecordModel; onSaveText: () => void; onExport: () => void }) {
+function RecordPage(props: {
+  record: RecordModel;
+  facts: readonly Fact[];
+  onSaveText: () => void;
+  onExport: () => void;
+}) {
   return (
     <article class="record-page" aria-label="Record of the run">
       <div class="button-row">
@@ -84,6 +96,7 @@ function RecordPage(props: { record: RecordModel; onSaveText: () => void; onExpo
         </Action>
       </div>
       <pre class="record-text">{recordText(props.record, formatTime)}</pre>
+      <LearnedList facts={props.facts} />
     </article>
   );
 }

@@ -5,3 +5,4 @@ export { recordText } from './text.ts';
 export { restEvents } from './rest-events.ts';
 export { STANDING_LINES } from './standing-lines.ts';
 export type * from './types.ts';
+export { learnedFrom, type Learned } from './learned.ts';

@@ -2,8 +2,8 @@ import { citation } from '../../custom/index.ts';
 import { addBands } from '../../quantity/index.ts';
 import { kettleDemand } from '../demands.ts';
 import { draft, stage, type About, type Draft, type Site } from '../draft.ts';
-import type { Kettle } from '../reckon/index.ts';
-import type { Need, Stage } from '../types.ts';
+import { isGas, type Kettle } from '../reckon/index.ts';
+import type { Hazard, Need, Stage } from '../types.ts';
 import { handworkS } from '../work-times.ts';
 import { cleanId, restId, restStep } from './clean.ts';
 import { glowId } from './glow.ts';
@@ -27,12 +27,31 @@ export function burnerNeed(site: Site, kettle: Kettle): readonly Need[] {
     : [];
 }
 
+/** What can hurt while it boils. */
+function heatOf({ burner }: Kettle): readonly Hazard[] {
+  if (!burner) return ['boiling-water'];
+  return ['boiling-water', isGas(burner.type) ? 'flame' : 'element'];
+}
+
+/** What to do so that it boils. */
+export function fillTitle(site: Site, { name, burner }: Kettle): string {
+  const heat = burner ? `turn the ${burner.name} burner on under it` : 'switch it on';
+  return `Fill the ${lower(name)} to ${litres(site.filledL)} and ${heat}.`;
+}
+
+/** What makes it safe at any moment. */
+export function kettleSafe({ name, burner }: Kettle): string {
+  return burner
+    ? `Turn the ${burner.name} burner off and leave the ${lower(name)} standing on it.`
+    : `Switch the ${lower(name)} off and leave it where nobody can knock it.`;
+}
+
 /** Boiling, watched: the estimate is a look, the person says when it boils. */
 export function boilStage(site: Site, kettle: Kettle, title: string): Stage {
   const boil = site.boils.get(kettle.id);
   return stage('boil', title, {
     say: 'It boils',
-    hazards: ['boiling-water', ...(kettle.burner ? (['flame'] as const) : [])],
+    hazards: heatOf(kettle),
     resumption: 'ask',
     reviewAsk: 'Did the kettle come to a rolling boil, and is the water still hot?',
     timers: boil
@@ -49,25 +68,17 @@ export function boilStage(site: Site, kettle: Kettle, title: string): Stage {
   });
 }
 
-/** Over the rim: an electric kettle is never filled past its mark, so the water is led over it by hand. */
+/** Over the rim by hand: no kettle is filled past its mark. */
 function overStage(kettle: Kettle): Stage {
-  return kettle.burner
-    ? stage('over', 'Top it up to the brim and let it boil over the rim.', {
-        detail: ['Keep the flame clear of what runs over, then turn it off.'],
-        say: 'It ran over',
-        hazards: ['boiling-water', 'flame'],
-        resumption: 'ask',
-        reviewAsk: 'Did the boiling water run over the whole rim?',
-      })
-    : stage('over', 'Unplug it, then pour so that the water runs over the whole rim and spout.', {
-        detail: [
-          'Over a clean basin, turning it slowly. Never let water run onto its base or plug.',
-        ],
-        say: 'It ran over',
-        hazards: ['boiling-water'],
-        resumption: 'ask',
-        reviewAsk: 'Did the boiling water run over the whole rim?',
-      });
+  const off = kettle.burner ? `Turn the ${kettle.burner.name} burner off` : 'Unplug it';
+  const never = kettle.burner ? 'the burner' : 'its base or plug';
+  return stage('over', `${off}, then pour so that the water runs over the whole rim and spout.`, {
+    detail: [`Over a clean basin, turning it slowly. Never let water run onto ${never}.`],
+    say: 'It ran over',
+    hazards: heatOf(kettle),
+    resumption: 'ask',
+    reviewAsk: 'Did the boiling water run over the whole rim?',
+  });
 }
 
 /** Clean, rest and boil-over of one kettle; none for a new one. */
@@ -105,9 +116,7 @@ export function kettleSteps(site: Site, kettle: Kettle): readonly Draft[] {
         reason:
           'What purges must itself be kosher: boiling water in it and over its rim purges it (hagalah).',
         stages: [
-          stage('fill', `Fill it to the mark (${litres(site.filledL)}) and switch it on.`, {
-            say: 'It is on',
-          }),
+          stage('fill', fillTitle(site, kettle), { say: 'It is on' }),
           boilStage(site, kettle, 'Wait for a rolling boil.'),
           overStage(kettle),
           stage('cold', 'Empty it and rinse it with cold water.', { say: 'Rinsed cold' }),
@@ -118,7 +127,7 @@ export function kettleSteps(site: Site, kettle: Kettle): readonly Draft[] {
         sources: [citation(site.custom.kettleSource)],
         needs: [{ step: restId(kettle.id) }, ...burnerNeed(site, kettle)],
         demands: { hands: 1, ...kettleDemand(site, kettle) },
-        makeSafe: 'Switch the kettle off and put it down where nobody can knock it.',
+        makeSafe: kettleSafe(kettle),
         picture: pictureOf(site, kettle),
       },
       aboutKettle(site, kettle),

@@ -14,7 +14,8 @@ import {
   boilOverId,
   boilStage,
   burnerNeed,
-  litres,
+  fillTitle,
+  kettleSafe,
   lower,
   pictureOf,
 } from './kettles.ts';
@@ -77,15 +78,20 @@ function boilDraft(turn: Turn): Draft {
       title: `Boil kettle ${pour.kettle} of ${of} for ${fixture.name}: ${lower(kettle.name)}.`,
       reason: 'It is poured from the vessel that was on the fire (kli rishon), at a rolling boil.',
       stages: [
-        stage(
-          'fill',
-          `Fill the ${lower(kettle.name)} to ${litres(site.filledL)} and switch it on.`,
-          {
-            detail: ['Never past the mark.'],
-            say: 'It is on',
-          },
-        ),
-        boilStage(site, kettle, `Wait for a rolling boil, ${site.boilingC.toFixed(1)} °C here.`),
+        stage('fill', fillTitle(site, kettle), {
+          detail: ['Never past the mark.'],
+          say: 'It is on',
+        }),
+        {
+          ...boilStage(
+            site,
+            kettle,
+            `Wait for a rolling boil, ${site.boilingC.toFixed(1)} °C here.`,
+          ),
+          detail: kettle.burner
+            ? [`Turn the ${kettle.burner.name} burner off as you lift it.`]
+            : [],
+        },
       ],
       durationS: addBands(boil?.timeS ?? { low: 0, typical: 0, high: 0 }, handworkS('light')),
     },
@@ -94,7 +100,7 @@ function boilDraft(turn: Turn): Draft {
       sources: [citation('oc-451-6')],
       needs,
       demands: kettleDemand(site, kettle),
-      makeSafe: `Switch the ${lower(kettle.name)} off and leave it where nobody can knock it.`,
+      makeSafe: kettleSafe(kettle),
       picture: pictureOf(site, kettle),
     },
     { ...aboutKettle(site, kettle), fixture },
