@@ -7,6 +7,12 @@ import { demoText } from '../kitchen/demos.ts';
 /** The kitchen on the desk is kept under one name until a household has several. */
 const DESK_ID = 'desk';
 
+function beyondModels(error: unknown): KitchenProblem {
+  const message = error instanceof Error ? error.message : String(error);
+  const advice = 'Check the sizes and powers of this kitchen.';
+  return { path: '', found: '', allowed: '', advice, message: `No plan can be made: ${message}` };
+}
+
 /** The kitchen being described, and the plan that follows from it. */
 export function createKitchenDesk(store: KitchenStore, nowMs: () => number) {
   const [kitchen, setKitchen] = createSignal<Kitchen>();
@@ -15,9 +21,17 @@ export function createKitchenDesk(store: KitchenStore, nowMs: () => number) {
   const [problems, setProblems] = createSignal<readonly KitchenProblem[]>([]);
   const planner = import('./planner.ts');
 
-  const put = async (next: Kitchen): Promise<void> => {
+  /** False when no plan can be made of it; then nothing changes but the list of problems. */
+  const put = async (next: Kitchen): Promise<boolean> => {
     const { buildPlan, formatKitchen, heatPictures } = await planner;
-    const planned = buildPlan(next);
+    let planned: Plan;
+    try {
+      planned = buildPlan(next);
+    } catch (error) {
+      // A kitchen that reads well may still be beyond what the models answer for (a 100 m² counter).
+      setProblems([beyondModels(error)]);
+      return false;
+    }
     setProblems([]);
     setKitchen(next);
     setPlan(planned);
@@ -25,6 +39,7 @@ export function createKitchenDesk(store: KitchenStore, nowMs: () => number) {
     await store
       .save({ id: DESK_ID, name: next.name, savedWallMs: nowMs(), text: formatKitchen(next) })
       .catch(() => undefined);
+    return true;
   };
   /** Bad input changes nothing but the list of problems. */
   const openText = async (text: string): Promise<boolean> => {
@@ -34,8 +49,7 @@ export function createKitchenDesk(store: KitchenStore, nowMs: () => number) {
       setProblems(outcome.problems);
       return false;
     }
-    void put(outcome.kitchen);
-    return true;
+    return put(outcome.kitchen);
   };
   return {
     kitchen,

@@ -110,7 +110,17 @@ function moved(from: State, by: State, seconds: number): State {
   };
 }
 
-/** Midpoint rule: second order, and the step is a sixth of the quickest time constant. */
+/** Inner steps are this share of the quickest time constant at most: the midpoint rule is stable up to 2. */
+const STEP_SHARE = 0.25;
+
+/** How many inner steps one drawn step takes: much air through little room, or much wall, is quick. */
+function innerSteps(room: Room, airC: number, corner: keyof Band): number {
+  const wallPerS = room.wallAreaM2 / (SURFACE_RESISTANCE_M2KW * AIR_JM3K * room.volumeM3);
+  const ratePerS = freshAirM3S(room, airC, corner) / room.volumeM3 + wallPerS;
+  return Math.max(1, Math.ceil((STEP_S * ratePerS) / STEP_SHARE));
+}
+
+/** Midpoint rule: second order, with as many inner steps as the room needs. */
 function path(room: Room, corner: Corner): readonly RoomPoint[] {
   let at: State = {
     airC: room.startC,
@@ -122,8 +132,13 @@ function path(room: Room, corner: Corner): readonly RoomPoint[] {
     const humidity = humidityPct(at.airC, at.vapour);
     const index = heatIndex({ tempC: Math.min(at.airC, INDEX_TOP_C), humidityPct: humidity });
     points.push({ timeS, airC: at.airC, humidityPct: humidity, heatIndexC: index.heatIndexC });
-    const half = moved(at, slopes(room, corner, timeS, at), STEP_S / 2);
-    at = moved(at, slopes(room, corner, timeS + STEP_S / 2, half), STEP_S);
+    const steps = innerSteps(room, at.airC, corner.window);
+    const stepS = STEP_S / steps;
+    for (let inner = 0; inner < steps; inner += 1) {
+      const nowS = timeS + inner * stepS;
+      const half = moved(at, slopes(room, corner, nowS, at), stepS / 2);
+      at = moved(at, slopes(room, corner, nowS + stepS / 2, half), stepS);
+    }
   }
   return points;
 }
