@@ -1,23 +1,28 @@
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, For, Index, Show } from 'solid-js';
 import type { Picture } from '../../core/plan/index.ts';
+import { pouredUpTo } from './along-lanes.ts';
 import { frameOf, pathOf } from './kitchen-frame.ts';
 
 type LanesPicture = Extract<Picture, { kind: 'lanes' }>;
 
 /** Where each kettle goes: this one's stretch in full water, those done in pale, those to come as a thin line. */
-export function Lanes(props: { picture: LanesPicture; all?: boolean }) {
+export function Lanes(props: {
+  picture: LanesPicture;
+  /** How much of this kettle is poured by now, 0 to 1; absent while nothing is poured. */
+  poured?: number | undefined;
+}) {
   const frame = createMemo(() => frameOf([props.picture.outline], 8));
   /** Marks keep their size on the screen, whatever the size of the counter. */
   const mark = () => Math.max(frame().widthCm, frame().heightCm) / 24;
   const kettles = () => [...new Set(props.picture.stretches.map((s) => s.kettle))];
   const stateOf = (kettle: number) =>
-    props.all
-      ? 'now'
-      : kettle === props.picture.kettle
-        ? 'now'
-        : kettle < props.picture.kettle
-          ? 'past'
-          : 'next';
+    kettle === props.picture.kettle ? 'now' : kettle < props.picture.kettle ? 'past' : 'next';
+  const poured = createMemo(() => {
+    const share = props.poured;
+    if (share === undefined) return undefined;
+    const own = props.picture.stretches.filter((s) => s.kettle === props.picture.kettle);
+    return pouredUpTo(own, share);
+  });
   const line = (points: readonly (readonly [number, number])[]) =>
     points
       .map((p) =>
@@ -50,6 +55,21 @@ export function Lanes(props: { picture: LanesPicture; all?: boolean }) {
           />
         )}
       </For>
+      <Index each={poured()?.lines ?? []}>
+        {(points) => (
+          <polyline class="lanes-stretch lanes-stretch--poured" points={line(points())} />
+        )}
+      </Index>
+      <Show when={poured()?.at}>
+        {(p) => (
+          <circle
+            class="lanes-stream"
+            r={mark() * 0.75}
+            cx={frame().at(p())[0]}
+            cy={frame().at(p())[1]}
+          />
+        )}
+      </Show>
       <For each={kettles()}>
         {(kettle) => {
           const first = () => props.picture.stretches.find((s) => s.kettle === kettle)?.points[0];

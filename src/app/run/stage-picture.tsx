@@ -16,6 +16,14 @@ export function hotBurners(view: RunView): readonly string[] {
     .map((s) => (s.step.picture?.kind === 'burner' ? s.step.picture.burner : ''));
 }
 
+/** How far this pour should be by its clock; undefined before it begins, whole once it is poured. */
+export function pouredShare(step: StepView): number | undefined {
+  if (step.status !== 'active' && step.status !== 'checking') return undefined;
+  if (step.stage > 0) return 1;
+  const clock = step.clocks.find((one) => one.role === 'estimate');
+  return clock ? Math.min(1, clock.atLeastS / clock.lengthS) : undefined;
+}
+
 /** The picture of the step: lanes, sink order, burner, oven, or how far to fill. */
 export function StagePicture(props: { view: RunView; step: StepView }) {
   const picture = () => props.step.step.picture;
@@ -25,7 +33,9 @@ export function StagePicture(props: { view: RunView; step: StepView }) {
   };
   return (
     <Switch>
-      <Match when={of('lanes')}>{(p) => <Lanes picture={p()} />}</Match>
+      <Match when={of('lanes')}>
+        {(p) => <Lanes picture={p()} poured={pouredShare(props.step)} />}
+      </Match>
       <Match when={of('sink')}>{(p) => <SinkOrder picture={p()} />}</Match>
       <Match when={of('kettle')}>{(p) => <KettleFill picture={p()} />}</Match>
       <Match when={of('oven')}>{(p) => <OvenCurve picture={p()} />}</Match>
