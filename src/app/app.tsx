@@ -1,4 +1,5 @@
 import { lazy, Match, Show, Suspense, Switch } from 'solid-js';
+import type { RunView, StepView } from '../core/run/index.ts';
 import { downloadText, pickTextFile } from '../host/files/index.ts';
 import { NoPlan, OpenRunBanner, UpdateBanner, WriterBanner } from './banners.tsx';
 import { DEMOS } from './kitchen/demos.ts';
@@ -35,6 +36,7 @@ export function App() {
           playTest={shop.alarm.playTest}
           kept={shop.kept()}
           arm={() => void shop.alarm.arm()}
+          ranOut={(step, share) => void ranOut(shop, view(), step, share)}
           exportRun={() => void exportRun(shop, shop.runs.openRun()?.id ?? '')}
         />
       )}
@@ -78,6 +80,20 @@ async function saveKitchen(shop: Workshop): Promise<void> {
 
 async function openDemo(shop: Workshop, id: string): Promise<void> {
   if (await shop.kitchens.openDemo(id)) shop.go({ place: 'plan' });
+}
+
+/** What is left of a pour is shared out anew, then the pour ends where the water did. */
+async function ranOut(shop: Workshop, view: RunView, step: StepView, share: number): Promise<void> {
+  const planner = await import('./state/planner.ts');
+  const unbegun = ['waiting', 'ready', 'stalled'];
+  const hasBegun = (id: string): boolean =>
+    view.steps.some((one) => one.step.id === id && !unbegun.includes(one.status));
+  const amendment = planner.ranOut(view.plan, step.step.id, share, hasBegun);
+  if (!amendment) return;
+  const stage = step.step.stages[step.stage];
+  // Only what was shared out anew may be left: a refused amendment ends nothing.
+  if (stage && (await shop.runs.send({ kind: 'amend-plan', ...amendment })))
+    await shop.runs.send({ kind: 'confirm', step: step.step.id, stage: stage.id });
 }
 
 async function startRun(shop: Workshop): Promise<void> {

@@ -91,3 +91,26 @@ describe('a whole purge of a demo kitchen', () => {
     expect(sounds).toBe(4);
   });
 });
+
+describe('a kettle that runs out early', () => {
+  it('has the rest of the counter shared out anew, and the pour goes on', async () => {
+    profile = newProfile();
+    running = await launch(profile);
+    const page = await tabletPage(running, { wallMs: MONDAY_EVENING });
+    await beginDemo(page, site.url, 'Flat with coils');
+    await actUntil(
+      page,
+      (seen) => /^Pour kettle 1 of/.test(seen.sentence) && seen.action === 'Poured',
+    );
+    const planned = Number(/of (\d+)/.exec((await look(page)).sentence)?.[1]);
+    await page.getByRole('button', { name: 'I ran out here' }).click();
+    await page.getByRole('button', { name: 'Further back' }).click();
+    await page.screenshot({ path: `${ARTIFACTS}/ran-out.png` });
+    await page.getByRole('button', { name: 'It ran out here' }).click();
+    await actUntil(page, (seen) => /cold water/i.test(seen.sentence), 3);
+    await actUntil(page, (seen) => /^Pour kettle 2 of/.test(seen.sentence), 20);
+    const now = Number(/of (\d+)/.exec((await look(page)).sentence)?.[1]);
+    expect(now).toBeGreaterThan(planned);
+    await page.screenshot({ path: `${ARTIFACTS}/ran-out-after.png` });
+  });
+});

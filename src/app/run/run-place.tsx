@@ -10,6 +10,7 @@ import { ClockQuestion } from './clock-question.tsx';
 import { Closed } from './closed.tsx';
 import { Closing } from './closing.tsx';
 import { Lights, type LightStates } from './lights.tsx';
+import { canRunOut, RanOut } from './ran-out.tsx';
 import { Review } from './review.tsx';
 import { Shelf } from './shelf.tsx';
 import { SomethingHappened } from './something-happened.tsx';
@@ -34,6 +35,8 @@ export type RunPlaceProps = {
   readonly kept: Persistence;
   readonly arm: () => void;
   readonly exportRun: () => void;
+  /** The water of this pour gave out after a share of its stretch. */
+  readonly ranOut: (step: StepView, share: number) => void;
 };
 
 const BEGUN = ['running', 'held', 'suspended', 'reviewing', 'closing'];
@@ -88,7 +91,7 @@ export function RunPlace(props: RunPlaceProps) {
 
 function RunBody(props: RunPlaceProps) {
   const [chosen, setChosen] = createSignal<string>();
-  const [sheet, setSheet] = createSignal<'none' | 'happened' | 'steps'>('none');
+  const [sheet, setSheet] = createSignal<'none' | 'happened' | 'steps' | 'ran-out'>('none');
   const onStage = createMemo<StepView | undefined>((before) =>
     stepForStage(props.view, chosen(), before?.step.id),
   );
@@ -155,6 +158,11 @@ function RunBody(props: RunPlaceProps) {
               Pause
             </Action>
           </Show>
+          <Show when={onStage() && canRunOut(onStage()!)}>
+            <Action class="button" onPress={() => setSheet('ran-out')}>
+              I ran out here
+            </Action>
+          </Show>
           <Action class="button button--plain" onPress={() => setSheet('steps')}>
             Steps {props.view.doneSteps}/{props.view.allSteps}
           </Action>
@@ -170,6 +178,18 @@ function RunBody(props: RunPlaceProps) {
           send={send}
           onClose={() => setSheet('none')}
         />
+      </Show>
+      <Show when={sheet() === 'ran-out' && onStage()}>
+        {(step) => (
+          <RanOut
+            step={step()}
+            onRanOut={(share) => {
+              props.ranOut(step(), share);
+              setSheet('none');
+            }}
+            onClose={() => setSheet('none')}
+          />
+        )}
       </Show>
       <Show when={sheet() === 'steps'}>
         <StepsSheet

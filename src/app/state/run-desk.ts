@@ -75,9 +75,11 @@ export function createRunDesk(deps: SessionDeps) {
       await change(() => RunSession.reopen(entry, deps, listener));
       opening = undefined;
     },
-    async send(request: Request): Promise<void> {
-      await session?.send(request);
+    /** False when it was refused or could not be stored. */
+    async send(request: Request): Promise<boolean> {
+      const done = (await session?.send(request)) ?? false;
       if (view()?.status === 'closed') await refresh();
+      return done;
     },
     tick: () => session?.tick(),
     heartbeat: () => session?.heartbeat(),

@@ -128,14 +128,18 @@ export class RunSession {
     return session;
   }
 
-  /** Decides, stores and applies one request or observation, after all before it. */
-  send(input: Request | Observation): Promise<void> {
-    this.#queue = this.#queue.then(() => this.#handle(input));
-    return this.#queue;
+  /**
+   * Decides, stores and applies one request or observation, after all before
+   * it. False when it was refused or could not be stored: then nothing of it happened.
+   */
+  send(input: Request | Observation): Promise<boolean> {
+    const done = this.#queue.then(() => this.#handle(input));
+    this.#queue = done.then(() => undefined);
+    return done;
   }
 
   /** Once a second and at every wake-up. */
-  tick(): Promise<void> {
+  tick(): Promise<boolean> {
     return this.send({ kind: 'tick' });
   }
 
@@ -156,30 +160,36 @@ export class RunSession {
     await this.#journal.close().catch(() => undefined);
   }
 
-  async #handle(input: Request | Observation): Promise<void> {
+  async #handle(input: Request | Observation): Promise<boolean> {
     const now = this.#deps.readClocks();
-    if (this.#readOnly) return this.#publish(now);
+    const done = !this.#readOnly && (await this.#perform(input, now));
+    this.#publish(done ? this.#deps.readClocks() : now);
+    return done;
+  }
+
+  async #perform(input: Request | Observation, now: Readings): Promise<boolean> {
     if (this.#unsaved.length > 0) await this.#trySaving(now);
     const result = perform(this.#state, input, now);
     if ('refusal' in result) {
       this.#listener.onRefusal(result.refusal);
-      return this.#publish(now);
+      return false;
     }
-    if (result.facts.length > 0) await this.#keep(result.facts, result.state, now);
-    this.#publish(this.#deps.readClocks());
+    return result.facts.length === 0 || this.#keep(result.facts, result.state, now);
   }
 
-  async #keep(facts: readonly Fact[], next: RunState, now: Readings): Promise<void> {
+  async #keep(facts: readonly Fact[], next: RunState, now: Readings): Promise<boolean> {
     const records = encodeRecords(facts, this.#lastSum);
     if (this.#unsaved.length > 0) {
       this.#hold(records, next);
-      return;
+      return true;
     }
     try {
       await this.#journal.append(records);
       this.#advance(records, next);
+      return true;
     } catch (error) {
       this.#failed(error, now);
+      return false;
     }
   }
 

@@ -35,7 +35,8 @@ function secondsBetween(from: Readings, to: Readings): number | undefined {
 
 /** Every stage that had an estimate and was ended by a person's word, with how long it took. */
 function measured(plan: Plan, facts: readonly Fact[]): readonly Measured[] {
-  const steps = new Map(plan.steps.map((step) => [step.id, step]));
+  const amended = facts.flatMap(({ body }) => (body.kind === 'plan-amended' ? body.steps : []));
+  const steps = new Map([...plan.steps, ...amended].map((step) => [step.id, step]));
   const begun = new Map<string, Readings>();
   const found: Measured[] = [];
   for (const { at, body } of facts) {

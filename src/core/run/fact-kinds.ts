@@ -8,6 +8,7 @@ const KINDS: Readonly<Record<FactBody['kind'], true>> = {
   resumed: true,
   'closing-begun': true,
   'run-closed': true,
+  'plan-amended': true,
   noted: true,
   'doubt-reported': true,
   'step-started': true,

@@ -1,4 +1,4 @@
-import type { FaultKind, Plan } from '../plan/index.ts';
+import type { FaultKind, Plan, Step } from '../plan/index.ts';
 import type { Outcome, Readings } from './types.ts';
 
 /**
@@ -23,6 +23,13 @@ export type RunFact =
   | { readonly kind: 'resumed' }
   | { readonly kind: 'closing-begun'; readonly as: ClosedAs; readonly reason: string }
   | { readonly kind: 'run-closed'; readonly as: ClosedAs; readonly reason: string }
+  /** Steps that stand in place of those of the same id, or after all others. */
+  | {
+      readonly kind: 'plan-amended';
+      readonly steps: readonly Step[];
+      readonly startS: Readonly<Record<string, number>>;
+      readonly reason: string;
+    }
   | { readonly kind: 'noted'; readonly text: string }
   | { readonly kind: 'doubt-reported'; readonly fixture: string; readonly text: string };
 

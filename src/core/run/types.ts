@@ -67,6 +67,13 @@ export type Request =
       readonly sinceWallMs: number;
       readonly reason: string;
     }
+  /** The rest of the work was worked out anew (a kettle ran out early): steps not begun are replaced, new ones added. */
+  | {
+      readonly kind: 'amend-plan';
+      readonly steps: readonly Step[];
+      readonly startS: Readonly<Record<string, number>>;
+      readonly reason: string;
+    }
   | { readonly kind: 'note'; readonly text: string };
 
 /** What the host tells of the world; goes through the same gate as requests. */

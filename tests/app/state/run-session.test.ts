@@ -124,8 +124,10 @@ describe('a run kept by its page', () => {
   it('tells a refusal by its name and changes nothing', async () => {
     const run = await begun();
     const records = store.records.get(run.entry.id)?.length;
+    expect(await run.send({ kind: 'resume' })).toBe(false);
+    expect(await run.send({ kind: 'pause' })).toBe(true);
     await run.send({ kind: 'resume' });
     expect(refusals).toHaveLength(1);
-    expect(store.records.get(run.entry.id)).toHaveLength(records ?? -1);
+    expect(store.records.get(run.entry.id)).toHaveLength((records ?? -1) + 2);
   });
 });

@@ -1,5 +1,6 @@
 import type { Fact } from '../facts.ts';
 import type { RunState } from '../state.ts';
+import { applyAmendment } from './amend.ts';
 import { applyClockAnswer, applyClocks, applyReview, applySession } from './clocks.ts';
 import { beginState } from './begin.ts';
 import { applyDoubt } from './doubt.ts';
@@ -59,6 +60,8 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
       return applyClosing(state, body);
     case 'run-closed':
       return applyRunClosed(state, body);
+    case 'plan-amended':
+      return applyAmendment(state, body);
     case 'noted':
     case 'session-closed':
       return state;

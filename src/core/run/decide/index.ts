@@ -1,5 +1,6 @@
 import type { RunState } from '../state.ts';
 import type { Observation, Readings, Request } from '../types.ts';
+import { amendPlan } from './amend.ts';
 import { pause, reportDoubt, resume, startRun, stopRun, takeNote } from './control.ts';
 import { clearFault, confirmSafe, reportFault } from './faults.ts';
 import { answerGate, overrideGate } from './gates.ts';
@@ -90,6 +91,8 @@ function handle(state: RunState, asked: Request, now: Readings): Decision {
       return reportDoubt(state, asked);
     case 'correct-time':
       return correctTime(state, asked, now);
+    case 'amend-plan':
+      return amendPlan(state, asked);
     case 'note':
       return takeNote(asked);
     default:

@@ -43,7 +43,8 @@ export type RefusalCode =
   | 'out-of-range'
   | 'review-open'
   | 'nothing-asked'
-  | 'storage-up';
+  | 'storage-up'
+  | 'bad-amendment';
 
 export type Refusal = { readonly code: RefusalCode; readonly message: string };
 
@@ -80,6 +81,7 @@ export const ALLOWED: Readonly<Record<Request['kind'], readonly RunStatus[]>> = 
   'answer-clock': ['running', 'held', 'suspended', 'reviewing'],
   'report-doubt': ['running', 'held', 'suspended', 'reviewing'],
   'correct-time': ['running', 'held', 'suspended', 'reviewing'],
+  'amend-plan': ['running', 'held', 'suspended'],
   note: ['drafting', 'running', 'held', 'suspended', 'reviewing', 'closing'],
 };
 
@@ -91,6 +93,7 @@ export const PROGRESS: ReadonlySet<Request['kind']> = new Set<Request['kind']>([
   'resume',
   'skip-step',
   'repeat-step',
+  'amend-plan',
   'answer-review',
 ]);
 
