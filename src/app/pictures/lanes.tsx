@@ -5,6 +5,9 @@ import { frameOf, pathOf } from './kitchen-frame.ts';
 
 type LanesPicture = Extract<Picture, { kind: 'lanes' }>;
 
+/** From here on the marks are smaller, to stand beside each other. */
+const MANY_KETTLES = 7;
+
 /** Where each kettle goes: this one's stretch in full water, those done in pale, those to come as a thin line. */
 export function Lanes(props: {
   picture: LanesPicture;
@@ -13,10 +16,20 @@ export function Lanes(props: {
 }) {
   const frame = createMemo(() => frameOf([props.picture.outline], 8));
   /** Marks keep their size on the screen, whatever the size of the counter. */
-  const mark = () => Math.max(frame().widthCm, frame().heightCm) / 24;
+  const mark = () =>
+    Math.max(frame().widthCm, frame().heightCm) / (kettles().length > MANY_KETTLES ? 38 : 24);
   const kettles = () => [...new Set(props.picture.stretches.map((s) => s.kettle))];
+  /** Kettle 0: none is being poured, so every one is drawn, odd and even told apart. */
   const stateOf = (kettle: number) =>
-    kettle === props.picture.kettle ? 'now' : kettle < props.picture.kettle ? 'past' : 'next';
+    props.picture.kettle === 0
+      ? kettle % 2 === 1
+        ? 'odd'
+        : 'even'
+      : kettle === props.picture.kettle
+        ? 'now'
+        : kettle < props.picture.kettle
+          ? 'past'
+          : 'next';
   const poured = createMemo(() => {
     const share = props.poured;
     if (share === undefined) return undefined;
@@ -37,7 +50,7 @@ export function Lanes(props: {
       class="lanes"
       viewBox={frame().viewBox}
       role="img"
-      aria-label={`Pouring lanes from back to front in ${kettles().length} kettles; kettle ${props.picture.kettle} is marked.`}
+      aria-label={`Pouring lanes from back to front in ${kettles().length} kettles${props.picture.kettle > 0 ? `; kettle ${props.picture.kettle} is marked` : ''}.`}
     >
       <path
         class="lanes-top"
@@ -72,7 +85,11 @@ export function Lanes(props: {
       </Show>
       <For each={kettles()}>
         {(kettle) => {
-          const first = () => props.picture.stretches.find((s) => s.kettle === kettle)?.points[0];
+          // A little way along, so that kettles that begin in the same corner keep their numbers apart.
+          const own = () => props.picture.stretches.filter((s) => s.kettle === kettle);
+          const ownM = () => own().reduce((sum, s) => sum + s.lengthM, 0);
+          const first = () =>
+            pouredUpTo(own(), Math.min(0.4, ((mark() / 100) * (1 + (kettle % 3))) / ownM())).at;
           return (
             <Show when={first()}>
               {(p) => (

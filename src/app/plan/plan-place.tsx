@@ -1,5 +1,6 @@
 import { createSignal, For, Show } from 'solid-js';
-import type { HeatPicture, Plan } from '../../core/plan/index.ts';
+import type { Plan } from '../../core/plan/index.ts';
+import type { PlanPictures } from '../state/kitchen-desk.ts';
 import { Action } from '../parts/action.tsx';
 import { Curve } from '../pictures/curve.tsx';
 import { KitchenPlan } from '../pictures/kitchen-plan.tsx';
@@ -8,12 +9,14 @@ import { CUSTOM_NAMES, PURPOSE_NAMES } from '../words/names.ts';
 import { bandInWords, lengthInWords } from '../words/time.ts';
 import { Methods } from './methods.tsx';
 import { Questions, Shopping } from './lists.tsx';
+import { Pours } from './pours.tsx';
 import { Steps } from './steps.tsx';
 
 const PARTS = [
   ['course', 'The course'],
   ['methods', 'Methods'],
   ['steps', 'Every step'],
+  ['pours', 'Where it is poured'],
   ['heat', 'Heat and air'],
   ['lists', 'To buy and to ask'],
 ] as const;
@@ -22,7 +25,7 @@ type Part = (typeof PARTS)[number][0];
 /** Understand, print, shop, ask; and start. */
 export function PlanPlace(props: {
   plan: Plan;
-  pictures: readonly HeatPicture[];
+  pictures: PlanPictures;
   openRun: boolean;
   onStart: () => void;
 }) {
@@ -75,13 +78,16 @@ export function PlanPlace(props: {
         <section classList={{ 'part--off': part() !== 'steps' }} aria-label="Every step">
           <Steps plan={props.plan} />
         </section>
+        <section classList={{ 'part--off': part() !== 'pours' }} aria-label="Where it is poured">
+          <Pours pours={props.pictures.pours} />
+        </section>
         <section classList={{ 'part--off': part() !== 'heat' }} aria-label="Heat and air">
           <p class="quiet">
             Worked out from your hardware, or from what is usual where you told nothing. Bands are
             wide where the physics or the hardware is; the plan uses the safe side.
           </p>
           <div class="curves">
-            <For each={props.pictures}>{(picture) => <Curve picture={picture} />}</For>
+            <For each={props.pictures.heat}>{(picture) => <Curve picture={picture} />}</For>
           </div>
         </section>
         <section classList={{ 'part--off': part() !== 'lists' }} aria-label="To buy and to ask">

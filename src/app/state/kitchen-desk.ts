@@ -1,11 +1,17 @@
 import { createSignal } from 'solid-js';
 import type { Kitchen, KitchenProblem } from '../../core/kitchen/index.ts';
-import type { HeatPicture, Plan } from '../../core/plan/index.ts';
+import type { HeatPicture, Plan, PourPicture } from '../../core/plan/index.ts';
 import type { KitchenStore } from '../../host/kitchens/index.ts';
 import { demoText } from '../kitchen/demos.ts';
 
 /** The kitchen on the desk is kept under one name until a household has several. */
 const DESK_ID = 'desk';
+
+/** Worked out beside the plan, never stored with it. */
+export type PlanPictures = {
+  readonly heat: readonly HeatPicture[];
+  readonly pours: readonly PourPicture[];
+};
 
 function beyondModels(error: unknown): KitchenProblem {
   const message = error instanceof Error ? error.message : String(error);
@@ -17,13 +23,13 @@ function beyondModels(error: unknown): KitchenProblem {
 export function createKitchenDesk(store: KitchenStore, nowMs: () => number) {
   const [kitchen, setKitchen] = createSignal<Kitchen>();
   const [plan, setPlan] = createSignal<Plan>();
-  const [pictures, setPictures] = createSignal<readonly HeatPicture[]>([]);
+  const [pictures, setPictures] = createSignal<PlanPictures>({ heat: [], pours: [] });
   const [problems, setProblems] = createSignal<readonly KitchenProblem[]>([]);
   const planner = import('./planner.ts');
 
   /** False when no plan can be made of it; then nothing changes but the list of problems. */
   const put = async (next: Kitchen): Promise<boolean> => {
-    const { buildPlan, formatKitchen, heatPictures } = await planner;
+    const { buildPlan, formatKitchen, heatPictures, pourPictures } = await planner;
     let planned: Plan;
     try {
       planned = buildPlan(next);
@@ -35,7 +41,7 @@ export function createKitchenDesk(store: KitchenStore, nowMs: () => number) {
     setProblems([]);
     setKitchen(next);
     setPlan(planned);
-    setPictures(heatPictures(planned));
+    setPictures({ heat: heatPictures(planned), pours: pourPictures(planned) });
     await store
       .save({ id: DESK_ID, name: next.name, savedWallMs: nowMs(), text: formatKitchen(next) })
       .catch(() => undefined);

@@ -3,5 +3,11 @@ export { checkPlan, type PlanProblem } from './check/index.ts';
 export { CUSTOMS_DIFFER, describePlan } from './describe/index.ts';
 export { pourNeedOf, roomNeedOf, type PourNeed, type RoomNeed } from './needs-of-kitchen.ts';
 export type * from './types.ts';
-export { heatPictures, type CurveLine, type HeatPicture } from './curves/index.ts';
+export {
+  heatPictures,
+  pourPictures,
+  type CurveLine,
+  type HeatPicture,
+  type PourPicture,
+} from './curves/index.ts';
 export { ranOut, type Amendment } from './ran-out/index.ts';

@@ -4,6 +4,7 @@ import { kettlePictures } from './kettle-pictures.ts';
 import { roomPictures } from './room-pictures.ts';
 import type { HeatPicture } from './types.ts';
 
+export { pourPictures, type PourPicture } from './pour-pictures.ts';
 export type { CurveLine, HeatPicture } from './types.ts';
 
 /** Shown when no burner is brought to a glow, min. */
