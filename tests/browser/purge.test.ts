@@ -100,7 +100,7 @@ describe('a kettle that runs out early', () => {
     await beginDemo(page, site.url, 'Flat with coils');
     await actUntil(
       page,
-      (seen) => /^Pour kettle 1 of/.test(seen.sentence) && seen.action === 'Poured',
+      (seen) => seen.sentence.startsWith('Pour kettle 1 of') && seen.action === 'Poured',
     );
     const planned = Number(/of (\d+)/.exec((await look(page)).sentence)?.[1]);
     await page.getByRole('button', { name: 'I ran out here' }).click();
@@ -108,7 +108,7 @@ describe('a kettle that runs out early', () => {
     await page.screenshot({ path: `${ARTIFACTS}/ran-out.png` });
     await page.getByRole('button', { name: 'It ran out here' }).click();
     await actUntil(page, (seen) => /cold water/i.test(seen.sentence), 3);
-    await actUntil(page, (seen) => /^Pour kettle 2 of/.test(seen.sentence), 20);
+    await actUntil(page, (seen) => seen.sentence.startsWith('Pour kettle 2 of'), 20);
     const now = Number(/of (\d+)/.exec((await look(page)).sentence)?.[1]);
     expect(now).toBeGreaterThan(planned);
     await page.screenshot({ path: `${ARTIFACTS}/ran-out-after.png` });

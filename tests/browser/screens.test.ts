@@ -67,7 +67,13 @@ describe('the four places', () => {
     await page.getByRole('button', { name: 'Hall kitchen' }).click();
     await page.getByRole('heading', { name: 'Hall kitchen' }).waitFor();
     await picture('2-plan-hall');
-    for (const part of ['Methods', 'Every step', 'Where it is poured', 'Heat and air', 'To buy and to ask']) {
+    for (const part of [
+      'Methods',
+      'Every step',
+      'Where it is poured',
+      'Heat and air',
+      'To buy and to ask',
+    ]) {
       await page.getByRole('button', { name: part }).click();
       await picture(`2-plan-hall-${part.toLowerCase().replaceAll(' ', '-')}`);
     }

@@ -3,6 +3,7 @@ import type { GateView, Request, RunView } from '../../core/run/index.ts';
 import { Action } from '../parts/action.tsx';
 import { SignalWord } from '../parts/signal-word.tsx';
 import { countdownText } from '../words/time.ts';
+import { MakeSafeRows } from './make-safe-rows.tsx';
 
 /** Condition gates that are not open, from any step that names them. */
 function closedConditions(view: RunView): readonly GateView[] {
@@ -23,23 +24,11 @@ export function Suspended(props: { view: RunView; send: (request: Request) => vo
   return (
     <section class="stage suspended" aria-label="Fault">
       <h1 class="stage-sentence">{open()[0]?.name ?? props.view.reason ?? 'Stopped'}</h1>
-      <ul class="make-safe-rows">
-        <Index each={props.view.hot}>
-          {(hot) => (
-            <li>
-              <span>{hot().makeSafe}</span>
-              <Show when={unwinding().includes(hot().step)}>
-                <Action
-                  class="button button--ember"
-                  onPress={() => props.send({ kind: 'confirm-safe', step: hot().step })}
-                >
-                  It is safe
-                </Action>
-              </Show>
-            </li>
-          )}
-        </Index>
-      </ul>
+      <MakeSafeRows
+        hot={props.view.hot}
+        asks={(hot) => unwinding().includes(hot.step)}
+        send={props.send}
+      />
       <Index each={open()}>
         {(fault) => (
           <div class="review-question">

@@ -1,14 +1,5 @@
 export { burnerChoices, chooseMethod, type BurnerChoice, type Choice } from './choose-method.ts';
 export { findConditionRule, findRow, type Looked } from './find-row.ts';
-export {
-  BURNER_TYPES,
-  CONDITIONS,
-  FIXTURE_KINDS,
-  MATERIALS,
-  METHODS,
-  OVEN_CLEANINGS,
-  PURPOSES,
-} from './ids.ts';
 export { readCustomTable } from './read-table.ts';
 export { citation, SOURCE_KEYS, sourceOf } from './sources.ts';
 export { customTable } from './tables.ts';

@@ -6,7 +6,7 @@ import {
   METHODS,
   OVEN_CLEANINGS,
   PURPOSES,
-} from './ids.ts';
+} from '../kitchen/index.ts';
 import { SOURCE_KEYS } from './sources.ts';
 import type { CustomTable } from './types.ts';
 

@@ -22,3 +22,12 @@ export {
 export { formatKitchen } from './format-kitchen.ts';
 export { kitchenSchema } from './schema.ts';
 export type { FilledIn, JsonSchema } from './parse/shape.ts';
+export {
+  BURNER_TYPES,
+  CONDITIONS,
+  FIXTURE_KINDS,
+  MATERIALS,
+  METHODS,
+  OVEN_CLEANINGS,
+  PURPOSES,
+} from './ids.ts';

@@ -1,4 +1,5 @@
-import type { CustomId, Kitchen, MethodId, Point, Polygon, Purpose } from '../kitchen/index.ts';
+import type { CustomId, Kitchen, Point, Polygon, Purpose } from '../kitchen/index.ts';
+import type { ChosenMethod } from '../custom/index.ts';
 import type { Band } from '../quantity/index.ts';
 
 /**
@@ -30,21 +31,7 @@ export type Plan = {
 export type Phase = 'prepare' | 'clean' | 'rest' | 'purge' | 'cool' | 'cover' | 'mark';
 
 /** Which method a fixture gets, why, and what would change it. */
-export type FixtureMethod = {
-  readonly fixture: string;
-  readonly method: MethodId;
-  readonly cover: boolean;
-  readonly minutes?: number;
-  /** Plain sentence, then the trade's word beside it. */
-  readonly reason: string;
-  readonly term?: string;
-  readonly source: string;
-  readonly checked: boolean;
-  readonly overriddenBy?: string;
-  readonly wouldChange: string;
-  /** Id of the open question that makes this row provisional. */
-  readonly question?: string;
-};
+export type FixtureMethod = ChosenMethod;
 
 export type Question = {
   readonly id: string;

@@ -6,3 +6,4 @@ export { restEvents } from './rest-events.ts';
 export { STANDING_LINES } from './standing-lines.ts';
 export type * from './types.ts';
 export { learnedFrom, type Learned } from './learned.ts';
+export { METHOD_WORDS } from './words.ts';

@@ -2,20 +2,22 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
-  BURNER_TYPES,
   citation,
-  CONDITIONS,
   customTable,
   findConditionRule,
   findRow,
-  FIXTURE_KINDS,
-  MATERIALS,
-  OVEN_CLEANINGS,
-  PURPOSES,
   readCustomTable,
   sourceOf,
   type Looked,
 } from '../../../src/core/custom/index.ts';
+import {
+  BURNER_TYPES,
+  CONDITIONS,
+  FIXTURE_KINDS,
+  MATERIALS,
+  OVEN_CLEANINGS,
+  PURPOSES,
+} from '../../../src/core/kitchen/index.ts';
 
 const SHARED = join(import.meta.dirname, '../../../shared');
 const CUSTOMS = ['sephardic', 'ashkenazic'] as const;

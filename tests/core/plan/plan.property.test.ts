@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { METHODS } from '../../../src/core/custom/index.ts';
+import { METHODS } from '../../../src/core/kitchen/index.ts';
 import type { Kitchen, Override } from '../../../src/core/kitchen/index.ts';
 import { buildPlan, checkPlan, describePlan } from '../../../src/core/plan/index.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
