@@ -6,6 +6,7 @@ import { Action } from '../parts/action.tsx';
 import { formatRoute } from '../state/route.ts';
 import { dayAndTime } from '../words/time.ts';
 import { LearnedList } from './learned.tsx';
+import { RecordText } from './record-text.tsx';
 
 const formatTime = (wallMs: number): string =>
   new Date(wallMs).toLocaleString('en-GB', {
@@ -95,7 +96,7 @@ function RecordPage(props: {
           Save the run as a file
         </Action>
       </div>
-      <pre class="record-text">{recordText(props.record, formatTime)}</pre>
+      <RecordText text={recordText(props.record, formatTime)} />
       <LearnedList facts={props.facts} />
     </article>
   );

@@ -16,7 +16,7 @@ export function Review(props: { view: RunView; nowMs: number; send: (request: Re
         {(question) => (
           <div class="review-question">
             <p class="quiet">
-              {stepTitle(props.view, question().step)}. The tablet was away for{' '}
+              {stepTitle(props.view, question().step)} The tablet was away for{' '}
               {lengthInWords(question().gapS)}.
             </p>
             <p class="review-ask">{question().ask}</p>
@@ -52,7 +52,8 @@ export function Review(props: { view: RunView; nowMs: number; send: (request: Re
 }
 
 function stepTitle(view: RunView, stepId: string): string {
-  return view.steps.find((s) => s.step.id === stepId)?.step.title ?? '';
+  const title = view.steps.find((s) => s.step.id === stepId)?.step.title ?? '';
+  return title.endsWith('.') ? title : `${title}.`;
 }
 
 function answer(

@@ -10,6 +10,7 @@ import { ClockQuestion } from './clock-question.tsx';
 import { Closed } from './closed.tsx';
 import { Closing } from './closing.tsx';
 import { Lights, type LightStates } from './lights.tsx';
+import { Quiet } from './quiet.tsx';
 import { canRunOut, RanOut } from './ran-out.tsx';
 import { Review } from './review.tsx';
 import { Shelf } from './shelf.tsx';
@@ -108,7 +109,7 @@ function RunBody(props: RunPlaceProps) {
     <div class="run-body">
       <Switch
         fallback={
-          <Show when={onStage()} fallback={<Quiet view={props.view} />}>
+          <Show when={onStage()} fallback={<Quiet view={props.view} nowMs={props.nowMs} />}>
             {(step) => (
               <Stage
                 view={props.view}
@@ -202,20 +203,6 @@ function RunBody(props: RunPlaceProps) {
         />
       </Show>
     </div>
-  );
-}
-
-/** Nothing for hands: the rests run. */
-function Quiet(props: { view: RunView }) {
-  return (
-    <section class="stage" aria-label="What to do now">
-      <h1 class="stage-sentence">Nothing to do just now</h1>
-      <p>
-        {props.view.clocks.length > 0
-          ? 'The clocks beside run on. You will be called.'
-          : 'No step can begin.'}
-      </p>
-    </section>
   );
 }
 

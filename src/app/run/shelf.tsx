@@ -7,6 +7,12 @@ function fixtureName(view: RunView, clock: ClockView): string {
   return view.plan.kitchen.fixtures.find((f) => f.id === clock.fixture)?.name ?? '';
 }
 
+/** The label without the name that stands above it. */
+function shortLabel(view: RunView, clock: ClockView): string {
+  const name = fixtureName(view, clock);
+  return name === '' ? clock.label : clock.label.replace(`: ${name}`, '');
+}
+
 /** State of a clock in words, with how late it is when it could not be told in time. */
 export function clockState(clock: ClockView): string {
   if (clock.status === 'late')
@@ -46,7 +52,7 @@ export function Shelf(props: {
                   />
                   <span class="clock-name">
                     {fixtureName(props.view, clock())}
-                    <span class="clock-label">{clock().label}</span>
+                    <span class="clock-label">{shortLabel(props.view, clock())}</span>
                   </span>
                   <span class="clock-left">{countdownText(clock().leftS)}</span>
                   <Show when={clockState(clock())}>
