@@ -190,6 +190,7 @@ function burnerCool(site: Site, cooktop: Cooktop, burner: Burner): readonly Draf
         attention: 'none',
         startsBy: 'chain',
         needs: [{ step: glowId(burner.id) }],
+        makeSafe: `Keep hands, cloths and children away from the ${burner.name} burner until it has cooled.`,
       },
       { fixture: cooktop, burner, fuel: isGas(burner.type) ? 'gas' : 'electric' },
     ),

@@ -251,6 +251,7 @@ function ovenCool(oven: Oven, title: string, lengthS: number): Draft {
       attention: 'none',
       startsBy: 'chain',
       needs: [{ step: ovenId(oven.id) }],
+      makeSafe: `Keep the door shut and children away until it has cooled: ${oven.name}.`,
     },
     { fixture: oven, fuel: oven.heat },
   );
