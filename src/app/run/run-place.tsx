@@ -11,15 +11,14 @@ import { Closed } from './closed.tsx';
 import { Closing } from './closing.tsx';
 import { Lights, type LightStates } from './lights.tsx';
 import { Quiet } from './quiet.tsx';
-import { canRunOut, RanOut } from './ran-out.tsx';
+import { canRunOut } from './ran-out.tsx';
+import { RunSheets, type OpenSheet } from './run-sheets.tsx';
 import { Review } from './review.tsx';
 import { Shelf } from './shelf.tsx';
-import { SomethingHappened } from './something-happened.tsx';
 import { Stage } from './stage.tsx';
 import { stepForStage } from './main-action.ts';
 import { hotBurners } from './stage-picture.tsx';
 import { StartScreen } from './start-screen.tsx';
-import { StepsSheet } from './steps-sheet.tsx';
 import { StopSafe } from './stop-safe.tsx';
 import { Suspended } from './suspended.tsx';
 
@@ -92,10 +91,16 @@ export function RunPlace(props: RunPlaceProps) {
 
 function RunBody(props: RunPlaceProps) {
   const [chosen, setChosen] = createSignal<string>();
-  const [sheet, setSheet] = createSignal<'none' | 'happened' | 'steps' | 'ran-out'>('none');
+  const [sheet, setSheet] = createSignal<OpenSheet>();
+  const close = () => setSheet(undefined);
   const onStage = createMemo<StepView | undefined>((before) =>
     stepForStage(props.view, chosen(), before?.step.id),
   );
+  /** A sheet is about the step that was on the stage when it was opened, whatever comes there meanwhile. */
+  const openSheet = (kind: OpenSheet['kind']) => {
+    const step = onStage()?.step.id;
+    setSheet(step === undefined ? { kind } : { kind, step });
+  };
   const others = () => props.view.forStage.filter((s) => s.step.id !== onStage()?.step.id);
   const send = (request: Request) => {
     // A begun step keeps the stage by itself; a choice has done its work once it is acted on.
@@ -160,48 +165,19 @@ function RunBody(props: RunPlaceProps) {
             </Action>
           </Show>
           <Show when={onStage() && canRunOut(onStage()!)}>
-            <Action class="button" onPress={() => setSheet('ran-out')}>
+            <Action class="button" onPress={() => openSheet('ran-out')}>
               I ran out here
             </Action>
           </Show>
-          <Action class="button button--plain" onPress={() => setSheet('steps')}>
+          <Action class="button button--plain" onPress={() => openSheet('steps')}>
             Steps {props.view.doneSteps}/{props.view.allSteps}
           </Action>
-          <Action class="button button--plain" onPress={() => setSheet('happened')}>
+          <Action class="button button--plain" onPress={() => openSheet('happened')}>
             Something happened
           </Action>
         </div>
       </aside>
-      <Show when={sheet() === 'happened'}>
-        <SomethingHappened
-          view={props.view}
-          step={onStage()}
-          send={send}
-          onClose={() => setSheet('none')}
-        />
-      </Show>
-      <Show when={sheet() === 'ran-out' && onStage()}>
-        {(step) => (
-          <RanOut
-            step={step()}
-            onRanOut={(share) => {
-              props.ranOut(step(), share);
-              setSheet('none');
-            }}
-            onClose={() => setSheet('none')}
-          />
-        )}
-      </Show>
-      <Show when={sheet() === 'steps'}>
-        <StepsSheet
-          view={props.view}
-          onChoose={(id) => {
-            setChosen(id);
-            setSheet('none');
-          }}
-          onClose={() => setSheet('none')}
-        />
-      </Show>
+      <RunSheets {...props} open={sheet()} send={send} onChoose={setChosen} onClose={close} />
     </div>
   );
 }
