@@ -35,8 +35,6 @@ function alertToAnswer(step: StepView): ClockView | undefined {
 
 /** What the big button says and asks for this step in this state of the run. */
 export function mainAction(view: RunView, step: StepView): MainAction {
-  if (view.status === 'held')
-    return { kind: 'press', label: 'Go on', request: { kind: 'resume' }, urgent: false };
   const alert = alertToAnswer(step);
   if (alert && !step.canConfirm)
     return {
@@ -45,7 +43,11 @@ export function mainAction(view: RunView, step: StepView): MainAction {
       request: { kind: 'acknowledge-timer', timer: alert.id },
       urgent: true,
     };
-  if (step.status === 'active' || step.status === 'checking') return activeAction(step);
+  const begun = step.status === 'active' || step.status === 'checking';
+  // Paused work goes on: it is answered and ended as ever; only nothing new begins.
+  if (view.status === 'held' && !(begun && step.canConfirm))
+    return { kind: 'press', label: 'Go on', request: { kind: 'resume' }, urgent: false };
+  if (begun) return activeAction(step);
   if (step.status === 'stalled') {
     const boil = step.step.needs.find((need) => need.withinS !== undefined);
     if (boil)

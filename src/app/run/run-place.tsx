@@ -107,6 +107,8 @@ function RunBody(props: RunPlaceProps) {
     if (request.kind !== 'answer-gate') setChosen(undefined);
     props.send(request);
   };
+  /** A fault, a review and a stop take the place of the stage. */
+  const staged = () => props.view.status === 'running' || props.view.status === 'held';
   const phases = createMemo(() =>
     Object.fromEntries(props.view.fixtures.map((f) => [f.id, f.phase])),
   );
@@ -144,7 +146,14 @@ function RunBody(props: RunPlaceProps) {
           lit={hotBurners(props.view)}
           size="small"
         />
-        <Shelf view={props.view} onStage={onStage()?.step.id} onChoose={setChosen} />
+        <Shelf
+          view={props.view}
+          onStage={staged() ? onStage()?.step.id : undefined}
+          onChoose={setChosen}
+          onAnswer={
+            staged() ? undefined : (timer) => props.send({ kind: 'acknowledge-timer', timer })
+          }
+        />
         <Show when={props.view.askClock && props.view.status !== 'reviewing'}>
           <ClockQuestion nowMs={props.nowMs} send={send} />
         </Show>
@@ -162,6 +171,11 @@ function RunBody(props: RunPlaceProps) {
           <Show when={props.view.status === 'running'}>
             <Action class="button button--plain" onPress={() => props.send({ kind: 'pause' })}>
               Pause
+            </Action>
+          </Show>
+          <Show when={props.view.status === 'held'}>
+            <Action class="button" onPress={() => props.send({ kind: 'resume' })}>
+              Go on
             </Action>
           </Show>
           <Show when={onStage() && canRunOut(onStage()!)}>

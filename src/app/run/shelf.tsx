@@ -27,7 +27,11 @@ export function Shelf(props: {
   /** Its clocks are on the stage already. */
   onStage: string | undefined;
   onChoose: (stepId: string) => void;
+  /** Where no stage is shown (a fault, a review) a due clock is answered here; absent: it goes to the stage. */
+  onAnswer?: ((timer: string) => void) | undefined;
 }) {
+  const touch = (clock: ClockView) =>
+    clock.alerting && props.onAnswer ? props.onAnswer(clock.id) : props.onChoose(clock.step);
   const clocks = () =>
     props.view.clocks.filter((clock) => clock.step !== props.onStage || clock.role === 'reminder');
   return (
@@ -42,7 +46,7 @@ export function Shelf(props: {
                   type="button"
                   class="clock-row"
                   classList={{ 'clock-row--due': clock().alerting }}
-                  onClick={() => props.onChoose(clock().step)}
+                  onClick={() => touch(clock())}
                 >
                   <span
                     class={`clock-fill clock-fill--${clock().role === 'hold' ? clock().purpose : 'look'}`}
@@ -56,7 +60,10 @@ export function Shelf(props: {
                   </span>
                   <span class="clock-left">{countdownText(clock().leftS)}</span>
                   <Show when={clockState(clock())}>
-                    <span class="clock-state">{clockState(clock())}</span>
+                    <span class="clock-state">
+                      {clockState(clock())}
+                      {clock().alerting && props.onAnswer ? ': touch when you have heard it' : ''}
+                    </span>
                   </Show>
                 </button>
               </li>

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { leadClock, mainAction, openGate } from '../../../src/app/run/main-action.ts';
 import type { RunView, StepView } from '../../../src/core/run/index.ts';
 import { purgePlan, smallPlan } from '../../core/run/fixtures.ts';
-import { Tablet } from '../../core/run/tablet.ts';
+import { glowing, Tablet } from '../../core/run/tablet.ts';
 
 /** What the big button of the first step on the stage says. */
 function shown(view: RunView): string {
@@ -58,6 +58,19 @@ describe('the one main action', () => {
     }
     expect(new Set(asked).size).toBe(asked.length);
     expect(shown(tablet.view)).toBe('Begin');
+  });
+
+  it('lets an alarm be answered and a glow be ended while the run is held', () => {
+    const tablet = glowing(purgePlan);
+    tablet.does({ kind: 'pause' });
+    tablet.passes(310);
+    const looking = mainAction(tablet.view, tablet.step('glow'));
+    expect(looking).toMatchObject({ request: { kind: 'acknowledge-timer' } });
+    if (looking.kind === 'press') expect(tablet.tries(looking.request)).toBeNull();
+    tablet.passes(300);
+    const ending = mainAction(tablet.view, tablet.step('glow'));
+    expect(ending).toMatchObject({ request: { kind: 'confirm', stage: 'hold' } });
+    if (ending.kind === 'press') expect(tablet.tries(ending.request)).toBeNull();
   });
 
   it('offers only to go on while the run is held', () => {
