@@ -1,5 +1,11 @@
 import { createSignal, For, Show } from 'solid-js';
-import type { CustomId, Kitchen, KitchenProblem, Purpose } from '../../core/kitchen/index.ts';
+import type {
+  CustomId,
+  Kitchen,
+  KitchenProblem,
+  LaneDirection,
+  Purpose,
+} from '../../core/kitchen/index.ts';
 import { Action } from '../parts/action.tsx';
 import { KitchenPlan } from '../pictures/kitchen-plan.tsx';
 import { CUSTOM_NAMES, DESIGNATION_NAMES, PURPOSE_NAMES } from '../words/names.ts';
@@ -123,6 +129,16 @@ function Choices(props: { kitchen: Kitchen; onChange: (kitchen: Kitchen) => void
           <For each={Object.entries(CUSTOM_NAMES)}>
             {([id, name]) => <option value={id}>{name}</option>}
           </For>
+        </select>
+      </label>
+      <label class="field">
+        <span>Lanes of a pour</span>
+        <select
+          value={props.kitchen.household.laneDirection ?? 'back-to-front'}
+          onChange={(e) => set({ laneDirection: e.currentTarget.value as LaneDirection })}
+        >
+          <option value="back-to-front">Back to front (custom)</option>
+          <option value="shortest">The shortest way</option>
         </select>
       </label>
       <label class="field">

@@ -13,7 +13,7 @@ function directionWords(of: NonNullable<PourPicture['directions']>): string {
   if (saved < NO_DIFFERENCE_M)
     return `${of.customM.toFixed(1)} m of lanes; no other direction is shorter.`;
   const share = Math.round((saved / of.customM) * 100);
-  return `${of.customM.toFixed(1)} m of lanes from back to front, by custom; another direction would take ${of.shortestM.toFixed(1)} m, ${share} % less.`;
+  return `${of.customM.toFixed(1)} m of lanes from back to front, as custom has it; another direction would take ${of.shortestM.toFixed(1)} m, ${share} % less.`;
 }
 
 /** Where each kettle goes, a picture a fixture, to be hung beside the work. */

@@ -62,12 +62,17 @@ export type Override = {
   readonly text?: string;
 };
 
+/** Pouring lanes along the back edge, or along whatever direction makes them shortest. */
+export type LaneDirection = 'back-to-front' | 'shortest';
+
 export type Household = {
   readonly purpose: Purpose;
   readonly custom: CustomId;
   /** People working at once, 1 to 8. */
   readonly people: number;
   readonly keepsRestDays: boolean;
+  /** Absent: back to front, as custom has it. */
+  readonly laneDirection?: LaneDirection;
   readonly overrides: readonly Override[];
 };
 

@@ -22,7 +22,12 @@ export function pourNeedOf(kitchen: Kitchen, fixtureId: string): PourNeed | unde
   if (!fixture || !isPoured(fixture)) return undefined;
   const filledL = fillL(pouringKettles(kitchen));
   const { litres, kettles, pourS, ...rest } = reckonPour(fixture, filledL);
-  const planned = kettlePours(fixture, { litres, kettles, pourS, ...rest }, filledL).length;
+  const planned = kettlePours(
+    fixture,
+    { litres, kettles, pourS, ...rest },
+    filledL,
+    kitchen.household.laneDirection,
+  ).length;
   return { litres, kettles: aroundPlanned(kettles, planned), pourS, filledL };
 }
 

@@ -1,4 +1,4 @@
-import type { Counter, Fixture, Table } from '../kitchen/index.ts';
+import type { Counter, Fixture, LaneDirection, Table } from '../kitchen/index.ts';
 import { LanesRefusal, planLanes, splitIntoKettles, type LanePoint } from '../lanes/index.ts';
 import type { PourReckoned } from './reckon/index.ts';
 import { sinkPours } from './sink-pours.ts';
@@ -40,12 +40,13 @@ function topStretches(
   top: Counter | Table,
   need: PourReckoned,
   filledL: number,
+  direction: LaneDirection,
 ): readonly Stretch[] {
   const holes = top.kind === 'counter' ? top.holes : [];
   const backEdges = top.kind === 'counter' && top.backEdges.length > 0 ? top.backEdges : undefined;
   const { lanes, edgeLanes } = planLanes(
     { outer: top.outline, holes },
-    { swathM: need.laneM, ...(backEdges && { backEdges }) },
+    { swathM: need.laneM, direction, ...(backEdges && { backEdges }) },
   );
   const lines: readonly Line[] = [
     ...(top.kind === 'counter' ? backLines(top) : []),
@@ -70,8 +71,9 @@ function topPours(
   top: Counter | Table,
   need: PourReckoned,
   filledL: number,
+  direction: LaneDirection,
 ): readonly KettlePour[] {
-  const stretches = topStretches(top, need, filledL);
+  const stretches = topStretches(top, need, filledL, direction);
   const holes = top.kind === 'counter' ? top.holes : [];
   const kettles = [...new Set(stretches.map(({ kettle }) => kettle))];
   return kettles.map((kettle) => ({
@@ -92,11 +94,12 @@ export function kettlePours(
   fixture: Fixture,
   need: PourReckoned,
   filledL: number,
+  direction: LaneDirection = 'back-to-front',
 ): readonly KettlePour[] {
   try {
     if (fixture.kind === 'sink') return sinkPours(fixture, need, filledL);
     if (fixture.kind === 'counter' || fixture.kind === 'table')
-      return topPours(fixture, need, filledL);
+      return topPours(fixture, need, filledL, direction);
   } catch (refusal) {
     if (!(refusal instanceof LanesRefusal)) throw refusal;
   }

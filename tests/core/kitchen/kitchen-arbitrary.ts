@@ -11,6 +11,7 @@ import type {
   Polygon,
   Vessel,
 } from '../../../src/core/kitchen/index.ts';
+import { households } from './household-arbitrary.ts';
 
 const cm = (metres: number) => Number(metres.toFixed(2));
 const metres = (min: number, max: number) =>
@@ -265,15 +266,7 @@ function around(
     altitudeM: fc.integer({ min: -400, max: 3000 }),
     supplyV: fc.constant(supplyV),
     tapColdC: fc.integer({ min: 5, max: 25 }),
-    household: fc.record({
-      purpose: fc.constantFrom('new-kitchen', 'passover', 'mix-up'),
-      custom: fc.constantFrom('sephardic', 'ashkenazic'),
-      people: fc.integer({ min: 1, max: 8 }),
-      keepsRestDays: fc.boolean(),
-      overrides: fc.constantFrom([], [
-        { fixture: first, method: 'cover', cover: true, saidBy: 'our rabbi', saidOn: '2028-02-29' },
-      ] as const),
-    }),
+    household: households(first),
     room: fc.record({
       floorAreaM2: metres(5, 60),
       heightM: metres(2.2, 3.5),

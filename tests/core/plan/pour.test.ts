@@ -182,3 +182,22 @@ describe('what is not poured', () => {
     expect(pourNeedOf(flat, 'nothing')).toBeUndefined();
   });
 });
+
+describe('the direction of lanes', () => {
+  const planned = (laneDirection?: 'back-to-front' | 'shortest') => {
+    const kitchen = only(kitchenOf('hall'), 'counter-cook-left');
+    return buildPlan({
+      ...kitchen,
+      household: { ...kitchen.household, ...(laneDirection && { laneDirection }) },
+    });
+  };
+  const lanes = (plan: ReturnType<typeof planned>) =>
+    plan.steps.flatMap(({ picture }) => (picture?.kind === 'lanes' ? [picture.stretches] : []))[0];
+
+  it('is back to front unless the household lets the shorter one be used', () => {
+    expect(lanes(planned())).toEqual(lanes(planned('back-to-front')));
+    const metres = (plan: ReturnType<typeof planned>): number =>
+      (lanes(plan) ?? []).reduce((sum, { lengthM }) => sum + lengthM, 0);
+    expect(metres(planned('shortest'))).toBeLessThan(metres(planned()));
+  });
+});

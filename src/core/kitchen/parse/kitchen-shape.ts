@@ -42,6 +42,7 @@ const household = record<Household>({
   custom: must(customShape),
   people: orElse(whole(1, 8), 1, 'one person works unless more are told'),
   keepsRestDays: orElse(yesNo, true, 'nothing is planned on Sabbaths and festivals unless told'),
+  laneDirection: may(choice(['back-to-front', 'shortest'])),
   overrides: orElse(list(override, 0, MOST.overrides), [], 'no answer of a rabbi was entered'),
 });
 

@@ -1,5 +1,5 @@
 import { citation } from '../../custom/index.ts';
-import type { Fixture } from '../../kitchen/index.ts';
+import type { Fixture, LaneDirection } from '../../kitchen/index.ts';
 import { addBands, mapBand, type Band } from '../../quantity/index.ts';
 import { kettleDemand, vesselResource } from '../demands.ts';
 import { draft, stage, type Draft, type Site } from '../draft.ts';
@@ -107,10 +107,17 @@ function boilDraft(turn: Turn): Draft {
   );
 }
 
-function wayLines(fixture: Fixture, pour: KettlePour): readonly string[] {
+const COUNTER_WAY: Readonly<Record<LaneDirection, string>> = {
+  'back-to-front':
+    'From the back edge to the front, lane by lane; let the water run down the front.',
+  shortest:
+    'Lane by lane as drawn: the shortest way, by your choice; let the water run down the front.',
+};
+
+function wayLines(site: Site, fixture: Fixture, pour: KettlePour): readonly string[] {
   if (pour.parts.length > 0) return pour.parts;
   return fixture.kind === 'counter'
-    ? ['From the back edge to the front, lane by lane; let the water run down the front.']
+    ? [COUNTER_WAY[site.kitchen.household.laneDirection ?? 'back-to-front']]
     : ['From the far edge to the near one, lane by lane.'];
 }
 
@@ -121,7 +128,7 @@ function pourStages(turn: Turn): readonly Stage[] {
       'pour',
       `Pour kettle ${pour.kettle} of ${of} over ${fixture.name}: every spot reached by the stream.`,
       {
-        detail: [...wayLines(fixture, pour), ...(site.choices.get(fixture.id)?.notes ?? [])],
+        detail: [...wayLines(site, fixture, pour), ...(site.choices.get(fixture.id)?.notes ?? [])],
         say: 'Poured',
         hazards: ['boiling-water'],
         resumption: 'ask',
@@ -195,7 +202,7 @@ export function pourSteps(
   need: PourReckoned,
   turns: KettleTurn,
 ): Poured {
-  const pours = kettlePours(fixture, need, site.filledL);
+  const pours = kettlePours(fixture, need, site.filledL, site.kitchen.household.laneDirection);
   const last = new Map<string, string>();
   const total = pours.reduce((sum, { litres: l }) => sum + l, 0);
   const drafts = pours.flatMap((pour) => {
