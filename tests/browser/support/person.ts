@@ -46,10 +46,21 @@ export async function press(page: Page, selector: string): Promise<void> {
     if ((await target.isVisible()) && JSON.stringify(await look(page)) === before) throw error;
     return;
   }
-  for (let tries = 0; tries < 40; tries += 1) {
+  await changed(page, before);
+}
+
+/** Waits until the screen shows something else: facts go to disk before their effect is seen. */
+async function changed(page: Page, before: string): Promise<void> {
+  for (let tries = 0; tries < 50; tries += 1) {
     if (JSON.stringify(await look(page)) !== before) return;
     await new Promise((resolve) => setTimeout(resolve, 20));
   }
+}
+
+/** Time passes, and the person looks again only when the screen has followed: else a limit is overshot unseen. */
+async function wait(page: Page, seen: Seen): Promise<void> {
+  await page.clock.fastForward(Math.ceil((seen.wakeInS ?? 60) * 1000) + 1000);
+  await changed(page, JSON.stringify(seen));
 }
 
 /** From the welcome screen to a run in two taps, then the hearing check and the start. */
@@ -84,7 +95,7 @@ export async function act(page: Page): Promise<Seen> {
   else if (await page.locator('.clock-question .button--ember').isVisible())
     await press(page, '.clock-question .button--ember');
   else if (seen.action !== '') await press(page, '.main-action');
-  else await page.clock.fastForward(Math.ceil((seen.wakeInS ?? 60) * 1000) + 1000);
+  else await wait(page, seen);
   return seen;
 }
 
