@@ -26,6 +26,53 @@ export type Plan = {
   readonly timetable: Timetable;
   /** Things the household should know before starting (planning cautions, circuits, spare day). */
   readonly notices: readonly string[];
+  /** The calendar the plan was made for; absent when no start or no place was told. */
+  readonly days?: PlanDays;
+  /** What earlier runs taught, as this plan used it; absent when it used nothing. */
+  readonly learned?: Learned;
+};
+
+/** One number that runs taught: its mean, its relative spread, and from how many reports. */
+export type Lesson = { readonly mean: number; readonly spread: number; readonly n: number };
+
+/**
+ * What the runs of one kitchen taught about its hardware and the person's hand.
+ * Plain data: kept by the host, read by the next plan, carried inside it.
+ * Factors are measured over reckoned; what is not there was not learned.
+ */
+export type Learned = {
+  /** Seconds to the boil, by vessel id. */
+  readonly boil?: Readonly<Record<string, Lesson>>;
+  /** Seconds from lighting to a visible glow, by burner id. */
+  readonly glow?: Readonly<Record<string, Lesson>>;
+  /** Seconds until an oven is at its highest, by oven id. */
+  readonly heatUp?: Readonly<Record<string, Lesson>>;
+  /** Seconds until it may be touched, by burner or oven id; only ever longer than reckoned. */
+  readonly cool?: Readonly<Record<string, Lesson>>;
+  /** Stream of the person's pour, L/min. */
+  readonly flowLMin?: Lesson;
+  /** How far one kettle reached over how far it was reckoned to. */
+  readonly reach?: Lesson;
+};
+
+/**
+ * The part of the calendar a plan lies in. The only absolute times of a plan:
+ * ms since 1970-01-01 UTC, plain data like everything else.
+ */
+export type PlanDays = {
+  /** When step times count from. */
+  readonly startWallMs: number;
+  /** Sabbaths and festivals the household keeps, touching ones joined, in order; empty when it keeps none. */
+  readonly restDays: readonly RestDay[];
+  /** By when all purging must be done (the eve of Passover), where there is such an hour. */
+  readonly deadline?: { readonly name: string; readonly atWallMs: number };
+};
+
+/** From candle lighting to nightfall. */
+export type RestDay = {
+  readonly name: string;
+  readonly fromWallMs: number;
+  readonly toWallMs: number;
 };
 
 export type Phase = 'prepare' | 'clean' | 'rest' | 'purge' | 'cool' | 'cover' | 'mark';
