@@ -8,7 +8,7 @@ import { dirname, join, normalize, relative } from 'node:path';
 export type Broken = { readonly file: string; readonly imports: string; readonly why: string };
 
 /** Packages that are pure and may be used by the core. */
-const PURE_PACKAGES = ['clipper2-ts'];
+const PURE_PACKAGES = ['clipper2-ts', 'suncalc'];
 
 const IMPORT = /(?:from|import)\s*\(?\s*['"]([^'"]+)['"]/g;
 

@@ -1,4 +1,5 @@
 import { lanesReckoning } from './lanes.ts';
+import { CALENDAR_MODELS } from './models-calendar.ts';
 import { HEAT_MODELS } from './models-heat.ts';
 import { ROOM_MODELS } from './models-room.ts';
 import { POUR_MODELS, SURFACE_MODELS } from './models-surface.ts';
@@ -15,6 +16,7 @@ export const MODELS: readonly Model[] = [
   ...SURFACE_MODELS,
   ...HEAT_MODELS,
   ...ROOM_MODELS,
+  ...CALENDAR_MODELS,
   POUR_NEED,
   ROOM,
 ];
