@@ -1,7 +1,8 @@
 import type { Burner, Fixture, Kitchen, MethodId, Override } from '../kitchen/index.ts';
 import { findConditionRule, findRow, type Looked } from './find-row.ts';
 import { citation } from './sources.ts';
-import { customTable } from './tables.ts';
+import { tableOf } from './tables.ts';
+import { TERMS } from './terms.ts';
 import type {
   ChosenMethod,
   ChosenQuestion,
@@ -27,15 +28,6 @@ export type BurnerChoice = {
   readonly minutes: number;
 };
 
-/** Terms of the trade for methods that a household sets itself. */
-const TERMS: Readonly<Partial<Record<MethodId, string>>> = {
-  glow: 'libun gamur',
-  'light-heat': 'libun kal',
-  'self-clean': 'libun gamur',
-  pour: 'irui',
-  immerse: 'hagalah',
-  'boil-over': 'hagalah',
-};
 const COVER_WITH = 'a liner or cover cut to size';
 
 function lookedOf(fixture: Fixture, kitchen: Kitchen): Looked {
@@ -50,10 +42,7 @@ function lookedOf(fixture: Fixture, kitchen: Kitchen): Looked {
 
 function rowFor(fixture: Fixture, kitchen: Kitchen, burner?: Burner): CustomRow {
   const looked = lookedOf(fixture, kitchen);
-  return findRow(
-    customTable(kitchen.household.custom),
-    burner ? { ...looked, burner: burner.type } : looked,
-  );
+  return findRow(tableOf(kitchen.household), burner ? { ...looked, burner: burner.type } : looked);
 }
 
 /** A cooktop goes by what its burners get; one that glows speaks for all. */
@@ -61,7 +50,7 @@ function rowsOf(fixture: Fixture, kitchen: Kitchen): readonly CustomRow[] {
   if (fixture.kind !== 'cooktop' || fixture.burners.length === 0) {
     return [
       fixture.kind === 'cooktop'
-        ? findRow(customTable(kitchen.household.custom), {
+        ? findRow(tableOf(kitchen.household), {
             ...lookedOf(fixture, kitchen),
             burner: fixture.surface === 'glass-ceramic' ? 'radiant-glass' : 'electric-coil',
           })
@@ -76,8 +65,22 @@ function questionOf(fixture: Fixture, rowId: string, question: RowQuestion): Cho
   return { id: `ask-${fixture.id}-${rowId}`, fixture: fixture.id, ...question };
 }
 
-function overridden(fixture: Fixture, row: CustomRow, said: Override): Choice {
+/** A zone that no answer can make glow is still asked about when the answer is to glow. */
+function stillOpen(fixture: Fixture, rows: readonly CustomRow[], said: Override) {
+  const heats = said.method === 'glow' || said.method === 'light-heat';
+  return rows.flatMap((row) =>
+    heats && fixture.kind === 'cooktop' && row.method === 'not-purged' && row.question
+      ? [questionOf(fixture, row.id, row.question)]
+      : [],
+  );
+}
+
+function overridden(fixture: Fixture, rows: readonly CustomRow[], said: Override): Choice {
+  const [row] = rows;
+  if (!row) throw new RangeError(`rows of ${fixture.id} is empty; allowed: one or more.`);
   const { method } = said;
+  const questions = stillOpen(fixture, rows, said);
+  const open = questions[0];
   const minutes = said.minutes ?? (method === row.method ? row.minutes : undefined);
   const term = TERMS[method];
   const by = `${said.saidBy}, ${said.saidOn}`;
@@ -93,11 +96,21 @@ function overridden(fixture: Fixture, row: CustomRow, said: Override): Choice {
       checked: true,
       overriddenBy: by,
       wouldChange: 'Another answer to the same question.',
+      ...(open && { question: open.id }),
     },
-    questions: [],
+    questions,
     coverWith: row.coverWith ?? COVER_WITH,
     notes: [],
   };
+}
+
+function otherBurners(burners: readonly string[], own: NonNullable<CustomRow['own']>): string {
+  const types = burners.map((type) => type.replaceAll('-', ' ')).join(', ');
+  return `Burners of the type ${types}, by your own custom: ${own.why}`;
+}
+
+function ownWords({ custom, saidBy, saidOn }: NonNullable<CustomRow['own']>): string {
+  return `a row of our own custom “${custom}”: ${saidBy}, ${saidOn}`;
 }
 
 function byCustom(fixture: Fixture, rows: readonly CustomRow[], rule?: ConditionRule): Choice {
@@ -118,15 +131,31 @@ function byCustom(fixture: Fixture, rows: readonly CustomRow[], rule?: Condition
       ...(row.minutes !== undefined && { minutes: row.minutes }),
       reason: rule ? `${row.reason} ${rule.reason}` : row.reason,
       ...(term !== undefined && { term }),
-      source: citation(row.source),
+      source: row.own ? `${row.own.saidBy}, ${row.own.saidOn}` : citation(row.source),
       checked: row.checked,
+      ...(row.own && { overriddenBy: ownWords(row.own), ownRow: row.id }),
       wouldChange: row.wouldChange,
       ...(first && { question: first.id }),
     },
     questions: asked,
     coverWith: row.coverWith ?? rule?.coverWith ?? COVER_WITH,
-    notes: rows.flatMap((one) => (one.note === undefined ? [] : [one.note])),
+    notes: [
+      ...rows.flatMap((one) => (one.note === undefined ? [] : [one.note])),
+      // Burners of another type than the ones that glow are told by words: no step is theirs alone.
+      ...rows
+        .slice(1)
+        .flatMap(({ own, burners = [] }) => (own ? [otherBurners(burners, own)] : [])),
+    ],
   };
+}
+
+/** How a fixture is purged by the household's custom alone, whatever was said about it. */
+export function chooseByCustom(fixture: Fixture, kitchen: Kitchen): Choice {
+  const rows = rowsOf(fixture, kitchen);
+  const [row] = rows;
+  const table = tableOf(kitchen.household);
+  const rule = row && findConditionRule(table, lookedOf(fixture, kitchen), row.method);
+  return byCustom(fixture, rows, rule);
 }
 
 /**
@@ -135,13 +164,10 @@ function byCustom(fixture: Fixture, rows: readonly CustomRow[], rule?: Condition
  * it is answered, the stricter method.
  */
 export function chooseMethod(fixture: Fixture, kitchen: Kitchen): Choice {
-  const rows = rowsOf(fixture, kitchen);
   const said = kitchen.household.overrides.findLast((one) => one.fixture === fixture.id);
-  const [row] = rows;
-  if (said && row) return overridden(fixture, row, said);
-  const table = customTable(kitchen.household.custom);
-  const rule = row && findConditionRule(table, lookedOf(fixture, kitchen), row.method);
-  return byCustom(fixture, rows, rule);
+  return said
+    ? overridden(fixture, rowsOf(fixture, kitchen), said)
+    : chooseByCustom(fixture, kitchen);
 }
 
 /**
@@ -161,7 +187,7 @@ export function burnerChoices(
       said === undefined || (heats && row.method === 'not-purged') ? row.method : said.method;
     const usual =
       row.minutes ??
-      customTable(kitchen.household.custom).rows.find(
+      tableOf(kitchen.household).rows.find(
         (one) => one.method === 'glow' && one.minutes !== undefined,
       )?.minutes;
     return { burner, method, minutes: said?.minutes ?? usual ?? 0 };

@@ -1,6 +1,24 @@
-export { burnerChoices, chooseMethod, type BurnerChoice, type Choice } from './choose-method.ts';
+export { answeredQuestions, rowsToChange } from './answers.ts';
+export {
+  burnerChoices,
+  chooseByCustom,
+  chooseMethod,
+  type BurnerChoice,
+  type Choice,
+} from './choose-method.ts';
+export {
+  withAnswer,
+  withFound,
+  withOwnCustom,
+  withOwnRow,
+  withoutAnswer,
+  withoutOwnCustom,
+  withoutOwnRow,
+} from './edit-kitchen.ts';
 export { findConditionRule, findRow, type Looked } from './find-row.ts';
+export { forLooking, questionList, questionListText, type QuestionList } from './question-list.ts';
 export { readCustomTable } from './read-table.ts';
 export { citation, SOURCE_KEYS, sourceOf } from './sources.ts';
-export { customTable } from './tables.ts';
+export { compareStrictness, type Way } from './strictness.ts';
+export { customName, customTable, ownCustomOf, tableOf } from './tables.ts';
 export type * from './types.ts';

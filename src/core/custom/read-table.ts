@@ -21,6 +21,7 @@ const LISTS: Readonly<Record<string, readonly string[]>> = {
   cleaning: OVEN_CLEANINGS,
   methods: METHODS,
 };
+const ABOUT: readonly string[] = ['ruling', 'material', 'condition'];
 const TEXTS = ['id', 'reason', 'source'];
 const FIELDS = new Set([
   ...Object.keys(LISTS),
@@ -60,6 +61,32 @@ function checkList(at: string, value: unknown, allowed: readonly string[]): void
   }
 }
 
+function checkMinutes(at: string, minutes: unknown): void {
+  const isIn = typeof minutes === 'number' && minutes >= 1 && minutes <= MOST_MINUTES;
+  if (minutes !== undefined && !isIn) bad(at, minutes, `1 to ${MOST_MINUTES}`);
+}
+
+function checkAnswer(at: string, answer: unknown): void {
+  if (!isRaw(answer)) return bad(at, answer, 'an object');
+  checkText(`${at}.words`, answer['words']);
+  if (!METHODS.includes(answer['method'] as never))
+    bad(`${at}.method`, answer['method'], METHODS.join(', '));
+  if (typeof answer['cover'] !== 'boolean') bad(`${at}.cover`, answer['cover'], 'true or false');
+  checkMinutes(`${at}.minutes`, answer['minutes']);
+}
+
+/** A question for the rabbi names the answers that are given; the others are answered by looking. */
+function checkQuestion(at: string, question: unknown): void {
+  if (!isRaw(question)) return bad(at, question, 'an object');
+  for (const field of ['ask', 'why', 'untilThen']) checkText(`${at}.${field}`, question[field]);
+  const { about, answers } = question;
+  if (!ABOUT.includes(String(about))) bad(`${at}.about`, about, ABOUT.join(', '));
+  if (about !== 'ruling' && answers === undefined) return;
+  if (!Array.isArray(answers) || answers.length < 2)
+    return bad(`${at}.answers`, answers, 'a list of two answers or more');
+  answers.forEach((answer: unknown, n) => checkAnswer(`${at}.answers[${n}]`, answer));
+}
+
 function checkRow(at: string, row: unknown, isRule: boolean): void {
   if (!isRaw(row)) return bad(at, row, 'an object');
   for (const field of Object.keys(row)) {
@@ -75,11 +102,7 @@ function checkRow(at: string, row: unknown, isRule: boolean): void {
   if (typeof row['cover'] !== 'boolean') bad(`${at}.cover`, row['cover'], 'true or false');
   if (typeof row['checked'] !== 'boolean') bad(`${at}.checked`, row['checked'], 'true or false');
   const { minutes, method, question } = row;
-  if (
-    minutes !== undefined &&
-    !(typeof minutes === 'number' && minutes >= 1 && minutes <= MOST_MINUTES)
-  )
-    bad(`${at}.minutes`, minutes, `1 to ${MOST_MINUTES}`);
+  checkMinutes(`${at}.minutes`, minutes);
   if (!(isRule && method === undefined) && !METHODS.includes(method as never))
     bad(`${at}.method`, method, METHODS.join(', '));
   if (isRule) {
@@ -88,11 +111,7 @@ function checkRow(at: string, row: unknown, isRule: boolean): void {
   } else {
     checkText(`${at}.wouldChange`, row['wouldChange']);
   }
-  if (question === undefined) return;
-  if (!isRaw(question)) return bad(`${at}.question`, question, 'an object');
-  for (const field of ['ask', 'why', 'untilThen']) {
-    checkText(`${at}.question.${field}`, question[field]);
-  }
+  if (question !== undefined) checkQuestion(`${at}.question`, question);
 }
 
 function checkRows(at: string, rows: unknown, isRule: boolean): void {

@@ -6,6 +6,7 @@ import type {
   Material,
   MethodId,
   OvenCleaning,
+  OwnRow,
   Purpose,
 } from '../kitchen/index.ts';
 
@@ -19,11 +20,23 @@ export type RowWhen = {
   readonly cleaning?: readonly OvenCleaning[];
 };
 
+/** One way a question can be answered. `minutes`: min, 1 to 600. */
+export type RowAnswer = {
+  readonly words: string;
+  readonly method: MethodId;
+  readonly cover: boolean;
+  readonly minutes?: number;
+};
+
 /** A question a row leaves to the household's rabbi, and what is planned meanwhile. */
 export type RowQuestion = {
   readonly ask: string;
   readonly why: string;
   readonly untilThen: string;
+  /** `ruling`: for the rabbi. The rest is found out by looking at the fixture. */
+  readonly about?: 'ruling' | 'material' | 'condition';
+  /** The answers that are known to be given; what is planned meanwhile is as strict as any of them. */
+  readonly answers?: readonly RowAnswer[];
 };
 
 /** One row of a custom. `minutes`: min, 1 to 600. */
@@ -43,6 +56,8 @@ export type CustomRow = RowWhen & {
   readonly source: string;
   readonly checked: boolean;
   readonly question?: RowQuestion;
+  /** The household's own: what it changed, and by whose word. */
+  readonly own?: OwnRow & { readonly custom: string };
 };
 
 /** What the state of a surface changes about the row it would have when smooth. */
@@ -92,7 +107,10 @@ export type ChosenMethod = {
   /** Citation to print. */
   readonly source: string;
   readonly checked: boolean;
+  /** By whose word it stands in place of the custom's row: an answer, or the household's own custom. */
   readonly overriddenBy?: string;
+  /** Id of the row that is the household's own. */
+  readonly ownRow?: string;
   readonly wouldChange: string;
   /** Id of the first open question that makes it provisional. */
   readonly question?: string;
@@ -100,3 +118,11 @@ export type ChosenMethod = {
 
 /** A question about one fixture. */
 export type ChosenQuestion = RowQuestion & { readonly id: string; readonly fixture: string };
+
+/** A question that has its answer: by an answer about the fixture, or by a row of the own custom. */
+export type AnsweredQuestion = ChosenQuestion & {
+  readonly answer: string;
+  readonly saidBy: string;
+  readonly saidOn: string;
+  readonly by: 'override' | 'own-row';
+};

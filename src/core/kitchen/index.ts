@@ -19,6 +19,7 @@ export {
   type ParsedKitchen,
   type ParseOutcome,
 } from './parse-kitchen.ts';
+export { customRowIds, methodsForFixture, methodsForRow } from './custom-rows.ts';
 export { formatKitchen } from './format-kitchen.ts';
 export { kitchenSchema } from './schema.ts';
 export type { FilledIn, JsonSchema } from './parse/shape.ts';

@@ -60,6 +60,33 @@ export type Override = {
   /** ISO date, yyyy-mm-dd */
   readonly saidOn: string;
   readonly text?: string;
+  readonly comment?: string;
+};
+
+/** One row of a built-in custom as this household has it. */
+export type OwnRow = {
+  /** Id of the row in the table of `basedOn`. */
+  readonly row: string;
+  readonly method: MethodId;
+  /** min, 1 to 600; absent: those of the row where the method is the same. */
+  readonly minutes?: number;
+  /** Absent: what the method itself says. */
+  readonly cover?: boolean;
+  readonly why: string;
+  readonly saidBy: string;
+  /** ISO date, yyyy-mm-dd */
+  readonly saidOn: string;
+};
+
+/**
+ * A custom of one's own: a built-in one, copied by name, with the rows that
+ * differ. It is followed while the household follows the custom it was copied
+ * from, and kept, unused, while the household follows the other.
+ */
+export type OwnCustom = {
+  readonly name: string;
+  readonly basedOn: CustomId;
+  readonly changedRows: readonly OwnRow[];
 };
 
 /** Pouring lanes along the back edge, or along whatever direction makes them shortest. */
@@ -68,12 +95,14 @@ export type LaneDirection = 'back-to-front' | 'shortest';
 export type Household = {
   readonly purpose: Purpose;
   readonly custom: CustomId;
+  readonly ownCustom?: OwnCustom;
   /** People working at once, 1 to 8. */
   readonly people: number;
   readonly keepsRestDays: boolean;
   /** Absent: back to front, as custom has it. */
   readonly laneDirection?: LaneDirection;
   readonly overrides: readonly Override[];
+  readonly comment?: string;
 };
 
 export type Place = {
@@ -92,6 +121,7 @@ export type Room = {
   readonly hood: { readonly kind: HoodKind; readonly flowLS: number };
   /** Openable window; area 0 when there is none. */
   readonly window: { readonly areaM2: number; readonly heightM: number };
+  readonly comment?: string;
 };
 
 export type Circuit = {
@@ -99,6 +129,7 @@ export type Circuit = {
   readonly name: string;
   readonly ratingA: number;
   readonly voltsV: number;
+  readonly comment?: string;
 };
 
 export type VesselKind = 'electric-kettle' | 'stove-kettle' | 'urn' | 'pot';
@@ -119,6 +150,7 @@ export type Vessel = {
   /** Burner id for one that stands on the stove. */
   readonly burner?: string;
   readonly count: number;
+  readonly comment?: string;
 };
 
 export type FixtureBase = {
@@ -172,6 +204,7 @@ export type Burner = {
   readonly diameterM: number;
   readonly ratedW: number;
   readonly circuit?: string;
+  readonly comment?: string;
 };
 
 export type Cooktop = FixtureBase & {

@@ -1,7 +1,11 @@
 import type { Kitchen } from '../kitchen/index.ts';
 import { cautionTexts, FAULTS, gatesOf, planCautions, withCautions } from './cautions/index.ts';
+import { calendarOf } from './days.ts';
+import { doubtNotice, inDoubt, type Doubt } from './doubt/site-in-doubt.ts';
 import type { Draft, Site } from './draft.ts';
+import { learnedNotices, withLesson } from './learned-words.ts';
 import { noticesOf } from './notices.ts';
+import { withOpenQuestions } from './open-questions.ts';
 import { purgeSteps } from './purge.ts';
 import { resourcesOf } from './resources.ts';
 import { shoppingOf } from './shopping.ts';
@@ -12,9 +16,19 @@ import { kettleSteps } from './steps/kettles.ts';
 import { prepareSteps } from './steps/prepare.ts';
 import { timetableOf, type TimetableOptions } from './timetable.ts';
 import { totalsOf } from './totals.ts';
-import type { Plan } from './types.ts';
+import type { Learned, Plan } from './types.ts';
 
-export type PlanOptions = TimetableOptions;
+export type PlanOptions = TimetableOptions & {
+  /**
+   * When the work begins, ms since 1970-01-01 UTC. With the kitchen's place the plan keeps nights,
+   * Sabbaths, festivals and the hour of leaven; hours that are told in `closed` go before.
+   */
+  readonly startWallMs?: number;
+  /** What earlier runs of this kitchen taught. */
+  readonly learned?: Learned;
+  /** Only what this touches is in the kitchen; see planForDoubt. */
+  readonly doubt?: Doubt;
+};
 
 function restSteps(site: Site): readonly Draft[] {
   return site.kitchen.fixtures.flatMap((fixture) => {
@@ -49,11 +63,19 @@ function allDrafts(site: Site) {
  * @throws OutOfRangeError when a model refuses a number of the kitchen
  */
 export function buildPlan(kitchen: Kitchen, options: PlanOptions = {}): Plan {
-  const site = siteOf(kitchen);
+  const whole = siteOf(kitchen, options.learned);
+  const site = options.doubt ? inDoubt(whole, options.doubt) : whole;
   const { drafts, pours } = allDrafts(site);
-  const steps = drafts.map((draft) => withCautions(draft, site));
+  const steps = drafts.map((draft) =>
+    withOpenQuestions(site, withLesson(site, withCautions(draft, site))),
+  );
   const resources = resourcesOf(site, steps);
-  const timed = timetableOf(drafts, resources, options);
+  const { place } = kitchen;
+  const calendar =
+    place && options.startWallMs !== undefined
+      ? calendarOf(kitchen, place, options.startWallMs)
+      : undefined;
+  const timed = timetableOf(drafts, resources, { ...calendar, ...options });
   const choices = [...site.choices.values()];
   const totals = totalsOf(site, drafts, pours);
   return {
@@ -73,6 +95,12 @@ export function buildPlan(kitchen: Kitchen, options: PlanOptions = {}): Plan {
     shopping: shoppingOf(site, drafts, totals),
     totals,
     timetable: timed.timetable,
-    notices: noticesOf(site, drafts, timed, options.closed !== undefined),
+    ...(calendar && { days: calendar.days }),
+    notices: [
+      ...(options.doubt ? [doubtNotice(options.doubt)] : []),
+      ...noticesOf(site, drafts, timed, { calendar, told: options }),
+      ...learnedNotices(site),
+    ],
+    ...(site.learned && { learned: site.learned }),
   };
 }

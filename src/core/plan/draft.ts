@@ -1,7 +1,7 @@
 import type { Burner, Fixture, Kitchen, VesselKind } from '../kitchen/index.ts';
 import type { Choice, BurnerChoice, CustomTable } from '../custom/index.ts';
 import type { BoilReckoned, BurnerReckoned, Kettle, AtOnce } from './reckon/index.ts';
-import type { Stage, Step, StepKind, TimerSpec } from './types.ts';
+import type { Learned, Stage, Step, StepKind, TimerSpec } from './types.ts';
 
 /** Everything the builders of steps look at; made once a plan. */
 export type Site = {
@@ -15,6 +15,8 @@ export type Site = {
   readonly filledL: number;
   readonly boils: ReadonlyMap<string, BoilReckoned>;
   readonly room: AtOnce;
+  /** What of earlier runs' lessons this kitchen can use; in `burners` and `boils` it is used already. */
+  readonly learned?: Learned;
 };
 
 /** What a step is about, for the triggers of the cautions. */

@@ -1,9 +1,8 @@
 import type { Site, Draft } from './draft.ts';
 import { planCautions } from './cautions/index.ts';
 import { isGas, isPoured, standingVessels } from './reckon/index.ts';
+import { dayNotices, type Known } from './days-notices.ts';
 import type { Timed } from './timetable.ts';
-
-const S_H = 3600;
 
 function circuitNotices(site: Site): string[] {
   const { kitchen, kettles } = site;
@@ -105,7 +104,7 @@ function vesselNotices(site: Site): string[] {
   ];
 }
 
-function customNotices(site: Site): string[] {
+function customNotices(site: Site, { calendar }: Known): string[] {
   const { custom, purpose } = site.kitchen.household;
   return [
     ...(custom === 'ashkenazic' && purpose !== 'passover'
@@ -113,7 +112,7 @@ function customNotices(site: Site): string[] {
           'By custom a vessel is not changed between meat and dairy (Magen Avraham 509:11, from memory): ask before you do.',
         ]
       : []),
-    ...(purpose === 'passover'
+    ...(purpose === 'passover' && !calendar?.days.deadline
       ? [
           'The purge must be over before the hour on the eve of Passover at which leaven becomes forbidden: plan it to end a day earlier.',
         ]
@@ -126,21 +125,11 @@ export function noticesOf(
   site: Site,
   drafts: readonly Draft[],
   timed: Timed,
-  knowsRestDays: boolean,
+  known: Known,
 ): readonly string[] {
-  const { lateS, certain, overnight } = timed;
   return [
-    ...(lateS > 0
-      ? [
-          `This plan ends ${(lateS / S_H).toFixed(1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: a second kettle, a helper, or covering instead of pouring would shorten it.`,
-        ]
-      : []),
-    ...(site.kitchen.household.keepsRestDays && !knowsRestDays
-      ? [
-          'The timetable counts hours from the start and knows no Sabbath or festival yet: begin so that none of its work falls into one.',
-        ]
-      : []),
-    ...overnight.map(
+    ...dayNotices(site, drafts, timed, known),
+    ...timed.overnight.map(
       (title) => `No working day is long enough for this, so it runs into the night: ${title}`,
     ),
     ...planCautions(drafts, site).map(({ say }) => say),
@@ -148,6 +137,6 @@ export function noticesOf(
     ...circuitNotices(site),
     ...fixtureNotices(site),
     ...vesselNotices(site),
-    ...customNotices(site),
+    ...customNotices(site, known),
   ];
 }

@@ -1,6 +1,6 @@
 import type { Fixture } from '../kitchen/index.ts';
 import type { Draft, Site } from './draft.ts';
-import { isPoured, reckonPour, type PourReckoned } from './reckon/index.ts';
+import { isPoured, learnedPour, reckonPour, type PourReckoned } from './reckon/index.ts';
 import { byHandStep, steamStep } from './steps/by-hand.ts';
 import { needsRest } from './steps/clean.ts';
 import { glowId, glowSteps } from './steps/glow.ts';
@@ -31,7 +31,7 @@ function pourAll(site: Site, fixtures: readonly Fixture[]): Purge {
   let before: string | undefined;
   for (const fixture of fixtures) {
     if (!isPoured(fixture)) continue;
-    const need = reckonPour(fixture, site.filledL);
+    const need = learnedPour(reckonPour(fixture, site.filledL), site.filledL, site.learned);
     const poured = pourSteps(site, fixture, need, turns);
     const follows = before === undefined ? [] : [before];
     // One fixture after the other: the first boil may not overtake the last pour of the one above.

@@ -6,17 +6,20 @@ import type { About, Site } from './draft.ts';
 import {
   fillL,
   isGas,
+  learnedBoil,
+  learnedBurner,
   pouringKettles,
   reckonBoil,
   reckonBurner,
   reckonBurnersAtOnce,
   UNLIT,
+  usableLearned,
   type AtOnce,
   type BurnerReckoned,
   type Kettle,
 } from './reckon/index.ts';
-import { fuelOf, needsRest } from './steps/clean.ts';
-import type { Step, StepKind } from './types.ts';
+import { cleanId, fuelOf, needsRest } from './steps/clean.ts';
+import type { Learned, Step, StepKind } from './types.ts';
 
 const S_MIN = 60;
 /** One more than are ever lit together: enough to tell what limits them. */
@@ -43,31 +46,60 @@ function roomOf(kitchen: Kitchen, lit: readonly Lit[]): AtOnce {
   );
 }
 
-/** The methods and the reckoning of everything in a kitchen. */
-export function siteOf(kitchen: Kitchen): Site {
+/** Burners as they are purged, with how they heat. */
+function burnersOf(kitchen: Kitchen): readonly Lit[] {
+  return kitchen.fixtures
+    .flatMap((one) => (one.kind === 'cooktop' ? burnerChoices(one, kitchen) : []))
+    .map((choice) => {
+      const reckoned = reckonBurner(choice.burner);
+      return { ...choice, ...(reckoned && { reckoned }) };
+    });
+}
+
+function taught(choice: Lit, learned: Learned | undefined): Lit {
+  const { id } = choice.burner;
+  return choice.reckoned
+    ? {
+        ...choice,
+        reckoned: learnedBurner(choice.reckoned, learned?.glow?.[id], learned?.cool?.[id]),
+      }
+    : choice;
+}
+
+/** The longer of what is reckoned and what was learned: the room is never reckoned cooler by a lesson. */
+function warmer(usual: Lit, told: Lit): Lit {
+  const longer = (told.reckoned?.glowS.typical ?? 0) > (usual.reckoned?.glowS.typical ?? 0);
+  return longer ? told : usual;
+}
+
+/** The methods and the reckoning of everything in a kitchen, with what earlier runs taught. */
+export function siteOf(kitchen: Kitchen, lessons?: Learned): Site {
+  const learned = usableLearned(kitchen, lessons);
   const choices = new Map(kitchen.fixtures.map((one) => [one.id, chooseMethod(one, kitchen)]));
-  const burners = new Map(
-    kitchen.fixtures
-      .flatMap((one) => (one.kind === 'cooktop' ? burnerChoices(one, kitchen) : []))
-      .map((choice) => {
-        const reckoned = reckonBurner(choice.burner);
-        return [choice.burner.id, { ...choice, ...(reckoned && { reckoned }) }] as const;
-      }),
-  );
+  const usual = burnersOf(kitchen);
+  const burners = usual.map((choice) => taught(choice, learned));
   const kettles = pouringKettles(kitchen);
   const filledL = fillL(kettles);
-  const lit = [...burners.values()].filter(({ method }) => method === 'glow');
+  const lit = usual
+    .map((one, at) => warmer(one, burners[at] ?? one))
+    .filter(({ method }) => method === 'glow');
   const room = roomOf(kitchen, lit);
   return {
     kitchen,
     custom: customTable(kitchen.household.custom),
     boilingC: boilingTemp({ altitudeM: kitchen.altitudeM }).tempC,
     choices,
-    burners,
+    burners: new Map(burners.map((choice) => [choice.burner.id, choice])),
     kettles,
     filledL,
-    boils: new Map(kettles.map((kettle) => [kettle.id, reckonBoil(kitchen, kettle, filledL)])),
+    boils: new Map(
+      kettles.map((kettle) => [
+        kettle.id,
+        learnedBoil(reckonBoil(kitchen, kettle, filledL), learned?.boil?.[kettle.vessel.id]),
+      ]),
+    ),
     room,
+    ...(learned && { learned }),
   };
 }
 
@@ -79,6 +111,13 @@ function fuelOfStep(site: Site, step: Step, about: About, kettle?: Kettle): Abou
   if (kettle) return kettle.burner && site.boils.get(kettle.id)?.fuel;
   const fuel = about.fixture && fuelOf(about.fixture);
   return fuel ?? (HEATED.has(step.kind) ? 'electric' : undefined);
+}
+
+/** Does what is cleaned in this step rest after it: a fixture that is purged, or a kettle? */
+function restsAfter(site: Site, step: Step): boolean {
+  if (step.kind !== 'clean') return false;
+  if (step.fixture === undefined) return site.kettles.some(({ id }) => step.id === cleanId(id));
+  return needsRest(site.choices.get(step.fixture)?.method.method ?? 'clean');
 }
 
 /**
@@ -95,10 +134,7 @@ export function aboutStep(site: Site, step: Step): About {
     ...(fixture && { fixture }),
     ...(burner && { burner }),
     ...(kettle && { vessel: kettle.vessel.kind }),
-    rests:
-      step.kind === 'clean' &&
-      fixture !== undefined &&
-      needsRest(site.choices.get(fixture.id)?.method.method ?? 'clean'),
+    rests: restsAfter(site, step),
   };
   const fuel = fuelOfStep(site, step, about, kettle);
   return fuel ? { ...about, fuel } : about;

@@ -5,6 +5,7 @@ import { aroundPlanned } from './needs-of-kitchen.ts';
 import type { PourTotal } from './purge.ts';
 import {
   isGas,
+  learnedOven,
   OVEN_DUTY_SHARE,
   reckonHighHeat,
   reckonSelfClean,
@@ -32,7 +33,11 @@ function heatEnergy(site: Site): Energy {
       method.method === 'self-clean'
         ? reckonSelfClean(fixture)
         : method.method === 'light-heat' || method.method === 'glow'
-          ? reckonHighHeat(method.minutes ?? 0)
+          ? learnedOven(
+              reckonHighHeat(method.minutes ?? 0),
+              site.learned?.heatUp?.[fixture.id],
+              undefined,
+            )
           : undefined;
     if (!heat) continue;
     const onS = method.method === 'self-clean' ? heat.holdS : heat.heatS.typical + heat.holdS;

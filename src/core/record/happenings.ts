@@ -10,6 +10,7 @@ import type {
   NoteRecord,
   PauseRecord,
   ReviewRecord,
+  SilentAlarm,
   StorageTrouble,
 } from './types.ts';
 
@@ -33,6 +34,7 @@ export class Happenings {
   readonly pauses: Loose<PauseRecord>[] = [];
   readonly storage: Loose<StorageTrouble>[] = [];
   readonly notes: NoteRecord[] = [];
+  readonly silentAlarms: SilentAlarm[] = [];
   #clockAsked = false;
   readonly #reviewOf = new Map<string, Loose<ReviewRecord>>();
 
@@ -69,6 +71,9 @@ export class Happenings {
         return;
       case 'timer-due':
         this.#late(plan, before, body, wallMs);
+        return;
+      case 'alarm-failed':
+        this.#silent(plan, before, body, wallMs);
         return;
       case 'clock-answered':
         this.#clockAnswer(body, wallMs);
@@ -124,6 +129,18 @@ export class Happenings {
       const last = this.storage.at(-1);
       if (last) last.mendedWallMs = wallMs;
     }
+  }
+
+  #silent(plan: Plan, before: RunState | null, body: Body<'alarm-failed'>, wallMs: number): void {
+    const timer = before?.timers[body.timer];
+    if (!timer) return;
+    const { stepTitle } = aboutStep(plan, timer.step);
+    this.silentAlarms.push({
+      stepTitle: stepTitle ?? timer.step,
+      label: timer.spec.label,
+      text: body.text,
+      wallMs,
+    });
   }
 
   #late(plan: Plan, before: RunState | null, body: Body<'timer-due'>, toldWallMs: number): void {

@@ -5,5 +5,13 @@ export { recordText } from './text.ts';
 export { restEvents } from './rest-events.ts';
 export { STANDING_LINES } from './standing-lines.ts';
 export type * from './types.ts';
-export { learnedFrom, type Learned } from './learned.ts';
+export {
+  learnedFrom,
+  learnedOf,
+  withoutLearned,
+  type LearnedRow,
+  type LearnedWhat,
+  type LeftOut,
+  type TaughtBy,
+} from './learned/index.ts';
 export { METHOD_WORDS } from './words.ts';

@@ -1,3 +1,4 @@
+import { customName } from '../custom/index.ts';
 import { apply, type Fact, type RunState } from '../run/index.ts';
 import { assumptions } from './assumed.ts';
 import { fixtureRecord, notDone } from './fixtures.ts';
@@ -48,6 +49,7 @@ function modelOf(
     kitchen: plan.kitchen.name,
     purpose: plan.purpose,
     custom: plan.custom,
+    customName: customName(plan.kitchen.household),
     closedWallMs: state.status === 'closed' ? lastAt.wallMs : null,
     outcome: state.closedAs ?? 'open',
     reason: state.reason,
@@ -64,6 +66,7 @@ function modelOf(
     lateTimers: happenings.lateTimers,
     pauses: happenings.pauses,
     storage: happenings.storage,
+    silentAlarms: happenings.silentAlarms,
     notes: happenings.notes,
     questions: plan.questions,
     assumed: assumptions(plan.kitchen, options.filled ?? []),

@@ -2,7 +2,6 @@ import { faultLine, fixtureLines, indent, stepLines, type FormatTime } from './t
 import type { GapRecord, RecordModel } from './types.ts';
 import {
   ANSWER_WORDS,
-  CUSTOM_WORDS,
   lengthText,
   oneLine,
   OUTCOME_WORDS,
@@ -72,7 +71,7 @@ function headLines(record: RecordModel, formatTime: FormatTime): readonly string
   return [
     `Record: ${oneLine(record.kitchen)}`,
     `Purpose: ${PURPOSE_WORDS[record.purpose]}`,
-    `Custom: ${CUSTOM_WORDS[record.custom]}`,
+    `Custom: ${oneLine(record.customName)}`,
     startedWallMs === null
       ? `Planned: ${formatTime(record.draftedWallMs)}. Not started.`
       : `Started: ${formatTime(startedWallMs)}`,
@@ -108,6 +107,13 @@ function wholeRun(record: RecordModel, formatTime: FormatTime): readonly (readon
       record.lateTimers.map(
         (one) =>
           `${oneLine(one.stepTitle)}: “${oneLine(one.label)}” was told ${lengthText(one.lateByS)} late, ${formatTime(one.toldWallMs)}.`,
+      ),
+    ),
+    section(
+      'Alarms that could not sound',
+      record.silentAlarms.map(
+        (one) =>
+          `${formatTime(one.wallMs)}: ${oneLine(one.stepTitle)}, “${oneLine(one.label)}”. ${sentence(one.text)}`,
       ),
     ),
     section(

@@ -25,6 +25,8 @@ export type RecordModel = {
   readonly kitchen: string;
   readonly purpose: Purpose;
   readonly custom: CustomId;
+  /** As the household calls it: its own, or one of the built-in ones. */
+  readonly customName: string;
   /** When the plan of this run was laid down. */
   readonly draftedWallMs: number;
   /** Null while nothing has begun. */
@@ -49,6 +51,7 @@ export type RecordModel = {
   readonly lateTimers: readonly LateTimer[];
   readonly pauses: readonly PauseRecord[];
   readonly storage: readonly StorageTrouble[];
+  readonly silentAlarms: readonly SilentAlarm[];
   readonly notes: readonly NoteRecord[];
   /** Open when the plan was laid down; the stricter method was planned until answered. */
   readonly questions: readonly Question[];
@@ -243,6 +246,14 @@ export type StorageTrouble = {
   readonly text: string;
   readonly fromWallMs: number;
   readonly mendedWallMs: number | null;
+};
+
+/** An alarm that the tablet could not be made to sound. */
+export type SilentAlarm = {
+  readonly stepTitle: string;
+  readonly label: string;
+  readonly text: string;
+  readonly wallMs: number;
 };
 
 export type NoteRecord = { readonly text: string; readonly wallMs: number };

@@ -1,4 +1,4 @@
-import type { CustomId, Designation, MethodId, Purpose } from '../kitchen/index.ts';
+import type { Designation, MethodId, Purpose } from '../kitchen/index.ts';
 import type { ClosedAs } from '../run/index.ts';
 import type { AttemptRecord, FixtureRecord, ReviewRecord } from './types.ts';
 
@@ -20,11 +20,6 @@ export const PURPOSE_WORDS: Readonly<Record<Purpose, string>> = {
   'new-kitchen': 'a kitchen taken over',
   passover: 'Passover',
   'mix-up': 'after a mix-up',
-};
-
-export const CUSTOM_WORDS: Readonly<Record<CustomId, string>> = {
-  sephardic: 'Sephardic',
-  ashkenazic: 'Ashkenazic',
 };
 
 export const DESIGNATION_WORDS: Readonly<Record<Designation, string>> = {

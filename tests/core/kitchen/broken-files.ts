@@ -40,6 +40,12 @@ function at(kitchen: Loose, id: string): Loose {
   return kitchen.fixtures.find((fixture: Loose) => fixture.id === id);
 }
 
+/** Gives a household a custom of its own with one changed row. */
+function own(kitchen: Loose, change: object): void {
+  const row = { row: 'burner-fire', method: 'glow', why: 'So we do.', saidBy: 'our rabbi', saidOn: '2027-03-01' };
+  kitchen.household.ownCustom = { name: 'Ours', basedOn: 'sephardic', changedRows: [{ ...row, ...change }] };
+} // prettier-ignore
+
 /** Wrong fields: schema and reader both refuse them. */
 export const BROKEN_SHAPES: readonly Broken[] = [
   broken('another format', COILS, (k) => (k.format = 'recipe-book'), 'format', '"recipe-book"', '"glowpour-kitchen"', 'another kind of file'),
@@ -66,6 +72,11 @@ export const BROKEN_SHAPES: readonly Broken[] = [
   broken('yes for true', COILS, (k) => (k.household.keepsRestDays = 'yes'), 'household.keepsRestDays', '"yes"', 'true or false', 'without quotes'),
   broken('a method misspelt', HALL, (k) => (k.household.overrides[0].method = 'self clean'), 'household.overrides[0].method', '"self clean"', '"self-clean"', 'Did you mean "self-clean"?'),
   broken('a date the other way round', HALL, (k) => (k.household.overrides[0].saidOn = '02.03.2026'), 'household.overrides[0].saidOn', '"02.03.2026"', 'yyyy-mm-dd', 'the year, the month and the day'),
+  broken('an own custom without a name', COILS, (k) => (k.household.ownCustom = { basedOn: 'sephardic', changedRows: [] }), 'household.ownCustom.name', 'missing', 'text of 1 to 80', 'Write some words'),
+  broken('an own custom of a custom misspelt', COILS, (k) => (k.household.ownCustom = { name: 'Ours', basedOn: 'sefardic', changedRows: [] }), 'household.ownCustom.basedOn', '"sefardic"', '"ashkenazic"', 'Did you mean "sephardic"?'),
+  broken('an own row that nobody said', COILS, (k) => { own(k, {}); delete k.household.ownCustom.changedRows[0].saidBy; }, 'household.ownCustom.changedRows[0].saidBy', 'missing', 'text of 1 to 80', 'Write some words'),
+  broken('an own row of endless minutes', COILS, (k) => own(k, { minutes: 9000 }), 'household.ownCustom.changedRows[0].minutes', '9000', '1 to 600', 'Enter less'),
+  broken('a comment that is a number', COILS, (k) => (k.vessels[0].comment = 7), 'vessels[0].comment', '7', 'text of 1 to 2000', 'Write some words'),
   broken('a latitude off the globe', COILS, (k) => (k.place.latDeg = 140), 'place.latDeg', '140', '-90 to 90', 'Enter less'),
   broken('a land nobody asked for', COILS, (k) => (k.place.land = 'america'), 'place.land', '"america"', '"israel", "diaspora"', 'Choose one'),
   broken('no room', COILS, (k) => delete k.room, 'room', 'missing', 'floorAreaM2', 'between { and }'),
@@ -105,6 +116,12 @@ export const BROKEN_SENSE: readonly Broken[] = [
   broken('an oven in a range that is not there', COILS, (k) => (k.fixtures[4].sharesRangeWith = 'sink'), 'fixtures[4].sharesRangeWith', '"sink"', '"range-top"', 'Use one of these'),
   broken('an answer about a fixture that is not there', HALL, (k) => (k.household.overrides[0].fixture = 'serving-tabel'), 'household.overrides[0].fixture', '"serving-tabel"', '"serving-table"', 'Did you mean "serving-table"?'),
   broken('two answers about one fixture', HALL, (k) => k.household.overrides.push({ ...k.household.overrides[0] }), 'household.overrides[1].fixture', 'second answer', 'one answer', 'Keep the later'),
+  broken('an own row that the custom has not', COILS, (k) => own(k, { row: 'burner-fires' }), 'household.ownCustom.changedRows[0].row', '"burner-fires"', '"burner-gas"', 'Did you mean "burner-fire"?'),
+  broken('an own row of another custom', COILS, (k) => own(k, { row: 'cold-passover' }), 'household.ownCustom.changedRows[0].row', '"cold-passover"', 'a row of the sephardic custom', 'Did you mean "cold"?'),
+  broken('an own row changed twice', COILS, (k) => { own(k, {}); k.household.ownCustom.changedRows.push(k.household.ownCustom.changedRows[0]); }, 'household.ownCustom.changedRows[1].row', 'a second time', 'each row once', 'Keep the later'),
+  broken('an induction zone that is to glow', COILS, (k) => own(k, { row: 'burner-induction' }), 'household.ownCustom.changedRows[0].method', '"glow"', '"pour"', 'Use one of these methods'),
+  broken('a cover without a cover', COILS, (k) => own(k, { row: 'top-made', method: 'cover', cover: false }), 'household.ownCustom.changedRows[0].cover', 'false', 'true', 'choose another method'),
+  broken('an own row on a date its month has not', COILS, (k) => own(k, { saidOn: '2027-04-31' }), 'household.ownCustom.changedRows[0].saidOn', '"2027-04-31"', 'day 1 to 30', 'Look the date up'),
   broken('a date its month has not', HALL, (k) => (k.household.overrides[0].saidOn = '2026-02-29'), 'household.overrides[0].saidOn', '"2026-02-29"', 'day 1 to 28', 'Look the date up'),
   broken('a time zone that is none', COILS, (k) => (k.place.zone = 'America/Newyork'), 'place.zone', '"America/Newyork"', 'IANA', 'Europe/Paris'),
   broken('an outline that crosses itself', COILS, (k) => k.fixtures[0].outline.splice(0, 4, [0, 0], [1, 1], [1, 0], [0, 1.2]), 'fixtures[0].outline', 'cross or touch', 'does not cross itself', 'walking round'),

@@ -10,6 +10,25 @@ export function households(fixture: string): fc.Arbitrary<Household> {
       people: fc.integer({ min: 1, max: 8 }),
       keepsRestDays: fc.boolean(),
       laneDirection: fc.constantFrom('back-to-front', 'shortest'),
+      comment: fc.constant('Kept by the same household since 2019.'),
+      ownCustom: fc.constantFrom(
+        { name: 'Our custom', basedOn: 'sephardic', changedRows: [] } as const,
+        {
+          name: 'As at home',
+          basedOn: 'ashkenazic',
+          changedRows: [
+            {
+              row: 'burner-fire',
+              method: 'glow',
+              minutes: 15,
+              cover: false,
+              why: 'So it was always done.',
+              saidBy: 'our rabbi',
+              saidOn: '2028-02-29',
+            },
+          ],
+        } as const,
+      ),
       overrides: fc.constantFrom([], [
         { fixture, method: 'cover', cover: true, saidBy: 'our rabbi', saidOn: '2028-02-29' },
       ] as const),

@@ -175,6 +175,10 @@ describe('what is not poured', () => {
     const answered = buildPlan(withMethod(flat, 'wall-cupboard', 'pour'));
     expect(checkPlan(answered)).toEqual([]);
     expect(answered.notices.join(' ')).toContain('not reckoned');
+    const purge = step(answered, 'purge-wall-cupboard');
+    expect(purge.kind).toBe('boil-over');
+    expect(purge.title).toMatch(/^Pour boiling water over every spot, by hand: /);
+    expect(purge.stages.map(({ id }) => id)).toEqual(['immerse', 'cold']);
   });
 
   it('pourNeedOf knows only surfaces', () => {

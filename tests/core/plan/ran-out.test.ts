@@ -4,12 +4,13 @@ import {
   buildPlan,
   checkPlan,
   ranOut,
+  type Amendment,
   type Plan,
   type Step,
   type Stretch,
 } from '../../../src/core/plan/index.ts';
 import { fold, simulateRun, type RunView } from '../../../src/core/run/index.ts';
-import { kitchenOf, only } from './plans.ts';
+import { DEMOS, kitchenOf, only, planOfDemo } from './plans.ts';
 
 const counterPlan = buildPlan(only(kitchenOf('flat-coils'), 'counter-right'));
 const sinkPlan = buildPlan(only(kitchenOf('flat-coils'), 'sink'));
@@ -31,6 +32,10 @@ function metres(stretches: readonly Stretch[]): number {
 function amended(plan: Plan, stepId: string, share: number): Plan {
   const amendment = ranOut(plan, stepId, share, never);
   if (!amendment) throw new Error('no amendment');
+  return withAmendment(plan, amendment);
+}
+
+function withAmendment(plan: Plan, amendment: Amendment): Plan {
   const byId = new Map(amendment.steps.map((step) => [step.id, step]));
   const added = amendment.steps.filter(({ id }) => !plan.steps.some((step) => step.id === id));
   return {
@@ -79,11 +84,7 @@ describe('"I ran out here" on a counter', () => {
       expect(pour.needs.map(({ step }) => step)).toContain(pours[i + 1]?.id);
       expect(pour.needs.filter(({ withinS }) => withinS !== undefined)).toHaveLength(1);
     });
-    // The timetable is not solved anew: the run orders by it and holds the resources itself.
-    const structural = checkPlan(plan).filter(
-      ({ rule }) => rule !== 'resources' && rule !== 'timetable',
-    );
-    expect(structural).toEqual([]);
+    expect(checkPlan(plan)).toEqual([]);
   });
 
   it('changes nothing that has begun', () => {
@@ -111,6 +112,84 @@ describe('"I ran out here" on a sink', () => {
     expect(poursOf(plan)).toHaveLength(poursOf(sinkPlan).length + 1);
     const second = poursOf(plan)[1];
     expect(second?.stages[0]?.detail.every((line) => line.endsWith('the rest'))).toBe(true);
+  });
+});
+
+describe.each(DEMOS)('a kettle that runs out in %s', (demo) => {
+  const plan = planOfDemo(demo);
+  const planned = plan.timetable.startS;
+  const pours = poursOf(plan).filter(
+    ({ picture }) => picture?.kind === 'lanes' || picture?.kind === 'sink',
+  );
+  const DAY_S = 24 * 3600;
+  const WORKDAY_S = 14 * 3600;
+
+  const endOf = ({ id, durationS }: Step): number => (planned[id] ?? 0) + durationS.typical;
+
+  /** What has begun by then, and perhaps what was begun early: only what follows from nothing unbegun. */
+  const begunBy = (atS: number, early: number): ReadonlySet<string> => {
+    const begun = new Set(
+      plan.steps.filter(({ id }) => (planned[id] ?? 0) <= atS).map(({ id }) => id),
+    );
+    const next = plan.steps.filter(
+      ({ id, kind, needs }) =>
+        kind === 'boil' && !begun.has(id) && needs.every(({ step }) => begun.has(step)),
+    );
+    for (const { id } of next.slice(0, early)) begun.add(id);
+    return begun;
+  };
+
+  it('moves nothing that has begun, starts nothing early, and keeps every lag, resource and night', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...pours),
+        fc.double({ min: 0.1, max: 0.95, noNaN: true }),
+        fc.integer({ min: 0, max: 1 }),
+        (pour, share, early) => {
+          const begun = begunBy(planned[pour.id] ?? 0, early);
+          const amendment = ranOut(plan, pour.id, share, (id) => begun.has(id));
+          if (!amendment) throw new Error('no amendment');
+          for (const id of Object.keys(amendment.startS)) expect(begun).not.toContain(id);
+          const next = withAmendment(plan, amendment);
+          expect(checkPlan(next)).toEqual([]);
+          for (const { id, attention, durationS } of next.steps) {
+            const atS = next.timetable.startS[id] ?? Number.NaN;
+            if (planned[id] !== undefined) expect(atS).toBeGreaterThanOrEqual(planned[id]);
+            if (attention === 'none' || durationS.typical > WORKDAY_S) continue;
+            expect((atS % DAY_S) + durationS.typical).toBeLessThanOrEqual(WORKDAY_S + 0.01);
+          }
+        },
+      ),
+      { numRuns: demo === 'hall' ? 8 : 20 },
+    );
+  });
+
+  it('keeps out of the hours that are told', () => {
+    const last = pours.at(-1) as Step;
+    const fromS = endOf(last);
+    const closed = [{ fromS, toS: fromS + DAY_S }];
+    const begun = begunBy(planned[last.id] ?? 0, 0);
+    const amendment = ranOut(plan, last.id, 0.5, (id) => begun.has(id), closed);
+    if (!amendment) throw new Error('no amendment');
+    const added = amendment.steps.filter(({ id }) => planned[id] === undefined);
+    expect(added.length).toBeGreaterThan(0);
+    for (const { id } of added)
+      expect(amendment.startS[id]).toBeGreaterThanOrEqual(fromS + DAY_S - 0.01);
+  });
+
+  it('lets the next fixture wait for the kettles that were added', () => {
+    const of = pours[0]?.fixture;
+    const own = pours.filter(({ fixture }) => fixture === of);
+    const later = pours.filter(({ fixture }) => fixture !== of);
+    expect(later.length).toBeGreaterThan(0);
+    const begun = begunBy(planned[pours[0]?.id ?? ''] ?? 0, 0);
+    const amendment = ranOut(plan, pours[0]?.id ?? '', 0.3, (id) => begun.has(id));
+    if (!amendment) throw new Error('no amendment');
+    const next = withAmendment(plan, amendment);
+    const ownNow = poursOf(next).filter(({ fixture }) => fixture === of);
+    expect(ownNow.length).toBeGreaterThan(own.length);
+    const lastS = Math.max(...ownNow.map(({ id }) => next.timetable.startS[id] ?? 0));
+    for (const { id } of later) expect(next.timetable.startS[id]).toBeGreaterThan(lastS);
   });
 });
 

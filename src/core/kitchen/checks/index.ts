@@ -8,6 +8,7 @@ import {
   rangesExist,
   vesselsHaveTheirHeat,
 } from './names.ts';
+import { ownCustomHolds } from './own-custom.ts';
 import { burnersStandOnCooktops, outlinesHold } from './shapes.ts';
 import { datesExist, powerIsTold, zoneExists } from './told.ts';
 
@@ -21,6 +22,7 @@ const CHECKS: readonly Check[] = [
   vesselsHaveTheirHeat,
   rangesExist,
   overridesHaveFixtures,
+  ownCustomHolds,
   outlinesHold,
   burnersStandOnCooktops,
 ];

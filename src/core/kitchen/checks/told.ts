@@ -9,15 +9,30 @@ function daysIn(year: number, month: number): number {
   return month === 2 && leap ? 29 : (DAYS[month - 1] ?? 0);
 }
 
+type Dated = { readonly path: string; readonly date: string };
+
+/** Every date a household wrote. */
+function datesOf({ household }: Kitchen): readonly Dated[] {
+  return [
+    ...household.overrides.map(({ saidOn }, i) => ({
+      path: `household.overrides[${i}].saidOn`,
+      date: saidOn,
+    })),
+    ...(household.ownCustom?.changedRows ?? []).map(({ saidOn }, i) => ({
+      path: `household.ownCustom.changedRows[${i}].saidOn`,
+      date: saidOn,
+    })),
+  ];
+}
+
 /** A date that its month has. */
 export function* datesExist(kitchen: Kitchen): Generator<KitchenProblem> {
-  for (const [i, { saidOn }] of kitchen.household.overrides.entries()) {
-    const [year = 0, month = 0, day = 0] = saidOn.split('-').map(Number);
+  for (const { path, date } of datesOf(kitchen)) {
+    const [year = 0, month = 0, day = 0] = date.split('-').map(Number);
     const last = daysIn(year, month);
     if (day > last) {
-      const path = `household.overrides[${i}].saidOn`;
       const advice = 'Look the date up again.';
-      yield problemAt(path, JSON.stringify(saidOn), `day 1 to ${last} in that month`, advice);
+      yield problemAt(path, JSON.stringify(date), `day 1 to ${last} in that month`, advice);
     }
   }
 }

@@ -1,4 +1,5 @@
 import { problemAt, type KitchenWarning } from '../problem.ts';
+import { answersToLookAt, ownCustomRests } from './own-custom.ts';
 import type { Circuit, Kitchen, Vessel } from '../types.ts';
 
 /** Rated and mains voltage may differ by this share (IEC 60038 allows ±10 %) before we ask. */
@@ -92,5 +93,12 @@ function* cycles(kitchen: Kitchen): Generator<KitchenWarning> {
 
 /** What a household should look at although the file can be used. */
 export function warningsFor(kitchen: Kitchen): readonly KitchenWarning[] {
-  return [...loads(kitchen), ...voltages(kitchen), ...leftOpen(kitchen), ...cycles(kitchen)];
+  return [
+    ...loads(kitchen),
+    ...voltages(kitchen),
+    ...leftOpen(kitchen),
+    ...cycles(kitchen),
+    ...ownCustomRests(kitchen),
+    ...answersToLookAt(kitchen),
+  ];
 }

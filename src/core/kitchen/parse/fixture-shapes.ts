@@ -103,6 +103,7 @@ const burner = record<Burner>({
   diameterM: must(number(0.04, 0.6)),
   ratedW: must(number(200, 60_000)),
   circuit: may(idShape),
+  comment: may(wordsShape),
 });
 
 const cooktop = named(

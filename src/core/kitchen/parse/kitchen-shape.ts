@@ -1,4 +1,14 @@
-import type { Circuit, Household, Kitchen, Override, Place, Room, Vessel } from '../types.ts';
+import type {
+  Circuit,
+  Household,
+  Kitchen,
+  Override,
+  OwnCustom,
+  OwnRow,
+  Place,
+  Room,
+  Vessel,
+} from '../types.ts';
 import { COUNTRY_CODES } from '../country.ts';
 import {
   dateShape,
@@ -25,7 +35,7 @@ export const FILE_FORMAT = 'glowpour-kitchen';
 export const FILE_VERSION = 1;
 
 /** Most of each kind of thing: far above a hall kitchen, low enough for a tablet. */
-const MOST = { overrides: 200, circuits: 60, vessels: 60, fixtures: 300 } as const;
+const MOST = { overrides: 200, ownRows: 60, circuits: 60, vessels: 60, fixtures: 300 } as const;
 
 const override = record<Override>({
   fixture: must(idShape),
@@ -35,15 +45,34 @@ const override = record<Override>({
   saidBy: must(nameShape),
   saidOn: must(dateShape),
   text: may(wordsShape),
+  comment: may(wordsShape),
+});
+
+const ownRow = record<OwnRow>({
+  row: must(idShape),
+  method: must(methodShape),
+  minutes: may(number(1, 600)),
+  cover: may(yesNo),
+  why: must(wordsShape),
+  saidBy: must(nameShape),
+  saidOn: must(dateShape),
+});
+
+const ownCustom = record<OwnCustom>({
+  name: must(nameShape),
+  basedOn: must(customShape),
+  changedRows: orElse(list(ownRow, 0, MOST.ownRows), [], 'no row was changed'),
 });
 
 const household = record<Household>({
   purpose: must(purposeShape),
   custom: must(customShape),
+  ownCustom: may(ownCustom),
   people: orElse(whole(1, 8), 1, 'one person works unless more are told'),
   keepsRestDays: orElse(yesNo, true, 'nothing is planned on Sabbaths and festivals unless told'),
   laneDirection: may(choice(['back-to-front', 'shortest'])),
   overrides: orElse(list(override, 0, MOST.overrides), [], 'no answer of a rabbi was entered'),
+  comment: may(wordsShape),
 });
 
 const place = record<Place>({
@@ -75,6 +104,7 @@ const room = record<Room>({
     { areaM2: 0, heightM: 0 },
     'no window was told: the careful side',
   ),
+  comment: may(wordsShape),
 });
 
 const circuit = record<Circuit>({
@@ -82,6 +112,7 @@ const circuit = record<Circuit>({
   name: must(nameShape),
   ratingA: must(number(1, 200)),
   voltsV: orReckon(voltsShape, ({ supplyV }) => supplyV, 'the mains voltage of the kitchen'),
+  comment: may(wordsShape),
 });
 
 function kettlePowerW(typicalKettleW: number, kind: unknown): number {
@@ -103,6 +134,7 @@ const vessel = record<Vessel>({
   circuit: may(idShape),
   burner: may(idShape),
   count: orElse(whole(1, 20), 1, 'one unless more are told'),
+  comment: may(wordsShape),
 });
 
 const countryShape = form(

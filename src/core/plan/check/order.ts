@@ -1,3 +1,4 @@
+import { restDayBroken } from '../days-kept.ts';
 import type { Plan, Step } from '../types.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
@@ -106,6 +107,14 @@ function* times(plan: Plan, byId: ReadonlyMap<string, Step>): Generator<PlanProb
     yield problem('timetable', [], `ends at ${finishS} s, before its bound ${lowerBoundS} s`);
 }
 
+/** I-19 for plans: no work, nor heat that must be turned off, lies in a rest day. */
+function* restDays(plan: Plan): Generator<PlanProblem> {
+  for (const step of plan.steps) {
+    const day = restDayBroken(plan, step);
+    if (day) yield problem('rest-days', [step.id], `${step.id} is planned into ${day.name}`);
+  }
+}
+
 export function* orderProblems(plan: Plan): Generator<PlanProblem> {
   const byId = new Map(plan.steps.map((step) => [step.id, step]));
   yield* ids(plan);
@@ -113,4 +122,5 @@ export function* orderProblems(plan: Plan): Generator<PlanProblem> {
   yield* cycles(plan);
   yield* rests(plan, byId);
   yield* times(plan, byId);
+  yield* restDays(plan);
 }

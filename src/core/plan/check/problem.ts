@@ -11,6 +11,7 @@ export type PlanProblem = {
     | 'timers'
     | 'cold'
     | 'rest'
+    | 'rest-days'
     | 'make-safe'
     | 'resources'
     | 'timetable'

@@ -1,11 +1,22 @@
 import { cautionsFor } from '../cautions/index.ts';
+import type { Site } from '../draft.ts';
 import { aboutStep, siteOf } from '../site.ts';
 import type { Plan } from '../types.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
+/** The site as the plan has it: methods by the plan, the rest by its kitchen. */
+function siteIn(plan: Plan): Site {
+  const site = siteOf(plan.kitchen, plan.learned);
+  const methods = new Map(plan.methods.map((method) => [method.fixture, method]));
+  const choices = [...site.choices].map(
+    ([id, choice]) => [id, { ...choice, method: methods.get(id) ?? choice.method }] as const,
+  );
+  return { ...site, choices: new Map(choices) };
+}
+
 /** Every caution whose trigger holds stands where the trigger says. */
 function* attached(plan: Plan): Generator<PlanProblem> {
-  const site = siteOf(plan.kitchen);
+  const site = siteIn(plan);
   for (const step of plan.steps) {
     const about = aboutStep(site, step);
     const due = {

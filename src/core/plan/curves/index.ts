@@ -15,7 +15,7 @@ export function heatPictures(plan: Plan): readonly HeatPicture[] {
   const holdMin = plan.methods.find(({ method }) => method === 'glow')?.minutes ?? USUAL_HOLD_MIN;
   const atOnce = plan.resources.find(({ id }) => id === 'burners-lit')?.capacity ?? 1;
   return [
-    ...kettlePictures(plan.kitchen),
+    ...kettlePictures(plan.kitchen, plan.learned),
     ...burnerPictures(plan.kitchen, holdMin),
     ...roomPictures(plan.kitchen, atOnce),
   ];

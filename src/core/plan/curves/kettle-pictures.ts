@@ -1,6 +1,14 @@
 import type { Kitchen } from '../../kitchen/index.ts';
 import { boilCurve, hobEfficiency, kettleBody, kettleCoolingCurve } from '../../physics/index.ts';
-import { fillL, pouringKettles, reckonBoil, ROOM_C, type Kettle } from '../reckon/index.ts';
+import {
+  fillL,
+  learnedBoil,
+  pouringKettles,
+  reckonBoil,
+  ROOM_C,
+  type Kettle,
+} from '../reckon/index.ts';
+import type { Learned } from '../types.ts';
 import type { HeatPicture } from './types.ts';
 
 /** The picture goes on until the water has lost this much, K. */
@@ -21,7 +29,12 @@ function coolingOf(kitchen: Kitchen, kettle: Kettle, volumeL: number, end: 'low'
   }).map(({ timeS, tempC }) => ({ timeS, y: tempC }));
 }
 
-function boilPicture(kitchen: Kitchen, kettle: Kettle, volumeL: number): HeatPicture {
+function boilPicture(
+  kitchen: Kitchen,
+  kettle: Kettle,
+  volumeL: number,
+  learned: Learned | undefined,
+): HeatPicture {
   const { vessel, burner } = kettle;
   const body = kettleBody(vessel.body);
   const share = burner && hobEfficiency(burner.type);
@@ -36,11 +49,13 @@ function boilPicture(kitchen: Kitchen, kettle: Kettle, volumeL: number): HeatPic
     lossWK: body.lossWK.typical,
     ...(share && { efficiency: share.typical }),
   }).map(({ timeS, tempC }) => ({ timeS, y: tempC }));
-  const { timeS } = reckonBoil(kitchen, kettle, volumeL);
+  const lesson = learned?.boil?.[vessel.id];
+  const { timeS } = learnedBoil(reckonBoil(kitchen, kettle, volumeL), lesson);
+  const from = `${volumeL.toFixed(1)} L from the tap to a rolling boil.`;
   return {
     id: `boil-${kettle.id}`,
     title: `Boil: ${kettle.name}`,
-    says: `${volumeL.toFixed(1)} L from the tap to a rolling boil.`,
+    says: lesson ? `${from} The line is reckoned; the moments are from your last run.` : from,
     unit: '°C',
     lines: [{ name: 'Water', weight: 'main', points }],
     limits: [{ name: 'Boils here', y: points.at(-1)?.y ?? 100 }],
@@ -71,14 +86,14 @@ function coolPicture(kitchen: Kitchen, kettle: Kettle, volumeL: number): HeatPic
 }
 
 /** Boil and cool-down of each kind of kettle that pours. */
-export function kettlePictures(kitchen: Kitchen): readonly HeatPicture[] {
+export function kettlePictures(kitchen: Kitchen, learned?: Learned): readonly HeatPicture[] {
   const kettles = pouringKettles(kitchen);
   const volumeL = fillL(kettles);
   const kinds = kettles.filter(
     (kettle, i) => kettles.findIndex((one) => one.vessel.id === kettle.vessel.id) === i,
   );
   return kinds.flatMap((kettle) => [
-    boilPicture(kitchen, kettle, volumeL),
+    boilPicture(kitchen, kettle, volumeL, learned),
     coolPicture(kitchen, kettle, volumeL),
   ]);
 }

@@ -1,6 +1,6 @@
 import type { Plan } from '../types.ts';
 import { headerLines, methodLines, questionLines, shoppingLines, totalsLines } from './sections.ts';
-import { timetableLines } from './timetable.ts';
+import { dayLines, timetableLines } from './timetable.ts';
 import { gateLines, workLines } from './work.ts';
 import { CUSTOMS_DIFFER } from './words.ts';
 
@@ -9,8 +9,9 @@ function section(title: string, lines: readonly string[]): readonly string[] {
 }
 
 /**
- * The plan as plain text, for a terminal or for print. Times are counted from
- * the start of the job: "T+1 day 02:10".
+ * The plan as plain text, for a terminal or for print. Times are those of the
+ * wall clock where the plan knows its start and place; else they are counted
+ * from the start of the job: "T+1 day 02:10".
  */
 export function describePlan(plan: Plan): string {
   return [
@@ -22,6 +23,7 @@ export function describePlan(plan: Plan): string {
     ...section('Before you start', plan.notices),
     ...section('To buy and gather', shoppingLines(plan)),
     ...section('Totals', totalsLines(plan)),
+    ...section('Days', dayLines(plan)),
     ...section('Timetable', timetableLines(plan)),
     ...section('Confirmed once, before the work', gateLines(plan)),
     ...section('How it is done', workLines(plan)),

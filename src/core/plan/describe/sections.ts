@@ -1,6 +1,7 @@
+import { customName } from '../../custom/index.ts';
 import type { FixtureMethod, Plan } from '../types.ts';
 import { amountText, lengthText } from './times.ts';
-import { CUSTOM_WORDS, METHOD_WORDS, PURPOSE_WORDS } from './words.ts';
+import { METHOD_WORDS, PURPOSE_WORDS } from './words.ts';
 
 export function nameOf(plan: Plan, fixture: string): string {
   return plan.kitchen.fixtures.find(({ id }) => id === fixture)?.name ?? fixture;
@@ -12,7 +13,7 @@ export function headerLines(plan: Plan): readonly string[] {
   const people = `${household.people} ${household.people === 1 ? 'person' : 'people'}`;
   return [
     `Plan for ${name}`,
-    `${PURPOSE_WORDS[plan.purpose]}, ${CUSTOM_WORDS[plan.custom]} custom, ${people}`,
+    `${PURPOSE_WORDS[plan.purpose]}, custom: ${customName(plan.kitchen.household)}, ${people}`,
     `Water boils at ${plan.boilingC.toFixed(1)} °C here (${altitudeM} m).`,
     `Done after ${lengthText(plan.timetable.finishS)}${
       bound < 60
@@ -37,7 +38,7 @@ function methodDetail(plan: Plan, row: FixtureMethod): readonly string[] {
     ...(row.overriddenBy === undefined
       ? []
       : [`In place of the custom’s row: ${row.overriddenBy}`]),
-    ...open.map(({ ask }) => `To ask: ${ask}`),
+    ...open.map(({ ask, untilThen }) => `To ask: ${ask} Until then: ${untilThen}`),
   ];
 }
 

@@ -1,3 +1,4 @@
+import { clockText, dayText, momentInZone } from '../days-words.ts';
 import type { Plan, Step } from '../types.ts';
 import { dayOf, momentText, spreadText } from './times.ts';
 
@@ -9,9 +10,46 @@ function ordered(plan: Plan): readonly Step[] {
   );
 }
 
+const MS_S = 1000;
+const UTC = 'UTC';
+
+/** When a step starts: on the wall of the kitchen where the plan knows its days, else counted from the start. */
+function momentOf({ days, kitchen }: Plan, atS: number): string {
+  return days
+    ? clockText(days.startWallMs + atS * MS_S, kitchen.place?.zone ?? UTC)
+    : momentText(atS);
+}
+
+/** The heading of a step's day. */
+function headingOf({ days, kitchen }: Plan, atS: number): string {
+  return days
+    ? dayText(days.startWallMs + atS * MS_S, kitchen.place?.zone ?? UTC)
+    : `Day ${dayOf(atS)}`;
+}
+
+/** The rest days ahead until a while after the work, and the deadline. */
+export function dayLines(plan: Plan): readonly string[] {
+  const { days, kitchen, timetable } = plan;
+  if (!days) return [];
+  const zone = kitchen.place?.zone ?? UTC;
+  const text = (atWallMs: number): string => momentInZone(atWallMs, zone);
+  const endMs = days.startWallMs + timetable.finishS * MS_S;
+  const near = days.restDays.filter(
+    ({ fromWallMs }, at) => fromWallMs <= endMs || days.restDays[at - 1] === undefined,
+  );
+  return [
+    `Begins ${text(days.startWallMs)}, done ${text(endMs)} (${zone})`,
+    ...near.map(
+      ({ name, fromWallMs, toWallMs }) =>
+        `${name}: ${text(fromWallMs)} to ${text(toWallMs)}; nothing is planned in it`,
+    ),
+    ...(days.deadline ? [`${days.deadline.name}: ${text(days.deadline.atWallMs)}`] : []),
+  ];
+}
+
 function stepLine(plan: Plan, step: Step): string {
   const startS = plan.timetable.startS[step.id];
-  const when = startS === undefined ? 'not timed' : momentText(startS);
+  const when = startS === undefined ? 'not timed' : momentOf(plan, startS);
   const self = step.startsBy === 'chain' ? ', starts by itself' : '';
   return `  ${when}  ${step.title}  [${spreadText(step.durationS)}${self}]`;
 }
@@ -19,10 +57,10 @@ function stepLine(plan: Plan, step: Step): string {
 /** What is done and when, day by day. */
 export function timetableLines(plan: Plan): readonly string[] {
   const lines: string[] = [];
-  let day = 0;
+  let day = '';
   for (const step of ordered(plan)) {
-    const on = dayOf(plan.timetable.startS[step.id] ?? 0);
-    if (on !== day) lines.push(`Day ${on}`);
+    const on = headingOf(plan, plan.timetable.startS[step.id] ?? 0);
+    if (on !== day) lines.push(on);
     day = on;
     lines.push(stepLine(plan, step));
   }

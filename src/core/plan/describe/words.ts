@@ -1,4 +1,4 @@
-import type { CustomId, MethodId, Purpose } from '../../kitchen/index.ts';
+import type { MethodId, Purpose } from '../../kitchen/index.ts';
 import type { Phase } from '../types.ts';
 
 export const METHOD_WORDS: Readonly<Record<MethodId, string>> = {
@@ -23,11 +23,6 @@ export const PHASE_WORDS: Readonly<Record<Phase, string>> = {
   cool: 'cool',
   cover: 'cover',
   mark: 'mark',
-};
-
-export const CUSTOM_WORDS: Readonly<Record<CustomId, string>> = {
-  sephardic: 'Sephardic',
-  ashkenazic: 'Ashkenazic',
 };
 
 export const PURPOSE_WORDS: Readonly<Record<Purpose, string>> = {

@@ -1,5 +1,7 @@
 import { boilId, pourId } from '../steps/pour.ts';
+import type { Closed } from '../timetable.ts';
 import type { Plan, Step } from '../types.ts';
+import { retimed } from './retime.ts';
 import { laneContents, sinkContents, type Content } from './contents.ts';
 
 /** Steps that replace others of their id, and new ones, for the run's `amend-plan`. */
@@ -74,13 +76,29 @@ function afterwards(
     .map((step) => ({ ...step, needs: [...step.needs, { step: pourId(fixture, newLast) }] }));
 }
 
+/** The plan with these in place of those of the same id, and the new ones after them. */
+function withSteps(plan: Plan, changed: readonly Step[]): Plan {
+  const byId = new Map(changed.map((step) => [step.id, step]));
+  const known = new Set(plan.steps.map(({ id }) => id));
+  return {
+    ...plan,
+    steps: [
+      ...plan.steps.map((step) => byId.get(step.id) ?? step),
+      ...changed.filter(({ id }) => !known.has(id)),
+    ],
+  };
+}
+
 /**
  * "I ran out here": the water of this kettle gave out before its stretch was
  * done. What is left is shared out anew among the kettles not begun, with as
- * many more as it takes.
+ * many more as it takes, and what has not begun is timed anew around them:
+ * nothing earlier than it was planned, nothing begun moved.
  * @param stepId a pour step of the plan with a picture of lanes or of a sink
  * @param share of its stretch that was poured, 0 to 1 (a sink: not used)
  * @param hasBegun steps that can no longer be changed
+ * @param closed nights and rest days of the plan, s after its start; without them its rest
+ *   days, or the usual nights where it has no days
  * @returns undefined when the step is no such pour
  */
 export function ranOut(
@@ -88,6 +106,7 @@ export function ranOut(
   stepId: string,
   share: number,
   hasBegun: (stepId: string) => boolean,
+  closed?: Closed,
 ): Amendment | undefined {
   const pour = plan.steps.find(({ id }) => id === stepId);
   const fixture = pour?.fixture;
@@ -107,7 +126,7 @@ export function ranOut(
   const boil = byId.get(boilId(fixture, oldLast));
   if (!boil) return undefined;
   const startS: Record<string, number> = {};
-  /** Added kettles follow one another; the run orders by it, the timetable is not solved anew. */
+  /** One after the other; kept only where no better times are found. */
   let nextS = plan.timetable.startS[stepId] ?? 0;
   const steps = contents.flatMap((content, i): Step[] => {
     const kettle = picture.kettle + 1 + i;
@@ -122,9 +141,18 @@ export function ranOut(
     return [newBoil, filledPour(newPour, content)].map((step) => renumbered(step, kettle, newLast));
   });
   const rest = newLast > oldLast ? afterwards(plan, fixture, oldLast, newLast) : [];
+  const changed = [...steps, ...rest].filter(({ id }) => !hasBegun(id));
+  const times = retimed({
+    plan: withSteps(plan, changed),
+    during: pour,
+    oldLast: pourId(fixture, oldLast),
+    newLast: pourId(fixture, newLast),
+    hasBegun,
+    closed,
+  });
   return {
-    steps: [...steps, ...rest].filter(({ id }) => !hasBegun(id)),
-    startS,
+    steps: changed,
+    startS: times ?? startS,
     reason: `Kettle ${picture.kettle} ran out early; what is left is shared out anew.`,
   };
 }

@@ -5,6 +5,8 @@ import { OutOfRangeError, type Band } from '../../quantity/index.ts';
 export type BurnerReckoned = {
   /** From lighting to a glow that is seen: low in twilight, high with the lamp on. */
   readonly glowS: Band;
+  /** No glow after this is a fault, s: by the reckoning alone. */
+  readonly limitS: number;
   readonly glowC: number;
   /** From off until it may be touched, s. */
   readonly coolS: number;
@@ -12,11 +14,22 @@ export type BurnerReckoned = {
   readonly visible: string;
 };
 
+/** No glow after this many times the estimate is a fault: the household's hardware is not as told. */
+const LIMIT_FACTOR = 3;
+/** Shortest limit, s: a ribbon glows within seconds, and nobody looks that fast. */
+const LEAST_LIMIT_S = 120;
+
 function reckoned(type: string, ratedW: number | undefined): BurnerReckoned {
   const of = { burner: type, ...(ratedW !== undefined && { ratedW }) };
   const { timeS, steadyC } = glowTime(of);
   const cool = coolToTouch(of);
-  return { glowS: timeS, glowC: steadyC, coolS: cool.timeS, visible: burnerRow(type).visible };
+  return {
+    glowS: timeS,
+    limitS: Math.max(LEAST_LIMIT_S, LIMIT_FACTOR * timeS.typical),
+    glowC: steadyC,
+    coolS: cool.timeS,
+    visible: burnerRow(type).visible,
+  };
 }
 
 /**

@@ -1,4 +1,5 @@
 export { reckonBurner, type BurnerReckoned } from './burners.ts';
+export { learnedBoil, learnedBurner, learnedOven, learnedPour, usableLearned } from './learned.ts';
 export { OVEN_DUTY_SHARE, reckonHighHeat, reckonSelfClean, type OvenReckoned } from './ovens.ts';
 export {
   deckM2,

@@ -13,6 +13,8 @@ export type Kettle = {
   readonly burner?: Burner;
   /** Not in the kitchen file: to be bought. */
   readonly toBuy: boolean;
+  /** It was purged by an earlier run and is not in doubt. */
+  readonly purged?: boolean;
 };
 
 export type BoilReckoned = {

@@ -88,15 +88,39 @@ export function steamStep(site: Site, fixture: Fixture): Draft {
   );
 }
 
+const POURED = {
+  detail: [
+    'Straight from the kettle that boiled, at a rolling boil.',
+    'Every spot reached by the stream itself, a kettle at a time.',
+  ],
+  say: 'Every spot was poured',
+  reviewAsk: 'Was every spot reached by boiling water?',
+} as const;
+
+const IMMERSED = {
+  detail: ['The water boils before and while each part is in it.', 'Every part wholly under.'],
+  say: 'All parts were in',
+  reviewAsk: 'Were all parts in the boiling water?',
+} as const;
+
+function titleOf({ name }: Fixture, poured: boolean, wet: boolean, minutes: number): string {
+  if (poured) return `Pour boiling water over every spot, by hand: ${name}.`;
+  return wet
+    ? `Immerse in boiling water, part by part: ${name}.`
+    : `Heat as your answer says, ${minutes} min: ${name}.`;
+}
+
+/** Look at what is heated at least this often, s: common practice, no published source. */
+const LOOK_S = 10 * S_MIN;
+
 /** What a household's answer asks for that no other builder knows: heat or immersion by hand. */
 export function byHandStep(site: Site, fixture: Fixture): Draft {
   const choice = site.choices.get(fixture.id);
   const method = choice?.method.method;
-  const wet = method === 'immerse' || method === 'boil-over';
+  const poured = method === 'pour';
+  const wet = poured || method === 'immerse' || method === 'boil-over';
   const minutes = choice?.method.minutes ?? LONGEST_HEAT_MIN;
-  const title = wet
-    ? `Immerse in boiling water, part by part: ${fixture.name}.`
-    : `Heat as your answer says, ${minutes} min: ${fixture.name}.`;
+  const title = titleOf(fixture, poured, wet, minutes);
   return draft(
     {
       id: byHandId(fixture.id),
@@ -107,14 +131,9 @@ export function byHandStep(site: Site, fixture: Fixture): Draft {
       stages: wet
         ? [
             stage('immerse', title, {
-              detail: [
-                'The water boils before and while each part is in it.',
-                'Every part wholly under.',
-              ],
-              say: 'All parts were in',
+              ...(poured ? POURED : IMMERSED),
               hazards: ['boiling-water'],
               resumption: 'ask',
-              reviewAsk: 'Were all parts in the boiling water?',
             }),
             stage('cold', 'Rinse every part with cold water at once.', { say: 'Rinsed cold' }),
           ]
@@ -131,6 +150,14 @@ export function byHandStep(site: Site, fixture: Fixture): Draft {
                   purpose: 'unbroken',
                   lengthS: minutes * S_MIN,
                   label: 'Heat',
+                },
+                {
+                  id: 'look',
+                  role: 'reminder',
+                  purpose: 'at-most',
+                  lengthS: LOOK_S,
+                  label: 'Look at what is heated',
+                  repeats: true,
                 },
               ],
             }),

@@ -5,6 +5,9 @@ import type { Step } from '../types.ts';
 import { handworkS, surfaceM2 } from '../work-times.ts';
 import { cleanId } from './clean.ts';
 
+/** What is laid on flat and taped; an insert, a basin or a rack is only put in. */
+const SHEETS = /sheet|paper|liner|lining|film|plastic|cloth|foil/i;
+
 export function coverId(fixture: string): string {
   return `cover-${fixture}`;
 }
@@ -42,7 +45,9 @@ export function coverSteps(
           stage('cover', title, {
             detail: [
               `With ${choice.coverWith}.${size}`,
-              'Clean, dry and cold first; tape the edges so that nothing slips under.',
+              SHEETS.test(choice.coverWith)
+                ? 'Clean, dry and cold first; tape the edges so that nothing slips under.'
+                : 'Clean, dry and cold first.',
             ],
             say: 'It is covered',
           }),

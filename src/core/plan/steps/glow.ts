@@ -3,18 +3,14 @@ import type { Burner, Cooktop } from '../../kitchen/index.ts';
 import { addBands, exactly } from '../../quantity/index.ts';
 import { burnerDemand } from '../demands.ts';
 import { draft, offReminder, stage, type Draft, type Site } from '../draft.ts';
-import { isGas } from '../reckon/index.ts';
+import { isGas, type BurnerReckoned } from '../reckon/index.ts';
 import type { Hazard, Stage, TimerSpec } from '../types.ts';
 import { handworkS } from '../work-times.ts';
 import { restId } from './clean.ts';
 
 const S_MIN = 60;
-/** No glow after this many times the estimate is a fault: the household's hardware is not as told. */
-const LIMIT_FACTOR = 3;
 /** Look at a lit burner at least this often, s: common practice, no published source. */
 const LOOK_S = 10 * S_MIN;
-/** Shortest limit, s: a ribbon glows within seconds, and nobody looks that fast. */
-const LEAST_LIMIT_S = 2 * S_MIN;
 
 export function glowId(burner: string): string {
   return `glow-${burner}`;
@@ -40,20 +36,20 @@ type GlowSite = {
   readonly notes: readonly string[];
 };
 
-function warmUpTimers(estimateS: number): readonly TimerSpec[] {
+function warmUpTimers({ glowS, limitS }: BurnerReckoned): readonly TimerSpec[] {
   return [
     {
       id: 'expect',
       role: 'estimate',
       purpose: 'at-least',
-      lengthS: estimateS,
+      lengthS: glowS.typical,
       label: 'Glows about now',
     },
     {
       id: 'limit',
       role: 'limit',
       purpose: 'at-most',
-      lengthS: Math.max(LEAST_LIMIT_S, LIMIT_FACTOR * estimateS),
+      lengthS: limitS,
       label: 'It should have glowed by now',
       fault: 'no-glow',
     },
@@ -100,7 +96,7 @@ function stagesOf(site: Site, of: GlowSite): readonly Stage[] {
             hazards,
             resumption: 'restart' as const,
             reviewAsk: 'Did the burner stay on?',
-            timers: reckoned ? warmUpTimers(reckoned.glowS.typical) : [],
+            timers: reckoned ? warmUpTimers(reckoned) : [],
           }),
         ]
       : []),

@@ -39,6 +39,17 @@ export function fillTitle(site: Site, { name, burner }: Kettle): string {
   return `Fill the ${lower(name)} to ${litres(site.filledL)} and ${heat}.`;
 }
 
+/** Which socket an electric kettle goes into; none for one on the stove. */
+export function plugLines(site: Site, { vessel, burner }: Kettle): readonly string[] {
+  if (burner) return [];
+  const circuit = site.kitchen.circuits.find(({ id }) => id === vessel.circuit);
+  return [
+    circuit
+      ? `Plug it straight into ${circuit.name}; nothing runs there but what the plan runs.`
+      : 'Plug it straight into a wall socket that nothing else uses.',
+  ];
+}
+
 /** What makes it safe at any moment. */
 export function kettleSafe({ name, burner }: Kettle): string {
   return burner
@@ -81,10 +92,10 @@ function overStage(kettle: Kettle): Stage {
   });
 }
 
-/** Clean, rest and boil-over of one kettle; none for a new one. */
+/** Clean, rest and boil-over of one kettle; none for a new one, or one that was purged. */
 export function kettleSteps(site: Site, kettle: Kettle): readonly Draft[] {
   const boil = site.boils.get(kettle.id);
-  if (kettle.toBuy || !boil) return [];
+  if (kettle.toBuy || kettle.purged || !boil) return [];
   const cleaning = `Clean and descale: ${kettle.name}.`;
   const title = `Purge the ${lower(kettle.name)} itself.`;
   const handling = addBands(handworkS('carry'), handworkS('cold'));
@@ -105,6 +116,7 @@ export function kettleSteps(site: Site, kettle: Kettle): readonly Draft[] {
         durationS: handworkS('kettle-clean'),
       },
       { sources: [citation('trade-practice')], needs: [{ step: lastPreparation(site) }] },
+      { vessel: kettle.vessel.kind, rests: true },
     ),
     restStep(site, kettle.id, kettle.name),
     draft(
@@ -116,7 +128,10 @@ export function kettleSteps(site: Site, kettle: Kettle): readonly Draft[] {
         reason:
           'What purges must itself be kosher: boiling water in it and over its rim purges it (hagalah).',
         stages: [
-          stage('fill', fillTitle(site, kettle), { say: 'It is on' }),
+          stage('fill', fillTitle(site, kettle), {
+            detail: plugLines(site, kettle),
+            say: 'It is on',
+          }),
           boilStage(site, kettle, 'Wait for a rolling boil.'),
           overStage(kettle),
           stage('cold', 'Empty it and rinse it with cold water.', { say: 'Rinsed cold' }),

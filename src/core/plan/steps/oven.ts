@@ -3,7 +3,12 @@ import type { Oven } from '../../kitchen/index.ts';
 import { addBands, exactly } from '../../quantity/index.ts';
 import { BURNERS_LIT, circuitDemand, rangeResource } from '../demands.ts';
 import { draft, offReminder, stage, type Draft, type Site } from '../draft.ts';
-import { reckonHighHeat, reckonSelfClean, type OvenReckoned } from '../reckon/index.ts';
+import {
+  learnedOven,
+  reckonHighHeat,
+  reckonSelfClean,
+  type OvenReckoned,
+} from '../reckon/index.ts';
 import type { Picture, Stage } from '../types.ts';
 import { handworkS } from '../work-times.ts';
 import { restId } from './clean.ts';
@@ -189,7 +194,8 @@ function heatStages(oven: Oven, reckoned: OvenReckoned): readonly Stage[] {
 function highHeatSteps(site: Site, oven: Oven): readonly Draft[] {
   const choice = site.choices.get(oven.id);
   const minutes = choice?.method.minutes ?? LONGEST_HEAT_MIN;
-  const reckoned = reckonHighHeat(minutes);
+  const { heatUp, cool } = site.learned ?? {};
+  const reckoned = learnedOven(reckonHighHeat(minutes), heatUp?.[oven.id], cool?.[oven.id]);
   const hand = addBands(handworkS('light'), handworkS('off'));
   const cooling = `Let it cool untouched: ${oven.name}.`;
   return [
@@ -261,7 +267,7 @@ function ovenCool(oven: Oven, title: string, lengthS: number): Draft {
 export function ovenSteps(site: Site, oven: Oven): readonly Draft[] {
   const method = site.choices.get(oven.id)?.method.method;
   if (method !== 'self-clean') return highHeatSteps(site, oven);
-  const { touchS } = reckonSelfClean(oven);
+  const touchS = reckonSelfClean(oven).touchS * (site.learned?.cool?.[oven.id]?.mean ?? 1);
   return [
     selfCleanStep(site, oven),
     ovenCool(oven, `Let it cool untouched: ${oven.name}.`, touchS),

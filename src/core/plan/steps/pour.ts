@@ -18,6 +18,7 @@ import {
   kettleSafe,
   lower,
   pictureOf,
+  plugLines,
 } from './kettles.ts';
 
 /** Cold water is asked for again after this, s: custom says at once. */
@@ -66,7 +67,7 @@ function boilDraft(turn: Turn): Draft {
   const boil = site.boils.get(kettle.id);
   const needs: Need[] = [
     { step: restId(fixture.id) },
-    ...(kettle.toBuy ? [] : [{ step: boilOverId(kettle) }]),
+    ...(kettle.toBuy || kettle.purged ? [] : [{ step: boilOverId(kettle) }]),
     ...burnerNeed(site, kettle),
     ...(turn.lastWithKettle === undefined ? [] : [{ step: turn.lastWithKettle }]),
   ];
@@ -79,7 +80,7 @@ function boilDraft(turn: Turn): Draft {
       reason: 'It is poured from the vessel that was on the fire (kli rishon), at a rolling boil.',
       stages: [
         stage('fill', fillTitle(site, kettle), {
-          detail: ['Never past the mark.'],
+          detail: ['Never past the mark.', ...plugLines(site, kettle)],
           say: 'It is on',
         }),
         {

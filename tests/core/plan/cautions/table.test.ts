@@ -1,46 +1,54 @@
 import { describe, expect, it } from 'vitest';
-import { SOURCE_KEYS } from '../../../src/core/custom/index.ts';
-import { buildPlan, type Plan } from '../../../src/core/plan/index.ts';
-import { CAUTIONS, FAULTS } from '../../../src/core/plan/cautions/index.ts';
-import { DEMOS, kitchenOf, planOfDemo, step, stepsOf } from './plans.ts';
+import { SOURCE_KEYS } from '../../../../src/core/custom/index.ts';
+import { buildPlan, type Plan } from '../../../../src/core/plan/index.ts';
+import { CAUTIONS, FAULTS, type CautionKind } from '../../../../src/core/plan/cautions/index.ts';
+import { DEMOS, kitchenOf, planOfDemo, step, stepsOf } from '../plans.ts';
 
-/** What the work needs, each at its place. */
-const NEEDED = [
-  'scald-dress',
-  'scald-carry',
-  'pour-stance',
-  'pour-power',
-  'pour-material',
-  'pour-drain',
-  'cold-where',
-  'wet-floor',
-  'burner-clear',
-  'burner-air',
-  'burner-attend',
-  'burner-sheet',
-  'glass-top',
-  'hot-after',
-  'oven-pre',
-  'oven-birds',
-  'oven-attend',
-  'oven-late',
-  'chem-mix',
-  'range-move',
-  'electric-load',
-  'climb',
-  'heat-stress',
-  'child-pet',
-  'alone',
-  'labels',
-];
+/** What the work needs, and how each must meet the person: asked first, kept on the screen, or said after. */
+const NEEDED: Readonly<Record<string, readonly CautionKind[]>> = {
+  'scald-dress': ['gate'],
+  'scald-carry': ['standing'],
+  'pour-stance': ['standing'],
+  'pour-power': ['gate'],
+  'pour-material': ['gate'],
+  'pour-drain': ['standing'],
+  'cold-where': ['gate'],
+  'wet-floor': ['after'],
+  'burner-clear': ['gate'],
+  'burner-air': ['gate'],
+  'burner-attend': ['standing'],
+  'burner-sheet': ['gate'],
+  'glass-top': ['standing'],
+  'hot-after': ['clock'],
+  'oven-pre': ['gate'],
+  'oven-birds': ['gate'],
+  'oven-attend': ['standing'],
+  'oven-late': ['plan'],
+  'chem-mix': ['gate'],
+  'range-move': ['gate'],
+  'electric-load': ['gate', 'plan'],
+  climb: ['standing'],
+  'heat-stress': ['standing'],
+  'child-pet': ['gate'],
+  alone: ['standing'],
+  labels: ['after'],
+};
 
 const coils = planOfDemo('flat-coils');
 const gas = planOfDemo('mountain-gas');
 const glass = planOfDemo('flat-glass-230');
 
 describe('the table of cautions', () => {
-  it('has all that the work needs', () => {
-    expect(CAUTIONS.map(({ id }) => id)).toEqual(expect.arrayContaining(NEEDED));
+  it.each(Object.entries(NEEDED))('has %s, of at least the kinds %j', (id, kinds) => {
+    const row = CAUTIONS.find((one) => one.id === id);
+    expect(row?.kinds).toEqual(expect.arrayContaining([...kinds]));
+  });
+
+  it('guards against death where gas, air or poison is at stake, and there only', () => {
+    const danger = CAUTIONS.filter(({ signal }) => signal === 'DANGER');
+    expect(danger.map(({ id }) => id).toSorted()).toEqual(['burner-air', 'chem-mix', 'range-move']);
+    // A DANGER that is not asked would not hold anything back.
+    for (const { kinds } of danger) expect(kinds).toContain('gate');
   });
 
   it.each(CAUTIONS)('$id says what to do and why, in one sentence with a source', (row) => {
@@ -123,7 +131,7 @@ describe('a caution stands at its step', () => {
 
   it('at the cleaning', () => {
     expect(at(gas, 'clean-oven').gates).toEqual(['chem-mix', 'range-move']);
-    expect(at(coils, 'clean-oven').gates).toEqual(['chem-mix']);
+    expect(at(coils, 'clean-oven').gates).toEqual(['chem-mix', 'range-tip']);
     expect(at(coils, 'clean-wall-cupboard').standing).toContain('climb');
     expect(at(coils, 'clean-sink').after).toContain('labels');
     expect(at(coils, 'clean-fridge').after).toEqual([]);

@@ -1,0 +1,50 @@
+import type { Kitchen } from '../kitchen/index.ts';
+import { chooseByCustom, chooseMethod } from './choose-method.ts';
+import { customTable, ownCustomOf } from './tables.ts';
+import type { AnsweredQuestion, ChosenQuestion } from './types.ts';
+
+/** The kitchen as the built-in custom sees it. */
+function withoutOwn(kitchen: Kitchen): Kitchen {
+  const { ownCustom: _own, ...household } = kitchen.household;
+  return { ...kitchen, household };
+}
+
+/** Id of the row a question came from. */
+function rowIdOf({ id, fixture }: ChosenQuestion): string {
+  return id.slice(`ask-${fixture}-`.length);
+}
+
+/**
+ * The questions of a kitchen that have their answer, with who gave it and
+ * when: by an answer about the fixture, or by a row of the household's own
+ * custom.
+ */
+export function answeredQuestions(kitchen: Kitchen): readonly AnsweredQuestion[] {
+  const { household, fixtures } = kitchen;
+  const own = ownCustomOf(household);
+  const plain = withoutOwn(kitchen);
+  return fixtures.flatMap((fixture) => {
+    const open = new Set(chooseMethod(fixture, kitchen).questions.map(({ id }) => id));
+    const said = household.overrides.findLast((one) => one.fixture === fixture.id);
+    return chooseByCustom(fixture, plain).questions.flatMap((question): AnsweredQuestion[] => {
+      if (open.has(question.id)) return [];
+      const row = own?.changedRows.find((one) => one.row === rowIdOf(question));
+      if (row) {
+        const { saidBy, saidOn, why } = row;
+        return [{ ...question, answer: why, saidBy, saidOn, by: 'own-row' }];
+      }
+      if (!said) return [];
+      const { saidBy, saidOn, text } = said;
+      return [{ ...question, answer: text ?? '', saidBy, saidOn, by: 'override' }];
+    });
+  });
+}
+
+/** Rows of the built-in custom, in its order, with what the household made of them. */
+export function rowsToChange(kitchen: Kitchen) {
+  const own = ownCustomOf(kitchen.household);
+  return customTable(kitchen.household.custom).rows.map((row) => ({
+    row,
+    changed: own?.changedRows.find((one) => one.row === row.id),
+  }));
+}

@@ -1,0 +1,204 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { momentOf } from '../../../src/core/calendar/index.ts';
+import type { Kitchen, Override, Place } from '../../../src/core/kitchen/index.ts';
+import { buildPlan, checkPlan, describePlan, type Plan } from '../../../src/core/plan/index.ts';
+import { kitchens } from '../kitchen/kitchen-arbitrary.ts';
+import { endS, kitchenOf, startS } from './plans.ts';
+
+const H_MS = 3_600_000;
+const NEW_YORK: Place = {
+  latDeg: 40.7,
+  lonDeg: -74,
+  zone: 'America/New_York',
+  land: 'diaspora',
+};
+
+function at(text: string, zone: string): number {
+  const [year = 0, month = 0, day = 0, hour = 0, minute = 0] = text.split(/[-T:]/).map(Number);
+  return momentOf({ year, month, day, hour, minute }, zone);
+}
+
+function passover(kitchen: Kitchen): Kitchen {
+  return { ...kitchen, household: { ...kitchen.household, purpose: 'passover' } };
+}
+
+function wall(plan: Plan, id: string): { readonly fromMs: number; readonly toMs: number } {
+  const from = plan.days?.startWallMs ?? Number.NaN;
+  return { fromMs: from + startS(plan, id) * 1000, toMs: from + endS(plan, id) * 1000 };
+}
+
+describe('a plan with a start and a place', () => {
+  const flat = { ...kitchenOf('flat-coils'), place: NEW_YORK };
+  const friday = at('2026-03-27T09:00', NEW_YORK.zone);
+
+  it('leaves out the Sabbath and lets rests run through it. Verifies: I-19', () => {
+    const plan = buildPlan(flat, { startWallMs: friday });
+    expect(checkPlan(plan)).toEqual([]);
+    const [sabbath] = plan.days?.restDays ?? [];
+    expect(sabbath?.name).toBe('Sabbath');
+    const { fromWallMs = 0, toWallMs = 0 } = sabbath ?? {};
+    const into = plan.steps.filter(({ id }) => {
+      const { fromMs, toMs } = wall(plan, id);
+      return fromMs < toWallMs && toMs > fromWallMs;
+    });
+    expect(into.some(({ kind }) => kind === 'rest')).toBe(true);
+    expect(into.filter(({ kind }) => kind !== 'rest' && kind !== 'cool')).toEqual([]);
+  });
+
+  it('works from eight to half past ten on the wall, also over a change of the clock', () => {
+    // Clocks went on in New York on 8 March 2026.
+    const plan = buildPlan(flat, { startWallMs: at('2026-03-07T20:00', NEW_YORK.zone) });
+    const mondays = at('2026-03-09T08:00', NEW_YORK.zone);
+    const nightFrom = at('2026-03-08T22:30', NEW_YORK.zone);
+    for (const { id, attention } of plan.steps) {
+      if (attention === 'none') continue;
+      const { fromMs, toMs } = wall(plan, id);
+      expect(toMs <= nightFrom + 10 || fromMs >= mondays - 10, id).toBe(true);
+    }
+  });
+
+  it('never runs what no day is long enough for into a rest day', () => {
+    const held: Override = {
+      fixture: 'range-top',
+      method: 'glow',
+      minutes: 1000,
+      saidBy: 'our rabbi',
+      saidOn: '2026-03-01',
+    };
+    const kitchen = { ...flat, household: { ...flat.household, overrides: [held] } };
+    const plan = buildPlan(kitchen, { startWallMs: friday });
+    expect(checkPlan(plan)).toEqual([]);
+    expect(plan.notices.join(' ')).toContain('runs into the night');
+  });
+
+  it('keeps no rest days for a household that keeps none, but nights', () => {
+    const kitchen = { ...flat, household: { ...flat.household, keepsRestDays: false } };
+    const plan = buildPlan(kitchen, { startWallMs: friday });
+    expect(plan.days?.restDays).toEqual([]);
+    expect(plan.timetable.finishS).toBeLessThan(
+      buildPlan(flat, { startWallMs: friday }).timetable.finishS,
+    );
+  });
+
+  it('is found wanting when a step is moved into the Sabbath', () => {
+    const plan = buildPlan(flat, { startWallMs: friday });
+    const inside = ((plan.days?.restDays[0]?.fromWallMs ?? 0) - friday) / 1000 + 3600;
+    const mark = plan.steps.find(({ kind }) => kind === 'mark')?.id ?? '';
+    const broken = {
+      ...plan,
+      timetable: { ...plan.timetable, startS: { ...plan.timetable.startS, [mark]: inside } },
+    };
+    expect(checkPlan(broken).map(({ rule }) => rule)).toContain('rest-days');
+  });
+
+  it('tells days and hours on the wall when it is printed', () => {
+    const text = describePlan(buildPlan(flat, { startWallMs: friday }));
+    expect(text).toContain('Friday 27 March\n  09:00  ');
+    expect(text).toMatch(/Sabbath: Friday 27 March 18:5\d to Saturday 28 March 19:5\d/);
+    expect(text).not.toContain('T+');
+  });
+});
+
+describe('the deadline of a kitchen for Passover', () => {
+  const kitchen = passover({ ...kitchenOf('flat-coils'), place: NEW_YORK });
+
+  it('is an hour before the end of the fifth hour of the eve', () => {
+    const plan = buildPlan(kitchen, { startWallMs: at('2026-03-25T09:00', NEW_YORK.zone) });
+    const { atWallMs = 0 } = plan.days?.deadline ?? {};
+    // Sunrise 6:39, sunset 19:21 that day: five of its hours end near 11:56.
+    expect(Math.abs(atWallMs - at('2026-04-01T10:56', NEW_YORK.zone))).toBeLessThan(3 * 60_000);
+    for (const { id, phase } of plan.steps)
+      if (phase === 'purge') expect(wall(plan, id).toMs, id).toBeLessThanOrEqual(atWallMs);
+    expect(plan.notices.join(' ')).not.toContain('after the deadline');
+  });
+
+  it('says by how much it is missed, and that no order of work would keep it', () => {
+    const plan = buildPlan(kitchen, { startWallMs: at('2026-03-31T18:00', NEW_YORK.zone) });
+    expect(plan.notices[0]).toMatch(
+      /purging ends \d+\.\d h after the deadline, and no other order of work would keep it: begin earlier/,
+    );
+  });
+
+  it('is on the Friday when the eve is a Sabbath, and says so', () => {
+    const plan = buildPlan(kitchen, { startWallMs: at('2025-04-07T09:00', NEW_YORK.zone) });
+    const { atWallMs = 0 } = plan.days?.deadline ?? {};
+    expect(atWallMs).toBeLessThan(at('2025-04-11T12:00', NEW_YORK.zone));
+    expect(atWallMs).toBeGreaterThan(at('2025-04-11T09:00', NEW_YORK.zone));
+    expect(plan.notices.join(' ')).toContain('eve of Passover is a Sabbath');
+  });
+
+  it('has passed on the eve in the afternoon and in the festival', () => {
+    for (const text of ['2026-04-01T15:00', '2026-04-05T09:00']) {
+      const plan = buildPlan(kitchen, { startWallMs: at(text, NEW_YORK.zone) });
+      expect(plan.notices.join(' '), text).toContain('has passed');
+    }
+  });
+
+  it('warns of a self-clean on the last day', () => {
+    const plan = buildPlan(kitchen, { startWallMs: at('2026-03-30T12:00', NEW_YORK.zone) });
+    expect(plan.notices.join(' ')).toContain('On the last day before the deadline');
+  });
+
+  it('is not there in autumn, nor for another purpose', () => {
+    const autumn = at('2026-11-01T09:00', NEW_YORK.zone);
+    expect(buildPlan(kitchen, { startWallMs: autumn }).days).not.toHaveProperty('deadline');
+    const other = { ...kitchen, household: { ...kitchen.household, purpose: 'mix-up' as const } };
+    const plan = buildPlan(other, { startWallMs: at('2026-03-25T09:00', NEW_YORK.zone) });
+    expect(plan.days).not.toHaveProperty('deadline');
+  });
+});
+
+describe('what a plan says it does not know', () => {
+  const flat = kitchenOf('flat-coils');
+  const { place: _, ...nowhere } = flat;
+
+  it('names the start, or the place, that is missing', () => {
+    expect(buildPlan(flat).notices[0]).toMatch(
+      /^Sabbaths and festivals are not.* tell when you begin,/,
+    );
+    const told = buildPlan(nowhere, { startWallMs: at('2026-03-25T09:00', 'UTC') });
+    expect(told.notices[0]).toContain('tell where the kitchen is');
+    expect(told.notices[0]).not.toContain('when you begin');
+    expect(told).not.toHaveProperty('days');
+  });
+
+  it('says so where the sun does not set, and plans on the careful side', () => {
+    const north: Place = { latDeg: 78, lonDeg: 16, zone: 'Arctic/Longyearbyen', land: 'diaspora' };
+    const plan = buildPlan(
+      { ...flat, place: north },
+      { startWallMs: at('2026-06-18T09:00', north.zone) },
+    );
+    expect(checkPlan(plan)).toEqual([]);
+    expect(plan.notices.join(' ')).toContain('the sun does not tell when Sabbath begins or ends');
+    const [sabbath] = plan.days?.restDays ?? [];
+    expect(sabbath?.fromWallMs).toBe(at('2026-06-19T12:00', north.zone));
+    expect(sabbath?.toWallMs).toBe(at('2026-06-21T08:00', north.zone));
+  });
+});
+
+describe('any kitchen, any day, many places', () => {
+  const places = fc.record({
+    latDeg: fc.double({ min: -66, max: 66, noNaN: true }),
+    lonDeg: fc.double({ min: -180, max: 180, noNaN: true }),
+    zone: fc.constantFrom('UTC', 'Asia/Jerusalem', 'America/New_York', 'Pacific/Auckland'),
+    land: fc.constantFrom('israel' as const, 'diaspora' as const),
+  });
+  const starts = fc.integer({
+    min: at('2024-01-01T00:00', 'UTC') / H_MS,
+    max: at('2034-12-31T00:00', 'UTC') / H_MS,
+  });
+
+  it('has no work in a rest day. Verifies: I-19', () => {
+    fc.assert(
+      fc.property(kitchens(), places, starts, (kitchen, place, hour) => {
+        const household = { ...kitchen.household, keepsRestDays: true };
+        const plan = buildPlan({ ...kitchen, household, place }, { startWallMs: hour * H_MS });
+        expect(checkPlan(plan)).toEqual([]);
+        expect(plan.days?.restDays.length).toBeGreaterThan(6);
+        expect(describePlan(plan)).not.toMatch(/undefined|NaN|Infinity|\[object/);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
