@@ -127,6 +127,15 @@ function isWhole(value: Record<string, unknown>): boolean {
   );
 }
 
+/** A number damaged into one beyond all bounds (1e999) has no sum at all: it was not written so. */
+function sumMatches(record: JournalRecord): boolean {
+  try {
+    return sumOf(record) === record.sum;
+  } catch {
+    return false;
+  }
+}
+
 function check(raw: unknown, seq: number, lastSum: string | undefined): Checked {
   const value = parsed(raw);
   if (!isObject(value)) return 'torn';
@@ -139,7 +148,7 @@ function check(raw: unknown, seq: number, lastSum: string | undefined): Checked 
   }
   if (value['v'] !== RECORD_VERSION || !isWhole(value)) return 'torn';
   const record = value as unknown as JournalRecord;
-  if (sumOf(record) !== record.sum) {
+  if (!sumMatches(record)) {
     return {
       name: 'altered',
       seq,

@@ -18,10 +18,21 @@ export type Alert = {
   readonly inS: number;
   /** It is sounding now and nobody has answered. */
   readonly sounding: boolean;
+  /** Seconds from now when it must fall silent because a rest day begins; absent: no rest day is known. */
+  readonly silentInS?: number;
 };
 
 /** Seconds from now during which nothing sounds (a rest day); reported afterwards. */
 export type QuietSpan = { readonly fromS: number; readonly toS: number };
+
+/** The rest day that is now and the next one, as spans of silence (I-19). */
+function restDaysOf(view: RunView): readonly QuietSpan[] {
+  const { restDay, nextRestDay } = view;
+  return [
+    ...(restDay ? [{ fromS: 0, toS: restDay.leftS }] : []),
+    ...(nextRestDay ? [{ fromS: nextRestDay.inS, toS: nextRestDay.overInS }] : []),
+  ];
+}
 
 /** A wait that a person is to end must be answered; one that ends by itself only tells. */
 function familyOf(view: RunView, clock: ClockView): AlertFamily {
@@ -50,9 +61,14 @@ function comes(view: RunView, clock: ClockView): boolean {
 /**
  * What sounds now and what will within the next 90 s, for a scheduler that
  * works ahead; soonest first. Sounds inside a quiet span are left out: the
- * clock stays due, so it sounds at the first call after the span.
+ * clock stays due, so it sounds at the first call after the span; one that
+ * begins before a span says when it must fall silent.
+ * @param quiet default: the rest days of the view
  */
-export function alertsDue(view: RunView, quiet: readonly QuietSpan[] = []): readonly Alert[] {
+export function alertsDue(
+  view: RunView,
+  quiet: readonly QuietSpan[] = restDaysOf(view),
+): readonly Alert[] {
   if (view.status === 'closed' || view.status === 'drafting') return [];
   const alerts: Alert[] = [];
   for (const clock of view.clocks) {
@@ -61,12 +77,14 @@ export function alertsDue(view: RunView, quiet: readonly QuietSpan[] = []): read
     const inS = sounding ? 0 : clock.leftS;
     if (quiet.some((span) => inS >= span.fromS && inS < span.toS)) continue;
     const family = familyOf(view, clock);
+    const silentInS = Math.min(...quiet.map((span) => span.fromS).filter((fromS) => fromS > inS));
     alerts.push({
       id: `${clock.id}!${family}`,
       timer: clock.id,
       family,
       inS,
       sounding,
+      ...(Number.isFinite(silentInS) ? { silentInS } : {}),
     });
   }
   return alerts.toSorted((a, b) => a.inS - b.inS);

@@ -33,6 +33,8 @@ const KINDS: Readonly<Record<FactBody['kind'], true>> = {
   'session-closed': true,
   'storage-failed': true,
   'storage-mended': true,
+  'alarm-handed': true,
+  'alarm-failed': true,
 };
 
 /** Does this version of the engine know the kind? */

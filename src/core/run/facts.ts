@@ -154,4 +154,12 @@ export type HostFact =
     }
   | { readonly kind: 'session-closed' }
   | { readonly kind: 'storage-failed'; readonly text: string }
-  | { readonly kind: 'storage-mended' };
+  | { readonly kind: 'storage-mended' }
+  /** Once a cause each; they change nothing of the work. */
+  | { readonly kind: 'alarm-handed'; readonly timer: string; readonly cause: number }
+  | {
+      readonly kind: 'alarm-failed';
+      readonly timer: string;
+      readonly cause: number;
+      readonly text: string;
+    };

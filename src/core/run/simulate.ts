@@ -8,7 +8,7 @@ import { view } from './view/index.ts';
 export type SimulateOptions = {
   /** What the person does besides working: asked before every look at the run, with the seconds since the start. */
   readonly script?: (seen: RunView, atS: number) => readonly Request[];
-  /** Wall time at the start, ms. */
+  /** Wall time at the start, ms. Default: when the plan's days begin. */
   readonly startWallMs?: number;
   /** Work as soon as it can be done, not before the timetable says (default: keep to the timetable). */
   readonly eager?: boolean;
@@ -43,8 +43,9 @@ type Stand = {
  * takes its share of the step's typical duration.
  */
 export function simulateRun(plan: Plan, options: SimulateOptions = {}): Simulated {
+  const startWallMs = options.startWallMs ?? plan.days?.startWallMs ?? 0;
   const readings = (atS: number): Readings => ({
-    wallMs: (options.startWallMs ?? 0) + atS * 1000,
+    wallMs: startWallMs + atS * 1000,
     monoMs: atS * 1000,
     session: SESSION,
   });
@@ -55,13 +56,11 @@ export function simulateRun(plan: Plan, options: SimulateOptions = {}): Simulate
     atS: 0,
     workEndsS: new Map(),
   };
-  ask(stand, { kind: 'start-run' }, readings(0));
   const untilS = options.untilS ?? UNTIL_S;
   while (stand.state.status !== 'closed' && stand.atS < untilS) {
     const now = readings(stand.atS);
-    work(stand, now, options);
-    const seen = view(stand.state, now);
-    if (seen.status === 'closed') break;
+    const seen = work(stand, now, options);
+    if (seen === null) break;
     const nextS = nextLookS(stand, seen, options.eager === true);
     if (nextS === null) break;
     stand.atS = Math.min(untilS, nextS + HAIR_S);
@@ -79,8 +78,8 @@ function ask(stand: Stand, asked: Request | { kind: 'tick' }, now: Readings): bo
   return true;
 }
 
-/** Does everything that can be done at this moment, one thing after the other. */
-function work(stand: Stand, now: Readings, options: SimulateOptions): void {
+/** Does everything that can be done at this moment, one thing after the other; gives the last look at it, null once the run closed. */
+function work(stand: Stand, now: Readings, options: SimulateOptions): RunView | null {
   const extra = options.script?.(view(stand.state, now), stand.atS) ?? [];
   for (const asked of extra) ask(stand, asked, now);
   for (;;) {
@@ -89,7 +88,8 @@ function work(stand: Stand, now: Readings, options: SimulateOptions): void {
     const wanted = wishes(stand, seen, options.eager === true);
     // What another of them has overtaken is refused, and harmless.
     const did = wanted.filter((asked) => ask(stand, asked, now));
-    if (did.length === 0 || stand.state.status === 'closed') return;
+    if (stand.state.status === 'closed') return null;
+    if (did.length === 0) return seen;
   }
 }
 
@@ -123,6 +123,8 @@ function workS(step: Step, stage: number): number {
 
 /** Requests worth trying now, most urgent first. */
 function wishes(stand: Stand, seen: RunView, eager: boolean): readonly Request[] {
+  // Refused inside a rest day, and asked again when it is over.
+  if (seen.status === 'drafting') return [{ kind: 'start-run' }];
   const wanted: Request[] = [];
   for (const clock of seen.clocks) {
     if (clock.alerting) wanted.push({ kind: 'acknowledge-timer', timer: clock.id });

@@ -4,21 +4,8 @@ import type { Span } from './timers/span.ts';
 import type { Outcome, Readings, RunStatus } from './types.ts';
 
 /**
- * The whole state of a run: the fold of its facts.
- *
- * What each status permits:
- * - `drafting`: nothing has begun; the run may be started, or stopped.
- * - `running`: steps may start, stages end, everything else below.
- * - `held`: a person paused. No person may start a step; stages already begun
- *   go on and may be confirmed; all clocks run; clocks chained to work already
- *   done (cool-downs, rests) still start, since they measure what happens anyway.
- * - `suspended`: a fault, a gate or the storage stopped progress. As `held`;
- *   leaves only when faults are cleared, gates open, hot things made safe, and
- *   then a person resumes.
- * - `reviewing`: after a gap. Nothing starts, no minimum completes, no stage is
- *   confirmed; limits sound; a person answers.
- * - `closing`: hot things are made safe, one word each.
- * - `closed`: nothing any more.
+ * The whole state of a run: the fold of its facts. What each
+ * status permits stands at the statuses themselves.
  */
 export type RunState = {
   /** Sequence number of the last fact folded. */
@@ -41,6 +28,19 @@ export type RunState = {
   /** Time spent not running, for gates that lapse; null while running. */
   readonly idle: Span | null;
   readonly storageDown: boolean;
+  /** What became of the sound of each cause of each timer, by `alarmKey`. */
+  readonly alarms: Readonly<Record<string, AlarmState>>;
+};
+
+/** What the device told of one cause of one timer. */
+export type AlarmState = {
+  readonly timer: string;
+  readonly cause: number;
+  readonly handed: boolean;
+  /** Why it could not be sounded; null: nothing of the kind was told. */
+  readonly failed: string | null;
+  /** Which of the two was told last. */
+  readonly last: 'handed' | 'failed';
 };
 
 export type ClockState = {
@@ -105,6 +105,8 @@ export type Timer = {
   readonly announced: boolean;
   readonly acknowledged: boolean;
   readonly lateByS: number;
+  /** Right wall time at which the present cause came due, ms; null before. */
+  readonly dueWallMs: number | null;
 };
 
 export type GateState = {

@@ -4,6 +4,7 @@ import { isFrozen } from './faults.ts';
 import { shutGates } from './gates.ts';
 import { chainIsDue, chainIsIdle } from './needs.ts';
 import { dependentsOf, restartStage, stageOf } from './plan-index.ts';
+import { restDayObstacle } from './rest-days.ts';
 import { begunSteps, shortages } from './resources.ts';
 import type { RunState, Timer } from './state.ts';
 import { agreement, differences } from './timers/span.ts';
@@ -215,6 +216,7 @@ function starts(state: RunState, now: Readings): readonly FactBody[] {
       continue;
     }
     if (!chainIsDue(state, step) || shortages(state, step, begun).length > 0) continue;
+    if (restDayObstacle(state, step, now, 'chain')) continue;
     if (shutGates(state, step, one.attempt, now).length > 0) continue;
     begun.push(step);
     facts.push({ kind: 'step-started', step: step.id, attempt: one.attempt, by: 'chain' });
@@ -241,7 +243,7 @@ function renewals(state: RunState): readonly FactBody[] {
 
 /** Every step has settled: the run closes by itself, if nothing stops it. */
 function completion(state: RunState): readonly FactBody[] {
-  if (state.status !== 'running' || state.storageDown) return [];
+  if (state.status !== 'running') return [];
   const open = state.plan.steps.some((step) => state.steps[step.id]?.status !== 'settled');
   return open ? [] : [{ kind: 'closing-begun', as: 'completed', reason: 'All steps are settled.' }];
 }

@@ -7,6 +7,7 @@ import type {
   TimerPurpose,
   TimerRole,
 } from '../plan/index.ts';
+import type { RunStatus, StepStatus, TimerStatus } from './statuses.ts';
 
 /** The two clocks of the device, read by the host at the moment of a request. Milliseconds. */
 export type Readings = {
@@ -86,15 +87,20 @@ export type Observation =
   | { readonly kind: 'session-closed' }
   | { readonly kind: 'storage-failed'; readonly text: string }
   | { readonly kind: 'storage-mended' }
+  /** The sound of this cause of this timer lies with the device, to sound without the page. */
+  | { readonly kind: 'alarm-handed'; readonly timer: string; readonly cause: number }
+  /** The sound of this cause could not be made, or nobody can tell that it was; `text`: why. */
+  | {
+      readonly kind: 'alarm-failed';
+      readonly timer: string;
+      readonly cause: number;
+      readonly text: string;
+    }
   /** Time passed: re-anchor, let timers come due, start what is chained. */
   | { readonly kind: 'tick' };
 
-export type RunStatus =
-  'drafting' | 'running' | 'held' | 'suspended' | 'reviewing' | 'closing' | 'closed';
-export type StepStatus =
-  'waiting' | 'ready' | 'active' | 'checking' | 'stalled' | 'unwinding' | 'settled';
+export type { RunStatus, StepStatus, TimerStatus };
 export type Outcome = 'done' | 'skipped' | 'failed' | 'stopped' | 'not-run';
-export type TimerStatus = 'running' | 'frozen' | 'due' | 'late' | 'doubtful' | 'void' | 'closed';
 
 /** How a screen sees a clock. Seconds. `leftS` is on the safe side for its purpose. */
 export type ClockView = {
@@ -113,6 +119,37 @@ export type ClockView = {
   /** Needs a person's acknowledgement now. */
   readonly alerting: boolean;
   readonly lateByS: number;
+  /** From 1; grows each time it comes due anew. What `alarm-handed` and `alarm-failed` name. */
+  readonly cause: number;
+  /** It came due inside this rest day, in silence; told after it. */
+  readonly cameDueIn?: string;
+};
+
+/** A clock whose alarm the device could not sound, and which nobody has answered. */
+export type AlarmFailure = {
+  readonly timer: string;
+  readonly cause: number;
+  readonly step: string;
+  readonly label: string;
+  readonly text: string;
+};
+
+/** The rest day that is now. */
+export type RestDayNow = {
+  readonly name: string;
+  readonly toWallMs: number;
+  /** Seconds until it is over. */
+  readonly leftS: number;
+};
+
+/** The rest day that comes next. */
+export type RestDayAhead = {
+  readonly name: string;
+  readonly fromWallMs: number;
+  readonly toWallMs: number;
+  /** Seconds until it begins and until it is over. */
+  readonly inS: number;
+  readonly overInS: number;
 };
 
 export type GateView = {
@@ -182,7 +219,7 @@ export type RunView = {
   /** The clocks disagree, and a person is to say whether the wall time is right. */
   readonly askClock: boolean;
   readonly fixtures: readonly { readonly id: string; readonly phase: FixturePhase }[];
-  /** Seconds until something can come due, or null. */
+  /** Seconds until something can come due, or a rest day begins or ends; or null. */
   readonly wakeInS: number | null;
   readonly doneSteps: number;
   readonly allSteps: number;
@@ -190,4 +227,9 @@ export type RunView = {
   readonly resumeBlockedBy: readonly string[];
   /** Nothing can be written down; progress waits, alarms do not. */
   readonly storageDown: boolean;
+  /** A rest day is now: no work begins, nothing sounds. */
+  readonly restDay?: RestDayNow;
+  readonly nextRestDay?: RestDayAhead;
+  /** Alarms that nobody may have heard. */
+  readonly alarmsFailed: readonly AlarmFailure[];
 };

@@ -2,6 +2,7 @@ import type { StepGate } from './gates.ts';
 import { settlesInS } from './gates.ts';
 import type { NeedProblem } from './needs.ts';
 import { stepOf } from './plan-index.ts';
+import type { RestDayObstacle } from './rest-days.ts';
 import type { Shortage } from './resources.ts';
 import type { RunState } from './state.ts';
 import type { Readings } from './types.ts';
@@ -40,6 +41,17 @@ export function needSentence(state: RunState, problem: NeedProblem): string {
     case 'late':
       return `Too long since “${title}”. Repeat it first.`;
   }
+}
+
+/** Inside a rest day; when exactly it is over, the view says. */
+export function insideSentence(name: string): string {
+  return `It is ${name}. No work begins until it is over.`;
+}
+
+export function restDaySentence({ why, day }: RestDayObstacle): string {
+  return why === 'inside'
+    ? insideSentence(day.name)
+    : `It would not be over before ${day.name} begins. Begin it when ${day.name} is over.`;
 }
 
 export function gateSentence({ gate, known }: StepGate, now: Readings): string {

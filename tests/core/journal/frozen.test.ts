@@ -12,12 +12,26 @@ function frozen(name: string): readonly unknown[] {
 
 describe('frozen journals of version 1', () => {
   // Verifies: I-15
-  it('the good one folds to its recorded result', () => {
-    const opened = openJournal(frozen('good-v1.json'));
+  it.each(['good-v1', 'alarms-v1'])('%s folds to its recorded result', (name) => {
+    const opened = openJournal(frozen(`${name}.json`));
     expect(opened.problem).toBeUndefined();
     expect(opened.torn).toBe(0);
-    const result = readFileSync(join(import.meta.dirname, 'frozen', 'good-v1.result.json'), 'utf8');
+    const result = readFileSync(join(import.meta.dirname, 'frozen', `${name}.result.json`), 'utf8');
     expect(opened.state && summary(opened.state)).toEqual(JSON.parse(result));
+  });
+
+  it('the one with alarms holds what the device told of them', () => {
+    const { facts, state } = openJournal(frozen('alarms-v1.json'));
+    const told = facts.filter(({ body }) => body.kind.startsWith('alarm-'));
+    expect(told.map(({ body }) => body.kind)).toEqual([
+      'alarm-handed',
+      'alarm-failed',
+      'alarm-handed',
+    ]);
+    expect(Object.values(state?.alarms ?? {})).toMatchObject([
+      { cause: 1, handed: true, failed: 'The sound is off.', last: 'failed' },
+      { cause: 2, handed: true, failed: null, last: 'handed' },
+    ]);
   });
 
   it('the corrupt one opens read-only at its damage, with what came before', () => {

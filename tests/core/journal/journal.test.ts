@@ -81,6 +81,9 @@ describe('a journal', () => {
       body: { kind: 'noted', text: 'x', n: Number.NaN },
     } as unknown as Fact;
     expect(() => encodeRecord(bad, 'abc')).toThrow(/finite/);
+    // What turns into something else on the disk is found before it is written.
+    const changed = { ...facts[1], body: { kind: 'noted', text: new Date(0) } } as unknown as Fact;
+    expect(() => encodeRecord(changed, 'abc')).toThrow(/does not survive/);
   });
 
   it('drops and counts a torn last record, whatever is left of it', () => {
@@ -124,7 +127,16 @@ describe('a journal', () => {
     );
   });
 
+  it('damaged into a number beyond all bounds is altered, not a crash', () => {
+    // Verifies: I-02, I-15
+    const text = JSON.stringify(records[4]).replace(/"wallMs":\d+/, '"wallMs":1e999');
+    const opened = openJournal(records.map((record, index) => (index === 4 ? text : record)));
+    expect(opened.problem).toMatchObject({ name: 'altered', seq: 5 });
+    expect(opened.state?.seq).toBe(4);
+  });
+
   it('names what is wrong, and never resets', () => {
+    // Verifies: I-02, I-15
     const middle = 4;
     const cases: [unknown[], string][] = [
       [[], 'empty'],

@@ -85,7 +85,7 @@ describe('gates', () => {
   });
 
   it('tripped, suspend the run and make the hot safe; opened and settled, a person resumes', () => {
-    // Verifies: I-06
+    // Verifies: I-06, I-10
     const tablet = glowing(purgePlan);
     tablet.does({ kind: 'report-fault', fault: 'co-alarm' });
     expect(tablet.view.status).toBe('suspended');
@@ -107,6 +107,15 @@ describe('gates', () => {
     expect(tablet.view.status).toBe('suspended');
     tablet.does({ kind: 'resume' });
     expect(tablet.view.status).toBe('running');
+  });
+
+  it('tripped, leave alone what is hot behind no such gate', () => {
+    // Verifies: I-13
+    const tablet = glowing(purgePlan);
+    tablet.does({ kind: 'start-step', step: 'boil-1' });
+    tablet.does({ kind: 'report-fault', fault: 'co-alarm' });
+    expect(tablet.step('glow').status).toBe('unwinding');
+    expect(tablet.step('boil-1').status).toBe('active');
   });
 
   it('a person may shut one without a fault', () => {
@@ -151,6 +160,18 @@ describe('faults', () => {
 });
 
 describe('stopping', () => {
+  it('is not turned into something else by what is reported meanwhile', () => {
+    // Verifies: I-13
+    const tablet = glowing(purgePlan);
+    tablet.does({ kind: 'stop-run', reason: 'Enough.' });
+    tablet.does({ kind: 'report-fault', fault: 'fire' });
+    tablet.does({ kind: 'report-fault', fault: 'co-alarm' });
+    expect(tablet.view).toMatchObject({ status: 'closing', reason: 'Enough.' });
+    expect(tablet.view.faults).toHaveLength(2);
+    tablet.does({ kind: 'confirm-safe', step: 'glow' });
+    expect(tablet.view).toMatchObject({ status: 'closed', closedAs: 'stopped' });
+  });
+
   it('is accepted in every status and leads through making safe to closed', () => {
     // Verifies: I-13
     const ways: ((tablet: Tablet) => void)[] = [
@@ -189,6 +210,19 @@ describe('stopping', () => {
 });
 
 describe('storage that fails', () => {
+  it('before the run or while it is stopped leaves it where it is', () => {
+    // Verifies: I-13, I-03
+    const early = new Tablet(purgePlan);
+    early.does({ kind: 'storage-failed', text: 'Full.' });
+    expect(early.view).toMatchObject({ status: 'drafting', storageDown: true });
+    expect(early.tries({ kind: 'start-run' })).toBe('storage-down');
+    const late = glowing(purgePlan);
+    late.does({ kind: 'stop-run', reason: 'Enough.' }, { kind: 'storage-failed', text: 'Full.' });
+    expect(late.view).toMatchObject({ status: 'closing', reason: 'Enough.' });
+    late.does({ kind: 'confirm-safe', step: 'glow' });
+    expect(late.view).toMatchObject({ status: 'closed', closedAs: 'stopped' });
+  });
+
   it('suspends progress, while limits still sound', () => {
     // Verifies: I-03
     const tablet = glowing(purgePlan);

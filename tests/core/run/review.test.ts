@@ -56,6 +56,10 @@ describe('after a gap', () => {
       answers(tablet, answer);
       expect(tablet.view.status).toBe('running');
       expect(tablet.step('glow')).toMatchObject({ status: 'active', stage: 1 });
+      expect(tablet.facts.at(-1)?.body).toMatchObject({
+        kind: 'stage-restarted',
+        reason: answer === 'unknown' ? 'Nobody saw whether it broke off.' : 'It broke off.',
+      });
       expect(tablet.hasClock(old)).toBe(false);
       tablet.says('glow');
       expect(tablet.clock('/hold/hold').atLeastS).toBe(0);
@@ -72,6 +76,9 @@ describe('after a gap', () => {
     expect(tablet.step('boil-1').stage).toBe(0);
     expect(tablet.clock('/boil').status).toBe('doubtful');
     expect(tablet.clock('/boil').atLeastS).toBeCloseTo(60, 0);
+    // It still comes due, by what is proved.
+    tablet.passes(185);
+    expect(tablet.clock('/boil').alerting).toBe(true);
   });
 
   it('what cannot be repeated has failed', () => {
@@ -203,6 +210,7 @@ describe('after a gap', () => {
   });
 
   it('a page that did not open the run is refused', () => {
+    // Verifies: I-12, I-14
     const tablet = resting(smallPlan);
     expect(tablet.tries({ kind: 'session-opened', tornRecords: 0 })).toBe('session-already-open');
     const other = { ...tablet.readings(), session: 'another' };

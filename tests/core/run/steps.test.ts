@@ -103,6 +103,26 @@ describe('a pour', () => {
     expect(tablet.step('pour-1').outcome).toBe('done');
   });
 
+  it('cannot be called done before the water was poured, nor stopped without its cold water', () => {
+    // Verifies: I-18
+    const tablet = new Tablet(purgePlan);
+    tablet.does({ kind: 'start-run' }, { kind: 'start-step', step: 'boil-1' });
+    tablet.says('boil-1');
+    tablet.opens('scald-dress');
+    tablet.does({ kind: 'start-step', step: 'pour-1' });
+    const settles = (of: Tablet, outcome: 'done' | 'stopped') => () =>
+      apply(of.state, {
+        seq: of.state.seq + 1,
+        id: 'forged',
+        at: of.readings(),
+        body: { kind: 'step-settled', step: 'pour-1', attempt: 1, outcome, reason: '' },
+      });
+    expect(settles(tablet, 'done')).toThrow(/cold water/);
+    // Nothing was poured yet: the kettle was put down.
+    expect(settles(tablet, 'stopped')).not.toThrow();
+    expect(settles(poured(), 'stopped')).toThrow(/cold water/);
+  });
+
   it('must begin soon after the boil: later it stalls and sounds, and another boil cures it', () => {
     const tablet = new Tablet(purgePlan);
     tablet.does({ kind: 'start-run' }, { kind: 'start-step', step: 'boil-1' });

@@ -71,6 +71,8 @@ function everything(tablet: Tablet): (Request | Observation)[] {
     { kind: 'session-closed' },
     { kind: 'storage-failed', text: 'Full.' },
     { kind: 'storage-mended' },
+    { kind: 'alarm-handed', timer, cause: 1 },
+    { kind: 'alarm-failed', timer, cause: 1, text: 'Sound is off.' },
     { kind: 'tick' },
   ];
 }
@@ -219,6 +221,8 @@ const TABLE: Readonly<Record<string, readonly string[]>> = {
     'storage-up',
     'run-closed',
   ],
+  'alarm-handed': ['timer-closed', '+', '+', '+', '+', 'timer-closed', 'run-closed'],
+  'alarm-failed': ['timer-closed', '+', '+', '+', '+', 'timer-closed', 'run-closed'],
   tick: ['+', '+', '+', '+', '+', '+', '+'],
 };
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { alertsDue } from '../../../src/core/run/index.ts';
 import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
-import { glowing, resting } from './tablet.ts';
+import { glowing, resting, Tablet } from './tablet.ts';
 
 describe('alarms', () => {
   it('are not delayed by a pause', () => {
@@ -44,6 +44,7 @@ describe('alarms', () => {
   });
 
   it('a limit raises its fault by itself and suspends; cleared, the warm-up begins again', () => {
+    // Verifies: I-09, I-12
     const tablet = glowing(purgePlan);
     tablet.does({ kind: 'stop-step', step: 'glow', reason: 'Again.' });
     tablet.does({ kind: 'confirm-safe', step: 'glow' });
@@ -158,6 +159,47 @@ describe('alerts for the sound', () => {
     tablet.passes(80);
     expect(alertsDue(tablet.view)).toMatchObject([{ family: 'due', sounding: true, inS: 0 }]);
     expect(alertsDue(tablet.view, [{ fromS: 0, toS: 3600 }])).toEqual([]);
+  });
+
+  it('foretell only what comes by itself: no broken glow, no minimum in review, every alarm', () => {
+    const families = (tablet: Tablet): string[] =>
+      alertsDue(tablet.view).map(({ timer }) => timer.split('/').at(-1) ?? '');
+    const both = glowing(purgePlan);
+    both.passes(310);
+    both.does({ kind: 'acknowledge-timer', timer: both.clock('/look').id });
+    both.passes(230);
+    expect(families(both)).toEqual(['hold', 'look']);
+    const broken = glowing(purgePlan);
+    broken.passes(310);
+    broken.does({ kind: 'acknowledge-timer', timer: broken.clock('/look').id });
+    broken.passes(230);
+    broken.does({ kind: 'report-fault', fault: 'flame-out', step: 'glow' });
+    expect(broken.clock('/hold/hold').status).toBe('frozen');
+    expect(families(broken)).toEqual(['look']);
+    both.restarts(1);
+    expect(families(both)).toEqual(['look']);
+    // A minimum in doubt still ends by what is proved, and says so beforehand.
+    const doubtful = new Tablet(purgePlan);
+    doubtful.does({ kind: 'start-run' }, { kind: 'start-step', step: 'boil-1' });
+    doubtful.restarts(30);
+    const [question] = doubtful.view.review;
+    doubtful.does({ kind: 'answer-review', question: question?.id ?? '', answer: 'unknown' });
+    doubtful.passes(180);
+    expect(doubtful.clock('/boil').status).toBe('doubtful');
+    expect(families(doubtful)).toEqual(['boil']);
+  });
+
+  it('fall silent at the first of several silences to come', () => {
+    // Verifies: I-19
+    const tablet = glowing(purgePlan);
+    tablet.passes(310);
+    const quiet = [
+      { fromS: 5000, toS: 6000 },
+      { fromS: 700, toS: 800 },
+      { fromS: -50, toS: -10 },
+    ];
+    expect(alertsDue(tablet.view, quiet)[0]?.silentInS).toBe(700);
+    expect(alertsDue(tablet.view)[0]?.silentInS).toBeUndefined();
   });
 
   it('a wait that a person must end asks for an answer; one that ends by itself only tells', () => {

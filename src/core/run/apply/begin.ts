@@ -38,5 +38,6 @@ export function beginState(
     clock: { anchor: at, lastAt: at, doubt: false, claimS: 0, errorS: 0, errorKnown: true },
     idle: null,
     storageDown: false,
+    alarms: {},
   };
 }

@@ -46,7 +46,6 @@ export function applySession(
   const { claimS } = gainFrom(state.clock.anchor);
   const clock = { ...doubtClock(moved.clock, claimS, plausible), anchor: at };
   const anchored: RunState = { ...moved, clock };
-  if (state.status === 'drafting' || state.status === 'closing') return anchored;
   const lapsed = lapseGates(anchored, plausible ? gap.claimS : Infinity);
   return openReview(lapsed, Math.max(0, gap.claimS), seq, true);
 }

@@ -33,7 +33,7 @@ export function applyDoubt(state: RunState, body: Body<'doubt-reported'>, at: Re
   }
   for (const step of state.plan.steps) {
     if (step.kind !== 'rest' || step.fixture !== body.fixture) continue;
-    if (known(next, step.id).status === 'waiting' && !known(next, step.id).begun) continue;
+    if (known(next, step.id).status === 'waiting') continue;
     const attempt = known(next, step.id).attempt + 1;
     next = enterStage(renew(next, step.id, attempt), step.id, 0, at);
   }

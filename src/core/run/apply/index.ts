@@ -1,5 +1,6 @@
 import type { Fact } from '../facts.ts';
 import type { RunState } from '../state.ts';
+import { applyAlarm } from './alarms.ts';
 import { applyAmendment } from './amend.ts';
 import { applyClockAnswer, applyClocks, applyReview, applySession } from './clocks.ts';
 import { beginState } from './begin.ts';
@@ -82,7 +83,7 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
     case 'step-repeated':
       return applyRepeat(state, body);
     case 'timer-due':
-      return applyDue(state, body);
+      return applyDue(state, body, at);
     case 'timer-acknowledged':
       return applyAcknowledge(state, body, at);
     case 'timer-extended':
@@ -108,6 +109,9 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
     case 'storage-failed':
     case 'storage-mended':
       return applyStorage(state, body, at);
+    case 'alarm-handed':
+    case 'alarm-failed':
+      return applyAlarm(state, body);
     default:
       return unknownFact(body);
   }

@@ -2,6 +2,7 @@ import type { FactBody } from '../facts.ts';
 import type { RunState, Timer } from '../state.ts';
 import { startSpan } from '../timers/span.ts';
 import type { Readings } from '../types.ts';
+import { rightWallMs } from '../rest-days.ts';
 import { clockBase } from '../timers/claims.ts';
 import { hear, putTimers } from './change.ts';
 
@@ -14,11 +15,11 @@ function timerOf(state: RunState, id: string): Timer {
   return timer;
 }
 
-export function applyDue(state: RunState, body: Body<'timer-due'>): RunState {
+export function applyDue(state: RunState, body: Body<'timer-due'>, at: Readings): RunState {
   const timer = timerOf(state, body.timer);
-  return putTimers(state, [
-    { ...timer, announced: true, acknowledged: false, lateByS: body.lateByS },
-  ]);
+  const { lateByS } = body;
+  const dueWallMs = rightWallMs(state, at) - lateByS * 1000;
+  return putTimers(state, [{ ...timer, announced: true, acknowledged: false, lateByS, dueWallMs }]);
 }
 
 /** A reminder that repeats begins its next round with the answer; everything else only falls silent. */
@@ -40,6 +41,7 @@ export function applyAcknowledge(
       announced: false,
       acknowledged: false,
       lateByS: 0,
+      dueWallMs: null,
     },
   ]);
 }
@@ -55,6 +57,7 @@ export function applyExtension(state: RunState, body: Body<'timer-extended'>): R
       announced: false,
       acknowledged: false,
       lateByS: 0,
+      dueWallMs: null,
     },
   ]);
 }

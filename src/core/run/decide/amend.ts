@@ -1,6 +1,7 @@
 import type { Step } from '../../plan/index.ts';
 import type { RunState } from '../state.ts';
 import type { Request } from '../types.ts';
+import { addedProblem, cycleThrough, replacedProblem } from './amend-guards.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
 
 /** What an amended step names that nothing in the plan or the amendment answers to. */
@@ -15,10 +16,23 @@ function danglingIn(state: RunState, step: Step, steps: ReadonlySet<string>): st
   return gate ? `names the gate "${gate}", which does not exist` : undefined;
 }
 
+/** Why one step of an amendment cannot be taken. */
+function stepProblem(state: RunState, step: Step, ids: ReadonlySet<string>): Decision | null {
+  const before = state.plan.steps.find(({ id }) => id === step.id);
+  if (before && state.steps[step.id]?.status !== 'waiting') {
+    return refuse('already-begun', `“${before.title}” has begun; only what has not can change.`);
+  }
+  const dangling = danglingIn(state, step, ids);
+  if (dangling) return refuse('bad-amendment', `Step "${step.id}" ${dangling}.`);
+  const problem = before ? replacedProblem(before, step) : addedProblem(state.plan, step);
+  return problem ? { refusal: problem } : null;
+}
+
 /**
  * Replaces steps that have not begun and adds new ones. Nothing begun is
- * touched, and nothing that guards a step can be taken out: its rest, its
- * gates and its resources must all be there.
+ * touched, and nothing that guards the work can be taken out: a replaced step
+ * keeps its work, gates, cautions, needs, stages, waits and limits; an added
+ * one carries those of its siblings (same fixture and kind).
  */
 export function amendPlan(
   state: RunState,
@@ -30,18 +44,18 @@ export function amendPlan(
   if (asked.steps.length === 0) {
     return refuse('bad-amendment', 'The amendment has no step; allowed: one or more.');
   }
-  const steps = new Set([...Object.keys(state.steps), ...asked.steps.map(({ id }) => id)]);
+  const amended = new Set(asked.steps.map(({ id }) => id));
+  if (amended.size < asked.steps.length) {
+    return refuse('bad-amendment', 'The amendment names a step twice; allowed: once.');
+  }
+  const ids = new Set([...Object.keys(state.steps), ...amended]);
   for (const step of asked.steps) {
-    const before = state.plan.steps.find(({ id }) => id === step.id);
-    const known = state.steps[step.id];
-    if (before && (known?.begun || known?.status !== 'waiting')) {
-      return refuse('already-begun', `“${before.title}” has begun; only what has not can change.`);
-    }
-    if (before && before.gates.some((gate) => !step.gates.includes(gate))) {
-      return refuse('bad-amendment', `The amendment takes a gate away from “${before.title}”.`);
-    }
-    const dangling = danglingIn(state, step, steps);
-    if (dangling) return refuse('bad-amendment', `Step "${step.id}" ${dangling}.`);
+    const problem = stepProblem(state, step, ids);
+    if (problem) return problem;
+  }
+  const circle = cycleThrough(state.plan, asked.steps);
+  if (circle !== undefined) {
+    return refuse('amendment-cycle', `Step "${circle}" would need itself; no order is left.`);
   }
   const { startS, reason } = asked;
   return accept({ kind: 'plan-amended', steps: asked.steps, startS, reason });

@@ -1,14 +1,18 @@
 import { trippedGates } from '../gates.ts';
 import { openFaults, policyOf } from '../faults.ts';
+import { restDayAt, rightWallMs } from '../rest-days.ts';
 import type { RunState } from '../state.ts';
 import { clockQuestion } from '../timers/claims.ts';
 import type { Readings, Request } from '../types.ts';
+import { insideSentence } from '../words.ts';
 import { accept, refuse, type Decision, type Refusal } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
 
-export function startRun(): Decision {
-  return accept({ kind: 'run-started' });
+/** Not inside a rest day (I-19). */
+export function startRun(state: RunState, now: Readings): Decision {
+  const day = restDayAt(state.plan, rightWallMs(state, now));
+  return day ? refuse('rest-day', insideSentence(day.name)) : accept({ kind: 'run-started' });
 }
 
 export function pause(): Decision {

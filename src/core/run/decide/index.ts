@@ -25,6 +25,8 @@ export function decide(
     case 'session-closed':
     case 'storage-failed':
     case 'storage-mended':
+    case 'alarm-handed':
+    case 'alarm-failed':
     case 'tick':
       return observe(state, asked, readings);
     default:
@@ -52,7 +54,7 @@ function request(state: RunState, asked: Request, now: Readings): Decision {
 function handle(state: RunState, asked: Request, now: Readings): Decision {
   switch (asked.kind) {
     case 'start-run':
-      return startRun();
+      return startRun(state, now);
     case 'start-step':
       return startStep(state, asked, now);
     case 'confirm':
@@ -74,7 +76,7 @@ function handle(state: RunState, asked: Request, now: Readings): Decision {
     case 'stop-step':
       return stopStep(state, asked);
     case 'repeat-step':
-      return repeatStep(state, asked);
+      return repeatStep(state, asked, now);
     case 'stop-run':
       return stopRun(state, asked);
     case 'confirm-safe':

@@ -1,3 +1,4 @@
+import { alarmOf } from '../alarms.ts';
 import type { RunState } from '../state.ts';
 import type { Observation, Readings } from '../types.ts';
 import { accept, refuse, refuseByStatus, type Decision } from './refusal.ts';
@@ -31,13 +32,47 @@ export function observe(state: RunState, seen: Observation, now: Readings): Deci
       return state.storageDown
         ? accept({ kind: 'storage-mended' })
         : refuse('storage-up', 'The storage works already.');
+    case 'alarm-handed':
+    case 'alarm-failed':
+      return alarmTold(state, seen);
     case 'tick':
       return accept();
   }
 }
 
+/** Once a cause each (I-09). A cause that was answered meanwhile may still be told of. */
+function alarmTold(
+  state: RunState,
+  seen: Extract<Observation, { kind: 'alarm-handed' | 'alarm-failed' }>,
+): Decision {
+  const timer = state.timers[seen.timer];
+  if (!timer) {
+    return refuse(
+      'timer-closed',
+      `Timer is “${seen.timer}”; allowed: one that runs or calls. It has ended.`,
+    );
+  }
+  if (!(Number.isInteger(seen.cause) && seen.cause >= 1 && seen.cause <= timer.cause)) {
+    return refuse(
+      'out-of-range',
+      `cause is ${seen.cause}; allowed: 1 to ${timer.cause}, as the clock shows it.`,
+    );
+  }
+  const known = alarmOf(state, seen.timer, seen.cause);
+  const told = seen.kind === 'alarm-handed' ? known?.handed === true : known?.failed != null;
+  return told
+    ? refuse('already-told', 'This was told already; once for each cause is enough.')
+    : accept(seen);
+}
+
 /** A closed run may be looked at: pages that open it, leave it, or see time pass change nothing. */
 function observeClosed(seen: Observation): Decision {
-  const storage = seen.kind === 'storage-failed' || seen.kind === 'storage-mended';
-  return storage ? refuseByStatus('closed') : accept();
+  switch (seen.kind) {
+    case 'session-opened':
+    case 'session-closed':
+    case 'tick':
+      return accept();
+    default:
+      return refuseByStatus('closed');
+  }
 }

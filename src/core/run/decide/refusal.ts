@@ -28,7 +28,6 @@ export type RefusalCode =
   | 'resource-taken'
   | 'ends-by-itself'
   | 'hold-not-due'
-  | 'gap-unanswered'
   | 'fault-open'
   | 'make-safe-first'
   | 'cold-first'
@@ -44,7 +43,18 @@ export type RefusalCode =
   | 'review-open'
   | 'nothing-asked'
   | 'storage-up'
-  | 'bad-amendment';
+  | 'bad-amendment'
+  | 'amendment-drops-gate'
+  | 'amendment-drops-caution'
+  | 'amendment-drops-need'
+  | 'amendment-drops-stage'
+  | 'amendment-weakens'
+  | 'amendment-changes-work'
+  | 'amendment-without-sibling'
+  | 'amendment-cycle'
+  | 'rest-day'
+  | 'reaches-rest-day'
+  | 'already-told';
 
 export type Refusal = { readonly code: RefusalCode; readonly message: string };
 

@@ -3,11 +3,18 @@ import { faultsOf } from '../faults.ts';
 import { shutGates, trippedGates } from '../gates.ts';
 import { unmetNeeds } from '../needs.ts';
 import { indexOf, needsMakeSafe, owesCold, stageOf } from '../plan-index.ts';
+import { restDayAt, restDayObstacle, rightWallMs } from '../rest-days.ts';
 import { shortages } from '../resources.ts';
 import type { RunState, StepState } from '../state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
 import type { Readings, Request } from '../types.ts';
-import { gateSentence, needSentence, shortageSentence } from '../words.ts';
+import {
+  gateSentence,
+  insideSentence,
+  needSentence,
+  restDaySentence,
+  shortageSentence,
+} from '../words.ts';
 import { accept, refuse, type Decision, type Refusal } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
@@ -28,9 +35,15 @@ function reasonMissing(what: string): Decision {
   return refuse('reason-missing', `Say why you ${what}; it goes into the record.`);
 }
 
-/** What keeps a waiting step from starting: needs, gates, resources (I-11). */
+/** What keeps a waiting step from starting: a rest day (I-19), needs, gates, resources (I-11). */
 export function startObstacles(state: RunState, step: Step, now: Readings): readonly Refusal[] {
   const found: Refusal[] = [];
+  const day = restDayObstacle(state, step, now, 'person');
+  if (day)
+    found.push({
+      code: day.why === 'inside' ? 'rest-day' : 'reaches-rest-day',
+      message: restDaySentence(day),
+    });
   for (const problem of unmetNeeds(state, step, now)) {
     found.push({
       code: problem.why === 'late' ? 'needs-late' : 'needs-unmet',
@@ -79,8 +92,6 @@ export function confirmObstacles(state: RunState, step: Step, now: Readings): re
       timer.stage === stage.id &&
       isHold(timer),
   );
-  if (holds.some((timer) => timer.gapOpen))
-    found.push({ code: 'gap-unanswered', message: 'Say first what happened in the gap.' });
   if (holds.some((timer) => !isDue(timer, now)))
     found.push({ code: 'hold-not-due', message: 'The time is not over yet.' });
   const shut = trippedGates(state, now).find(({ gate }) => step.gates.includes(gate.id));
@@ -88,6 +99,10 @@ export function confirmObstacles(state: RunState, step: Step, now: Readings): re
   return found;
 }
 
+/**
+ * Also inside a rest day: it begins no step, and what was begun before is to
+ * come to its end, which is heat off or cold water.
+ */
 export function confirm(state: RunState, asked: Asked<'confirm'>, now: Readings): Decision {
   const found = find(state, asked.step);
   if (!found) return unknownStep(asked.step);
@@ -150,7 +165,7 @@ export function stopStep(state: RunState, asked: Asked<'stop-step'>): Decision {
     : accept({ kind: 'step-settled', ...common });
 }
 
-export function repeatStep(state: RunState, asked: Asked<'repeat-step'>): Decision {
+export function repeatStep(state: RunState, asked: Asked<'repeat-step'>, now: Readings): Decision {
   const found = find(state, asked.step);
   if (!found) return unknownStep(asked.step);
   const { step, one } = found;
@@ -159,6 +174,8 @@ export function repeatStep(state: RunState, asked: Asked<'repeat-step'>): Decisi
     return refuse('not-settled', `“${step.title}” is not over yet. Stop it first.`);
   if (one.begun && step.stages.some((stage) => stage.resumption === 'void'))
     return refuse('cannot-repeat', `“${step.title}” cannot be repeated.`);
+  const day = restDayAt(state.plan, rightWallMs(state, now));
+  if (day) return refuse('rest-day', insideSentence(day.name));
   return accept({
     kind: 'step-repeated',
     step: step.id,

@@ -47,6 +47,7 @@ export function startTimer(
     announced: false,
     acknowledged: false,
     lateByS: 0,
+    dueWallMs: null,
   };
 }
 
@@ -93,9 +94,8 @@ export function lateByS(timer: Timer, now: Readings): number {
   return Math.max(0, over);
 }
 
-/** Seconds of the monotonic clock until it comes due, 0 when it is; Infinity when only an answer can. */
+/** Seconds of the monotonic clock until it comes due, 0 when it is; Infinity when only an answer can. With a gap unanswered the run is in review, where nobody waits for a minimum. */
 export function wakeAfterS(timer: Timer, now: Readings): number {
-  if (!isAlarm(timer) && timer.gapOpen) return Infinity;
   const leftS = safeLeftS(timer, now);
   return isAlarm(timer) ? leftS / (1 + CLOCK_RATE_ERROR) : leftS / (1 - CLOCK_RATE_ERROR);
 }

@@ -3,13 +3,15 @@ import { isAlerting } from '../decide/timers.ts';
 import { isFrozen } from '../faults.ts';
 import { settlesInS } from '../gates.ts';
 import { indexOf, stepOf } from '../plan-index.ts';
+import { cameDueIn, restDayTurnS, rightWallMs } from '../rest-days.ts';
 import type { RunState, Timer } from '../state.ts';
 import { elapsed } from '../timers/span.ts';
 import { isAlarm, lateByS, safeLeftS, wakeAfterS } from '../timers/timer.ts';
 import type { ClockView, Readings, TimerStatus } from '../types.ts';
 
 function statusOf(state: RunState, timer: Timer, now: Readings): TimerStatus {
-  if (timer.announced) return timer.lateByS > LATE_S ? 'late' : 'due';
+  if (timer.announced)
+    return timer.lateByS > LATE_S || toldAfter(state, timer, now) ? 'late' : 'due';
   if (timer.mode === 'closed') return 'closed';
   if (!isAlarm(timer) && isFrozen(state, timer.step)) return 'frozen';
   if (timer.doubtful || timer.gapOpen) return 'doubtful';
@@ -19,9 +21,25 @@ function statusOf(state: RunState, timer: Timer, now: Readings): TimerStatus {
   return !isAlarm(timer) && straddles && atMostS - atLeastS > LATE_S ? 'doubtful' : 'running';
 }
 
+/** It came due in the silence of a rest day that is over (I-19). */
+function toldAfter(state: RunState, timer: Timer, now: Readings): boolean {
+  const day = cameDueIn(state, timer);
+  return day !== null && rightWallMs(state, now) >= day.toWallMs;
+}
+
+function lateNowS(state: RunState, timer: Timer, now: Readings): number {
+  if (!timer.announced) return 0;
+  if (timer.mode === 'running') return lateByS(timer, now);
+  // The stopwatch of an ended one stands; since when it calls in vain, the wall clock tells.
+  return timer.dueWallMs !== null && toldAfter(state, timer, now)
+    ? Math.max(timer.lateByS, (rightWallMs(state, now) - timer.dueWallMs) / 1000)
+    : timer.lateByS;
+}
+
 export function clockView(state: RunState, timer: Timer, now: Readings): ClockView {
   const { atLeastS, atMostS } = elapsed(timer.span, now);
   const { fixture } = stepOf(state.plan, timer.step);
+  const day = cameDueIn(state, timer);
   return {
     id: timer.id,
     step: timer.step,
@@ -35,7 +53,9 @@ export function clockView(state: RunState, timer: Timer, now: Readings): ClockVi
     atMostS,
     leftS: timer.mode === 'running' ? safeLeftS(timer, now) : 0,
     alerting: isAlerting(timer),
-    lateByS: timer.mode !== 'running' ? timer.lateByS : timer.announced ? lateByS(timer, now) : 0,
+    lateByS: lateNowS(state, timer, now),
+    cause: timer.cause,
+    ...(day ? { cameDueIn: day.name } : {}),
   };
 }
 
@@ -48,12 +68,13 @@ export function clocksOf(state: RunState, now: Readings): readonly ClockView[] {
 }
 
 /**
- * Seconds until something can come due or a gate can settle, or null (I-10).
+ * Seconds until something can come due, a gate can settle, or a rest day
+ * begins or ends, or null (I-10).
  * Recomputed from the state each time; losing a wake-up loses nothing.
  */
 export function wakeInS(state: RunState, now: Readings): number | null {
-  if (state.status === 'drafting' || state.status === 'closed') return null;
-  let soonestS = Infinity;
+  if (state.status === 'closed') return null;
+  let soonestS = restDayTurnS(state, now);
   for (const timer of Object.values(state.timers)) {
     if (timer.mode !== 'running' || timer.announced) continue;
     const waits = !isAlarm(timer) && (state.status === 'reviewing' || isFrozen(state, timer.step));

@@ -1,6 +1,8 @@
+import { failedAlarms } from '../alarms.ts';
 import { resumeObstacles } from '../decide/control.ts';
 import { policyOf } from '../faults.ts';
 import { indexOf, needsMakeSafe, owesCold, stageOf, coldStage } from '../plan-index.ts';
+import { nextRestDay, restDayAt, rightWallMs } from '../rest-days.ts';
 import type { RunState } from '../state.ts';
 import { clockQuestion } from '../timers/claims.ts';
 import type { FaultView, HotView, Readings, RunView, StepView } from '../types.ts';
@@ -36,6 +38,24 @@ export function view(state: RunState, readings: Readings): RunView {
         ? resumeObstacles(state, readings).map((one) => one.message)
         : [],
     storageDown: state.storageDown,
+    ...restDays(state, readings),
+    alarmsFailed: failedAlarms(state),
+  };
+}
+
+/** The rest day that is now, and the next one. */
+function restDays(state: RunState, now: Readings): Pick<RunView, 'restDay' | 'nextRestDay'> {
+  const wallMs = rightWallMs(state, now);
+  const day = restDayAt(state.plan, wallMs);
+  const next = nextRestDay(state.plan, wallMs);
+  const inS = (ms: number): number => (ms - wallMs) / 1000;
+  return {
+    ...(day && {
+      restDay: { name: day.name, toWallMs: day.toWallMs, leftS: inS(day.toWallMs) },
+    }),
+    ...(next && {
+      nextRestDay: { ...next, inS: inS(next.fromWallMs), overInS: inS(next.toWallMs) },
+    }),
   };
 }
 

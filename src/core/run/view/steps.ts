@@ -1,12 +1,10 @@
 import type { Step } from '../../plan/index.ts';
 import { confirmObstacles, startObstacles } from '../decide/steps.ts';
 import { isAlerting } from '../decide/timers.ts';
-import { ALLOWED } from '../decide/refusal.ts';
+import { ALLOWED, type Refusal } from '../decide/refusal.ts';
 import { faultsOf } from '../faults.ts';
 import { gatesOfStep, settlesInS } from '../gates.ts';
-import { unmetNeeds } from '../needs.ts';
 import { stageOf } from '../plan-index.ts';
-import { shortages } from '../resources.ts';
 import type { RunState, StepState, Timer } from '../state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
 import type { GateView, Readings, StepStatus, StepView } from '../types.ts';
@@ -33,7 +31,13 @@ function timersOf(state: RunState, step: string): readonly Timer[] {
  * - `stalled`: what it needs was done too long ago, or a fault about it is open;
  * - `checking`: the time is over and a person is to say so.
  */
-function statusOf(state: RunState, step: Step, one: StepState, now: Readings): StepStatus {
+function statusOf(
+  state: RunState,
+  step: Step,
+  one: StepState,
+  obstacles: readonly Refusal[],
+  now: Readings,
+): StepStatus {
   switch (one.status) {
     case 'settled':
     case 'unwinding':
@@ -41,11 +45,11 @@ function statusOf(state: RunState, step: Step, one: StepState, now: Readings): S
     case 'active':
       return activeStatus(state, step, one, now);
     case 'waiting': {
-      const problems = unmetNeeds(state, step, now);
-      if (problems.length > 0) {
-        return problems.every((problem) => problem.why === 'late') ? 'stalled' : 'waiting';
-      }
-      return shortages(state, step).length === 0 ? 'ready' : 'waiting';
+      const codes = obstacles.map(({ code }) => code).filter((code) => code !== 'gate-shut');
+      if (codes.length === 0) return 'ready';
+      const needs = codes.filter((code) => code === 'needs-unmet' || code === 'needs-late');
+      const late = needs.length > 0 && needs.every((code) => code === 'needs-late');
+      return late ? 'stalled' : 'waiting';
     }
   }
 }
@@ -70,14 +74,17 @@ const HALTED: Readonly<Record<RunState['status'], string>> = {
   closed: 'The run is closed.',
 };
 
-function blockedBy(state: RunState, step: Step, one: StepState, now: Readings): readonly string[] {
+function blockedBy(
+  state: RunState,
+  one: StepState,
+  obstacles: readonly Refusal[],
+): readonly string[] {
   if (one.status !== 'waiting') return [];
   const run = HALTED[state.status];
-  const own = startObstacles(state, step, now).map((obstacle) => obstacle.message);
   return [
     ...(run === '' ? [] : [run]),
     ...(state.storageDown ? ['Nothing can be written down now.'] : []),
-    ...own,
+    ...obstacles.map((obstacle) => obstacle.message),
   ];
 }
 
@@ -96,6 +103,8 @@ export function stepView(state: RunState, step: Step, now: Readings): StepView {
   const clocks = timersOf(state, step.id)
     .filter((timer) => timer.mode === 'running' || isAlerting(timer))
     .map((timer) => clockView(state, timer, now));
+  // Looked for once: they decide the status and say why.
+  const obstacles = one.status === 'waiting' ? startObstacles(state, step, now) : [];
   const settled = one.status === 'settled' && one.outcome !== null;
   const canConfirm =
     one.status === 'active' &&
@@ -106,13 +115,13 @@ export function stepView(state: RunState, step: Step, now: Readings): StepView {
   return {
     step,
     attempt: one.attempt,
-    status: statusOf(state, step, one, now),
+    status: statusOf(state, step, one, obstacles, now),
     ...(settled && one.outcome !== null ? { outcome: one.outcome } : {}),
     ...(one.reason === '' ? {} : { reason: one.reason }),
     stage: one.stage,
     clocks,
     gates: gateViews(state, step, one.attempt, now),
-    blockedBy: blockedBy(state, step, one, now),
+    blockedBy: blockedBy(state, one, obstacles),
     canConfirm,
   };
 }

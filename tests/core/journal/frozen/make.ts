@@ -1,7 +1,8 @@
 /**
- * Made the frozen journals once, when the format was released: run with
- * `npx tsx tests/core/journal/frozen/make.ts`. They are not made again; a
- * change of format gets new files beside these, and an upgrader.
+ * Made the frozen journals once, when the format was released, and once more
+ * when it gained kinds of facts: run with `npx tsx tests/core/journal/frozen/make.ts`.
+ * What is frozen is not made again; a change of format gets new files beside
+ * these, and an upgrader.
  */
 import { existsSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -9,6 +10,7 @@ import { encodeRecords, exportJournal } from '../../../../src/core/journal/index
 import { fold } from '../../../../src/core/run/index.ts';
 import { purgePlan } from '../../run/fixtures.ts';
 import { glowing, type Tablet } from '../../run/tablet.ts';
+import { alarmed } from './alarmed.ts';
 import { summary } from './summary.ts';
 
 /** A disturbed but finished run: a glow with a gap, a sleep, a fault, a doubt, a pour, and a stop. */
@@ -45,8 +47,8 @@ const folder = import.meta.dirname;
 
 function keep(name: string, text: string): void {
   const path = join(folder, name);
-  if (existsSync(path)) throw new Error(`${name} is frozen already.`);
-  writeFileSync(path, text);
+  if (existsSync(path)) console.log(`${name} is frozen already, and stays.`);
+  else writeFileSync(path, text);
 }
 
 const { facts } = disturbed();
@@ -66,3 +68,7 @@ const altered = records.map((record) =>
     : record,
 );
 keep('altered-v1.json', exportJournal(altered));
+
+const later = alarmed().facts;
+keep('alarms-v1.json', exportJournal(encodeRecords(later)));
+keep('alarms-v1.result.json', `${JSON.stringify(summary(fold(later)), null, 2)}\n`);

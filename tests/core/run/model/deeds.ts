@@ -135,6 +135,13 @@ export const deeds: fc.Arbitrary<Deed>[] = [
       tablet.view.hot.map(({ step }) => ({ kind: 'confirm-safe', step })),
     ),
   ),
+  fc.constantFrom('alarm-handed', 'alarm-failed').map((kind) => ({
+    name: kind,
+    does: (tablet) => {
+      for (const { id, cause, leftS } of tablet.view.clocks)
+        if (leftS < 90) tablet.tries({ kind, timer: id, cause, text: 'Sound is off.' });
+    },
+  })),
   fc.constant({
     name: 'storage fails',
     does: (tablet) => void tablet.tries({ kind: 'storage-failed', text: 'Full.' }),

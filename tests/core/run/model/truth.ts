@@ -1,10 +1,40 @@
 import { expect } from 'vitest';
-import type { RunState } from '../../../../src/core/run/index.ts';
+import { alertsDue, type RunState } from '../../../../src/core/run/index.ts';
 import { elapsed } from '../../../../src/core/run/timers/span.ts';
 import { DAY_S, planOf, steps } from '../fixtures.ts';
-import type { Tablet } from '../tablet.ts';
+import { NEW_YEAR_MS, type Tablet } from '../tablet.ts';
 
 export const plan = planOf(steps);
+
+/** Rest days of the second plan, s after the beginning: one on the first evening, one of two days on the third. */
+const REST_DAYS_S: readonly (readonly [number, number])[] = [
+  [5 * 3600, 12 * 3600],
+  [DAY_S + 1800, DAY_S + 5 * 3600],
+  [3 * DAY_S, 5 * DAY_S],
+];
+
+/** The same in a household that keeps rest days. */
+export const planWithRestDays = planOf(steps, {
+  days: {
+    startWallMs: NEW_YEAR_MS,
+    restDays: REST_DAYS_S.map(([fromS, toS], index) => ({
+      name: `rest day ${index + 1}`,
+      fromWallMs: NEW_YEAR_MS + fromS * 1000,
+      toWallMs: NEW_YEAR_MS + toS * 1000,
+    })),
+  },
+});
+
+function inRestDay(trueS: number): boolean {
+  return REST_DAYS_S.some(([fromS, toS]) => trueS >= fromS && trueS < toS);
+}
+
+/** Does the tablet know the right time: by itself, or by a person's word? */
+function knowsTime(tablet: Tablet): boolean {
+  const trueWallMs = NEW_YEAR_MS + tablet.trueS * 1000;
+  const shownMs = tablet.readings().wallMs + tablet.state.clock.errorS * 1000;
+  return Math.abs(shownMs - trueWallMs) < 1;
+}
 
 /** Slack for clock tolerances that a person's answer counts in, s. */
 const SLACK_S = 15;
@@ -14,6 +44,8 @@ export class Truth {
   /** True time at which each cause of each timer began. */
   readonly beganS = new Map<string, number>();
   readonly seenFacts = { count: 0 };
+  /** Deeds looked at inside a rest day. */
+  seenRestDays = 0;
   /** True time at which each attempt of a rest began. */
   readonly restBeganS = new Map<string, number>();
   last = new Map<string, { atLeastS: number; atMostS: number }>();
@@ -52,6 +84,7 @@ export function inspect(truth: Truth, tablet: Tablet, deed: Deed, before: RunSta
     if (body.kind === 'step-started') {
       truth.restBeganS.set(`${body.step}#${body.attempt}`, trueS);
       checkStart(truth, tablet, body.step);
+      checkRestDay(tablet, body.step, body.by);
     }
     if (body.kind === 'doubt-reported') {
       for (const step of plan.steps) {
@@ -73,6 +106,11 @@ export function inspect(truth: Truth, tablet: Tablet, deed: Deed, before: RunSta
       ).toBe(true);
     }
   }
+  // I-19
+  if (tablet.state.plan.days && knowsTime(tablet) && inRestDay(trueS)) {
+    expect(alertsDue(tablet.view)).toEqual([]);
+    truth.seenRestDays += 1;
+  }
   checkResources(state);
   checkTimers(truth, tablet, deed);
 }
@@ -90,6 +128,22 @@ function checkStart(truth: Truth, tablet: Tablet, started: string): void {
   } else {
     expect(one).toMatchObject({ outcome: 'skipped', reason: 'A reason.' });
   }
+}
+
+/** Typical work may end this little after a rest day begins, s: the engine's own slack of a minute, and a hair. */
+const REACH_SLACK_S = 60.001;
+
+/** I-19: nobody begins anything inside a rest day, or what reaches into one; rests and cool-downs may begin. */
+function checkRestDay(tablet: Tablet, started: string, by: 'person' | 'chain'): void {
+  const step = plan.steps.find(({ id }) => id === started);
+  if (!tablet.state.plan.days || !step || !knowsTime(tablet)) return;
+  if (by === 'chain') {
+    expect(['rest', 'cool']).toContain(step.kind);
+    return;
+  }
+  expect(inRestDay(tablet.trueS)).toBe(false);
+  if (step.kind === 'rest' || step.kind === 'cool') return;
+  expect(inRestDay(tablet.trueS + step.durationS.typical - REACH_SLACK_S)).toBe(false);
 }
 
 /** I-11 */

@@ -1,0 +1,154 @@
+import type { Plan, Stage, Step, TimerSpec } from '../../plan/index.ts';
+import type { Refusal, RefusalCode } from './refusal.ts';
+
+function problem(code: RefusalCode, message: string): Refusal {
+  return { code, message };
+}
+
+function missing(all: readonly string[], from: readonly string[]): string | undefined {
+  return all.find((one) => !from.includes(one));
+}
+
+/** A wait may not get shorter, an alarm not later, a fault not lost; an estimate is only a guess. */
+function weakens(before: TimerSpec, after: TimerSpec | undefined): boolean {
+  if (before.role === 'estimate') return false;
+  if (!after || after.role !== before.role || after.purpose !== before.purpose) return true;
+  if (after.fault !== before.fault) return true;
+  if (before.repeats === true && after.repeats !== true) return true;
+  return before.purpose === 'at-most'
+    ? after.lengthS > before.lengthS
+    : after.lengthS < before.lengthS;
+}
+
+/** The stage as safe as before: no hazard forgotten, no clock weakened, still a person's word where one was asked. */
+function stageWeakened(before: Stage, after: Stage): boolean {
+  return (
+    missing(before.hazards, after.hazards) !== undefined ||
+    after.resumption !== before.resumption ||
+    (before.say === undefined) !== (after.say === undefined) ||
+    before.timers.some((spec) =>
+      weakens(
+        spec,
+        after.timers.find(({ id }) => id === spec.id),
+      ),
+    )
+  );
+}
+
+/** What both a replaced step and an added one must keep of the step they are measured by. */
+function guardProblem(model: Step, step: Step): Refusal | null {
+  const gate = missing(model.gates, step.gates);
+  if (gate !== undefined)
+    return problem('amendment-drops-gate', `Step "${step.id}" lacks the gate "${gate}".`);
+  const caution = missing([...model.standing, ...model.after], [...step.standing, ...step.after]);
+  if (caution !== undefined)
+    return problem('amendment-drops-caution', `Step "${step.id}" lacks the caution "${caution}".`);
+  const ids = step.stages.map(({ id }) => id);
+  const order = model.stages.map(({ id }) => ids.indexOf(id));
+  if (order.some((place, i) => place < 0 || place <= (order[i - 1] ?? -1)))
+    return problem(
+      'amendment-drops-stage',
+      `Step "${step.id}" has the stages ${ids.join(', ')}; allowed: with ${model.stages.map(({ id }) => id).join(', ')} in this order.`,
+    );
+  const thinned = Object.entries(model.demands).find(
+    ([id, wanted]) => (step.demands[id] ?? 0) < wanted,
+  );
+  if (thinned)
+    return problem(
+      'amendment-weakens',
+      `Step "${step.id}" demands less of "${thinned[0]}" than ${thinned[1]}.`,
+    );
+  const weak = model.stages.find((stage, i) => {
+    const after = step.stages[order[i] ?? -1];
+    return !after || stageWeakened(stage, after);
+  });
+  if (weak || (model.makeSafe !== undefined && step.makeSafe === undefined))
+    return problem(
+      'amendment-weakens',
+      `Step "${step.id}" guards less than “${model.title}”: a hazard, a clock or its making safe.`,
+    );
+  return null;
+}
+
+/** What a step that has not begun may not lose when it is replaced. */
+export function replacedProblem(before: Step, step: Step): Refusal | null {
+  const same =
+    step.kind === before.kind &&
+    step.phase === before.phase &&
+    step.fixture === before.fixture &&
+    step.startsBy === before.startsBy &&
+    step.attention === before.attention;
+  if (!same)
+    return problem(
+      'amendment-changes-work',
+      `Step "${step.id}" is other work than “${before.title}”; allowed: the same fixture and kind.`,
+    );
+  for (const need of before.needs) {
+    const kept = step.needs.find((one) => one.step === need.step);
+    if (!kept || (kept.withinS ?? Infinity) > (need.withinS ?? Infinity))
+      return problem(
+        'amendment-drops-need',
+        `Step "${step.id}" no longer needs "${need.step}" as “${before.title}” does.`,
+      );
+  }
+  return guardProblem(before, step);
+}
+
+/**
+ * What a new step must have: siblings of the same fixture and kind, and all
+ * that guards every one of them; boiled water as fresh as theirs.
+ */
+export function addedProblem(plan: Plan, step: Step): Refusal | null {
+  const siblings = plan.steps.filter(
+    ({ fixture, kind }) => fixture === step.fixture && kind === step.kind,
+  );
+  const [first] = siblings;
+  if (!first)
+    return problem(
+      'amendment-without-sibling',
+      `Step "${step.id}" is a ${step.kind} of ${step.fixture ?? 'nothing'}; allowed: work the plan already has there.`,
+    );
+  const freshest = Math.max(...siblings.map((one) => shortestS(one)));
+  if (shortestS(step) > freshest)
+    return problem(
+      'amendment-drops-need',
+      `Step "${step.id}" does not need fresh water as “${first.title}” does.`,
+    );
+  if (step.phase !== first.phase || step.startsBy !== first.startsBy)
+    return problem(
+      'amendment-changes-work',
+      `Step "${step.id}" is not begun as “${first.title}” is.`,
+    );
+  for (const sibling of siblings) {
+    const found = guardProblem(sibling, step);
+    if (found) return found;
+  }
+  return null;
+}
+
+/** The shortest time within which it must follow something, s; Infinity when none is set. */
+function shortestS(step: Step): number {
+  return Math.min(...step.needs.map(({ withinS }) => withinS ?? Infinity));
+}
+
+/** A step of the amended plan that would need itself, by whatever way round. */
+export function cycleThrough(plan: Plan, amended: readonly Step[]): string | undefined {
+  const steps = new Map([...plan.steps, ...amended].map((step) => [step.id, step]));
+  const settled = new Set<string>();
+  const visit = (id: string, above: ReadonlySet<string>): string | undefined => {
+    if (above.has(id)) return id;
+    if (settled.has(id)) return undefined;
+    const deeper = new Set(above).add(id);
+    for (const need of steps.get(id)?.needs ?? []) {
+      const found = visit(need.step, deeper);
+      if (found !== undefined) return found;
+    }
+    settled.add(id);
+    return undefined;
+  };
+  for (const { id } of amended) {
+    const found = visit(id, new Set());
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}

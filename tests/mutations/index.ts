@@ -1,0 +1,19 @@
+import { amendmentMutations } from './amendments.ts';
+import { clockMutations } from './clocks.ts';
+import { gateMutations } from './gates.ts';
+import { journalMutations } from './journal.ts';
+import { restDayMutations } from './rest-days.ts';
+import type { Mutation } from './types.ts';
+import { stepMutations } from './steps.ts';
+
+export { INVARIANTS, type Mutation } from './types.ts';
+
+/** Every way to break a promise of the engine that a test is known to notice. */
+export const MUTATIONS: readonly Mutation[] = [
+  ...journalMutations,
+  ...clockMutations,
+  ...stepMutations,
+  ...amendmentMutations,
+  ...gateMutations,
+  ...restDayMutations,
+];

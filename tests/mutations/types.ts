@@ -1,0 +1,31 @@
+/** The invariants of the engine, I-01 to I-19. */
+export const INVARIANTS: readonly string[] = Array.from(
+  { length: 19 },
+  (_, index) => `I-${String(index + 1).padStart(2, '0')}`,
+);
+
+/** One way to break a promise, and the tests that must notice. */
+export type Mutation = {
+  readonly id: string;
+  /** Invariants that the change breaks. */
+  readonly breaks: readonly string[];
+  /** File, from the root. */
+  readonly file: string;
+  /** Text that stands exactly once in the file. */
+  readonly find: string;
+  readonly replace: string;
+  /** What would go wrong. */
+  readonly why: string;
+  /** Test files that must fail, from the root. */
+  readonly tests: readonly string[];
+};
+
+/** Path of a test of the run engine. */
+export function run(name: string): string {
+  return `tests/core/run/${name}.test.ts`;
+}
+
+/** Path of a test of the journal. */
+export function journal(name: string): string {
+  return `tests/core/journal/${name}.test.ts`;
+}
