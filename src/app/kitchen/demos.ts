@@ -1,4 +1,5 @@
-import type { DemoChoice } from './kitchen-place.tsx';
+/// <reference types="vite/client" />
+export type DemoChoice = { readonly id: string; readonly name: string; readonly tells: string };
 
 /** The invented kitchens that come with the app, in the order they are offered. */
 export const DEMOS: readonly DemoChoice[] = [

@@ -1,15 +1,21 @@
+import '../look/custom.css';
 import { createSignal, For, Show } from 'solid-js';
+import type { Kitchen } from '../../core/kitchen/index.ts';
 import type { Plan } from '../../core/plan/index.ts';
 import type { PlanPictures } from '../state/kitchen-desk.ts';
 import { Action } from '../parts/action.tsx';
 import { Curve } from '../pictures/curve.tsx';
 import { KitchenPlan } from '../pictures/kitchen-plan.tsx';
 import { Timeline } from '../pictures/timeline.tsx';
-import { CUSTOM_NAMES, PURPOSE_NAMES } from '../words/names.ts';
+import { PURPOSE_NAMES } from '../words/names.ts';
 import { bandInWords, lengthInWords } from '../words/time.ts';
+import { customName } from '../../core/custom/index.ts';
+import { Begin } from './begin.tsx';
+import { Cleaning } from './cleaning.tsx';
 import { Methods } from './methods.tsx';
-import { Questions, Shopping } from './lists.tsx';
+import { Shopping } from './lists.tsx';
 import { Pours } from './pours.tsx';
+import { Questions } from './questions.tsx';
 import { Steps } from './steps.tsx';
 
 const PARTS = [
@@ -18,7 +24,8 @@ const PARTS = [
   ['steps', 'Every step'],
   ['pours', 'Where it is poured'],
   ['heat', 'Heat and air'],
-  ['lists', 'To buy and to ask'],
+  ['ask', 'To ask'],
+  ['lists', 'To buy and to clean'],
 ] as const;
 type Part = (typeof PARTS)[number][0];
 
@@ -28,15 +35,22 @@ export function PlanPlace(props: {
   pictures: PlanPictures;
   openRun: boolean;
   onStart: () => void;
+  /** Answers change the kitchen, and the plan with it; absent: the plan is only read. */
+  onKitchen?: (kitchen: Kitchen) => void;
+  /** As it lies on the desk: a moment ahead of the plan after an answer, so that the next answer is added to it. */
+  kitchen?: Kitchen | undefined;
+  /** When the work begins; absent: the plan counts hours from its start. */
+  begin?: { startWallMs: number; onChange: (startWallMs: number) => void };
 }) {
   const [part, setPart] = createSignal<Part>('course');
   const [picked, setPicked] = createSignal<string>();
+  const kitchen = () => props.kitchen ?? props.plan.kitchen;
   return (
     <main class="place plan-place">
       <header class="plan-head">
         <div>
           <p class="quiet">
-            {PURPOSE_NAMES[props.plan.purpose]}, {CUSTOM_NAMES[props.plan.custom]}
+            {PURPOSE_NAMES[props.plan.purpose]}, {customName(props.plan.kitchen.household)}
           </p>
           <h1>{props.plan.kitchen.name}</h1>
         </div>
@@ -54,6 +68,16 @@ export function PlanPlace(props: {
         Follow makers’ manuals and local codes; gas, electrical and plumbing work is for licensed
         people.
       </p>
+      <Show when={props.begin}>
+        {(begin) => (
+          <Begin
+            startWallMs={begin().startWallMs}
+            zone={zoneOf(props.plan)}
+            {...(props.plan.days && { days: props.plan.days })}
+            onChange={begin().onChange}
+          />
+        )}
+      </Show>
       <Facts plan={props.plan} />
       <Notices plan={props.plan} />
       <nav class="parts" aria-label="Parts of the plan">
@@ -73,7 +97,7 @@ export function PlanPlace(props: {
           </div>
         </section>
         <section classList={{ 'part--off': part() !== 'methods' }} aria-label="Methods">
-          <Methods plan={props.plan} />
+          <Methods plan={props.plan} kitchen={kitchen()} onKitchen={props.onKitchen} />
         </section>
         <section classList={{ 'part--off': part() !== 'steps' }} aria-label="Every step">
           <Steps plan={props.plan} />
@@ -90,13 +114,21 @@ export function PlanPlace(props: {
             <For each={props.pictures.heat}>{(picture) => <Curve picture={picture} />}</For>
           </div>
         </section>
-        <section classList={{ 'part--off': part() !== 'lists' }} aria-label="To buy and to ask">
-          <Questions plan={props.plan} />
+        <section classList={{ 'part--off': part() !== 'ask' }} aria-label="To ask">
+          <Questions kitchen={kitchen()} onKitchen={props.onKitchen} />
+        </section>
+        <section classList={{ 'part--off': part() !== 'lists' }} aria-label="To buy and to clean">
           <Shopping plan={props.plan} />
+          <Cleaning plan={props.plan} />
         </section>
       </div>
     </main>
   );
+}
+
+/** The kitchen's own zone, or the tablet's where no place was told. */
+function zoneOf({ kitchen }: Plan): string {
+  return kitchen.place?.zone ?? new Intl.DateTimeFormat().resolvedOptions().timeZone;
 }
 
 function Facts(props: { plan: Plan }) {

@@ -4,6 +4,12 @@ import { PHASE_NAMES } from '../words/names.ts';
 import { lengthInWords, offsetInWords } from '../words/time.ts';
 import { Lanes } from '../pictures/lanes.tsx';
 
+/** The open questions that make a step what it is: it purges or covers the stricter way. */
+function openFor(plan: Plan, step: Step): Plan['questions'] {
+  if (step.phase !== 'purge' && step.phase !== 'cover') return [];
+  return plan.questions.filter((one) => one.fixture === step.fixture);
+}
+
 /** Every step in the order of the timetable. */
 export function Steps(props: { plan: Plan }) {
   const ordered = createMemo(() =>
@@ -31,6 +37,14 @@ export function Steps(props: { plan: Plan }) {
                   </span>
                 </summary>
                 <p class="quiet">{step.reason}</p>
+                <For each={openFor(props.plan, step)}>
+                  {(question) => (
+                    <p class="method-ask">
+                      <strong>Not answered yet:</strong> {question.ask}{' '}
+                      <span class="quiet">Until then: {question.untilThen}</span>
+                    </p>
+                  )}
+                </For>
                 <ol class="step-stages">
                   <For each={step.stages}>
                     {(stage) => (

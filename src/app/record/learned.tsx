@@ -1,42 +1,69 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { learnedFrom, type Learned } from '../../core/record/index.ts';
+import { learnedFrom, type LearnedRow, type LeftOut } from '../../core/record/index.ts';
 import type { Fact } from '../../core/run/index.ts';
 import { Action } from '../parts/action.tsx';
 import { lengthInWords } from '../words/time.ts';
 
+const VERBS = {
+  boil: 'boils in',
+  glow: 'glows after',
+  'heat-up': 'is at its highest after',
+  cool: 'may be touched after',
+} as const;
+
 /** "Steel kettle: boils in 8 min 40 s (planned 8 min 20 s)". */
-function sentence(one: Learned): string {
-  const { mean } = one.estimate;
-  if (one.what === 'pour') return `Your pour: ${mean.toFixed(1)} L a minute (planned 2.0)`;
-  const planned = one.plannedS ?? 0;
-  const verb = one.what === 'boil' ? 'boils in' : 'glows after';
-  return `${one.name}: ${verb} ${lengthInWords(mean * planned)} (planned ${lengthInWords(planned)})`;
+function sentence({ what, name, estimate, plannedS = 0, reckonedS = 0 }: LearnedRow): string {
+  const { mean } = estimate;
+  if (what === 'pour') return `Your pour: ${mean.toFixed(1)} L a minute`;
+  if (what === 'reach') return `One kettle reaches ${Math.round(mean * 100)} % as far as reckoned`;
+  return `${name}: ${VERBS[what]} ${lengthInWords(mean * reckonedS)} (planned ${lengthInWords(plannedS)})`;
 }
 
-function grounds({ estimate, what }: Learned): string {
-  const word = { boil: 'boil', glow: 'glow', pour: 'pour' }[what];
-  const from = `from ${estimate.n} ${word}${estimate.n === 1 ? '' : 's'}, ±${Math.round(estimate.spread * 100)} %`;
+const REPORTS = {
+  boil: ['boil', 'boils'],
+  glow: ['glow', 'glows'],
+  'heat-up': ['heating', 'heatings'],
+  cool: ['cool-down', 'cool-downs'],
+  pour: ['pour', 'pours'],
+  reach: ['kettle', 'kettles'],
+} as const;
+
+function grounds({ estimate, what }: LearnedRow): string {
+  const [one, many] = REPORTS[what];
+  const counted = `from ${estimate.n} ${estimate.n === 1 ? one : many}`;
+  const from =
+    what === 'cool'
+      ? `${counted}; the longest counts`
+      : `${counted}, ±${Math.round(estimate.spread * 100)} %`;
   const apart = estimate.outliers.length;
   return apart > 0 ? `${from}; ${apart} set apart as too far off` : from;
 }
 
 /** What the reports of this run say about the household's hardware; the last report of each can be left out. */
-export function LearnedList(props: { facts: readonly Fact[] }) {
-  const [leftOut, setLeftOut] = createSignal<Readonly<Record<string, readonly number[]>>>({});
-  const all = createMemo(() => learnedFrom(props.facts));
+export function LearnedList(props: {
+  facts: readonly Fact[];
+  /** Reports not to be counted, where they are kept; else only this page knows. */
+  leftOut?: LeftOut | undefined;
+  onLeftOut?: ((next: LeftOut) => void) | undefined;
+}) {
+  const [own, setOwn] = createSignal<LeftOut>({});
+  const leftOut = () => props.leftOut ?? own();
   const learned = createMemo(() => learnedFrom(props.facts, leftOut()));
-  const reportsOf = (id: string) =>
-    all().find((one) => one.id === id)?.estimate.observations.length ?? 0;
-  const toggle = (id: string) =>
-    setLeftOut((now) => {
-      const { [id]: had, ...others } = now;
-      return had ? others : { ...others, [id]: [reportsOf(id) - 1] };
-    });
+  const toggle = ({ id, reports }: LearnedRow) => {
+    const { [id]: had, ...others } = leftOut();
+    const next = had ? others : { ...others, [id]: [reports - 1] };
+    setOwn(next);
+    props.onLeftOut?.(next);
+  };
   return (
     <Show when={learned().length > 0}>
       <section aria-label="What this run taught">
         <h2>What this run taught</h2>
-        <p class="quiet">By your reports. The next plan does not use it yet.</p>
+        <p class="quiet">
+          By your reports.{' '}
+          {props.onLeftOut ? 'The next plan expects it' : 'The next plan does not use it yet'};
+          rests, holds and limits stay as they are.
+        </p>
         <ul class="learned">
           <For each={learned()}>
             {(one) => (
@@ -45,7 +72,7 @@ export function LearnedList(props: { facts: readonly Fact[] }) {
                   <strong>{sentence(one)}</strong>
                   <span class="quiet learned-grounds">{grounds(one)}</span>
                 </span>
-                <Action class="button button--plain" onPress={() => toggle(one.id)}>
+                <Action class="button button--plain" onPress={() => toggle(one)}>
                   {leftOut()[one.id] ? 'Count the last report' : 'Leave out the last report'}
                 </Action>
               </li>

@@ -1,10 +1,12 @@
 import { createResource, For, Show } from 'solid-js';
+import type { Kitchen } from '../../core/kitchen/index.ts';
 import type { RunEntry } from '../../core/journal/index.ts';
-import { recordOf, recordText, type RecordModel } from '../../core/record/index.ts';
+import { recordOf, recordText, type LeftOut, type RecordModel } from '../../core/record/index.ts';
 import type { Fact } from '../../core/run/index.ts';
 import { Action } from '../parts/action.tsx';
 import { formatRoute } from '../state/route.ts';
 import { dayAndTime } from '../words/time.ts';
+import { DoubtAfterwards } from './doubt.tsx';
 import { LearnedList } from './learned.tsx';
 import { RecordText } from './record-text.tsx';
 
@@ -25,6 +27,11 @@ export function RecordPlace(props: {
   onSaveText: (name: string, text: string) => void;
   onExport: (runId: string) => void;
   onImport: () => void;
+  /** Reports of a run that are not to teach the next plan. */
+  leftOutOf?: (runId: string) => LeftOut;
+  onLeftOut?: (runId: string, next: LeftOut) => void;
+  /** Something happened after the run had closed, to fixtures of its kitchen. */
+  onDoubt?: (kitchen: Kitchen, fixtureIds: readonly string[], what: string) => void;
   nowMs: number;
 }) {
   const openId = () => props.openId ?? props.runs[0]?.id;
@@ -67,6 +74,9 @@ export function RecordPlace(props: {
               props.onSaveText('record.txt', recordText(record().record, formatTime))
             }
             onExport={() => props.onExport(openId() ?? '')}
+            leftOut={props.leftOutOf?.(openId() ?? '')}
+            onLeftOut={props.onLeftOut && ((next) => props.onLeftOut?.(openId() ?? '', next))}
+            onDoubt={props.onDoubt}
           />
         )}
       </Show>
@@ -82,7 +92,14 @@ function RecordPage(props: {
   facts: readonly Fact[];
   onSaveText: () => void;
   onExport: () => void;
+  leftOut: LeftOut | undefined;
+  onLeftOut: ((next: LeftOut) => void) | undefined;
+  onDoubt: ((kitchen: Kitchen, fixtureIds: readonly string[], what: string) => void) | undefined;
 }) {
+  const kitchen = () => {
+    const first = props.facts[0]?.body;
+    return first?.kind === 'drafted' ? first.plan.kitchen : undefined;
+  };
   return (
     <article class="record-page" aria-label="Record of the run">
       <div class="button-row">
@@ -97,7 +114,15 @@ function RecordPage(props: {
         </Action>
       </div>
       <RecordText text={recordText(props.record, formatTime)} />
-      <LearnedList facts={props.facts} />
+      <LearnedList facts={props.facts} leftOut={props.leftOut} onLeftOut={props.onLeftOut} />
+      <Show when={props.record.outcome !== 'open' && props.onDoubt && kitchen()}>
+        {(known) => (
+          <DoubtAfterwards
+            record={props.record}
+            onDoubt={(ids, what) => props.onDoubt?.(known(), ids, what)}
+          />
+        )}
+      </Show>
     </article>
   );
 }

@@ -7,15 +7,18 @@ export type SavedKitchen = {
   readonly name: string;
   readonly savedWallMs: number;
   readonly text: string;
+  /** When a person deleted it; until it is forgotten it can be put back. */
+  readonly removedWallMs?: number;
 };
 
 /** Every promise rejects with StorageError and nothing else. */
 export type KitchenStore = {
-  /** The latest saved first. */
+  /** The latest saved first, the deleted ones among them. */
   list(): Promise<readonly SavedKitchen[]>;
   read(id: string): Promise<SavedKitchen | undefined>;
   /** On disk when resolved. */
   save(kitchen: SavedKitchen): Promise<void>;
+  /** For good. */
   remove(id: string): Promise<void>;
 };
 

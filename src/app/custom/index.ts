@@ -1,0 +1,1 @@
+export { OwnCustomSheet } from './own-custom-sheet.tsx';
