@@ -1,15 +1,25 @@
-import { lazy, Match, Show, Suspense, Switch } from 'solid-js';
+import { createEffect, type JSX, lazy, Match, Show, Suspense, Switch } from 'solid-js';
+import type { Kitchen } from '../core/kitchen/index.ts';
 import type { RunView, StepView } from '../core/run/index.ts';
 import { downloadText, pickTextFile } from '../host/files/index.ts';
-import { NoPlan, OpenRunBanner, UpdateBanner, WriterBanner } from './banners.tsx';
-import { DEMOS } from './kitchen/demos.ts';
-import { KitchenPlace } from './kitchen/kitchen-place.tsx';
-import type { WakeLight } from './run/lights.tsx';
+import {
+  LostRunBanner,
+  NoPlan,
+  OpenRunBanner,
+  TroubleBanner,
+  UpdateBanner,
+  WatchBand,
+} from './banners.tsx';
+import type { RunChoices } from './run/choices.ts';
+import type { SoundLight, WakeLight } from './run/lights.tsx';
 import { RunPlace } from './run/run-place.tsx';
 import { Shell } from './shell.tsx';
 import { createWorkshop, type Workshop } from './state/workshop.ts';
 
-// A run that is open needs neither: they come when their place is looked at.
+// A run that is open needs none of them: they come when their place is looked at.
+const KitchenPlace = lazy(async () => ({
+  default: (await import('./kitchen/kitchen-place.tsx')).KitchenPlace,
+}));
 const PlanPlace = lazy(async () => ({
   default: (await import('./plan/plan-place.tsx')).PlanPlace,
 }));
@@ -24,24 +34,72 @@ export function App() {
   return (
     <Show when={running()} fallback={<Places shop={shop} />}>
       {(view) => (
-        <RunPlace
-          view={view()}
-          nowMs={shop.runs.nowMs()}
-          lights={{ sound: shop.alarm.light(), wake: wakeLight(shop), writer: shop.mayWrite() }}
-          trouble={shop.runs.trouble()}
-          refusal={shop.runs.notice()}
-          theme={shop.theme.theme()}
-          onTheme={shop.theme.toggle}
-          send={(request) => void shop.runs.send(request)}
-          playTest={shop.alarm.playTest}
-          kept={shop.kept()}
-          arm={() => void shop.alarm.arm()}
-          ranOut={(step, share) => void ranOut(shop, view(), step, share)}
-          exportRun={() => void exportRun(shop, shop.runs.openRun()?.id ?? '')}
-        />
+        <Watched shop={shop}>
+          <RunPlace
+            view={view()}
+            nowMs={shop.runs.nowMs()}
+            lights={{
+              sound: soundLight(shop),
+              wake: wakeLight(shop),
+              writer: shop.mayWrite() || shop.runs.otherLead() !== undefined,
+            }}
+            trouble={shop.runs.trouble()}
+            refusal={shop.runs.notice()}
+            theme={shop.theme.theme()}
+            onTheme={shop.theme.toggle}
+            choices={choicesHere(shop)}
+            onChoice={shop.choices.choose}
+            send={(request) => void shop.runs.send(request)}
+            playTest={shop.alarm.playTest}
+            kept={shop.kept()}
+            arm={() => void shop.alarm.arm()}
+            ranOut={(step, share) => void ranOut(shop, view(), step, share)}
+            exportRun={() => void exportRun(shop, shop.runs.openRun()?.id ?? '')}
+          />
+        </Watched>
       )}
     </Show>
   );
+}
+
+/** A run that another page leads is shown with everything in it switched off. */
+function Watched(props: { shop: Workshop; children: JSX.Element }) {
+  const { runs, device, alarm } = props.shop;
+  const lead = () => {
+    const other = runs.otherLead();
+    if (other === 'silent') device.tabLock.steal();
+    else device.tabLock.askFor();
+  };
+  return (
+    <Show when={runs.otherLead()} fallback={props.children}>
+      {(otherLead) => (
+        <div class="watch-frame">
+          <WatchBand
+            otherLead={otherLead()}
+            wasTakenOver={device.lock() === 'replaced' || runs.trouble()?.kind === 'taken-over'}
+            needsArming={alarm.light() === 'touch-to-arm' && otherLead() !== 'beating'}
+            onArm={() => void alarm.arm()}
+            onLead={lead}
+          />
+          <fieldset disabled>{props.children}</fieldset>
+        </div>
+      )}
+    </Show>
+  );
+}
+
+/** The page that only shows makes no sound while the other one lives; it never asks to be armed over the whole screen. */
+function soundLight(shop: Workshop): SoundLight {
+  const light = shop.alarm.light();
+  if (!shop.runs.otherLead()) return light;
+  if (shop.runs.otherLead() === 'beating') return 'elsewhere';
+  return light === 'touch-to-arm' ? 'blocked' : light;
+}
+
+/** One voice is enough. */
+function choicesHere(shop: Workshop): RunChoices {
+  const choices = shop.choices.choices();
+  return shop.runs.otherLead() ? { ...choices, spoken: false } : choices;
 }
 
 function wakeLight(shop: Workshop): WakeLight {
@@ -56,6 +114,14 @@ async function exportRun(shop: Workshop, id: string): Promise<void> {
 /** A kitchen file may have a megabyte, a three-day run is well below twenty. */
 const LARGEST_KITCHEN_BYTES = 1_000_000;
 const LARGEST_RUN_BYTES = 20_000_000;
+
+/** "Grandma's flat" → "grandma-s-flat": safe on every file system. */
+function fileWord(name: string): string {
+  return name
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '');
+}
 
 function offer(name: string, text: string, type = 'application/json'): void {
   downloadText({ name, text, type });
@@ -75,7 +141,14 @@ async function openFile(shop: Workshop): Promise<void> {
 }
 
 async function saveKitchen(shop: Workshop): Promise<void> {
-  offer('kitchen.kitchen.json', await shop.kitchens.fileText());
+  const name = shop.kitchens.kitchen()?.name ?? '';
+  offer(`${fileWord(name) || 'kitchen'}.kitchen.json`, await shop.kitchens.fileText());
+}
+
+/** The plan of the last edit; a kitchen that has none goes back to what stands in its way. */
+async function showPlan(shop: Workshop): Promise<void> {
+  const planned = await shop.kitchens.settle();
+  if (!planned && shop.kitchens.kitchen()) shop.go({ place: 'kitchen' });
 }
 
 async function openDemo(shop: Workshop, id: string): Promise<void> {
@@ -97,27 +170,60 @@ async function ranOut(shop: Workshop, view: RunView, step: StepView, share: numb
 }
 
 async function startRun(shop: Workshop): Promise<void> {
-  const plan = shop.kitchens.plan();
-  if (!shop.runs.isOpen() && plan) await shop.runs.start(plan);
+  if (!shop.runs.isOpen()) {
+    // Whenever it was planned for, it begins now.
+    shop.planning.beginAt(null);
+    await shop.kitchens.planAnew();
+    const plan = shop.kitchens.plan();
+    if (plan) await shop.runs.start(plan);
+  }
+  shop.go({ place: 'run' });
+}
+
+function beginAt(shop: Workshop, startWallMs: number): void {
+  shop.planning.beginAt(startWallMs);
+  void shop.kitchens.planAnew();
+}
+
+/** A small run for what a doubt touches; one at a time. */
+async function doubtAfterwards(
+  shop: Workshop,
+  kitchen: Kitchen,
+  fixtureIds: readonly string[],
+  what: string,
+): Promise<void> {
+  if (shop.runs.isOpen()) {
+    shop.runs.tell('A run is open. Tell it there, with “Something happened”, or close it first.');
+    return;
+  }
+  const planner = await import('./state/planner.ts');
+  const options = await shop.planning.optionsOf(kitchen);
+  await shop.runs.start(planner.planForDoubt(kitchen, fixtureIds, what, options));
   shop.go({ place: 'run' });
 }
 
 function Banners(props: { shop: Workshop }) {
-  const { runs, updates, device, mayWrite, route } = props.shop;
+  const { runs, updates, route } = props.shop;
+  const exportOpen = () => {
+    const open = runs.openRun();
+    return open ? () => void exportRun(props.shop, open.id) : undefined;
+  };
   return (
     <>
       <OpenRunBanner show={runs.isOpen() && route().place !== 'run'} />
       <UpdateBanner show={updates.waiting() && !runs.isOpen()} onTake={updates.take} />
-      <WriterBanner
-        show={!mayWrite() && device.lock() !== 'asking'}
-        onTakeOver={() => device.tabLock.steal()}
-      />
+      <LostRunBanner lostRun={runs.lostRun} nowMs={runs.nowMs()} />
+      <TroubleBanner trouble={runs.trouble()} notice={runs.notice()} onExport={exportOpen()} />
     </>
   );
 }
 
 function Places(props: { shop: Workshop }) {
   const shop = props.shop;
+  // Whoever looks at the plan sees the one of the last edit.
+  createEffect(() => {
+    if (shop.route().place === 'plan') void showPlan(shop);
+  });
   return (
     <Shell
       at={shop.route().place}
@@ -129,13 +235,12 @@ function Places(props: { shop: Workshop }) {
         <Switch fallback={<NoPlan place={shop.route().place} />}>
           <Match when={shop.route().place === 'kitchen'}>
             <KitchenPlace
-              kitchen={shop.kitchens.kitchen()}
-              demos={DEMOS}
-              problems={shop.kitchens.problems()}
+              desk={shop.kitchens}
+              at={shop.route().id}
+              onGo={(id) => shop.go(id ? { place: 'kitchen', id } : { place: 'kitchen' })}
               onDemo={(id) => void openDemo(shop, id)}
               onOpenFile={() => void openFile(shop)}
               onSaveFile={() => void saveKitchen(shop)}
-              onChange={(kitchen) => void shop.kitchens.put(kitchen)}
               onPlan={() => shop.go({ place: 'plan' })}
             />
           </Match>
@@ -146,6 +251,12 @@ function Places(props: { shop: Workshop }) {
                 pictures={shop.kitchens.pictures()}
                 openRun={shop.runs.isOpen()}
                 onStart={() => void startRun(shop)}
+                kitchen={shop.kitchens.kitchen()}
+                onKitchen={(kitchen) => void shop.kitchens.put(kitchen)}
+                begin={{
+                  startWallMs: plan().days?.startWallMs ?? shop.planning.startWallMs(),
+                  onChange: (ms) => beginAt(shop, ms),
+                }}
               />
             )}
           </Match>
@@ -157,6 +268,12 @@ function Places(props: { shop: Workshop }) {
               onSaveText={(name, text) => offer(name, text, 'text/plain')}
               onExport={(id) => void exportRun(shop, id)}
               onImport={() => void importRun(shop)}
+              leftOutOf={shop.planning.leftOutOf}
+              onLeftOut={(runId, next) => {
+                shop.planning.leaveOut(runId, next);
+                void shop.kitchens.planAnew();
+              }}
+              onDoubt={(kitchen, ids, what) => void doubtAfterwards(shop, kitchen, ids, what)}
               nowMs={shop.runs.nowMs()}
             />
           </Match>

@@ -2,7 +2,7 @@ import { render } from 'solid-js/web';
 import './look/tokens.css';
 import './look/base.css';
 import './look/shell.css';
-import './look/kitchen.css';
+import './look/fields.css';
 import './look/places.css';
 import './look/pictures.css';
 import './look/plan-pictures.css';

@@ -1,6 +1,7 @@
 import { Show } from 'solid-js';
 
-export type SoundLight = 'armed' | 'touch-to-arm' | 'blocked' | 'unknown';
+/** `elsewhere`: the page that leads the run makes the sound, not this one. */
+export type SoundLight = 'armed' | 'touch-to-arm' | 'blocked' | 'unknown' | 'elsewhere';
 export type WakeLight = 'held' | 'lost' | 'not-supported';
 export type LightStates = {
   readonly sound: SoundLight;
@@ -13,6 +14,7 @@ const SOUND_WORDS: Readonly<Record<SoundLight, string>> = {
   'touch-to-arm': 'Touch to arm the sound',
   blocked: 'Sound is blocked',
   unknown: 'Sound not known',
+  elsewhere: 'Sound comes from the other page',
 };
 
 const WAKE_WORDS: Readonly<Record<WakeLight, string>> = {
@@ -21,6 +23,10 @@ const WAKE_WORDS: Readonly<Record<WakeLight, string>> = {
   'not-supported': 'Set Auto-Lock to Never while you work',
 };
 
+function soundIsWell(light: SoundLight): boolean {
+  return light === 'armed' || light === 'elsewhere';
+}
+
 /** What the tablet promises just now, in words with a shape; never a guess. */
 export function Lights(props: { lights: LightStates; onArm: () => void }) {
   return (
@@ -28,11 +34,11 @@ export function Lights(props: { lights: LightStates; onArm: () => void }) {
       <button
         type="button"
         class="light"
-        classList={{ 'light--bad': props.lights.sound !== 'armed' }}
+        classList={{ 'light--bad': !soundIsWell(props.lights.sound) }}
         onClick={props.onArm}
         data-sound={props.lights.sound}
       >
-        <Dot good={props.lights.sound === 'armed'} />
+        <Dot good={soundIsWell(props.lights.sound)} />
         {SOUND_WORDS[props.lights.sound]}
       </button>
       <span class="light" classList={{ 'light--bad': props.lights.wake !== 'held' }}>

@@ -7,7 +7,7 @@ import { createTabLock, type LockState } from '../../host/tab-lock/index.ts';
 import { createWakeLock, type WakeState } from '../../host/wake-lock/index.ts';
 
 /** The device's ports, opened once a page, with what they promise as signals. */
-export function createDevice() {
+export function createDevice(onLockAsked: () => Promise<boolean>) {
   const database = openDatabase('glowpour');
   const [lock, setLock] = createSignal<LockState>('asking');
   const [wake, setWake] = createSignal<WakeState>('off');
@@ -15,7 +15,7 @@ export function createDevice() {
     journals: createJournalStore(database),
     kitchens: createKitchenStore(database),
     settings: createSettingsStore(database),
-    tabLock: createTabLock(setLock),
+    tabLock: createTabLock({ onState: setLock, onAsked: onLockAsked }),
     lock,
     wakeLock: createWakeLock(setWake),
     wake,

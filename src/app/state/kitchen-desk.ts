@@ -1,11 +1,9 @@
 import { createSignal } from 'solid-js';
 import type { Kitchen, KitchenProblem } from '../../core/kitchen/index.ts';
-import type { HeatPicture, Plan, PourPicture } from '../../core/plan/index.ts';
-import type { KitchenStore } from '../../host/kitchens/index.ts';
-import { demoText } from '../kitchen/demos.ts';
-
-/** The kitchen on the desk is kept under one name until a household has several. */
-const DESK_ID = 'desk';
+import type { HeatPicture, Plan, PlanOptions, PourPicture } from '../../core/plan/index.ts';
+import type { KitchenStore, SettingsStore } from '../../host/kitchens/index.ts';
+import { createKitchenShelf } from './kitchen-shelf.ts';
+import { latestWriter, type WriteState } from './latest-writer.ts';
 
 /** Worked out beside the plan, never stored with it. */
 export type PlanPictures = {
@@ -13,71 +11,151 @@ export type PlanPictures = {
   readonly pours: readonly PourPicture[];
 };
 
+/**
+ * What lies on the desk: a kitchen kept on this tablet under its id, a demo as
+ * it came, or one only just begun. The last two become kept kitchens with the
+ * first change to them.
+ */
+export type OnDesk =
+  | { readonly kind: 'kept'; readonly id: string }
+  | { readonly kind: 'demo'; readonly id: string }
+  | { readonly kind: 'begun' };
+
+export type KitchenDeskPorts = {
+  readonly store: KitchenStore;
+  readonly settings: SettingsStore;
+  readonly nowMs: () => number;
+  readonly newId: () => string;
+  /** What a plan is made with besides the kitchen; absent: nothing. */
+  readonly optionsOf?: (kitchen: Kitchen) => Promise<PlanOptions>;
+};
+
+/** Name of the setting that says what lay on the desk last: "kept:…" or "demo:…". */
+const ON_DESK = 'kitchen-on-desk';
+/** The plan follows an edit after this rest, ms: a drag makes one plan, not thirty. */
+const PLAN_REST_MS = 400;
+
 function beyondModels(error: unknown): KitchenProblem {
   const message = error instanceof Error ? error.message : String(error);
   const advice = 'Check the sizes and powers of this kitchen.';
   return { path: '', found: '', allowed: '', advice, message: `No plan can be made: ${message}` };
 }
 
-/** The kitchen being described, and the plan that follows from it. */
-export function createKitchenDesk(store: KitchenStore, nowMs: () => number) {
-  const [kitchen, setKitchen] = createSignal<Kitchen>();
+/** What lay on the desk last; a kitchen only begun is not remembered. */
+function readOnDesk(stored: unknown): Exclude<OnDesk, { kind: 'begun' }> | undefined {
+  const [, kind, id] = /^(kept|demo):(.+)$/.exec(typeof stored === 'string' ? stored : '') ?? [];
+  return (kind === 'kept' || kind === 'demo') && id ? { kind, id } : undefined;
+}
+
+const planner = () => import('./planner.ts');
+
+/** The plan of the kitchen on the desk, made anew when an edit has come to rest. */
+function createPlanOf(
+  kitchen: () => Kitchen | undefined,
+  optionsOf: (kitchen: Kitchen) => Promise<PlanOptions>,
+) {
   const [plan, setPlan] = createSignal<Plan>();
   const [pictures, setPictures] = createSignal<PlanPictures>({ heat: [], pours: [] });
-  const [problems, setProblems] = createSignal<readonly KitchenProblem[]>([]);
-  const planner = import('./planner.ts');
+  const [trouble, setTrouble] = createSignal<KitchenProblem>();
+  let planned: Kitchen | undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
 
-  /** False when no plan can be made of it; then nothing changes but the list of problems. */
-  const put = async (next: Kitchen): Promise<boolean> => {
-    const { buildPlan, formatKitchen, heatPictures, pourPictures } = await planner;
-    let planned: Plan;
+  const settle = async (): Promise<boolean> => {
+    clearTimeout(timer);
+    const { buildPlan, heatPictures, pourPictures } = await planner();
+    const now = kitchen();
+    if (now === planned) return plan() !== undefined;
+    const options = now && (await optionsOf(now));
+    // Another edit came meanwhile: its own turn plans it.
+    if (now !== kitchen()) return settle();
+    planned = now;
     try {
-      planned = buildPlan(next);
+      const next = now && now.fixtures.length > 0 ? buildPlan(now, options) : undefined;
+      setPictures(
+        next ? { heat: heatPictures(next), pours: pourPictures(next) } : { heat: [], pours: [] },
+      );
+      setPlan(next);
+      setTrouble(undefined);
+      return next !== undefined;
     } catch (error) {
       // A kitchen that reads well may still be beyond what the models answer for (a 100 m² counter).
-      setProblems([beyondModels(error)]);
+      setPlan(undefined);
+      setTrouble(beyondModels(error));
       return false;
     }
-    setProblems([]);
-    setKitchen(next);
-    setPlan(planned);
-    setPictures({ heat: heatPictures(planned), pours: pourPictures(planned) });
-    await store
-      .save({ id: DESK_ID, name: next.name, savedWallMs: nowMs(), text: formatKitchen(next) })
-      .catch(() => undefined);
-    return true;
   };
-  /** Bad input changes nothing but the list of problems. */
-  const openText = async (text: string): Promise<boolean> => {
-    const { parseKitchen } = await planner;
-    const outcome = parseKitchen(text);
-    if ('problems' in outcome) {
-      setProblems(outcome.problems);
-      return false;
-    }
-    return put(outcome.kitchen);
+  const later = (): void => {
+    clearTimeout(timer);
+    timer = setTimeout(() => void settle(), PLAN_REST_MS);
+  };
+  /** The kitchen is the same, what it is planned with is not. */
+  const anew = (): Promise<boolean> => {
+    planned = undefined;
+    return settle();
+  };
+  return { plan, pictures, trouble, settle, later, anew };
+}
+
+/** The kitchen being described, its place among the others, and the plan that follows from it. */
+export function createKitchenDesk(ports: KitchenDeskPorts) {
+  const [kitchen, setKitchen] = createSignal<Kitchen>();
+  const [onDesk, setOnDesk] = createSignal<OnDesk>();
+  const [problems, setProblems] = createSignal<readonly KitchenProblem[]>([]);
+  const [writing, setWriting] = createSignal<WriteState>('idle');
+  const shelf = createKitchenShelf(ports.store, ports.nowMs);
+  const planOf = createPlanOf(kitchen, ports.optionsOf ?? (async () => ({})));
+  const writer = latestWriter<{ id: string; kitchen: Kitchen }>(
+    (value) => shelf.save(value.id, value.kitchen),
+    setWriting,
+  );
+
+  const lay = (next: Kitchen | undefined, where: OnDesk | undefined): void => {
+    setProblems([]);
+    setOnDesk(where);
+    setKitchen(next);
+    if (!where || where.kind === 'begun') return;
+    ports.settings.write(ON_DESK, `${where.kind}:${where.id}`).catch(() => undefined);
+  };
+  /** A new row among the kitchens, laid on the desk. */
+  const keep = (next: Kitchen): Kitchen => {
+    const id = ports.newId();
+    lay(next, { kind: 'kept', id });
+    writer.put({ id, kitchen: next });
+    return next;
+  };
+  /** One edit: on the desk at once, on disk right after, in the plan when the hand rests. Returns what lies there now. */
+  const edit = (next: Kitchen): Kitchen => {
+    planOf.later();
+    const where = onDesk();
+    if (where?.kind !== 'kept') return keep({ ...next, name: shelf.freeName(next.name) });
+    setKitchen(next);
+    writer.put({ id: where.id, kitchen: next });
+    return next;
   };
   return {
     kitchen,
-    plan,
-    pictures,
+    onDesk,
+    shelf,
     problems,
-    put,
-    openText,
-    async openDemo(id: string): Promise<boolean> {
-      const text = await demoText(id);
-      return text !== undefined && openText(text);
+    writing,
+    plan: planOf.plan,
+    pictures: planOf.pictures,
+    planTrouble: planOf.trouble,
+    settle: planOf.settle,
+    planAnew: planOf.anew,
+    written: writer.done,
+    keepAgain: writer.again,
+    edit,
+    keep,
+    lay,
+    say: setProblems,
+    /** An edit after which the plan is wanted at once. */
+    put(next: Kitchen): Promise<boolean> {
+      edit(next);
+      return planOf.settle();
     },
-    async openLast(): Promise<void> {
-      const saved = await store.read(DESK_ID).catch(() => undefined);
-      if (saved && !kitchen()) await openText(saved.text);
-    },
-    async fileText(): Promise<string> {
-      const { formatKitchen } = await planner;
-      const k = kitchen();
-      return k ? formatKitchen(k) : '';
-    },
+    lastOnDesk: async () => readOnDesk((await ports.settings.readAll())[ON_DESK]),
   };
 }
 
-export type KitchenDesk = ReturnType<typeof createKitchenDesk>;
+export type DeskCore = ReturnType<typeof createKitchenDesk>;

@@ -1,92 +1,110 @@
 import { createSignal } from 'solid-js';
 import { decodeJournal, type RunEntry } from '../../core/journal/index.ts';
 import type { Plan } from '../../core/plan/index.ts';
-import type { Fact, Request, RunView } from '../../core/run/index.ts';
+import type { Fact, Observation, Request, RunView } from '../../core/run/index.ts';
+import type { LeaderSilence } from '../../host/tab-lock/index.ts';
+import { createLostRun } from './lost-run.ts';
+import { createNotice } from './notice.ts';
+import { OpenRun } from './open-run.ts';
 import { exportRun, importRun } from './run-files.ts';
-import { RunSession, type SessionDeps, type SessionListener, type Trouble } from './run-session.ts';
+import type { SessionDeps, Trouble } from './run-session.ts';
 
-/** How long a refusal stays on the screen, ms. */
-const REFUSAL_SHOWN_MS = 8000;
+export type DeskDeps = SessionDeps & {
+  /** May this page write runs now? One page may. */
+  readonly mayWrite: () => boolean;
+};
+
+const ONLY_SHOWS = 'Another page leads the run; this one only shows it. Lead it from here first.';
 
 function words(error: unknown): string {
   return error instanceof Error ? error.message : String(error);
 }
 
-/** A sentence for the person, shown for a while. */
-function createNotice() {
-  const [notice, setNotice] = createSignal<string>();
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const tell = (message: string): void => {
-    setNotice(message);
-    clearTimeout(timer);
-    timer = setTimeout(() => setNotice(undefined), REFUSAL_SHOWN_MS);
-  };
-  return { notice, tell };
-}
-
-/** The runs on this tablet, and the one that is open. */
-export function createRunDesk(deps: SessionDeps) {
-  const [runs, setRuns] = createSignal<readonly RunEntry[]>([]);
+/** What the screen shows of the open run. */
+function createShown(deps: DeskDeps) {
   const [view, setView] = createSignal<RunView>();
   const [trouble, setTrouble] = createSignal<Trouble>();
   const [nowMs, setNowMs] = createSignal(deps.readClocks().wallMs);
+  const [otherLead, setOtherLead] = createSignal<LeaderSilence>();
   const { notice, tell } = createNotice();
-  let session: RunSession | undefined;
-  let opening: string | undefined;
-
-  const listener: SessionListener = {
+  const open = new OpenRun(deps, {
     onView: (next) => {
       setNowMs(deps.readClocks().wallMs);
       setView(() => next);
     },
     onTrouble: setTrouble,
     onRefusal: ({ message }) => tell(message),
-  };
+    onOtherLead: setOtherLead,
+  });
+  return { view, trouble, setTrouble, nowMs, otherLead, notice, tell, open };
+}
+
+/** The runs on this tablet, and the one that is open: led here, or only shown. */
+export function createRunDesk(deps: DeskDeps) {
+  const [runs, setRuns] = createSignal<readonly RunEntry[]>([]);
+  const openRun = () => runs().find((run) => !run.closed);
+  const lostRun = createLostRun(openRun);
+  const { setTrouble, open, ...shown } = createShown(deps);
+  const { view, trouble, tell } = shown;
+
+  const unreadable = (error: unknown) => setTrouble({ kind: 'unreadable', message: words(error) });
   const refresh = async (): Promise<void> => {
-    setRuns(await deps.store.listRuns().catch(() => []));
-  };
-  /** Changes which run is open; a store that refuses is told, never swallowed. */
-  const change = async (to: () => Promise<RunSession>): Promise<void> => {
     try {
-      await session?.leave();
-      session = await to();
-      await refresh();
+      const listed = await deps.store.listRuns();
+      lostRun.check(listed);
+      setRuns(listed);
+      if (trouble()?.kind === 'unreadable') setTrouble(undefined);
     } catch (error) {
-      setTrouble({ kind: 'storage', message: words(error) });
+      // What cannot be read is not gone: the list stays as it was, and the person is told.
+      if (!trouble()) unreadable(error);
     }
   };
-
+  /** Changes which run is open. A store that refuses is told, never swallowed; the next turn tries again. */
+  const change = async (to: Promise<void>): Promise<void> => {
+    try {
+      await to;
+      if (trouble()?.kind === 'taken-over') setTrouble(undefined);
+      await refresh();
+    } catch (error) {
+      unreadable(error);
+    }
+  };
   return {
+    ...shown,
     runs,
-    view,
-    trouble,
-    notice,
-    nowMs,
-    tell,
     refresh,
-    openRun: () => runs().find((run) => !run.closed),
+    openRun,
+    lostRun,
     isOpen: () => view() !== undefined && view()?.status !== 'closed',
     /** Begins a run of a plan; an open one must be closed first. */
-    start: (plan: Plan) => change(() => RunSession.draft(plan, deps, listener)),
-    /** Opens a stored run as the one writer of it; asking twice opens once. */
-    async reopen(entry: RunEntry): Promise<void> {
-      if (session?.entry.id === entry.id || opening === entry.id) return;
-      opening = entry.id;
-      await change(() => RunSession.reopen(entry, deps, listener));
-      opening = undefined;
-    },
+    start: (plan: Plan) => (deps.mayWrite() ? change(open.draft(plan)) : tell(ONLY_SHOWS)),
+    reopen: (entry: RunEntry) => change(open.reopen(entry)),
+    watch: (entry: RunEntry) => open.watch(entry),
+    handOver: () => open.handOver(),
     /** False when it was refused or could not be stored. */
-    async send(request: Request): Promise<boolean> {
-      const done = (await session?.send(request)) ?? false;
+    async send(request: Request | Observation): Promise<boolean> {
+      if (open.onlyShown) {
+        tell(ONLY_SHOWS);
+        return false;
+      }
+      const done = await open.send(request);
       if (view()?.status === 'closed') await refresh();
       return done;
     },
-    tick: () => session?.tick(),
-    heartbeat: () => session?.heartbeat(),
+    /** Once a second and at every wake-up. */
+    async tick(): Promise<void> {
+      await open.tick();
+      // Nobody tells a page that only shows, or that could not read, of a run that was begun or ended elsewhere.
+      const behind = !deps.mayWrite() && (!open.onlyShown || view()?.status === 'closed');
+      if (behind || trouble()?.kind === 'unreadable') await refresh();
+    },
+    heartbeat: () => open.heartbeat(),
     facts: async (runId: string): Promise<readonly Fact[]> =>
       decodeJournal(await deps.store.readAll(runId)).facts,
-    exportText: (runId: string): Promise<string> => exportRun(deps.store, runId),
+    exportText: (runId: string): Promise<string> =>
+      exportRun(deps.store, runId, open.recordsOf(runId)),
     async importText(text: string): Promise<void> {
+      if (!deps.mayWrite()) return tell(ONLY_SHOWS);
       try {
         await importRun(deps.store, text, deps.newId(), deps.readClocks());
         await refresh();

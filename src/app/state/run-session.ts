@@ -34,7 +34,15 @@ export type SessionDeps = {
 /** Why the run cannot be written by this page; shown in words, never swallowed. */
 export type Trouble =
   | { readonly kind: 'storage'; readonly message: string }
-  | { readonly kind: 'read-only'; readonly message: string };
+  | { readonly kind: 'read-only'; readonly message: string }
+  /** What is stored cannot be read just now; it is not taken for gone. */
+  | { readonly kind: 'unreadable'; readonly message: string }
+  /** A newer writer has the run: what this page writes late is refused by the store. */
+  | { readonly kind: 'taken-over'; readonly message: string };
+
+/** Written into the record when the journal had to be written down a second time. */
+const WRITTEN_ANEW =
+  'The stored journal was deleted from outside during the run. This page wrote it down again, whole, from what it had in memory.';
 
 export type SessionListener = {
   readonly onView: (view: RunView) => void;
@@ -53,7 +61,8 @@ export class RunSession {
   #listener: SessionListener;
   #journal: RunJournal;
   #state: RunState;
-  #lastSum: string | undefined;
+  /** All records so far, stored or not: what storage loses can still leave as a file. */
+  #records: JournalRecord[];
   /** Facts that happened but could not be stored yet; the run is suspended meanwhile. */
   #unsaved: JournalRecord[] = [];
   #readOnly = false;
@@ -63,14 +72,14 @@ export class RunSession {
     entry: RunEntry,
     journal: RunJournal,
     state: RunState,
-    lastSum: string | undefined,
+    records: readonly JournalRecord[],
     deps: SessionDeps,
     listener: SessionListener,
   ) {
     this.entry = entry;
     this.#journal = journal;
     this.#state = state;
-    this.#lastSum = lastSum;
+    this.#records = [...records];
     this.#deps = deps;
     this.#listener = listener;
   }
@@ -92,7 +101,8 @@ export class RunSession {
     const records = encodeRecords(facts);
     const journal = await deps.store.openRun(entry);
     await journal.append(records);
-    const session = new RunSession(entry, journal, state, records.at(-1)?.sum, deps, listener);
+    const session = new RunSession(entry, journal, state, records, deps, listener);
+    await session.heartbeat();
     session.#publish(now);
     return session;
   }
@@ -108,11 +118,13 @@ export class RunSession {
   ): Promise<RunSession> {
     const lastHeartbeat = await deps.store.readHeartbeat(entry.id);
     const journal = await deps.store.openRun(entry);
-    const decoded = openJournal(await journal.readAll());
+    const stored = await journal.readAll();
+    const decoded = openJournal(stored);
     const state = decoded.state;
     if (!state)
       throw new JournalStoreError('unknown', decoded.problem?.message ?? 'The journal is empty.');
-    const session = new RunSession(entry, journal, state, decoded.lastSum, deps, listener);
+    const good = encodeRecords(decoded.facts);
+    const session = new RunSession(entry, journal, state, good, deps, listener);
     if (decoded.problem) {
       session.#readOnly = true;
       listener.onTrouble({ kind: 'read-only', message: decoded.problem.message });
@@ -123,6 +135,7 @@ export class RunSession {
         ...(lastHeartbeat ? { lastHeartbeat } : {}),
         tornRecords: decoded.torn,
       });
+      await session.heartbeat();
     }
     session.#publish(deps.readClocks());
     return session;
@@ -149,9 +162,22 @@ export class RunSession {
     await this.#journal.writeHeartbeat(this.#deps.readClocks()).catch(() => undefined);
   }
 
-  /** The facts so far, from the store, for the record and for export. */
+  /** The facts so far, from the store. */
   async facts(): Promise<readonly Fact[]> {
     return decodeJournal(await this.#journal.readAll()).facts;
+  }
+
+  /**
+   * Everything that happened, for export: also what could not be stored.
+   * Undefined: the journal was altered, and only the store has all of it.
+   */
+  records(): readonly JournalRecord[] | undefined {
+    return this.#readOnly ? undefined : [...this.#records];
+  }
+
+  /** Something happened that is not on disk yet. */
+  hasUnsaved(): boolean {
+    return this.#unsaved.length > 0;
   }
 
   /** Leaves the run to be reopened later; what happened is stored already. */
@@ -171,14 +197,15 @@ export class RunSession {
     if (this.#unsaved.length > 0) await this.#trySaving(now);
     const result = perform(this.#state, input, now);
     if ('refusal' in result) {
-      this.#listener.onRefusal(result.refusal);
+      // What the device tells a second time is no news for a person.
+      if (!input.kind.startsWith('alarm-')) this.#listener.onRefusal(result.refusal);
       return false;
     }
     return result.facts.length === 0 || this.#keep(result.facts, result.state, now);
   }
 
   async #keep(facts: readonly Fact[], next: RunState, now: Readings): Promise<boolean> {
-    const records = encodeRecords(facts, this.#lastSum);
+    const records = encodeRecords(facts, this.#records.at(-1)?.sum);
     if (this.#unsaved.length > 0) {
       this.#hold(records, next);
       return true;
@@ -196,7 +223,7 @@ export class RunSession {
   #advance(records: readonly JournalRecord[], next: RunState): void {
     const wasClosed = this.#state.status === 'closed';
     this.#state = next;
-    this.#lastSum = records.at(-1)?.sum ?? this.#lastSum;
+    this.#records.push(...records);
     if (next.status === 'closed' && !wasClosed)
       void this.#journal
         .describe({ ...this.entry, closed: true, closedAs: next.closedAs ?? 'completed' })
@@ -215,31 +242,50 @@ export class RunSession {
     if (code === 'fenced') {
       this.#readOnly = true;
       this.#listener.onTrouble({
-        kind: 'read-only',
+        kind: 'taken-over',
         message: 'Another page took this run over. This one only shows it.',
       });
       return;
     }
     this.#listener.onTrouble({ kind: 'storage', message });
-    const failed = perform(
-      this.#state,
-      { kind: 'storage-failed', text: `${code}: ${message}` },
-      now,
-    );
+    const failed = perform(this.#state, { kind: 'storage-failed', text: message }, now);
     if (!('refusal' in failed))
-      this.#hold(encodeRecords(failed.facts, this.#lastSum), failed.state);
+      this.#hold(encodeRecords(failed.facts, this.#records.at(-1)?.sum), failed.state);
   }
 
   async #trySaving(now: Readings): Promise<void> {
+    let anew = false;
     try {
       await this.#journal.append(this.#unsaved);
-      this.#unsaved = [];
-      this.#listener.onTrouble(undefined);
-      const mended = perform(this.#state, { kind: 'storage-mended' }, now);
-      if (!('refusal' in mended)) await this.#keep(mended.facts, mended.state, now);
-    } catch {
+    } catch (error) {
+      anew = await this.#writeAnew(error).catch(() => false);
       // Still down: the trouble is on the screen, and the next turn tries again.
+      if (!anew) return;
     }
+    this.#unsaved = [];
+    this.#listener.onTrouble(undefined);
+    await this.#append({ kind: 'storage-mended' }, now);
+    if (anew) await this.#append({ kind: 'note', text: WRITTEN_ANEW }, now);
+  }
+
+  async #append(input: Request | Observation, now: Readings): Promise<void> {
+    const result = perform(this.#state, input, now);
+    if (!('refusal' in result)) await this.#keep(result.facts, result.state, now);
+  }
+
+  /**
+   * When the stored journal was deleted from outside while this page leads the
+   * run, the page is the only place that has it: it is written down again
+   * whole. False when that is not what happened.
+   */
+  async #writeAnew(error: unknown): Promise<boolean> {
+    if (!(error instanceof JournalStoreError) || error.code !== 'lost') return false;
+    const { store } = this.#deps;
+    if ((await store.readAll(this.entry.id)).length > 0) return false;
+    const journal = await store.openRun(this.entry);
+    await journal.append(this.#records);
+    this.#journal = journal;
+    return true;
   }
 
   #publish(now: Readings): void {

@@ -11,5 +11,6 @@ export function createUpdates(isRunOpen: () => Promise<boolean>) {
   return {
     waiting: () => state() === 'waiting' || state() === 'replaced',
     take: () => void updates?.apply(),
+    check: () => updates?.check(),
   };
 }

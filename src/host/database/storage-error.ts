@@ -40,11 +40,11 @@ const CODES: Readonly<Record<string, StorageCode>> = {
 };
 
 const ADVICE: Readonly<Record<StorageCode, string>> = {
-  full: 'The device has no room left: free some, or export the run.',
+  full: 'The device has no room left: free some, or save the run as a file.',
   refused: 'The browser does not let this page keep anything: leave private mode, or update.',
   timeout: 'The device did not answer in time: try again, or reload the page.',
   lost: 'The database was closed from outside: try again, or reload the page.',
-  unknown: 'The device could not store it: try again, or export the run.',
+  unknown: 'The device could not write or read its storage: try again, or save the run as a file.',
 };
 
 /** Names a failure of the platform. What is named already, and errors of the program, stay as they are. */
@@ -55,5 +55,7 @@ export function toStorageError(error: unknown): unknown {
   }
   if (!(error instanceof DOMException)) return error;
   const code = CODES[error.name] ?? 'unknown';
-  return new StorageError(code, `${ADVICE[code]} (${error.name}: ${error.message})`);
+  // A known code says it all in plain words; the platform's own only help where nothing else does.
+  const own = code === 'unknown' ? ` (${error.name}: ${error.message})` : '';
+  return new StorageError(code, ADVICE[code] + own);
 }

@@ -18,7 +18,7 @@ export async function checkEpoch(tables: Tables, runId: string, epoch: number): 
   if (stored === 0) {
     throw new JournalStoreError(
       'lost',
-      `The stored journal of run ${runId} is gone: the browser's data was cleared. Export the run now.`,
+      'The stored run is gone: the browser’s data was cleared. Save the run as a file now.',
     );
   }
   if (stored !== epoch) {

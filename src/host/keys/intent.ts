@@ -1,5 +1,11 @@
-/** `main`: the main action; `forward`, `back`: move through what is on the stage; `dismiss`: close what lies on top. */
-export type Intent = 'main' | 'forward' | 'back' | 'dismiss';
+/**
+ * - `main`: the main action, by a key that means "do it";
+ * - `pedal`: the forward pedal, set to act: the main action by foot;
+ * - `forward`, `back`: move through what can stand on the stage;
+ * - `dismiss`: out of what lies on top, or toward safety when nothing does;
+ * - `stop`: open what makes safe; `repeat`: say the last prompt again.
+ */
+export type Intent = 'main' | 'pedal' | 'forward' | 'back' | 'dismiss' | 'stop' | 'repeat';
 
 /** What is needed of a key press. */
 export type KeyPress = {
@@ -8,8 +14,12 @@ export type KeyPress = {
   readonly altKey: boolean;
   readonly ctrlKey: boolean;
   readonly metaKey: boolean;
-  /** The element that has the focus takes this key itself: a field takes all, a button takes Space and Enter. */
-  readonly focus: 'none' | 'control' | 'field';
+  /**
+   * The element that has the focus takes this key itself: a field takes all,
+   * a button takes Space and Enter, a region that scrolls takes the keys that
+   * move it.
+   */
+  readonly focus: 'none' | 'control' | 'field' | 'scroller';
 };
 
 /** Keys of keyboards, page-turner pedals and big knobs (names of W3C UI Events key values). */
@@ -23,6 +33,10 @@ const INTENTS: ReadonlyMap<string, Intent> = new Map([
   ['ArrowUp', 'back'],
   ['PageUp', 'back'],
   ['Escape', 'dismiss'],
+  ['s', 'stop'],
+  ['S', 'stop'],
+  ['r', 'repeat'],
+  ['R', 'repeat'],
 ]);
 
 /**
@@ -36,7 +50,9 @@ export function intentOf(press: KeyPress, pedalActs: boolean): Intent | null {
   const intent = INTENTS.get(press.key);
   if (!intent || press.focus === 'field') return null;
   if (intent === 'main' && press.focus === 'control') return null;
-  return pedalActs && intent === 'forward' ? 'main' : intent;
+  const moves = intent === 'forward' || intent === 'back';
+  if (moves && press.focus === 'scroller') return null;
+  return pedalActs && intent === 'forward' ? 'pedal' : intent;
 }
 
 /** A second main action this soon after the first is a bounce of a pedal or a wet finger, ms. Common practice, no published source. */
@@ -46,7 +62,7 @@ const BOUNCE_MS = 400;
 export function createBounceGuard(): (intent: Intent, nowMs: number) => boolean {
   let lastMs = -Infinity;
   return (intent, nowMs) => {
-    if (intent !== 'main') return true;
+    if (intent !== 'main' && intent !== 'pedal') return true;
     const bounced = nowMs - lastMs < BOUNCE_MS;
     lastMs = nowMs;
     return !bounced;

@@ -5,6 +5,8 @@ import { voiceKey, type Sounding } from './plan-soundings.ts';
 export type SoundScheduler = {
   /** Makes the timeline be the plan: adds, moves, and cuts what is no longer wanted. */
   follow(plan: readonly Sounding[], wanted: ReadonlySet<string>): void;
+  /** Lies a sounding of this voice on the timeline, to sound without the page? */
+  holds(voice: string): boolean;
   /** Has a sounding of this voice been played, by the audio clock? */
   heard(voice: string): boolean;
   /** Takes everything off the timeline. */
@@ -63,6 +65,10 @@ class Timeline implements SoundScheduler {
   heard(voice: string): boolean {
     this.#observe();
     return this.#heard.has(voice);
+  }
+
+  holds(voice: string): boolean {
+    return [...this.#placed.values()].some(({ voices }) => voices.includes(voice));
   }
 
   clear(): void {

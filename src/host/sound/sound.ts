@@ -1,6 +1,6 @@
 import type { Alert, AlertFamily } from '../../core/run/index.ts';
 import { within } from '../limit/index.ts';
-import { URGENCY } from './families.ts';
+import { soundLengthS, URGENCY } from './families.ts';
 import { judgeSound, type ClockPair, type SoundHealth, type SoundReason } from './health.ts';
 import { planSoundings, voiceKey } from './plan-soundings.ts';
 import { createScheduler, type SoundScheduler } from './scheduler.ts';
@@ -22,6 +22,8 @@ export type Sound = {
   play(family: AlertFamily, gain: number): void;
   /** What sounds and what will; call it with every view. An alert left out is cut at once. */
   syncAlerts(alerts: readonly Alert[]): void;
+  /** Was the alert heard by the audio clock, or does it lie on it, to sound even when the page is stuck? */
+  isHanded(alertId: string): boolean;
   /** After a gap, a wake-up, a return to the page: anchors everything anew. */
   wake(): void;
   stop(): void;
@@ -101,6 +103,14 @@ class AlertSound implements Sound {
     this.#flash();
   }
 
+  isHanded(alertId: string): boolean {
+    const track = this.#tracks.get(alertId);
+    const to = this.#scheduler?.to;
+    if (!track || !to || this.#health.light !== 'armed') return false;
+    const voice = voiceKey({ id: alertId, round: track.round });
+    return track.heard || to.heard(voice) || to.holds(voice);
+  }
+
   wake(): void {
     this.#pairs = [];
     this.#watch();
@@ -139,7 +149,16 @@ class AlertSound implements Sound {
     // A clock that stands would play everything late, at once, when it starts again.
     if (this.#bank.context()?.state !== 'running') return scheduler.clear();
     const voices = voicesOf(this.#tracks, nowMonoS);
-    scheduler.follow(planSoundings(voices, AHEAD_S), new Set(voices.map(voiceKey)));
+    const soundings = planSoundings(voices, this.#horizonS(nowMonoS));
+    scheduler.follow(soundings, new Set(voices.map(voiceKey)));
+  }
+
+  /** A rest day is quiet from its first second: nothing is laid on the clock that would sound into it. */
+  #horizonS(nowMonoS: number): number {
+    const quietInS = this.#agedAlerts(nowMonoS).map(
+      ({ family, silentInS = Infinity }) => silentInS - soundLengthS(family),
+    );
+    return Math.min(AHEAD_S, ...quietInS);
   }
 
   /** Alerts of the last view brought to now, for anchoring between two views. */
@@ -147,7 +166,12 @@ class AlertSound implements Sound {
     const goneS = nowMonoS - this.#alertsAtS;
     return this.#alerts.map((alert) => {
       const inS = Math.max(0, alert.inS - goneS);
-      return { ...alert, inS, sounding: alert.sounding || inS === 0 };
+      return {
+        ...alert,
+        inS,
+        sounding: alert.sounding || inS === 0,
+        ...(alert.silentInS !== undefined && { silentInS: alert.silentInS - goneS }),
+      };
     });
   }
 

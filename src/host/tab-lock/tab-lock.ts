@@ -17,13 +17,27 @@ export type TabLock = {
    * and loses it here; the epoch of the store stops its late writes.
    */
   steal(): void;
+  /**
+   * Asks the tab that leads to hand the lock over, by a person's word. A tab
+   * that lives finishes its writing first and goes to the end of the line; one
+   * that is frozen does not hear it: see `steal`.
+   */
+  askFor(): void;
   release(): void;
 };
 
+export type TabLockOptions = {
+  readonly onState: (state: LockState) => void;
+  /** Another tab asks for the lock: finish writing, then true; false keeps it. */
+  readonly onAsked: () => Promise<boolean>;
+};
+
 const LOCK_NAME = 'glowpour-writer';
+/** Channel on which a tab asks for the lock; any message on it is the question. */
+const CHANNEL_NAME = 'glowpour-hand-over';
 
 /** Enters the line for the one writer's lock; a leader that ends frees it for the next by itself. */
-export function createTabLock(onState: (state: LockState) => void): TabLock {
+export function createTabLock({ onState, onAsked }: TabLockOptions): TabLock {
   let state: LockState = 'asking';
   let letGo: (() => void) | undefined;
   let waiting: AbortController | undefined;
@@ -61,6 +75,16 @@ export function createTabLock(onState: (state: LockState) => void): TabLock {
     ask({ signal: waiting.signal });
   };
 
+  /** Leaves the lead and stands in line again, behind the tab that asked. */
+  const handOver = async (): Promise<void> => {
+    if (state !== 'leader' || !(await onAsked())) return;
+    set('follower');
+    wait();
+    letGo?.();
+  };
+  const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel(CHANNEL_NAME) : undefined;
+  channel?.addEventListener('message', () => void handOver());
+
   ask({ ifAvailable: true });
   return {
     state: () => state,
@@ -69,10 +93,21 @@ export function createTabLock(onState: (state: LockState) => void): TabLock {
       waiting?.abort();
       ask({ steal: true });
     },
+    askFor() {
+      // A tab that was replaced no longer stands in line.
+      if (state === 'replaced') {
+        set('follower');
+        wait();
+      }
+      // A channel reaches only pages of this origin and takes no target.
+      // oxlint-disable-next-line unicorn/require-post-message-target-origin
+      channel?.postMessage('please');
+    },
     release() {
       set('released');
       waiting?.abort();
       letGo?.();
+      channel?.close();
     },
   };
 }

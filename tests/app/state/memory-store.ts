@@ -15,6 +15,8 @@ export class MemoryStore implements JournalStore {
   readonly epochs = new Map<string, number>();
   /** The next appends fail with this. */
   failing: 'full' | 'unknown' | undefined;
+  /** Everything stored is gone, and every writer is told so. */
+  losing = false;
 
   listRuns(): Promise<readonly RunEntry[]> {
     return Promise.resolve([...this.entries.values()]);
@@ -31,6 +33,7 @@ export class MemoryStore implements JournalStore {
     return Promise.resolve(this.heartbeats.get(runId) ?? null);
   }
   openRun(entry: RunEntry): Promise<RunJournal> {
+    if (this.losing) return Promise.reject(new JournalStoreError('lost', 'Not yet.'));
     if (!this.entries.has(entry.id)) this.entries.set(entry.id, entry);
     const epoch = (this.epochs.get(entry.id) ?? 0) + 1;
     this.epochs.set(entry.id, epoch);
@@ -48,6 +51,12 @@ export class MemoryStore implements JournalStore {
       epoch,
       readAll: () => this.readAll(runId),
       append: (records) => {
+        if (this.losing) {
+          this.records.clear();
+          this.epochs.clear();
+        }
+        if (!this.epochs.has(runId))
+          return Promise.reject(new JournalStoreError('lost', 'The stored run is gone.'));
         if (this.epochs.get(runId) !== epoch)
           return Promise.reject(new JournalStoreError('fenced', 'A newer writer has the run.'));
         if (this.failing)

@@ -117,7 +117,7 @@ describe('a run kept by its page', () => {
     await RunSession.reopen(run.entry, deps(), listener);
     const records = store.records.get(run.entry.id)?.length;
     await run.send({ kind: 'note', text: 'late' });
-    expect(troubles.at(-1)).toMatchObject({ kind: 'read-only' });
+    expect(troubles.at(-1)).toMatchObject({ kind: 'taken-over' });
     expect(store.records.get(run.entry.id)).toHaveLength(records ?? -1);
   });
 
@@ -129,5 +129,39 @@ describe('a run kept by its page', () => {
     await run.send({ kind: 'resume' });
     expect(refusals).toHaveLength(1);
     expect(store.records.get(run.entry.id)).toHaveLength((records ?? -1) + 2);
+  });
+});
+
+describe('a journal that is lost under an open run', () => {
+  it('is written down again whole, and the record says so', async () => {
+    const run = await begun();
+    const before = [...(store.records.get(run.entry.id) ?? [])];
+    store.losing = true;
+    expect(await run.send({ kind: 'note', text: 'lost?' })).toBe(false);
+    expect(troubles.at(-1)).toMatchObject({ kind: 'storage' });
+    expect(run.records()?.length).toBeGreaterThan(before.length);
+    store.losing = false;
+    await run.tick();
+    const after = store.records.get(run.entry.id) ?? [];
+    expect(after.slice(0, before.length)).toEqual(before);
+    expect(after.map((record) => record.seq)).toEqual(after.map((_, i) => i + 1));
+    expect(after.map((record) => record.fact.body.kind)).toEqual(
+      expect.arrayContaining(['storage-failed', 'storage-mended', 'noted']),
+    );
+    expect(troubles.at(-1)).toBeUndefined();
+  });
+
+  it('leaves as a file with what could not be stored', async () => {
+    const run = await begun();
+    store.failing = 'full';
+    await run.send({ kind: 'note', text: 'x' });
+    expect(run.hasUnsaved()).toBe(true);
+    expect(run.records()?.at(-1)?.fact.body.kind).toBe('storage-failed');
+  });
+
+  it('does not tell a person what the device told twice', async () => {
+    const run = await begun();
+    await run.send({ kind: 'alarm-handed', timer: 'no such clock', cause: 1 });
+    expect(refusals).toEqual([]);
   });
 });

@@ -1,12 +1,23 @@
 import { preview, type PreviewServer } from 'vite';
 
-/** Serves the built app as `npm start` does, on a free port. */
-export async function serve(): Promise<{ url: string; stop: () => Promise<void> }> {
+/** The folder that was built; another one when GLOWPOUR_DIST names it. */
+export const BUILT = process.env['GLOWPOUR_DIST'] ?? 'dist';
+
+/** Serves a built app as `npm start` does, on a free port or on one that was used before. */
+export async function serve(
+  folder = BUILT,
+  port = 0,
+): Promise<{ url: string; port: number; stop: () => Promise<void> }> {
   const server: PreviewServer = await preview({
-    preview: { port: 0, host: '127.0.0.1', open: false },
+    build: { outDir: folder },
+    preview: { port, host: '127.0.0.1', open: false, strictPort: port !== 0 },
     logLevel: 'error',
   });
   const address = server.httpServer.address();
   if (!address || typeof address === 'string') throw new Error('The preview server has no port.');
-  return { url: `http://127.0.0.1:${address.port}`, stop: () => server.close() };
+  return {
+    url: `http://127.0.0.1:${address.port}`,
+    port: address.port,
+    stop: () => server.close(),
+  };
 }

@@ -22,6 +22,9 @@ describe('what a key means', () => {
     ['ArrowUp', 'back'],
     ['PageUp', 'back'],
     ['Escape', 'dismiss'],
+    ['s', 'stop'],
+    ['S', 'stop'],
+    ['r', 'repeat'],
     ['a', null],
     ['Tab', null],
     ['F5', null],
@@ -31,8 +34,8 @@ describe('what a key means', () => {
   });
 
   it('lets the forward pedal act when so set, and leaves back alone', () => {
-    expect(intentOf(press('PageDown'), true)).toBe('main');
-    expect(intentOf(press('ArrowRight'), true)).toBe('main');
+    expect(intentOf(press('PageDown'), true)).toBe('pedal');
+    expect(intentOf(press('ArrowRight'), true)).toBe('pedal');
     expect(intentOf(press('PageUp'), true)).toBe('back');
   });
 
@@ -48,7 +51,9 @@ describe('what a key means', () => {
       expect(intentOf(press(key, { focus: 'field' }), true), key).toBeNull();
     }
     expect(intentOf(press(' ', { focus: 'control' }), false)).toBeNull();
-    expect(intentOf(press('PageDown', { focus: 'control' }), true)).toBe('main');
+    expect(intentOf(press('PageDown', { focus: 'control' }), true)).toBe('pedal');
+    expect(intentOf(press('PageDown', { focus: 'scroller' }), true)).toBeNull();
+    expect(intentOf(press('Enter', { focus: 'scroller' }), true)).toBe('main');
   });
 });
 

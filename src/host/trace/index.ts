@@ -1,0 +1,1 @@
+export { openRunTrace, type OpenRunTrace } from './open-run-trace.ts';

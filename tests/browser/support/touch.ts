@@ -1,0 +1,49 @@
+import type { CDPSession, Page } from 'playwright-core';
+
+/** A contact with the glass, as the touch screen reports it: radii in CSS px. */
+export type Touch = {
+  readonly radiusX: number;
+  readonly radiusY: number;
+  readonly heldMs: number;
+  /** Points beside the first, CSS px from it. */
+  readonly also?: readonly (readonly [number, number])[];
+  readonly slidesPx?: number;
+};
+
+/** A fingertip. */
+export const FINGER: Touch = { radiusX: 11, radiusY: 13, heldMs: 120 };
+
+export const pause = (ms: number): Promise<void> =>
+  new Promise((resolve) => setTimeout(resolve, ms));
+
+/** One contact with the glass in the middle of an element. */
+export async function touchAt(
+  page: Page,
+  cdp: CDPSession,
+  selector: string,
+  how: Touch,
+): Promise<void> {
+  // Past the guard against bounces.
+  await page.clock.fastForward(500);
+  const box = await page.locator(selector).first().boundingBox();
+  if (!box) throw new Error(`${selector} is not on the screen.`);
+  const x = box.x + box.width / 2;
+  const y = box.y + box.height / 2;
+  const { radiusX, radiusY } = how;
+  const touchPoints = [[0, 0] as const, ...(how.also ?? [])].map(([dx, dy], id) => ({
+    x: x + dx,
+    y: y + dy,
+    id,
+    radiusX,
+    radiusY,
+    force: 1,
+  }));
+  await cdp.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints });
+  if (how.slidesPx !== undefined)
+    await cdp.send('Input.dispatchTouchEvent', {
+      type: 'touchMove',
+      touchPoints: touchPoints.map((point) => ({ ...point, x: point.x + (how.slidesPx ?? 0) })),
+    });
+  await pause(how.heldMs);
+  await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+}
