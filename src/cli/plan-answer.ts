@@ -45,6 +45,10 @@ export function planAnswer(words: readonly string[]): Said {
       ...read.problems.map(({ message }) => `  ${message}`),
     ]);
   }
+  if (read.kitchen.fixtures.length === 0)
+    return refused([
+      `${file} cannot be planned: fixtures: found none; allowed: at least one. Describe what is in the kitchen.`,
+    ]);
   const warnings = read.warnings.map(({ message }) => `Look at this: ${message}`);
   try {
     const plan = planned(read.kitchen, starts[0]?.slice(START.length));

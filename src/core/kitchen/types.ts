@@ -99,6 +99,8 @@ export type Household = {
   /** People working at once, 1 to 8. */
   readonly people: number;
   readonly keepsRestDays: boolean;
+  /** Candles are lit this long before sunset, min, 0 to 90. Absent: 18, as most have it. */
+  readonly lightingMin?: number;
   /** Absent: back to front, as custom has it. */
   readonly laneDirection?: LaneDirection;
   readonly overrides: readonly Override[];

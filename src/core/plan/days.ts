@@ -1,6 +1,7 @@
 import {
   civilDate,
   dayNumber,
+  LIGHTING_MIN,
   momentOf,
   restDays,
   wallTime,
@@ -59,10 +60,16 @@ function sunNotices(spans: readonly RestSpan[]): readonly string[] {
  */
 export function calendarOf(kitchen: Kitchen, place: Place, startWallMs: number): Calendar {
   const { zone } = place;
+  const { household } = kitchen;
   const from = wallTime(startWallMs, zone);
   const today = dayNumber(from);
-  const spans = kitchen.household.keepsRestDays
-    ? restDays({ ...place, from: civilDate(today - 1), days: AHEAD_DAYS + 1 })
+  const spans = household.keepsRestDays
+    ? restDays({
+        ...place,
+        from: civilDate(today - 1),
+        days: AHEAD_DAYS + 1,
+        lightingMin: household.lightingMin ?? LIGHTING_MIN,
+      })
     : [];
   const kept = spans
     .map((span) => ({ span, day: restDayOf(span, zone) }))

@@ -85,7 +85,7 @@ export const BROKEN_SHAPES: readonly Broken[] = [
   broken('a circuit without amperes', COILS, (k) => delete k.circuits[1].ratingA, 'circuits[1].ratingA', 'missing', '1 to 200', 'Add this field'),
   broken('a kettle of a bucket', COILS, (k) => (k.vessels[0].maxFillL = 1700), 'vessels[0].maxFillL', '1700', '0.2 to 200', 'Enter less'),
   broken('a vessel of an unknown kind', COILS, (k) => (k.vessels[0].kind = 'kettle'), 'vessels[0].kind', '"kettle"', '"electric-kettle"', 'Choose one'),
-  broken('no fixtures', COILS, (k) => (k.fixtures = []), 'fixtures', 'a list of 0', '1 to 300', 'Add 1 more'),
+  broken('fixtures no list', COILS, (k) => (k.fixtures = 'none'), 'fixtures', '"none"', 'a list in [ ] of 0 to 300', 'Write a list in [ ].'),
   broken('a fixture of an unknown kind', COILS, (k) => (k.fixtures[2].kind = 'snik'), 'fixtures[2].kind', '"snik"', '"sink"', 'Did you mean "sink"?'),
   broken('a fixture that is a word', COILS, (k) => (k.fixtures[2] = 'sink'), 'fixtures[2]', '"sink"', 'an object', 'between { and }'),
   broken('a material misspelt', COILS, (k) => (k.fixtures[0].material = 'granit'), 'fixtures[0].material', '"granit"', '"granite"', 'Did you mean "granite"?'),

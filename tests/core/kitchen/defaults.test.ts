@@ -95,6 +95,7 @@ describe('warnings', () => {
     ['two kettles on one circuit', 'hall', (k) => (k.vessels[2].circuit = 'left-b'), 'circuits[1]', '19.1 A together'],
     ['one sort of kettle twice on one circuit', 'flat-coils', (k) => (k.vessels[0].count = 2), 'circuits[1]', '25.0 A together'],
     ['a kettle of another voltage', 'flat-coils', (k) => (k.vessels[0].ratedV = 230), 'vessels[0].ratedV', '230 V on a circuit of 120 V'],
+    ['no fixture yet', 'flat-coils', (k) => (k.fixtures = []), 'fixtures', 'none'],
     ['no kettle', 'flat-coils', (k) => (k.vessels = []), 'vessels', 'none'],
     ['a kettle with no socket', 'flat-coils', (k) => delete k.vessels[0].circuit, 'vessels[0].circuit', 'nothing'],
     ['a vented hood without a flow', 'hall', (k) => (k.room.hood.flowLS = 0), 'room.hood.flowLS', '0'],

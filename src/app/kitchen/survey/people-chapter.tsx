@@ -11,6 +11,8 @@ const OwnCustomSheet = lazy(async () => ({
   default: (await import('../../custom/index.ts')).OwnCustomSheet,
 }));
 
+const LIGHTING = { least: 0, most: 90 } as const;
+const USUAL_LIGHTING_MIN = 18;
 const PEOPLE = { least: 1, most: 8 } as const;
 const PURPOSE_TELLS: Readonly<Record<Purpose, string>> = {
   'new-kitchen': 'It was not kosher, or nobody knows.',
@@ -91,6 +93,18 @@ export function PeopleChapter(props: { survey: SurveyDesk }) {
           ]}
           onPick={(is) => set({ keepsRestDays: is === 'yes' }, 'Rest days changed')}
         />
+        <Show when={household().keepsRestDays}>
+          <div class="typed-row">
+            <Typed
+              label="Candles lit before sunset"
+              quantity="minutes"
+              path="household.lightingMin"
+              value={household().lightingMin ?? USUAL_LIGHTING_MIN}
+              allowed={LIGHTING}
+              onValue={(lightingMin) => set({ lightingMin }, 'Lighting changed')}
+            />
+          </div>
+        </Show>
         <Pick
           label="Lanes of a pour"
           path="household.laneDirection"

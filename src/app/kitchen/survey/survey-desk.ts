@@ -1,5 +1,5 @@
 import { createSignal } from 'solid-js';
-import type { Kitchen, KitchenProblem } from '../../../core/kitchen/index.ts';
+import type { Kitchen } from '../../../core/kitchen/index.ts';
 import {
   beginHistory,
   problemsOf,
@@ -13,13 +13,6 @@ import type { KitchenDesk } from '../../state/kitchen-opening.ts';
 
 /** Kept while the page lives, so that undo reaches back after a look at the plan. */
 let lastHistory: History | undefined;
-
-/** A kitchen with no fixture yet is one being begun, not a mistake. */
-function faultsOf(kitchen: Kitchen): readonly KitchenProblem[] {
-  return problemsOf(kitchen).filter(
-    ({ path }) => kitchen.fixtures.length > 0 || path !== 'fixtures',
-  );
-}
 
 /** Worked out once for each kitchen, however often it is asked for. */
 function ofLast<T>(work: (kitchen: Kitchen) => T): (kitchen: Kitchen) => T {
@@ -37,7 +30,7 @@ export function createSurveyDesk(desk: KitchenDesk, first: Kitchen) {
   );
   const [refusal, setRefusal] = createSignal<string>();
   const kitchen = () => desk.kitchen() ?? first;
-  const faults = ofLast((now) => faultsOf(now).length);
+  const faults = ofLast((now) => problemsOf(now).length);
   const open = ofLast(untold);
 
   const keep = (next: History): void => {
@@ -68,7 +61,7 @@ export function createSurveyDesk(desk: KitchenDesk, first: Kitchen) {
      */
     change(next: Kitchen, label: string, mergeKey?: string): string | undefined {
       if (next === kitchen()) return undefined;
-      const after = faultsOf(next);
+      const after = problemsOf(next);
       if (after.length > faults(kitchen())) {
         const [why] = after;
         const text = why ? `Not taken: ${why.found}. Allowed: ${why.allowed}. ${why.advice}` : '';

@@ -54,6 +54,10 @@ function* voltages(kitchen: Kitchen): Generator<KitchenWarning> {
 }
 
 function* leftOpen(kitchen: Kitchen): Generator<KitchenWarning> {
+  if (kitchen.fixtures.length === 0) {
+    const advice = 'Describe what is in the kitchen; until then there is nothing to plan.';
+    yield problemAt('fixtures', 'none', 'at least one fixture to plan', advice);
+  }
   if (kitchen.vessels.length === 0) {
     const advice = 'Describe what boils the water, or nothing can be poured.';
     yield problemAt('vessels', 'none', 'at least one kettle, urn or pot', advice);

@@ -70,6 +70,7 @@ const household = record<Household>({
   ownCustom: may(ownCustom),
   people: orElse(whole(1, 8), 1, 'one person works unless more are told'),
   keepsRestDays: orElse(yesNo, true, 'nothing is planned on Sabbaths and festivals unless told'),
+  lightingMin: may(number(0, 90)),
   laneDirection: may(choice(['back-to-front', 'shortest'])),
   overrides: orElse(list(override, 0, MOST.overrides), [], 'no answer of a rabbi was entered'),
   comment: may(wordsShape),
@@ -159,7 +160,7 @@ const kitchenFields = record<Kitchen>({
   room: must(room),
   circuits: orElse(list(circuit, 0, MOST.circuits), [], 'no circuit was told'),
   vessels: orElse(list(vessel, 0, MOST.vessels), [], 'no kettle was told'),
-  fixtures: must(list(fixtureShape, 1, MOST.fixtures)),
+  fixtures: must(list(fixtureShape, 0, MOST.fixtures)),
 });
 
 /**
