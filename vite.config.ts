@@ -2,8 +2,15 @@ import { defineConfig } from 'vite';
 import solid from 'vite-plugin-solid';
 import { offlinePlugin } from './tools/vite-plugin-offline.ts';
 
+/**
+ * Without its hidden memos: one that is made while a handler or a timer reads
+ * a property has no owner, lives for ever, and throws when what it reads is
+ * gone. Where elements depend on a condition, Show and Switch keep them.
+ */
+const CONDITIONALS = { solid: { wrapConditionals: false } };
+
 export default defineConfig({
-  plugins: [solid(), offlinePlugin()],
+  plugins: [solid(CONDITIONALS), offlinePlugin()],
   define: { BUILT_WALL_MS: JSON.stringify(Date.now()) },
   build: {
     target: 'es2022',
