@@ -18,6 +18,15 @@ if (typeof window !== 'undefined') {
     window.addEventListener(kind, watchFingers, { capture: true, passive: true });
 }
 
+/** A touch in progress: where and when it began, and how large it has been. */
+type Contact = {
+  readonly x: number;
+  readonly y: number;
+  readonly at: number;
+  widthPx: number;
+  heightPx: number;
+};
+
 /** A button that water cannot press. Keyboard, pedal and mouse work as ever. */
 export function Action(props: {
   class?: string;
@@ -26,22 +35,36 @@ export function Action(props: {
   label?: string;
   children: JSX.Element;
   describedBy?: string;
+  /** For a button that stays pressed or not. */
+  pressed?: boolean;
 }) {
-  let down: { x: number; y: number; at: number } | undefined;
+  let down: Contact | undefined;
   let refuseNext = false;
   let settle: ReturnType<typeof setTimeout> | undefined;
   onCleanup(() => clearTimeout(settle));
 
   const onPointerDown = (event: PointerEvent) => {
-    down = { x: event.clientX, y: event.clientY, at: event.timeStamp };
+    down = {
+      x: event.clientX,
+      y: event.clientY,
+      at: event.timeStamp,
+      widthPx: event.width,
+      heightPx: event.height,
+    };
     refuseNext = false;
+  };
+  // A lifting finger has no size any more: the largest contact counts.
+  const onPointerMove = (event: PointerEvent) => {
+    if (!down) return;
+    down.widthPx = Math.max(down.widthPx, event.width);
+    down.heightPx = Math.max(down.heightPx, event.height);
   };
   const onPointerUp = (event: PointerEvent) => {
     if (!down) return;
     const touch: Touch = {
       pointerType: event.pointerType,
-      widthPx: event.width,
-      heightPx: event.height,
+      widthPx: down.widthPx,
+      heightPx: down.heightPx,
       heldMs: event.timeStamp - down.at,
       touchesAtOnce: Math.max(1, mostFingers),
       movedPx: Math.hypot(event.clientX - down.x, event.clientY - down.y),
@@ -66,7 +89,13 @@ export function Action(props: {
       disabled={props.disabled ?? false}
       aria-label={props.label}
       aria-describedby={props.describedBy}
+      aria-pressed={props.pressed}
+      onKeyDown={(event) => {
+        // A foot that rests on its pedal presses once, not again and again.
+        if (event.repeat && event.key === 'Enter') event.preventDefault();
+      }}
       onPointerDown={onPointerDown}
+      onPointerMove={onPointerMove}
       onPointerUp={onPointerUp}
       onClick={onClick}
     >

@@ -16,8 +16,12 @@ export type Touch = {
 export const SHORTEST_PRESS_MS = 45;
 /** An elbow on a 13-inch screen; wider is a wet cloth or a splash. Common practice, no published source. */
 export const WIDEST_TOUCH_PX = 190;
-/** Thinner than a stylus: a drop. A device that reports no size says 0 or 1 and is believed. */
-export const THINNEST_TOUCH_PX = 3;
+/**
+ * About 1 mm at 150 CSS px an inch, thinner than a stylus: a drop. A device
+ * that reports no size says 0 or 1 and is believed. Common practice, no
+ * published source.
+ */
+export const THINNEST_TOUCH_PX = 6;
 export const FARTHEST_SLIP_PX = 40;
 
 /** True when the touch is a person's press. */

@@ -1,9 +1,24 @@
-import { type JSX, onMount } from 'solid-js';
+import { type JSX, onCleanup, onMount } from 'solid-js';
+import { countSheets } from './open-sheets.ts';
 
-/** A modal sheet over the page; Escape and the given close action end it. */
+/**
+ * A modal sheet over the page; Escape and the given close action end it. The
+ * focus goes to the sheet itself, on no button: a key that was on its way
+ * presses nothing. At the end it goes back to where it came from.
+ */
 export function Sheet(props: { label: string; onClose: () => void; children: JSX.Element }) {
   let dialog: HTMLDialogElement | undefined;
-  onMount(() => dialog?.showModal());
+  let body: HTMLDivElement | undefined;
+  onMount(() => {
+    countSheets(1);
+    dialog?.showModal();
+    body?.focus();
+  });
+  onCleanup(() => {
+    countSheets(-1);
+    // Closing, not only taking away, gives the focus back.
+    if (dialog?.open) dialog.close();
+  });
   return (
     <dialog
       ref={(element) => (dialog = element)}
@@ -14,7 +29,15 @@ export function Sheet(props: { label: string; onClose: () => void; children: JSX
         props.onClose();
       }}
     >
-      <div class="sheet-body">{props.children}</div>
+      <div
+        ref={(element) => (body = element)}
+        class="sheet-body"
+        tabindex="-1"
+        data-scrolls=""
+        autofocus
+      >
+        {props.children}
+      </div>
     </dialog>
   );
 }

@@ -14,14 +14,14 @@ const DRAW_ORDER: Readonly<Record<string, number>> = {
   oven: 2,
 };
 
-function inDrawOrder(fixtures: readonly Fixture[]): readonly Fixture[] {
+export function inDrawOrder(fixtures: readonly Fixture[]): readonly Fixture[] {
   return fixtures
     .filter(outlineOf)
     .toSorted((a, b) => (DRAW_ORDER[a.kind] ?? 3) - (DRAW_ORDER[b.kind] ?? 3));
 }
 
 /** A word stands clear of whatever is drawn on top of its fixture. */
-function wordPointsOf(drawn: readonly Fixture[]): Readonly<Record<string, Point>> {
+export function wordPointsOf(drawn: readonly Fixture[]): Readonly<Record<string, Point>> {
   return Object.fromEntries(
     drawn.map((fixture, i) => {
       const onTop = drawn.slice(i + 1).map((other) => outlineOf(other) ?? []);
@@ -95,7 +95,7 @@ export function KitchenPlan(props: {
   );
 }
 
-function FixtureShape(props: {
+export function FixtureShape(props: {
   frame: Frame;
   fixture: Fixture;
   phase: FixturePhase;
@@ -167,7 +167,7 @@ function Bowls(props: { frame: Frame; sink: Extract<Fixture, { kind: 'sink' }> }
   );
 }
 
-function Burners(props: { frame: Frame; cooktop: Cooktop; lit: readonly string[] }) {
+export function Burners(props: { frame: Frame; cooktop: Cooktop; lit: readonly string[] }) {
   return (
     <For each={props.cooktop.burners}>
       {(burner) => {
@@ -187,7 +187,7 @@ function Burners(props: { frame: Frame; cooktop: Cooktop; lit: readonly string[]
 }
 
 /** What it is, for a picture that shows no phases; burners and bowls speak for themselves. */
-function kindWord(fixture: Fixture): string {
+export function kindWord(fixture: Fixture): string {
   if (fixture.kind === 'cooktop' || fixture.kind === 'sink') return '';
   return fixture.kind.replaceAll('-', ' ');
 }

@@ -13,6 +13,8 @@ export function Lanes(props: {
   picture: LanesPicture;
   /** How much of this kettle is poured by now, 0 to 1; absent while nothing is poured. */
   poured?: number | undefined;
+  /** A still picture instead of a moving one: ticks at these shares of the way, with their words. */
+  ticks?: readonly { readonly share: number; readonly word: string }[] | undefined;
 }) {
   const frame = createMemo(() => frameOf([props.picture.outline], 8));
   /** Marks keep their size on the screen, whatever the size of the counter. */
@@ -30,11 +32,10 @@ export function Lanes(props: {
         : kettle < props.picture.kettle
           ? 'past'
           : 'next';
+  const mine = () => props.picture.stretches.filter((s) => s.kettle === props.picture.kettle);
   const poured = createMemo(() => {
     const share = props.poured;
-    if (share === undefined) return undefined;
-    const own = props.picture.stretches.filter((s) => s.kettle === props.picture.kettle);
-    return pouredUpTo(own, share);
+    return share === undefined ? undefined : pouredUpTo(mine(), share);
   });
   const line = (points: readonly (readonly [number, number])[]) =>
     points
@@ -83,6 +84,25 @@ export function Lanes(props: {
           />
         )}
       </Show>
+      <For each={props.ticks ?? []}>
+        {(tick) => (
+          <Show when={pouredUpTo(mine(), tick.share).at}>
+            {(p) => (
+              <g transform={`translate(${frame().at(p()).join(' ')})`} class="lanes-tick">
+                <circle r={mark() * 0.32} />
+                <text
+                  y={-mark() * 0.9}
+                  text-anchor="middle"
+                  dominant-baseline="central"
+                  font-size={String(mark())}
+                >
+                  {tick.word}
+                </text>
+              </g>
+            )}
+          </Show>
+        )}
+      </For>
       <For each={kettles()}>
         {(kettle) => {
           // A little way along, so that kettles that begin in the same corner keep their numbers apart.

@@ -1,14 +1,18 @@
-import { createMemo, For } from 'solid-js';
+import { createMemo, For, Show } from 'solid-js';
 import type { Picture } from '../../core/plan/index.ts';
 import { lengthInWords } from '../words/time.ts';
 
 type OvenPicture = Extract<Picture, { kind: 'oven' }>;
 const WIDTH = 360;
-const HEIGHT = 150;
+const HEIGHT = 210;
 const TOP_C = 550;
 
+function anchorOf(index: number, of: number): 'start' | 'middle' | 'end' {
+  return index === 0 ? 'start' : index === of - 1 ? 'end' : 'middle';
+}
+
 /** The cycle's stages as one line: heat, hold, cool until the lock opens. */
-export function OvenCurve(props: { picture: OvenPicture; atS?: number }) {
+export function OvenCurve(props: { picture: OvenPicture; atS?: number | undefined }) {
   const total = () => props.picture.stages.reduce((sum, stage) => sum + stage.lengthS, 0) || 1;
   const x = (s: number) => (s / total()) * WIDTH;
   const y = (c: number) => HEIGHT - (Math.min(c, TOP_C) / TOP_C) * HEIGHT;
@@ -22,11 +26,15 @@ export function OvenCurve(props: { picture: OvenPicture; atS?: number }) {
       return { stage, from, to: { s, c } };
     });
   });
+  const atS = () => Math.min(props.atS ?? 0, total());
+  /** The outer words keep to the edges of the picture, where their stretch may be short. */
+  const wordX = (m: { from: { s: number }; to: { s: number } }, i: number, of: number) =>
+    i === 0 ? x(m.from.s) : i === of - 1 ? x(m.to.s) : x((m.from.s + m.to.s) / 2);
   const line = () => [`0,${y(20)}`, ...marks().map((m) => `${x(m.to.s)},${y(m.to.c)}`)].join(' ');
   return (
     <svg
       class="oven-curve"
-      viewBox={`-4 -14 ${WIDTH + 8} ${HEIGHT + 44}`}
+      viewBox={`-4 -34 ${WIDTH + 8} ${HEIGHT + 64}`}
       role="img"
       aria-label={props.picture.stages
         .map((s) => `${s.name} ${lengthInWords(s.lengthS)}`)
@@ -39,20 +47,28 @@ export function OvenCurve(props: { picture: OvenPicture; atS?: number }) {
       <polyline class="oven-line" points={line()} />
       <line class="oven-base" x1="0" y1={HEIGHT} x2={WIDTH} y2={HEIGHT} />
       <For each={marks()}>
-        {(m) => (
+        {(m, i) => (
           <text
             class="oven-word"
-            x={x((m.from.s + m.to.s) / 2)}
-            y={HEIGHT + 20}
-            text-anchor="middle"
+            x={wordX(m, i(), marks().length)}
+            y={HEIGHT + 22}
+            text-anchor={anchorOf(i(), marks().length)}
           >
             {m.stage.name}
           </text>
         )}
       </For>
-      {props.atS !== undefined && (
-        <line class="oven-now" x1={x(props.atS)} x2={x(props.atS)} y1="-8" y2={HEIGHT} />
-      )}
+      <Show when={props.atS !== undefined}>
+        <line class="oven-now" x1={x(atS())} x2={x(atS())} y1="-8" y2={HEIGHT} />
+        <text
+          class="oven-word oven-word--now"
+          x={x(atS())}
+          y="-16"
+          text-anchor={atS() > total() * 0.9 ? 'end' : atS() < total() * 0.1 ? 'start' : 'middle'}
+        >
+          now
+        </text>
+      </Show>
     </svg>
   );
 }

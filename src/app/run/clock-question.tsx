@@ -2,17 +2,12 @@ import { createSignal, Show } from 'solid-js';
 import type { Request } from '../../core/run/index.ts';
 import { Action } from '../parts/action.tsx';
 import { timeOfDay } from '../words/time.ts';
-
-/** A wall time as the picker of date and time wants it, in the reader's zone. */
-function asLocal(wallMs: number): string {
-  const shifted = new Date(wallMs - new Date(wallMs).getTimezoneOffset() * 60_000);
-  return shifted.toISOString().slice(0, 16);
-}
+import { localDateTime } from './local-time.ts';
 
 /** "Is 21:40 the right time now?": the one question that narrows what a sleep left open. */
 export function ClockQuestion(props: { nowMs: number; send: (request: Request) => void }) {
   const [wrong, setWrong] = createSignal(false);
-  const [actual, setActual] = createSignal(asLocal(props.nowMs));
+  const [actual, setActual] = createSignal(localDateTime(props.nowMs));
   const correct = () => {
     const actualWallMs = new Date(actual()).getTime();
     if (Number.isFinite(actualWallMs))

@@ -7,7 +7,7 @@ const CLOSED_WORDS = { completed: 'Done', failed: 'Ended by a fault', stopped: '
 export function Closed(props: { view: RunView }) {
   const undone = () => props.view.steps.filter((s) => s.outcome !== 'done').length;
   return (
-    <div class="start-screen">
+    <main class="start-screen">
       <h1>{CLOSED_WORDS[props.view.closedAs ?? 'completed']}</h1>
       <p>
         {props.view.doneSteps} of {props.view.allSteps} steps were done
@@ -17,6 +17,6 @@ export function Closed(props: { view: RunView }) {
       <a class="button button--ember button--big" href={formatRoute({ place: 'record' })}>
         See the record
       </a>
-    </div>
+    </main>
   );
 }

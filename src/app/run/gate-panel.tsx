@@ -1,6 +1,7 @@
 import { createSignal, Show } from 'solid-js';
-import type { GateView, Request } from '../../core/run/index.ts';
+import type { ClockView, GateView, Request } from '../../core/run/index.ts';
 import { Action } from '../parts/action.tsx';
+import { scrolls } from '../parts/scrolls.ts';
 import { Sheet } from '../parts/sheet.tsx';
 import { SignalWord } from '../parts/signal-word.tsx';
 import { countdownText } from '../words/time.ts';
@@ -12,22 +13,33 @@ import { countdownText } from '../words/time.ts';
 export function GatePanel(props: {
   gate: GateView;
   left: number;
+  /** Boiled water that waits while the question is answered. */
+  waits?: ClockView | undefined;
   send: (request: Request) => void;
 }) {
   const [open, setOpen] = createSignal(false);
   const may = () => props.gate.gate.signal !== 'DANGER' && props.gate.gate.kind === 'caution';
   return (
-    <div class="gate-panel" role="group" aria-label="Before you begin">
+    <div class="gate-panel" role="group" aria-label="Before you begin" ref={scrolls}>
       <div class="gate-head">
         <SignalWord word={props.gate.gate.signal} />
         <span class="quiet">
           Before you begin{props.left > 1 ? `: ${props.left} to answer` : ''}
         </span>
       </div>
-      <p class="gate-ask">{props.gate.gate.ask}</p>
+      <p class="gate-ask" tabindex="-1">
+        {props.gate.gate.ask}
+      </p>
       <p class="gate-say">{props.gate.gate.say}</p>
       <Show when={props.gate.settlesInS > 0 && props.gate.value === 'yes'}>
         <p class="gate-say">Wait {countdownText(props.gate.settlesInS)} more to be sure.</p>
+      </Show>
+      <Show when={props.waits}>
+        {(clock) => (
+          <p class="gate-waits">
+            The boiled water waits: {countdownText(clock().leftS)} left, then it boils again.
+          </p>
+        )}
       </Show>
       <Show when={may()}>
         <Action class="button button--plain gate-past" onPress={() => setOpen(true)}>

@@ -3,7 +3,7 @@ import type { StepView } from '../../core/run/index.ts';
 import { Action } from '../parts/action.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { Lanes } from '../pictures/lanes.tsx';
-import { pouredShare } from './stage-picture.tsx';
+import { pouredShare } from './along.ts';
 
 const STEP_SHARE = 0.1;
 const LEAST_SHARE = 0.1;
@@ -11,17 +11,6 @@ const MOST_SHARE = 0.95;
 
 function within(share: number): number {
   return Math.min(MOST_SHARE, Math.max(LEAST_SHARE, share));
-}
-
-/** A pour in progress whose water can run out: shown while it is poured, before the cold water. */
-export function canRunOut(step: StepView): boolean {
-  const kind = step.step.picture?.kind;
-  return (
-    step.step.kind === 'pour' &&
-    step.stage === 0 &&
-    (step.status === 'active' || step.status === 'checking') &&
-    (kind === 'lanes' || kind === 'sink')
-  );
 }
 
 /** "I ran out here": where the water gave out, by steps a wet finger can take. */

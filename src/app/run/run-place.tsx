@@ -1,26 +1,21 @@
-import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
+import { createSignal, lazy, Match, Show, Suspense, Switch } from 'solid-js';
 import type { Request, RunView, StepView } from '../../core/run/index.ts';
 import type { Persistence } from '../../host/persist/index.ts';
 import { Action } from '../parts/action.tsx';
-import { KitchenPlan } from '../pictures/kitchen-plan.tsx';
 import { PlacesLine, ThemeSwitch } from '../shell.tsx';
-import type { Theme } from '../state/theme.ts';
 import type { Trouble } from '../state/run-session.ts';
-import { ClockQuestion } from './clock-question.tsx';
-import { Closed } from './closed.tsx';
-import { Closing } from './closing.tsx';
+import type { Theme } from '../state/theme.ts';
+import type { RunChoices } from './choices.ts';
 import { Lights, type LightStates } from './lights.tsx';
-import { Quiet } from './quiet.tsx';
-import { canRunOut } from './ran-out.tsx';
-import { RunSheets, type OpenSheet } from './run-sheets.tsx';
-import { Review } from './review.tsx';
-import { Shelf } from './shelf.tsx';
-import { Stage } from './stage.tsx';
-import { stepForStage } from './main-action.ts';
-import { hotBurners } from './stage-picture.tsx';
-import { StartScreen } from './start-screen.tsx';
+import { RunBody } from './run-body.tsx';
 import { StopSafe } from './stop-safe.tsx';
-import { Suspended } from './suspended.tsx';
+
+// A run in progress needs none of them: before it, after it, and on a rest day.
+const StartScreen = lazy(async () => ({
+  default: (await import('./start-screen.tsx')).StartScreen,
+}));
+const Closed = lazy(async () => ({ default: (await import('./closed.tsx')).Closed }));
+const RestDayPage = lazy(async () => ({ default: (await import('./rest-day.tsx')).RestDayPage }));
 
 export type RunPlaceProps = {
   readonly view: RunView;
@@ -30,6 +25,8 @@ export type RunPlaceProps = {
   readonly refusal: string | undefined;
   readonly theme: Theme;
   readonly onTheme: () => void;
+  readonly choices: RunChoices;
+  readonly onChoice: (name: keyof RunChoices, value: boolean) => void;
   readonly send: (request: Request) => void;
   readonly playTest: () => Promise<boolean>;
   readonly kept: Persistence;
@@ -44,8 +41,16 @@ const BEGUN = ['running', 'held', 'suspended', 'reviewing', 'closing'];
 /** Do: the stage, the shelf of clocks, the kitchen, and Stop always in its corner. */
 export function RunPlace(props: RunPlaceProps) {
   const begun = () => BEGUN.includes(props.view.status);
-  const needsArming = () => begun() && props.lights.sound === 'touch-to-arm';
-  const alerting = () => props.view.clocks.some((clock) => clock.alerting);
+  const [stopping, setStopping] = createSignal(false);
+  const [looksIn, setLooksIn] = createSignal<string>();
+  /** On a rest day the page is still, unless somebody chose to look in on this one. */
+  const restDay = () => {
+    const day = begun() ? props.view.restDay : undefined;
+    return day && looksIn() !== day.name ? day : undefined;
+  };
+  const asks = () => begun() && !props.view.restDay;
+  const needsArming = () => asks() && props.lights.sound === 'touch-to-arm';
+  const alerting = () => asks() && props.view.clocks.some((clock) => clock.alerting);
   return (
     <div
       class="run-place"
@@ -54,156 +59,53 @@ export function RunPlace(props: RunPlaceProps) {
     >
       <header class="run-strip">
         <PlacesLine at="run" />
-        <Lights lights={props.lights} onArm={props.arm} />
+        <Show when={!restDay()}>
+          <Lights lights={props.lights} onArm={props.arm} />
+        </Show>
         <ThemeSwitch theme={props.theme} onToggle={props.onTheme} />
         <Show when={begun()}>
-          <StopSafe view={props.view} send={props.send} />
+          <StopSafe view={props.view} open={stopping()} onOpen={setStopping} send={props.send} />
         </Show>
       </header>
-      <Switch>
-        <Match when={props.view.status === 'drafting'}>
-          <StartScreen
-            view={props.view}
-            playTest={props.playTest}
-            kept={props.kept}
-            send={props.send}
-          />
-        </Match>
-        <Match when={props.view.status === 'closed'}>
-          <Closed view={props.view} />
-        </Match>
-        <Match when={begun()}>
-          <RunBody {...props} />
-        </Match>
-      </Switch>
+      <Suspense>
+        <Switch>
+          <Match when={props.view.status === 'drafting'}>
+            <StartScreen
+              view={props.view}
+              playTest={props.playTest}
+              kept={props.kept}
+              send={props.send}
+            />
+          </Match>
+          <Match when={props.view.status === 'closed'}>
+            <Closed view={props.view} />
+          </Match>
+          <Match when={restDay()}>
+            {(day) => (
+              <main class="rest-day-frame">
+                <RestDayPage view={props.view} day={day()} nowMs={props.nowMs} />
+                <Action class="button button--plain" onPress={() => setLooksIn(day().name)}>
+                  Look in on the run
+                </Action>
+              </main>
+            )}
+          </Match>
+          <Match when={begun()}>
+            <RunBody {...props} onStop={() => setStopping(true)} />
+          </Match>
+        </Switch>
+      </Suspense>
       <Show when={alerting()}>
         <div class="flash" aria-hidden="true" />
       </Show>
       <Show when={needsArming()}>
-        <button type="button" class="arm-screen" onClick={props.arm}>
-          Touch to arm the sound
-          <small>After a restart the tablet makes no sound until it is touched once.</small>
-        </button>
+        <section aria-label="Sound">
+          <button type="button" class="arm-screen" onClick={props.arm}>
+            Touch to arm the sound
+            <small>After a restart the tablet makes no sound until it is touched once.</small>
+          </button>
+        </section>
       </Show>
-    </div>
-  );
-}
-
-function RunBody(props: RunPlaceProps) {
-  const [chosen, setChosen] = createSignal<string>();
-  const [sheet, setSheet] = createSignal<OpenSheet>();
-  const close = () => setSheet(undefined);
-  const onStage = createMemo<StepView | undefined>((before) =>
-    stepForStage(props.view, chosen(), before?.step.id),
-  );
-  /** A sheet is about the step that was on the stage when it was opened, whatever comes there meanwhile. */
-  const openSheet = (kind: OpenSheet['kind']) => {
-    const step = onStage()?.step.id;
-    setSheet(step === undefined ? { kind } : { kind, step });
-  };
-  const others = () => props.view.forStage.filter((s) => s.step.id !== onStage()?.step.id);
-  const send = (request: Request) => {
-    // A begun step keeps the stage by itself; a choice has done its work once it is acted on.
-    if (request.kind !== 'answer-gate') setChosen(undefined);
-    props.send(request);
-  };
-  /** A fault, a review and a stop take the place of the stage. */
-  const staged = () => props.view.status === 'running' || props.view.status === 'held';
-  const phases = createMemo(() =>
-    Object.fromEntries(props.view.fixtures.map((f) => [f.id, f.phase])),
-  );
-  return (
-    <div class="run-body">
-      <Switch
-        fallback={
-          <Show when={onStage()} fallback={<Quiet view={props.view} nowMs={props.nowMs} />}>
-            {(step) => (
-              <Stage
-                view={props.view}
-                step={step()}
-                send={send}
-                next={others().find((s) => s.status === 'ready')}
-                onChoose={setChosen}
-              />
-            )}
-          </Show>
-        }
-      >
-        <Match when={props.view.status === 'reviewing'}>
-          <Review view={props.view} nowMs={props.nowMs} send={send} />
-        </Match>
-        <Match when={props.view.status === 'suspended'}>
-          <Suspended view={props.view} send={send} />
-        </Match>
-        <Match when={props.view.status === 'closing'}>
-          <Closing view={props.view} send={send} />
-        </Match>
-      </Switch>
-      <aside class="run-side">
-        <KitchenPlan
-          kitchen={props.view.plan.kitchen}
-          phases={phases()}
-          lit={hotBurners(props.view)}
-          size="small"
-        />
-        <Shelf
-          view={props.view}
-          onStage={staged() ? onStage()?.step.id : undefined}
-          onChoose={setChosen}
-          onAnswer={
-            staged() ? undefined : (timer) => props.send({ kind: 'acknowledge-timer', timer })
-          }
-        />
-        <Show when={props.view.askClock && props.view.status !== 'reviewing'}>
-          <ClockQuestion nowMs={props.nowMs} send={send} />
-        </Show>
-        <div class="side-actions">
-          <Show when={props.trouble}>
-            {(t) => <Troubled trouble={t()} onExport={props.exportRun} />}
-          </Show>
-          <Show when={props.refusal}>
-            {(text) => (
-              <p class="refusal" role="status">
-                {text()}
-              </p>
-            )}
-          </Show>
-          <Show when={props.view.status === 'running'}>
-            <Action class="button button--plain" onPress={() => props.send({ kind: 'pause' })}>
-              Pause
-            </Action>
-          </Show>
-          <Show when={props.view.status === 'held'}>
-            <Action class="button" onPress={() => props.send({ kind: 'resume' })}>
-              Go on
-            </Action>
-          </Show>
-          <Show when={onStage() && canRunOut(onStage()!)}>
-            <Action class="button" onPress={() => openSheet('ran-out')}>
-              I ran out here
-            </Action>
-          </Show>
-          <Action class="button button--plain" onPress={() => openSheet('steps')}>
-            Steps {props.view.doneSteps}/{props.view.allSteps}
-          </Action>
-          <Action class="button button--plain" onPress={() => openSheet('happened')}>
-            Something happened
-          </Action>
-        </div>
-      </aside>
-      <RunSheets {...props} open={sheet()} send={send} onChoose={setChosen} onClose={close} />
-    </div>
-  );
-}
-
-function Troubled(props: { trouble: Trouble; onExport: () => void }) {
-  return (
-    <div class="trouble" role="alert">
-      <strong>{props.trouble.kind === 'storage' ? 'Not saved.' : 'Only showing.'}</strong>{' '}
-      {props.trouble.message}
-      <Action class="button" onPress={props.onExport}>
-        Save the run as a file
-      </Action>
     </div>
   );
 }

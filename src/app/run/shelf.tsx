@@ -1,17 +1,10 @@
 import { Index, Show } from 'solid-js';
 import type { ClockView, RunView } from '../../core/run/index.ts';
+import { Action } from '../parts/action.tsx';
 import { countdownText } from '../words/time.ts';
 import { TIMER_STATUS_NAMES } from '../words/names.ts';
-
-function fixtureName(view: RunView, clock: ClockView): string {
-  return view.plan.kitchen.fixtures.find((f) => f.id === clock.fixture)?.name ?? '';
-}
-
-/** The label without the name that stands above it. */
-function shortLabel(view: RunView, clock: ClockView): string {
-  const name = fixtureName(view, clock);
-  return name === '' ? clock.label : clock.label.replace(`: ${name}`, '');
-}
+import { scrolls } from '../parts/scrolls.ts';
+import { fixtureName, shortLabel } from './stage-words.ts';
 
 /** State of a clock in words, with how late it is when it could not be told in time. */
 export function clockState(clock: ClockView): string {
@@ -27,26 +20,36 @@ export function Shelf(props: {
   /** Its clocks are on the stage already. */
   onStage: string | undefined;
   onChoose: (stepId: string) => void;
-  /** Where no stage is shown (a fault, a review) a due clock is answered here; absent: it goes to the stage. */
-  onAnswer?: ((timer: string) => void) | undefined;
+  /** A wait that ends by itself: what can be told about it lies on a sheet. */
+  onWait: (timer: string) => void;
+  onDays: () => void;
+  /** Where no stage is shown (a fault, a review) a due clock is answered here; else it goes to the stage. */
+  answersHere: boolean;
+  onAnswer: (timer: string) => void;
 }) {
-  const touch = (clock: ClockView) =>
-    clock.alerting && props.onAnswer ? props.onAnswer(clock.id) : props.onChoose(clock.step);
+  const touch = (clock: ClockView) => {
+    if (clock.alerting && props.answersHere) return props.onAnswer(clock.id);
+    const staged = props.view.forStage.some((step) => step.step.id === clock.step);
+    return staged ? props.onChoose(clock.step) : props.onWait(clock.id);
+  };
   const clocks = () =>
     props.view.clocks.filter((clock) => clock.step !== props.onStage || clock.role === 'reminder');
   return (
-    <section class="shelf" aria-label="Clocks">
-      <h2 class="shelf-title">Clocks</h2>
+    <section class="shelf" aria-label="Clocks" ref={scrolls}>
+      <div class="shelf-head">
+        <h2 class="shelf-title">Clocks</h2>
+        <Action class="button button--plain shelf-days" onPress={props.onDays}>
+          Until when
+        </Action>
+      </div>
       <Show when={clocks().length > 0} fallback={<p class="quiet">No other clock is running.</p>}>
         <ul>
           <Index each={clocks()}>
             {(clock) => (
               <li>
-                <button
-                  type="button"
-                  class="clock-row"
-                  classList={{ 'clock-row--due': clock().alerting }}
-                  onClick={() => touch(clock())}
+                <Action
+                  class={`clock-row${clock().alerting ? ' clock-row--due' : ''}`}
+                  onPress={() => touch(clock())}
                 >
                   <span
                     class={`clock-fill clock-fill--${clock().role === 'hold' ? clock().purpose : 'look'}`}
@@ -55,17 +58,19 @@ export function Shelf(props: {
                     }}
                   />
                   <span class="clock-name">
-                    {fixtureName(props.view, clock())}
+                    {fixtureName(props.view, clock().fixture)}
                     <span class="clock-label">{shortLabel(props.view, clock())}</span>
                   </span>
                   <span class="clock-left">{countdownText(clock().leftS)}</span>
                   <Show when={clockState(clock())}>
                     <span class="clock-state">
                       {clockState(clock())}
-                      {clock().alerting && props.onAnswer ? ': touch when you have heard it' : ''}
+                      {clock().alerting && props.answersHere
+                        ? ': touch when you have heard it'
+                        : ''}
                     </span>
                   </Show>
-                </button>
+                </Action>
               </li>
             )}
           </Index>

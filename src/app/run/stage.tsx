@@ -1,83 +1,142 @@
-import { createMemo, Index, on, Show } from 'solid-js';
-import type { GateView, Request, RunView, StepView } from '../../core/run/index.ts';
+import { createMemo, Index, Show } from 'solid-js';
+import type { FaultKind } from '../../core/plan/index.ts';
+import type { Request, RunView, StepView } from '../../core/run/index.ts';
 import { Action } from '../parts/action.tsx';
 import { CautionLine } from '../parts/caution-line.tsx';
 import { Countdown } from '../parts/countdown.tsx';
+import { scrolls } from '../parts/scrolls.ts';
 import { PHASE_NAMES } from '../words/names.ts';
 import { lengthInWords } from '../words/time.ts';
+import { pouredFrom } from './beside.ts';
+import { BurnersTogether, KettlesBeside } from './beside-panel.tsx';
+import { Checklist } from './checklist.tsx';
 import { GatePanel } from './gate-panel.tsx';
+import { likelyFaults } from './likely-faults.ts';
 import { leadClock, mainAction } from './main-action.ts';
+import { MainBar, type MainKey } from './main-bar.tsx';
 import { StagePicture } from './stage-picture.tsx';
+import { fixtureName, sentenceOf } from './stage-words.ts';
+import { checklistOf } from './ticks.ts';
 
-/** The sentence of the stage in progress, or of the step when it has not begun. */
-function sentence(step: StepView): string {
-  const begun = step.status === 'active' || step.status === 'checking';
-  return (begun ? step.step.stages[step.stage]?.title : undefined) ?? step.step.title;
-}
-
-function details(step: StepView): readonly string[] {
-  return step.step.stages[step.stage]?.detail ?? [];
-}
+export type StageProps = {
+  readonly view: RunView;
+  readonly step: StepView;
+  readonly send: (request: Request) => void;
+  readonly next: StepView | undefined;
+  readonly onChoose: (stepId: string) => void;
+  readonly onFault: (kind: FaultKind) => void;
+  readonly onKey: (key: MainKey) => void;
+};
 
 /** The step that needs hands now: sentence, picture, digits, cautions, and one thing to press. */
-export function Stage(props: {
-  view: RunView;
-  step: StepView;
-  send: (request: Request) => void;
-  next: StepView | undefined;
-  onChoose: (stepId: string) => void;
-}) {
+export function Stage(props: StageProps) {
   const action = createMemo(() => mainAction(props.view, props.step));
-  const clock = createMemo(() => leadClock(props.step));
   const gate = () => {
     const a = action();
     return a.kind === 'gate' ? a.gate : undefined;
   };
+  // A memo of its own: a condition written into the property would be a new, ownerless one at each press.
+  const meanwhile = createMemo(() => (props.next?.status === 'ready' ? props.next : undefined));
   const gatesLeft = () => props.step.gates.filter((g) => g.value !== 'yes').length;
-  const cautions = () =>
-    props.view.plan.cautions.filter((c) => props.step.step.standing.includes(c.id));
-  const fixture = () =>
-    props.view.plan.kitchen.fixtures.find((f) => f.id === props.step.step.fixture)?.name ??
-    'Whole kitchen';
-
   return (
-    <section class="stage" aria-label="What to do now">
-      <header class="stage-head">
-        <span class="stage-fixture">{fixture()}</span>
-        <span class="quiet">
-          {PHASE_NAMES[props.step.step.phase]}
-          <Show when={props.step.attempt > 1}>, attempt {props.step.attempt}</Show>
-        </span>
-      </header>
+    <section class="stage" aria-label="What to do now" data-kind={props.step.step.kind}>
+      <StageHead {...props} />
       <h1 class="stage-sentence" aria-live="polite">
-        {sentence(props.step)}
+        {sentenceOf(props.step)}
       </h1>
       <Show
         when={!gate()}
-        fallback={<GatePanel gate={gate()!} left={gatesLeft()} send={props.send} />}
+        fallback={
+          <GatePanel
+            gate={gate()!}
+            left={gatesLeft()}
+            waits={props.step.clocks.find((clock) => clock.role === 'carry')}
+            send={props.send}
+          />
+        }
       >
-        <div
-          class="stage-middle"
-          classList={{ 'stage-middle--picture': props.step.step.picture !== undefined }}
-        >
-          <Show when={props.step.step.picture}>
-            <div class="stage-picture">
-              <StagePicture view={props.view} step={props.step} />
-            </div>
-          </Show>
-          <div class="stage-words">
-            <Show when={clock()}>
-              {(c) => <Countdown leftS={c().leftS} label={c().label} over={c().alerting} />}
-            </Show>
-            <ul class="stage-detail">
-              <Index each={details(props.step)}>{(line) => <li>{line()}</li>}</Index>
-            </ul>
-          </div>
-        </div>
-        <ul class="stage-cautions" aria-label="Cautions">
-          <Index each={cautions()}>{(caution) => <CautionLine caution={caution()} />}</Index>
-        </ul>
+        <Middle {...props} />
       </Show>
+      <Foot {...props} />
+      <MainBar
+        action={action()}
+        step={props.step}
+        meanwhile={meanwhile()}
+        send={props.send}
+        onChoose={props.onChoose}
+        onKey={props.onKey}
+      />
+    </section>
+  );
+}
+
+function StageHead(props: StageProps) {
+  const from = () => pouredFrom(props.view, props.step);
+  return (
+    <header class="stage-head">
+      <span class="stage-fixture">
+        {fixtureName(props.view, props.step.step.fixture) || 'Whole kitchen'}
+      </span>
+      <span class="quiet">
+        {PHASE_NAMES[props.step.step.phase]}
+        <Show when={from()}>, from: {from()}</Show>
+        <Show when={props.step.attempt > 1}>, attempt {props.step.attempt}</Show>
+      </span>
+    </header>
+  );
+}
+
+function Middle(props: StageProps) {
+  const clock = createMemo(() => leadClock(props.step));
+  const cautions = () =>
+    props.view.plan.cautions.filter((c) => props.step.step.standing.includes(c.id));
+  const details = () => props.step.step.stages[props.step.stage]?.detail ?? [];
+  return (
+    <div
+      class="stage-middle"
+      classList={{ 'stage-middle--picture': props.step.step.picture !== undefined }}
+      ref={scrolls}
+    >
+      <Show when={props.step.step.picture}>
+        <div class="stage-picture">
+          <StagePicture view={props.view} step={props.step} />
+        </div>
+      </Show>
+      <div class="stage-words">
+        <Show when={clock()}>
+          {(c) => <Countdown leftS={c().leftS} label={c().label} over={c().alerting} />}
+        </Show>
+        <BurnersTogether view={props.view} step={props.step} send={props.send} />
+        <Show when={props.step.step.kind === 'pour'}>
+          <KettlesBeside view={props.view} step={props.step} />
+        </Show>
+        <Show
+          when={checklistOf(props.step).length > 0}
+          fallback={
+            <Show when={details().length > 0}>
+              <ul class="stage-detail">
+                <Index each={details()}>{(line) => <li>{line()}</li>}</Index>
+              </ul>
+            </Show>
+          }
+        >
+          <Checklist step={props.step} />
+        </Show>
+        <Show when={cautions().length > 0}>
+          <ul class="stage-cautions" aria-label="Cautions">
+            <Index each={cautions()}>{(caution) => <CautionLine caution={caution()} />}</Index>
+          </ul>
+        </Show>
+      </div>
+    </div>
+  );
+}
+
+/** What comes next, and what to press when something goes wrong just now. */
+function Foot(props: StageProps) {
+  const faults = () => likelyFaults(props.view, props.step);
+  return (
+    <div class="stage-foot">
       <p class="stage-next quiet">
         <Show when={props.next}>
           {(next) => (
@@ -87,77 +146,16 @@ export function Stage(props: {
           )}
         </Show>
       </p>
-      <MainBar
-        action={action()}
-        stepId={props.step.step.id}
-        meanwhile={props.next?.status === 'ready' ? props.next : undefined}
-        send={props.send}
-        onChoose={props.onChoose}
-      />
-    </section>
-  );
-}
-
-/**
- * A button that has just become another is not pressed by the finger that was
- * on its way, nor by the bounce of a wet one that has just pressed it, ms.
- */
-const JUST_CHANGED_MS = 350;
-
-function MainBar(props: {
-  action: ReturnType<typeof mainAction>;
-  stepId: string;
-  /** What hands can do while this one waits. */
-  meanwhile: StepView | undefined;
-  send: (request: Request) => void;
-  onChoose: (stepId: string) => void;
-}) {
-  const press = () => (props.action.kind === 'press' ? props.action : undefined);
-  const gate = () => (props.action.kind === 'gate' ? props.action.gate : undefined);
-  const wait = () => (props.action.kind === 'wait' ? props.action : undefined);
-  // The view is new each second; the key only when the button becomes another one.
-  const key = createMemo(
-    () => `${props.stepId} ${props.action.kind} ${press()?.label ?? gate()?.gate.id ?? ''}`,
-  );
-  const changedAtMs = createMemo(on(key, () => performance.now()));
-  const settled = (then: () => void) => () => {
-    if (performance.now() - changedAtMs() >= JUST_CHANGED_MS) then();
-  };
-  const yes = (g: GateView) =>
-    props.send({ kind: 'answer-gate', gate: g.gate.id, scopeKey: g.scopeKey, answer: 'yes' });
-  return (
-    <div class="main-bar">
-      <Show when={press()}>
-        {(p) => (
-          <Action
-            class={`main-action${p().urgent ? ' main-action--urgent' : ''}`}
-            onPress={settled(() => props.send(p().request))}
-          >
-            {p().label}
-          </Action>
-        )}
-      </Show>
-      <Show when={gate()}>
-        {(g) => (
-          <Action class="main-action main-action--gate" onPress={settled(() => yes(g()))}>
-            Yes, it is so
-          </Action>
-        )}
-      </Show>
-      <Show when={wait()}>
-        {(w) => (
-          <Show when={props.meanwhile} fallback={<div class="main-wait">{w().label}</div>}>
-            {(step) => (
-              <Action
-                class="main-action main-action--meanwhile"
-                onPress={settled(() => props.onChoose(step().step.id))}
-              >
-                <small>Meanwhile</small>
-                {step().step.title}
+      <Show when={faults().length > 0}>
+        <div class="stage-faults" role="group" aria-label="If something goes wrong">
+          <Index each={faults()}>
+            {(fault) => (
+              <Action class="button button--plain" onPress={() => props.onFault(fault().kind)}>
+                {fault().name}?
               </Action>
             )}
-          </Show>
-        )}
+          </Index>
+        </div>
       </Show>
     </div>
   );

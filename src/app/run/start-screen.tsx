@@ -34,7 +34,7 @@ export function StartScreen(props: {
     props.send({ kind: 'start-run' });
   };
   return (
-    <div class="start-screen">
+    <main class="start-screen">
       <div>
         <p class="quiet">{props.view.plan.kitchen.name}</p>
         <h1>Ready to begin</h1>
@@ -97,6 +97,6 @@ export function StartScreen(props: {
       <Action class="main-action" disabled={!heard() && !deaf()} onPress={start}>
         {heard() || deaf() ? 'Start' : 'Hear the alarm first'}
       </Action>
-    </div>
+    </main>
   );
 }

@@ -1,25 +1,29 @@
-import { createSignal, Index, Show } from 'solid-js';
+import { Index, Show } from 'solid-js';
 import type { Request, RunView } from '../../core/run/index.ts';
 import { Action } from '../parts/action.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 
-/** Always in the same corner: one tap opens it, a second one stops. */
-export function StopSafe(props: { view: RunView; send: (request: Request) => void }) {
-  const [open, setOpen] = createSignal(false);
+/** Always in the same corner: one tap (or S, or Escape) opens it, a second one stops. */
+export function StopSafe(props: {
+  view: RunView;
+  open: boolean;
+  onOpen: (open: boolean) => void;
+  send: (request: Request) => void;
+}) {
   const stop = () => {
-    setOpen(false);
+    props.onOpen(false);
     props.send({ kind: 'stop-run', reason: 'Stopped by the person: make safe.' });
   };
   return (
     <>
-      <Action class="stop-corner" onPress={() => setOpen(true)}>
+      <Action class="stop-corner" onPress={() => props.onOpen(true)}>
         <svg viewBox="0 0 24 24" aria-hidden="true">
           <path d="M8 2h8l6 6v8l-6 6H8l-6-6V8z" fill="currentColor" />
         </svg>
         Stop – make safe
       </Action>
-      <Show when={open()}>
-        <Sheet label="Stop and make safe" onClose={() => setOpen(false)}>
+      <Show when={props.open}>
+        <Sheet label="Stop and make safe" onClose={() => props.onOpen(false)}>
           <h2>Stop – make safe</h2>
           <Show when={props.view.hot.length > 0} fallback={<p>Nothing in the plan is hot now.</p>}>
             <p>Do this first, whatever you press:</p>
@@ -35,7 +39,7 @@ export function StopSafe(props: { view: RunView; send: (request: Request) => voi
             <Action class="button button--danger" onPress={stop}>
               Stop the run now
             </Action>
-            <Action class="button button--plain" onPress={() => setOpen(false)}>
+            <Action class="button button--plain" onPress={() => props.onOpen(false)}>
               Keep going
             </Action>
           </div>

@@ -87,7 +87,15 @@ describe('what leads the stage', () => {
   const view = new Tablet(purgePlan).view;
   const step = view.steps[0] as StepView;
   const clock = { id: 'x', step: 's', label: '', purpose: 'at-least', status: 'running' } as const;
-  const numbers = { lengthS: 10, atLeastS: 0, atMostS: 0, leftS: 10, lateByS: 0, alerting: false };
+  const numbers = {
+    cause: 1,
+    lengthS: 10,
+    atLeastS: 0,
+    atMostS: 0,
+    leftS: 10,
+    lateByS: 0,
+    alerting: false,
+  };
 
   it('is the alerting clock before all others', () => {
     const hold = { ...clock, ...numbers, role: 'hold' } as const;
