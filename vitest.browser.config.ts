@@ -1,12 +1,39 @@
 import { defineConfig } from 'vitest/config';
 
-/** Tests in a real browser, one at a time: they share the machine's two cores with it. */
+const FOREVER = ['node_modules/**'];
+/** What is measured by ear or by the minute wants a calm machine; these two hardly load it. */
+const ALONE = ['tests/browser/faults/alarm-heard.test.ts', 'tests/browser/idle.test.ts'];
+
+/**
+ * Tests in a real browser. Most of their time is waiting, so two files run at
+ * once on two cores; those that measure run after them.
+ */
 export default defineConfig({
   test: {
-    environment: 'node',
-    include: ['tests/browser/**/*.test.ts'],
-    testTimeout: 180_000,
-    hookTimeout: 120_000,
-    fileParallelism: false,
+    projects: [
+      {
+        test: {
+          name: 'browser',
+          environment: 'node',
+          include: ['tests/browser/**/*.test.ts'],
+          exclude: [...FOREVER, ...ALONE],
+          testTimeout: 240_000,
+          hookTimeout: 120_000,
+          maxWorkers: 2,
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        test: {
+          name: 'measured',
+          environment: 'node',
+          include: ALONE,
+          testTimeout: 180_000,
+          hookTimeout: 120_000,
+          maxWorkers: 2,
+          sequence: { groupOrder: 1 },
+        },
+      },
+    ],
   },
 });

@@ -1,7 +1,6 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { axeFindsNothing } from './support/axe.ts';
 import {
   dropProfile,
   launch,
@@ -13,13 +12,7 @@ import {
 import { act, actUntil, look, passHearingCheck, press, type Seen } from './support/person.ts';
 import { serve } from './support/server.ts';
 
-/**
- * Each kind of stage, each sheet and each state of a run against the rules of
- * axe-core (WCAG 2.0 to 2.2, A and AA, and its best practices), by day and by
- * night. A reference library: none of its rules is ours, none is switched off.
- */
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
+/** Each kind of stage, each sheet and each state of a run, by day and by night. */
 let site: Awaited<ReturnType<typeof serve>>;
 let profile: string;
 let running: Running;
@@ -41,40 +34,7 @@ afterAll(async () => {
   await site.stop();
 });
 
-type Axe = {
-  readonly run: (context: Document) => Promise<{
-    violations: readonly {
-      id: string;
-      help: string;
-      nodes: readonly { html: string; failureSummary?: string }[];
-    }[];
-    passes: readonly unknown[];
-  }>;
-};
-
-/** What axe finds on the screen as it is; and that it looked at something. */
-async function findings(): Promise<string[]> {
-  const found = await page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: Axe };
-    const { violations, passes } = await axe.run(document);
-    return {
-      passed: passes.length,
-      lines: violations.flatMap(({ id, help, nodes }) =>
-        nodes.map((node) => `${id}: ${help}\n${node.html}\n${node.failureSummary ?? ''}`),
-      ),
-    };
-  });
-  expect(found.passed).toBeGreaterThan(10);
-  return found.lines;
-}
-
-async function clean(name: string): Promise<void> {
-  for (const theme of ['day', 'night'] as const) {
-    await page.evaluate((t) => (document.documentElement.dataset['theme'] = t), theme);
-    if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(AXE);
-    expect.soft(await findings(), `${name} by ${theme}`).toEqual([]);
-  }
-}
+const clean = (name: string): Promise<void> => axeFindsNothing(page, name);
 
 async function sheet(button: RegExp | string, name: string): Promise<void> {
   await page.getByRole('button', { name: button }).first().click();

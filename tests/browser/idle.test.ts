@@ -4,7 +4,7 @@ import { dropProfile, launch, newProfile, powerCut, type Running } from './suppo
 import { serve } from './support/server.ts';
 
 /**
- * A run that only waits, over a real minute: the clock of the page is the
+ * A run that only waits, over a real minute: the clock of the page goes as the
  * machine's, nothing is pressed. Numbers by Chromium's own counters
  * (DevTools protocol, Performance.getMetrics).
  */
@@ -25,6 +25,7 @@ beforeAll(async () => {
   profile = newProfile();
   running = await launch(profile);
   page = await running.context.newPage();
+  await page.addInitScript(workday);
   await page.setViewportSize({ width: 1180, height: 820 });
   cdp = await page.context().newCDPSession(page);
 });
@@ -33,6 +34,20 @@ afterAll(async () => {
   dropProfile(profile);
   await site.stop();
 });
+
+/** Only the date is another one, a working day: on a Sabbath the run would rightly not begin. */
+function workday(): void {
+  const shiftMs = Date.parse('2027-03-01T17:30:00Z') - Date.now();
+  const RealDate = Date;
+  globalThis.Date = class extends RealDate {
+    constructor(...args: [] | [number]) {
+      super(args.length === 0 ? RealDate.now() + shiftMs : args[0]);
+    }
+    static override now(): number {
+      return RealDate.now() + shiftMs;
+    }
+  } as DateConstructor;
+}
 
 async function metrics(): Promise<Readonly<Record<string, number>>> {
   const { metrics: rows } = await cdp.send('Performance.getMetrics');

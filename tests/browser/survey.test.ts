@@ -83,7 +83,7 @@ describe('a kitchen described from nothing', () => {
     await me.type('Depth', '68 cm');
     await me.picture('5-survey-cooktop');
     await me.tap('Add the next');
-    await me.add('Oven, Cleans itself by burning');
+    await me.add('Oven Cleans itself by burning');
     await me.type('Length of the cycle', '4 h');
     await me.picture('5-survey-oven');
     await me.tap('Add the next');

@@ -97,15 +97,18 @@ export function PlanPlace(props: {
           </div>
         </section>
         <section classList={{ 'part--off': part() !== 'methods' }} aria-label="Methods">
+          <h2 class="visually-hidden">Methods</h2>
           <Methods plan={props.plan} kitchen={kitchen()} onKitchen={props.onKitchen} />
         </section>
         <section classList={{ 'part--off': part() !== 'steps' }} aria-label="Every step">
           <Steps plan={props.plan} />
         </section>
         <section classList={{ 'part--off': part() !== 'pours' }} aria-label="Where it is poured">
+          <h2 class="visually-hidden">Where it is poured</h2>
           <Pours pours={props.pictures.pours} />
         </section>
         <section classList={{ 'part--off': part() !== 'heat' }} aria-label="Heat and air">
+          <h2 class="visually-hidden">Heat and air</h2>
           <p class="quiet">
             Worked out from your hardware, or from what is usual where you told nothing. Bands are
             wide where the physics or the hardware is; the plan uses the safe side.

@@ -6,11 +6,12 @@ const CLOSED_WORDS = { completed: 'Done', failed: 'Ended by a fault', stopped: '
 /** The run is over: where its record is. */
 export function Closed(props: { view: RunView }) {
   const undone = () => props.view.steps.filter((s) => s.outcome !== 'done').length;
+  const done = () => props.view.allSteps - undone();
   return (
     <main class="start-screen">
       <h1>{CLOSED_WORDS[props.view.closedAs ?? 'completed']}</h1>
       <p>
-        {props.view.doneSteps} of {props.view.allSteps} steps were done
+        {done()} of {props.view.allSteps} steps were done
         {undone() > 0 ? `, ${undone()} were not` : ''}. {props.view.reason ?? ''}
       </p>
       <p>Mark the treated places now, so that nobody uses them by mistake.</p>

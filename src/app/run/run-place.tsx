@@ -8,6 +8,8 @@ import type { Theme } from '../state/theme.ts';
 import type { RunChoices } from './choices.ts';
 import { Lights, type LightStates } from './lights.tsx';
 import { RunBody } from './run-body.tsx';
+import { clockState } from './shelf.tsx';
+import { fixtureName } from './stage-words.ts';
 import { StopSafe } from './stop-safe.tsx';
 
 // A run in progress needs none of them: before it, after it, and on a rest day.
@@ -50,7 +52,8 @@ export function RunPlace(props: RunPlaceProps) {
   };
   const asks = () => begun() && !props.view.restDay;
   const needsArming = () => asks() && props.lights.sound === 'touch-to-arm';
-  const alerting = () => asks() && props.view.clocks.some((clock) => clock.alerting);
+  const calling = () => (asks() ? props.view.clocks.find((clock) => clock.alerting) : undefined);
+  const alerting = () => calling() !== undefined;
   return (
     <div
       class="run-place"
@@ -102,6 +105,13 @@ export function RunPlace(props: RunPlaceProps) {
         <section aria-label="Sound">
           <button type="button" class="arm-screen" onClick={props.arm}>
             Touch to arm the sound
+            <Show when={calling()}>
+              {(clock) => (
+                <strong class="arm-calling">
+                  {fixtureName(props.view, clock().fixture)}: {clock().label}, {clockState(clock())}
+                </strong>
+              )}
+            </Show>
             <small>After a restart the tablet makes no sound until it is touched once.</small>
           </button>
         </section>

@@ -45,6 +45,13 @@ export function RunSide(
         <Show when={props.trouble}>
           {(t) => <Troubled trouble={t()} onExport={props.exportRun} />}
         </Show>
+        <Show when={props.view.alarmsFailed[0]}>
+          {(alarm) => (
+            <p class="refusal" role="alert">
+              The alarm of “{alarm().label}” could not be made to sound: watch the screen.
+            </p>
+          )}
+        </Show>
         <Show when={props.refusal}>
           {(text) => (
             <p class="refusal" role="status">

@@ -8,6 +8,8 @@ import { fixtureName, shortLabel } from './stage-words.ts';
 
 /** State of a clock in words, with how late it is when it could not be told in time. */
 export function clockState(clock: ClockView): string {
+  if (clock.cameDueIn !== undefined)
+    return `came due during ${clock.cameDueIn}, ${countdownText(clock.lateByS)} ago`;
   if (clock.status === 'late')
     return `came due ${countdownText(clock.lateByS)} ago, while nobody could be told`;
   if (clock.alerting) return 'now';

@@ -32,14 +32,13 @@ export function Offers(props: { country: string; onAdd: (offer: Offer) => void }
                 <For each={group.offers}>
                   {(offer) => (
                     <li>
-                      <Action
-                        class="offer"
-                        label={`Add: ${offer.name}, ${offer.tells}`}
-                        onPress={() => props.onAdd(offer)}
-                      >
+                      <Action class="offer" onPress={() => props.onAdd(offer)}>
                         <OfferPicture kind={offer.kind} offer={offer.id} />
                         <span class="offer-words">
-                          <span class="offer-name">{offer.name}</span>
+                          <span class="offer-name">
+                            <span class="visually-hidden">Add: </span>
+                            {offer.name}
+                          </span>
                           <span class="offer-tells">{offer.tells}</span>
                         </span>
                       </Action>
