@@ -24,6 +24,11 @@ export function Suspended(props: { view: RunView; send: (request: Request) => vo
   return (
     <section class="stage suspended" aria-label="Fault">
       <h1 class="stage-sentence">{open()[0]?.name ?? props.view.reason ?? 'Stopped'}</h1>
+      <Show when={open().length === 0 && props.view.hot.length > 0}>
+        <p class="quiet">
+          Heat and clocks go on meanwhile: stay with them. Only if you end it here, make it safe:
+        </p>
+      </Show>
       <MakeSafeRows
         hot={props.view.hot}
         asks={(hot) => unwinding().includes(hot.step)}
