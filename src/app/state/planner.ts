@@ -1,6 +1,6 @@
 /**
  * Reading kitchens and working out plans: its own chunk, since an open run
- * needs none of it. The page asks for it as soon as it has drawn itself.
+ * needs none of it. Asked for as soon as a kitchen is opened.
  */
 export { formatKitchen, parseKitchen } from '../../core/kitchen/index.ts';
 export {

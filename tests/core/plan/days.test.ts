@@ -32,6 +32,13 @@ describe('a plan with a start and a place', () => {
   const flat = { ...kitchenOf('flat-coils'), place: NEW_YORK };
   const friday = at('2026-03-27T09:00', NEW_YORK.zone);
 
+  it('lights candles as early as the household does', () => {
+    const from = (kitchen: Kitchen) =>
+      buildPlan(kitchen, { startWallMs: friday }).days?.restDays[0]?.fromWallMs ?? Number.NaN;
+    const early = { ...flat, household: { ...flat.household, lightingMin: 40 } };
+    expect(from(flat) - from(early)).toBe((40 - 18) * 60_000);
+  });
+
   it('leaves out the Sabbath and lets rests run through it. Verifies: I-19', () => {
     const plan = buildPlan(flat, { startWallMs: friday });
     expect(checkPlan(plan)).toEqual([]);
