@@ -10,32 +10,32 @@ import {
   UpdateBanner,
   WatchBand,
 } from './banners.tsx';
-import type { RunChoices } from './run/choices.ts';
-import type { SoundLight, WakeLight } from './run/lights.tsx';
-import { RunPlace } from './run/run-place.tsx';
+import type { RunChoices } from './pages/run/choices.ts';
+import type { SoundLight, WakeLight } from './pages/run/lights.tsx';
+import { RunPage } from './pages/run/run-page.tsx';
 import { Shell } from './shell.tsx';
-import { createWorkshop, type Workshop } from './state/workshop.ts';
+import { createAppContext, type AppContext } from './context/app-context.ts';
 
 // A run that is open needs none of them: they come when their place is looked at.
 const KitchenPlace = lazy(async () => ({
-  default: (await import('./kitchen/kitchen-place.tsx')).KitchenPlace,
+  default: (await import('./pages/kitchen/kitchen-page.tsx')).KitchenPage,
 }));
 const PlanPlace = lazy(async () => ({
-  default: (await import('./plan/plan-place.tsx')).PlanPlace,
+  default: (await import('./pages/plan/plan-page.tsx')).PlanPage,
 }));
 const RecordPlace = lazy(async () => ({
-  default: (await import('./record/record-place.tsx')).RecordPlace,
+  default: (await import('./pages/record/record-page.tsx')).RecordPage,
 }));
 
 /** The four places over one workshop; a run takes the whole screen. */
 export function App() {
-  const shop = createWorkshop();
-  const running = () => (shop.route().place === 'run' ? shop.runs.view() : undefined);
+  const shop = createAppContext();
+  const running = () => (shop.route().page === 'run' ? shop.runs.view() : undefined);
   return (
     <Show when={running()} fallback={<Places shop={shop} />}>
       {(view) => (
         <Watched shop={shop}>
-          <RunPlace
+          <RunPage
             view={view()}
             nowMs={shop.runs.nowMs()}
             lights={{
@@ -63,7 +63,7 @@ export function App() {
 }
 
 /** A run that another page leads is shown with everything in it switched off. */
-function Watched(props: { shop: Workshop; children: JSX.Element }) {
+function Watched(props: { shop: AppContext; children: JSX.Element }) {
   const { runs, device, alarm } = props.shop;
   const lead = () => {
     const other = runs.otherLead();
@@ -89,7 +89,7 @@ function Watched(props: { shop: Workshop; children: JSX.Element }) {
 }
 
 /** The page that only shows makes no sound while the other one lives; it never asks to be armed over the whole screen. */
-function soundLight(shop: Workshop): SoundLight {
+function soundLight(shop: AppContext): SoundLight {
   const light = shop.alarm.light();
   if (!shop.runs.otherLead()) return light;
   if (shop.runs.otherLead() === 'beating') return 'elsewhere';
@@ -97,17 +97,17 @@ function soundLight(shop: Workshop): SoundLight {
 }
 
 /** One voice is enough. */
-function choicesHere(shop: Workshop): RunChoices {
+function choicesHere(shop: AppContext): RunChoices {
   const choices = shop.choices.choices();
   return shop.runs.otherLead() ? { ...choices, spoken: false } : choices;
 }
 
-function wakeLight(shop: Workshop): WakeLight {
+function wakeLight(shop: AppContext): WakeLight {
   const state = shop.device.wake();
   return state === 'off' ? 'lost' : state;
 }
 
-async function exportRun(shop: Workshop, id: string): Promise<void> {
+async function exportRun(shop: AppContext, id: string): Promise<void> {
   offer('run.glowpour.json', await shop.runs.exportText(id));
 }
 
@@ -127,37 +127,42 @@ function offer(name: string, text: string, type = 'application/json'): void {
   downloadText({ name, text, type });
 }
 
-async function importRun(shop: Workshop): Promise<void> {
+async function importRun(shop: AppContext): Promise<void> {
   const picked = await pickTextFile('.json', LARGEST_RUN_BYTES);
   if (picked.kind === 'picked') await shop.runs.importText(picked.text);
   else if (picked.kind !== 'none') shop.runs.tell(picked.message);
 }
 
-async function openFile(shop: Workshop): Promise<void> {
+async function openFile(shop: AppContext): Promise<void> {
   const picked = await pickTextFile('.json', LARGEST_KITCHEN_BYTES);
   if (picked.kind === 'picked') {
-    if (await shop.kitchens.openText(picked.text)) shop.go({ place: 'plan' });
+    if (await shop.kitchens.openText(picked.text)) shop.go({ page: 'plan' });
   } else if (picked.kind !== 'none') shop.runs.tell(picked.message);
 }
 
-async function saveKitchen(shop: Workshop): Promise<void> {
+async function saveKitchen(shop: AppContext): Promise<void> {
   const name = shop.kitchens.kitchen()?.name ?? '';
   offer(`${fileWord(name) || 'kitchen'}.kitchen.json`, await shop.kitchens.fileText());
 }
 
 /** The plan of the last edit; a kitchen that has none goes back to what stands in its way. */
-async function showPlan(shop: Workshop): Promise<void> {
+async function showPlan(shop: AppContext): Promise<void> {
   const planned = await shop.kitchens.settle();
-  if (!planned && shop.kitchens.kitchen()) shop.go({ place: 'kitchen' });
+  if (!planned && shop.kitchens.kitchen()) shop.go({ page: 'kitchen' });
 }
 
-async function openDemo(shop: Workshop, id: string): Promise<void> {
-  if (await shop.kitchens.openDemo(id)) shop.go({ place: 'plan' });
+async function openDemo(shop: AppContext, id: string): Promise<void> {
+  if (await shop.kitchens.openDemo(id)) shop.go({ page: 'plan' });
 }
 
 /** What is left of a pour is shared out anew, then the pour ends where the water did. */
-async function ranOut(shop: Workshop, view: RunView, step: StepView, share: number): Promise<void> {
-  const planner = await import('./state/planner.ts');
+async function ranOut(
+  shop: AppContext,
+  view: RunView,
+  step: StepView,
+  share: number,
+): Promise<void> {
+  const planner = await import('./controllers/kitchen/planner.ts');
   const unbegun = ['waiting', 'ready', 'stalled'];
   const hasBegun = (id: string): boolean =>
     view.steps.some((one) => one.step.id === id && !unbegun.includes(one.status));
@@ -169,7 +174,7 @@ async function ranOut(shop: Workshop, view: RunView, step: StepView, share: numb
     await shop.runs.send({ kind: 'confirm', step: step.step.id, stage: stage.id });
 }
 
-async function startRun(shop: Workshop): Promise<void> {
+async function startRun(shop: AppContext): Promise<void> {
   if (!shop.runs.isOpen()) {
     // Whenever it was planned for, it begins now.
     shop.planning.beginAt(null);
@@ -177,17 +182,17 @@ async function startRun(shop: Workshop): Promise<void> {
     const plan = shop.kitchens.plan();
     if (plan) await shop.runs.start(plan);
   }
-  shop.go({ place: 'run' });
+  shop.go({ page: 'run' });
 }
 
-function beginAt(shop: Workshop, startWallMs: number): void {
+function beginAt(shop: AppContext, startWallMs: number): void {
   shop.planning.beginAt(startWallMs);
   void shop.kitchens.planAnew();
 }
 
 /** A small run for what a doubt touches; one at a time. */
 async function doubtAfterwards(
-  shop: Workshop,
+  shop: AppContext,
   kitchen: Kitchen,
   fixtureIds: readonly string[],
   what: string,
@@ -196,13 +201,13 @@ async function doubtAfterwards(
     shop.runs.tell('A run is open. Tell it there, with “Something happened”, or close it first.');
     return;
   }
-  const planner = await import('./state/planner.ts');
+  const planner = await import('./controllers/kitchen/planner.ts');
   const options = await shop.planning.optionsOf(kitchen);
-  await shop.runs.start(planner.planForDoubt(kitchen, fixtureIds, what, options));
-  shop.go({ place: 'run' });
+  await shop.runs.start(planner.planForRecheck(kitchen, fixtureIds, what, options));
+  shop.go({ page: 'run' });
 }
 
-function Banners(props: { shop: Workshop }) {
+function Banners(props: { shop: AppContext }) {
   const { runs, updates, route } = props.shop;
   const exportOpen = () => {
     const open = runs.openRun();
@@ -210,7 +215,7 @@ function Banners(props: { shop: Workshop }) {
   };
   return (
     <>
-      <OpenRunBanner show={runs.isOpen() && route().place !== 'run'} />
+      <OpenRunBanner show={runs.isOpen() && route().page !== 'run'} />
       <UpdateBanner show={updates.waiting() && !runs.isOpen()} onTake={updates.take} />
       <LostRunBanner lostRun={runs.lostRun} nowMs={runs.nowMs()} />
       <TroubleBanner trouble={runs.trouble()} notice={runs.notice()} onExport={exportOpen()} />
@@ -218,33 +223,33 @@ function Banners(props: { shop: Workshop }) {
   );
 }
 
-function Places(props: { shop: Workshop }) {
+function Places(props: { shop: AppContext }) {
   const shop = props.shop;
   // Whoever looks at the plan sees the one of the last edit.
   createEffect(() => {
-    if (shop.route().place === 'plan') void showPlan(shop);
+    if (shop.route().page === 'plan') void showPlan(shop);
   });
   return (
     <Shell
-      at={shop.route().place}
+      at={shop.route().page}
       theme={shop.theme.theme()}
       onTheme={shop.theme.toggle}
       banner={<Banners shop={shop} />}
     >
       <Suspense>
-        <Switch fallback={<NoPlan place={shop.route().place} />}>
-          <Match when={shop.route().place === 'kitchen'}>
+        <Switch fallback={<NoPlan place={shop.route().page} />}>
+          <Match when={shop.route().page === 'kitchen'}>
             <KitchenPlace
               desk={shop.kitchens}
               at={shop.route().id}
-              onGo={(id) => shop.go(id ? { place: 'kitchen', id } : { place: 'kitchen' })}
+              onGo={(id) => shop.go(id ? { page: 'kitchen', id } : { page: 'kitchen' })}
               onDemo={(id) => void openDemo(shop, id)}
               onOpenFile={() => void openFile(shop)}
               onSaveFile={() => void saveKitchen(shop)}
-              onPlan={() => shop.go({ place: 'plan' })}
+              onPlan={() => shop.go({ page: 'plan' })}
             />
           </Match>
-          <Match when={shop.route().place === 'plan' && shop.kitchens.plan()}>
+          <Match when={shop.route().page === 'plan' && shop.kitchens.plan()}>
             {(plan) => (
               <PlanPlace
                 plan={plan()}
@@ -260,7 +265,7 @@ function Places(props: { shop: Workshop }) {
               />
             )}
           </Match>
-          <Match when={shop.route().place === 'record'}>
+          <Match when={shop.route().page === 'record'}>
             <RecordPlace
               runs={shop.runs.runs()}
               openId={shop.route().id}

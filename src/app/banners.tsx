@@ -1,11 +1,11 @@
 import { Show } from 'solid-js';
 import type { LeaderSilence } from '../host/tab-lock/index.ts';
-import './look/watch.css';
+import './styles/run/watch.css';
 import { Action } from './parts/action.tsx';
-import { formatRoute, type PlaceId } from './state/route.ts';
-import type { LostRun } from './state/lost-run.ts';
-import type { Trouble } from './state/run-session.ts';
-import { dayAndTime } from './words/time.ts';
+import { formatRoute, type PageId } from './context/route.ts';
+import type { LostRun } from './controllers/run/lost-run.ts';
+import type { Trouble } from './controllers/run/run-session.ts';
+import { dayAndTime } from './labels/time.ts';
 
 /** A run goes on while another place is looked at. */
 export function OpenRunBanner(props: { show: boolean }) {
@@ -13,7 +13,7 @@ export function OpenRunBanner(props: { show: boolean }) {
     <Show when={props.show}>
       <div class="banner">
         <strong>A run is open; its clocks go on.</strong>
-        <a class="button" href={formatRoute({ place: 'run' })}>
+        <a class="button" href={formatRoute({ page: 'run' })}>
           Back to the run
         </a>
       </div>
@@ -135,7 +135,7 @@ export function WatchBand(props: {
 }
 
 /** A place that needs a kitchen or a run first. */
-export function NoPlan(props: { place: PlaceId }) {
+export function NoPlan(props: { place: PageId }) {
   return (
     <main class="place">
       <h1>{props.place === 'run' ? 'No run yet' : 'No kitchen yet'}</h1>
@@ -147,7 +147,7 @@ export function NoPlan(props: { place: PlaceId }) {
       <p>
         <a
           class="button button--ember"
-          href={formatRoute({ place: props.place === 'run' ? 'plan' : 'kitchen' })}
+          href={formatRoute({ page: props.place === 'run' ? 'plan' : 'kitchen' })}
         >
           {props.place === 'run' ? 'Go to the plan' : 'Go to the kitchen'}
         </a>

@@ -1,16 +1,16 @@
 import { render } from 'solid-js/web';
-import './look/tokens.css';
-import './look/base.css';
-import './look/shell.css';
-import './look/fields.css';
-import './look/places.css';
-import './look/pictures.css';
-import './look/plan-pictures.css';
-import './look/stage.css';
-import './look/run-parts.css';
-import './look/run.css';
-import './look/record.css';
-import './look/print.css';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/shell.css';
+import './styles/fields.css';
+import './styles/pages.css';
+import './styles/pictures.css';
+import './styles/plan/plan-charts.css';
+import './styles/run/current-step.css';
+import './styles/run/run-parts.css';
+import './styles/run/run.css';
+import './styles/record/record.css';
+import './styles/print.css';
 import { App } from './app.tsx';
 
 const root = document.getElementById('app');

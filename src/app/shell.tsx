@@ -1,8 +1,8 @@
 import { For, type JSX } from 'solid-js';
-import { formatRoute, type PlaceId } from './state/route.ts';
-import type { Theme } from './state/theme.ts';
+import { formatRoute, type PageId } from './context/route.ts';
+import type { Theme } from './context/theme.ts';
 
-const PLACES: readonly (readonly [PlaceId, string])[] = [
+const PLACES: readonly (readonly [PageId, string])[] = [
   ['kitchen', 'Kitchen'],
   ['plan', 'Plan'],
   ['run', 'Run'],
@@ -10,12 +10,12 @@ const PLACES: readonly (readonly [PlaceId, string])[] = [
 ];
 
 /** The line through the four places. */
-export function PlacesLine(props: { at: PlaceId }) {
+export function PagesLine(props: { at: PageId }) {
   return (
     <nav class="places" aria-label="Places">
       <For each={PLACES}>
         {([id, name]) => (
-          <a href={formatRoute({ place: id })} aria-current={props.at === id ? 'page' : undefined}>
+          <a href={formatRoute({ page: id })} aria-current={props.at === id ? 'page' : undefined}>
             {name}
           </a>
         )}
@@ -52,7 +52,7 @@ export function ThemeSwitch(props: { theme: Theme; onToggle: () => void }) {
 
 /** Head with the line of places, and the page below it. */
 export function Shell(props: {
-  at: PlaceId;
+  at: PageId;
   theme: Theme;
   onTheme: () => void;
   banner?: JSX.Element;
@@ -62,7 +62,7 @@ export function Shell(props: {
     <div class="shell">
       <div>
         <header class="shell-head">
-          <a class="brand" href={formatRoute({ place: 'kitchen' })}>
+          <a class="brand" href={formatRoute({ page: 'kitchen' })}>
             <svg viewBox="0 0 64 64" aria-hidden="true">
               <path
                 d="M14 38a18 18 0 1 1 36 0"
@@ -82,7 +82,7 @@ export function Shell(props: {
             </svg>
             <span>Glowpour</span>
           </a>
-          <PlacesLine at={props.at} />
+          <PagesLine at={props.at} />
           <div class="shell-tools">
             <ThemeSwitch theme={props.theme} onToggle={props.onTheme} />
           </div>

@@ -1,6 +1,6 @@
 import { parseMoment } from '../core/calendar/index.ts';
 import type { Kitchen } from '../core/kitchen/index.ts';
-import { OutOfRangeError } from '../core/quantity/index.ts';
+import { OutOfRangeError } from '../core/units/index.ts';
 import { buildPlan, checkPlan, describePlan, type Plan } from '../core/plan/index.ts';
 import { readKitchenFile } from './kitchen-file.ts';
 

@@ -1,6 +1,6 @@
 import { bench, describe } from 'vitest';
-import { planLanes } from '../../src/core/lanes/index.ts';
-import type { LanePoint, Surface } from '../../src/core/lanes/index.ts';
+import { planLanes } from '../../src/core/pouring/index.ts';
+import type { LanePoint, Surface } from '../../src/core/pouring/index.ts';
 
 /** A million steps of a fixed arithmetic: what everything else is measured against. */
 function referenceLoop(): number {

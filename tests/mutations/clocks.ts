@@ -1,8 +1,8 @@
 import { run, type Mutation } from './types.ts';
 
-const TURN = 'src/core/run/turn.ts';
+const TURN = 'src/core/run/engine/turn.ts';
 const TIMER = 'src/core/run/timers/timer.ts';
-const SPAN = 'src/core/run/timers/span.ts';
+const SPAN = 'src/core/run/timers/elapsed-interval.ts';
 
 /** Doubt rounds to the safe side; alarms are never put off; each cause is told once; the wake-up is derived. */
 export const clockMutations: readonly Mutation[] = [
@@ -36,7 +36,7 @@ export const clockMutations: readonly Mutation[] = [
   {
     id: 'nobody-saw-counts',
     breaks: ['I-05'],
-    file: 'src/core/run/timers/claims.ts',
+    file: 'src/core/run/timers/unproved-time.ts',
     find: "span: { ...timer.span, claimS: 0, base: 'lost' },",
     replace: 'span: timer.span,',
     why: 'Time that nobody saw is counted when the clock is confirmed later.',
@@ -201,7 +201,7 @@ export const clockMutations: readonly Mutation[] = [
   {
     id: 'wake-by-the-last',
     breaks: ['I-10'],
-    file: 'src/core/run/view/clocks.ts',
+    file: 'src/core/run/view/timers.ts',
     find: 'soonestS = Math.min(soonestS, wakeAfterS(timer, now));',
     replace: 'soonestS = wakeAfterS(timer, now);',
     why: 'The page sleeps past the nearer clock.',
@@ -210,7 +210,7 @@ export const clockMutations: readonly Mutation[] = [
   {
     id: 'answered-alarm-still-failed',
     breaks: ['I-09'],
-    file: 'src/core/run/alarms.ts',
+    file: 'src/core/run/rules/alarms.ts',
     find: ' || timer.cause !== cause || timer.acknowledged) continue;',
     replace: ') continue;',
     why: 'A screen goes on saying that an answered alarm was not heard.',
@@ -219,7 +219,7 @@ export const clockMutations: readonly Mutation[] = [
   {
     id: 'wake-for-what-is-due',
     breaks: ['I-10'],
-    file: 'src/core/run/view/clocks.ts',
+    file: 'src/core/run/view/timers.ts',
     find: "    if (timer.mode !== 'running' || timer.announced) continue;",
     replace: "    if (timer.mode !== 'running') continue;",
     why: 'The page never sleeps, and the next clock is hidden.',
@@ -228,7 +228,7 @@ export const clockMutations: readonly Mutation[] = [
   {
     id: 'no-wake-for-gates',
     breaks: ['I-10'],
-    file: 'src/core/run/view/clocks.ts',
+    file: 'src/core/run/view/timers.ts',
     find: '    if (leftS > 0) soonestS = Math.min(soonestS, leftS);\n',
     replace: '',
     why: 'Nobody is told when the air has settled.',
@@ -237,7 +237,7 @@ export const clockMutations: readonly Mutation[] = [
   {
     id: 'endless-turn-forgotten',
     breaks: ['I-16'],
-    file: 'src/core/run/perform.ts',
+    file: 'src/core/run/engine/perform.ts',
     find: '  take([unsettledTurn(next)]);\n',
     replace: '',
     why: 'A turn that finds no rest goes on as if nothing were wrong.',

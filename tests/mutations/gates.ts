@@ -1,6 +1,6 @@
 import { run, type Mutation } from './types.ts';
 
-const GATES = 'src/core/run/gates.ts';
+const GATES = 'src/core/run/rules/gates.ts';
 
 /** Gates open by a person's yes alone, and resume nothing. */
 export const gateMutations: readonly Mutation[] = [
@@ -43,7 +43,7 @@ export const gateMutations: readonly Mutation[] = [
   {
     id: 'chain-passes-gates',
     breaks: ['I-11'],
-    file: 'src/core/run/turn.ts',
+    file: 'src/core/run/engine/turn.ts',
     find: '    if (shutGates(state, step, one.attempt, now).length > 0) continue;\n',
     replace: '',
     why: 'What starts by itself asks nobody.',

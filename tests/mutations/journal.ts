@@ -7,7 +7,7 @@ export const journalMutations: readonly Mutation[] = [
   {
     id: 'fact-left-out',
     breaks: ['I-01', 'I-02'],
-    file: 'src/core/run/perform.ts',
+    file: 'src/core/run/engine/perform.ts',
     find: '      facts.push(fact);',
     replace: "      if (body.kind !== 'timer-due') facts.push(fact);",
     why: 'The state knows what the journal does not.',
@@ -34,7 +34,7 @@ export const journalMutations: readonly Mutation[] = [
   {
     id: 'facts-not-frozen',
     breaks: ['I-02'],
-    file: 'src/core/run/perform.ts',
+    file: 'src/core/run/engine/perform.ts',
     find: 'body: Object.freeze(body) });',
     replace: 'body });',
     why: 'Somebody can change a fact after it was said.',
@@ -70,7 +70,7 @@ export const journalMutations: readonly Mutation[] = [
   {
     id: 'sum-not-checked-on-writing',
     breaks: ['I-02'],
-    file: 'src/core/journal/record.ts',
+    file: 'src/core/journal/entry.ts',
     find: '  if (sumOf(again) !== record.sum) {',
     replace: '  if (again.sum !== record.sum) {',
     why: 'A record that changes on the way to the disk is written.',
@@ -98,15 +98,15 @@ export const journalMutations: readonly Mutation[] = [
     id: 'newer-version-is-torn',
     breaks: ['I-15'],
     file: DECODE,
-    find: "value['v'] > RECORD_VERSION) {",
-    replace: "value['v'] > RECORD_VERSION + 9) {",
+    find: "value['v'] > JOURNAL_VERSION) {",
+    replace: "value['v'] > JOURNAL_VERSION + 9) {",
     why: 'The last record of a newer app is thrown away as torn.',
     tests: [journal('journal')],
   },
   {
     id: 'old-kind-forgotten',
     breaks: ['I-15'],
-    file: 'src/core/run/fact-kinds.ts',
+    file: 'src/core/run/model/fact-kinds.ts',
     find: "  'doubt-reported': true,\n",
     replace: '',
     why: 'A journal of a released format no longer opens.',
@@ -115,7 +115,7 @@ export const journalMutations: readonly Mutation[] = [
   {
     id: 'new-kind-forgotten',
     breaks: ['I-15'],
-    file: 'src/core/run/fact-kinds.ts',
+    file: 'src/core/run/model/fact-kinds.ts',
     find: "  'alarm-handed': true,\n",
     replace: '',
     why: 'A journal of a released format no longer opens.',
@@ -133,7 +133,7 @@ export const journalMutations: readonly Mutation[] = [
   {
     id: 'proof-of-life-forgotten',
     breaks: ['I-14', 'I-08'],
-    file: 'src/core/run/timers/span.ts',
+    file: 'src/core/run/timers/elapsed-interval.ts',
     find: '    atLeastS: proved.atLeastS,\n    atMostS: proved.atMostS + (plausible',
     replace: '    atLeastS: 0,\n    atMostS: proved.atMostS + (plausible',
     why: 'A restart throws away what was proved before it.',

@@ -1,6 +1,6 @@
 import { run, type Mutation } from './types.ts';
 
-const FILE = 'src/core/run/rest-days.ts';
+const FILE = 'src/core/run/rules/rest-days.ts';
 const TESTS = [run('rest-days')];
 
 /** Nothing begins and nothing sounds inside a rest day. */
@@ -44,7 +44,7 @@ export const restDayMutations: readonly Mutation[] = [
   {
     id: 'chain-for-hands-begins-inside',
     breaks: ['I-19'],
-    file: 'src/core/run/turn.ts',
+    file: 'src/core/run/engine/turn.ts',
     find: "    if (restDayObstacle(state, step, now, 'chain')) continue;\n",
     replace: '',
     why: 'A step that needs eyes begins by itself on the Sabbath.',
@@ -89,7 +89,7 @@ export const restDayMutations: readonly Mutation[] = [
   {
     id: 'sounds-inside',
     breaks: ['I-19'],
-    file: 'src/core/run/alerts.ts',
+    file: 'src/core/run/rules/alerts.ts',
     find: '    ...(restDay ? [{ fromS: 0, toS: restDay.leftS }] : []),\n',
     replace: '',
     why: 'An alarm sounds on the Sabbath.',
@@ -98,7 +98,7 @@ export const restDayMutations: readonly Mutation[] = [
   {
     id: 'sounds-ahead-into-it',
     breaks: ['I-19'],
-    file: 'src/core/run/alerts.ts',
+    file: 'src/core/run/rules/alerts.ts',
     find: '    ...(nextRestDay ? [{ fromS: nextRestDay.inS, toS: nextRestDay.overInS }] : []),\n',
     replace: '',
     why: 'An alarm handed on beforehand sounds on the Sabbath.',
@@ -107,7 +107,7 @@ export const restDayMutations: readonly Mutation[] = [
   {
     id: 'silent-for-good',
     breaks: ['I-19'],
-    file: 'src/core/run/view/clocks.ts',
+    file: 'src/core/run/view/timers.ts',
     find: 'timer.lateByS > LATE_S || toldAfter(state, timer, now)',
     replace: 'timer.lateByS > LATE_S',
     why: 'What came due in silence looks as if it had just come due.',
@@ -125,7 +125,7 @@ export const restDayMutations: readonly Mutation[] = [
   {
     id: 'no-wake-at-nightfall',
     breaks: ['I-10', 'I-19'],
-    file: 'src/core/run/view/clocks.ts',
+    file: 'src/core/run/view/timers.ts',
     find: '  let soonestS = restDayTurnS(state, now);',
     replace: '  let soonestS = Infinity;',
     why: 'What waited for the end of the Sabbath is not told when it is over.',

@@ -1,6 +1,6 @@
 import { journal, run, type Mutation } from './types.ts';
 
-const TURN = 'src/core/run/turn.ts';
+const TURN = 'src/core/run/engine/turn.ts';
 const STEPS = 'src/core/run/decide/steps.ts';
 const APPLY_STEPS = 'src/core/run/apply/steps.ts';
 
@@ -82,7 +82,7 @@ export const stepMutations: readonly Mutation[] = [
   {
     id: 'unwinding-frees-burners',
     breaks: ['I-11'],
-    file: 'src/core/run/resources.ts',
+    file: 'src/core/run/rules/resources.ts',
     find: "    return status === 'active' || status === 'unwinding';",
     replace: "    return status === 'active';",
     why: 'A burner that is still hot counts as free.',
@@ -100,7 +100,7 @@ export const stepMutations: readonly Mutation[] = [
   {
     id: 'stopped-counts-as-done',
     breaks: ['I-11', 'I-17'],
-    file: 'src/core/run/needs.ts',
+    file: 'src/core/run/rules/needs.ts',
     find: "  if (needed.outcome !== 'done') return { need, why: 'undone' };\n",
     replace: '',
     why: 'A stopped rest lets the purge begin.',
@@ -109,7 +109,7 @@ export const stepMutations: readonly Mutation[] = [
   {
     id: 'water-never-late',
     breaks: ['I-11'],
-    file: 'src/core/run/needs.ts',
+    file: 'src/core/run/rules/needs.ts',
     find: "    : { need, why: 'late' };",
     replace: '    : null;',
     why: 'Water that cooled is poured.',
@@ -172,7 +172,7 @@ export const stepMutations: readonly Mutation[] = [
   {
     id: 'rest-only-by-the-plan',
     breaks: ['I-17'],
-    file: 'src/core/run/plan-index.ts',
+    file: 'src/core/run/model/plan-index.ts',
     find: "  if (step.phase !== 'purge' || step.fixture === undefined) return step.needs;",
     replace: "  if (step.phase === 'purge' || step.fixture === undefined) return step.needs;",
     why: 'A plan that forgot the rest purges without it.',
@@ -181,7 +181,7 @@ export const stepMutations: readonly Mutation[] = [
   {
     id: 'doubt-lets-rest-go-on',
     breaks: ['I-17'],
-    file: 'src/core/run/apply/doubt.ts',
+    file: 'src/core/run/apply/recheck.ts',
     find: '    next = enterStage(renew(next, step.id, attempt), step.id, 0, at);',
     replace:
       '    if (attempt < 1) next = enterStage(renew(next, step.id, attempt), step.id, 0, at);',
@@ -191,7 +191,7 @@ export const stepMutations: readonly Mutation[] = [
   {
     id: 'doubt-rests-the-dirty',
     breaks: ['I-17', 'I-11'],
-    file: 'src/core/run/apply/doubt.ts',
+    file: 'src/core/run/apply/recheck.ts',
     find: "    if (known(next, step.id).status === 'waiting') continue;\n",
     replace: '',
     why: 'A rest begins before the fixture was cleaned.',
@@ -200,7 +200,7 @@ export const stepMutations: readonly Mutation[] = [
   {
     id: 'doubt-keeps-the-boil',
     breaks: ['I-17'],
-    file: 'src/core/run/apply/doubt.ts',
+    file: 'src/core/run/apply/recheck.ts',
     find: "      .filter((step) => known(state, step.id).status !== 'waiting')\n",
     replace: "      .filter((step) => known(state, step.id).status === 'waiting')\n",
     why: 'The kettle of the purge that is to be done again counts as boiled.',
@@ -218,7 +218,7 @@ export const stepMutations: readonly Mutation[] = [
   {
     id: 'doubt-forgets-the-purge',
     breaks: ['I-17'],
-    file: 'src/core/run/apply/doubt.ts',
+    file: 'src/core/run/apply/recheck.ts',
     find: "new Set(['purge', 'cool', 'cover', 'mark'])",
     replace: "new Set(['cool', 'cover', 'mark'])",
     why: 'What was purged before the doubt counts after it.',
@@ -263,7 +263,7 @@ export const stepMutations: readonly Mutation[] = [
   {
     id: 'pour-stopped-dry',
     breaks: ['I-18', 'I-13'],
-    file: 'src/core/run/plan-index.ts',
+    file: 'src/core/run/model/plan-index.ts',
     find: '.hazards.length ?? 0) > 0 || owesCold(step, stage);',
     replace: '.hazards.length ?? 0) > 0;',
     why: 'A pour stopped between hot and cold settles at once.',

@@ -1,5 +1,5 @@
 import { Index } from 'solid-js';
-import { countdownParts, countdownText } from '../words/time.ts';
+import { countdownParts, countdownText } from '../labels/time.ts';
 
 /**
  * Digits readable from two metres. The face has tabular figures, so the

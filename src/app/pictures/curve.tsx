@@ -1,5 +1,5 @@
 import { createMemo, For } from 'solid-js';
-import type { CurveLine, HeatPicture } from '../../core/plan/index.ts';
+import type { CurveLine, HeatChart } from '../../core/plan/index.ts';
 import { ticks, timeTicks, timeTickWord } from './curve-scale.ts';
 
 const WIDTH = 560;
@@ -12,7 +12,7 @@ const DASHES = ['', '9 6', '2 6'];
 
 type Scale = { readonly toS: number; readonly low: number; readonly high: number };
 
-function scaleOf(picture: HeatPicture): Scale {
+function scaleOf(picture: HeatChart): Scale {
   const ys = picture.lines.flatMap((line) => line.points.map((p) => p.y));
   const limits = picture.limits.map((limit) => limit.y);
   const times = picture.lines.flatMap((line) => line.points.map((p) => p.timeS));
@@ -27,7 +27,7 @@ function scaleOf(picture: HeatPicture): Scale {
 }
 
 /** A course over time: lines told apart by dashes and words, limits across, moments along. */
-export function Curve(props: { picture: HeatPicture }) {
+export function Curve(props: { picture: HeatChart }) {
   const scale = createMemo(() => scaleOf(props.picture));
   const x = (timeS: number) => LEFT + (timeS / scale().toS) * (WIDTH - LEFT - RIGHT);
   const y = (value: number) =>
@@ -135,7 +135,7 @@ export function Curve(props: { picture: HeatPicture }) {
 }
 
 /** The picture for those who do not see it: highest value of each line, limits, moments. */
-function wordsOf(picture: HeatPicture): string {
+function wordsOf(picture: HeatChart): string {
   const lines = picture.lines.map((line) => {
     const most = Math.max(...line.points.map((p) => p.y));
     return `${line.name}: up to ${most.toPrecision(3)} ${picture.unit}`;

@@ -1,7 +1,7 @@
 import { createMemo, createUniqueId, For, Show } from 'solid-js';
 import type { Cooktop, Fixture, Kitchen, Point } from '../../core/kitchen/index.ts';
 import type { FixturePhase } from '../../core/run/index.ts';
-import { FIXTURE_PHASE_NAMES } from '../words/names.ts';
+import { FIXTURE_PHASE_NAMES } from '../labels/names.ts';
 import { kitchenFrame, outlineOf, pathOf, wordPointOf, type Frame } from './kitchen-frame.ts';
 import { PhasePatterns } from './phase-patterns.tsx';
 

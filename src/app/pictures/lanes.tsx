@@ -1,6 +1,6 @@
 import { createMemo, For, Index, Show } from 'solid-js';
 import type { Picture } from '../../core/plan/index.ts';
-import { pouredUpTo } from './along-lanes.ts';
+import { pouredUpTo } from './pour-progress.ts';
 import { frameOf, pathOf } from './kitchen-frame.ts';
 
 type LanesPicture = Extract<Picture, { kind: 'lanes' }>;

@@ -1,6 +1,6 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { Picture } from '../../core/plan/index.ts';
-import { lengthInWords } from '../words/time.ts';
+import { lengthInWords } from '../labels/time.ts';
 
 type OvenPicture = Extract<Picture, { kind: 'oven' }>;
 const WIDTH = 360;

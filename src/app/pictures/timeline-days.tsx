@@ -1,4 +1,4 @@
-import '../look/plan-days.css';
+import '../styles/plan/plan-days.css';
 import { createMemo, For, Show } from 'solid-js';
 import {
   clockText,

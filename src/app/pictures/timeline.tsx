@@ -1,6 +1,6 @@
 import { createMemo, For, Show } from 'solid-js';
 import { clockText, dayText, type Plan, type Phase, type Step } from '../../core/plan/index.ts';
-import { PHASE_NAMES } from '../words/names.ts';
+import { PHASE_NAMES } from '../labels/names.ts';
 import { TimelineDays } from './timeline-days.tsx';
 
 const WIDTH = 1000;

@@ -1,4 +1,4 @@
-import { OutOfRangeError, type Band } from '../../core/quantity/index.ts';
+import { OutOfRangeError, type Band } from '../../core/units/index.ts';
 import { Refusal, type Found, type Model } from './model.ts';
 import { nearestName } from './nearest.ts';
 import { FILE_MODELS, MODELS } from './registry.ts';

@@ -1,4 +1,4 @@
-import { OutOfRangeError } from '../quantity/index.ts';
+import { OutOfRangeError } from '../units/index.ts';
 
 /** A day of the civil (Gregorian) calendar. */
 export type CivilDate = { readonly year: number; readonly month: number; readonly day: number };

@@ -1,4 +1,4 @@
-import { inRange, OutOfRangeError } from '../quantity/index.ts';
+import { inRange, OutOfRangeError } from '../units/index.ts';
 import { civilDate, dayNumber, YEARS, type CivilDate } from './civil.ts';
 import { isSabbath, nextHebrew } from './hebrew.ts';
 import { checkSpot, NIGHTFALL_DEG, sunTimes, type Spot } from './sun.ts';

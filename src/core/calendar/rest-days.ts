@@ -1,5 +1,5 @@
 import table from '../../../shared/calendar.json';
-import { inRange, OutOfRangeError } from '../quantity/index.ts';
+import { inRange, OutOfRangeError } from '../units/index.ts';
 import { civilDate, dayNumber, type CivilDate, type DayNumber } from './civil.ts';
 import { hebrewDate, isMonth, isSabbath } from './hebrew.ts';
 import { checkSpot, NIGHTFALL_DEG, sunTimes, type Spot } from './sun.ts';

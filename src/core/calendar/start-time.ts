@@ -1,4 +1,4 @@
-import { OutOfRangeError } from '../quantity/index.ts';
+import { OutOfRangeError } from '../units/index.ts';
 import { parseDate } from './civil.ts';
 import { momentOf } from './zone.ts';
 

@@ -1,4 +1,4 @@
-import { inRange } from '../quantity/index.ts';
+import { inRange } from '../units/index.ts';
 import type { CivilDate } from './civil.ts';
 import { lowAltitudeDeg, transitMs } from './sun-library.ts';
 import { MS_DAY, noonOf } from './zone.ts';

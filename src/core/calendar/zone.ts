@@ -1,4 +1,4 @@
-import { OutOfRangeError } from '../quantity/index.ts';
+import { OutOfRangeError } from '../units/index.ts';
 import { civilDate, dayNumber, type CivilDate } from './civil.ts';
 
 /** What a clock on the wall shows. */

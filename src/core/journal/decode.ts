@@ -1,5 +1,5 @@
 import { fold, isFactKind, type Fact, type RunState } from '../run/index.ts';
-import { RECORD_VERSION, sumOf, type JournalRecord } from './record.ts';
+import { JOURNAL_VERSION, sumOf, type JournalEntry } from './entry.ts';
 
 /**
  * Why a journal opens read-only. It is never reset or mended in place:
@@ -35,7 +35,7 @@ export type DecodedJournal = {
   readonly problem?: JournalProblem;
 };
 
-type Checked = JournalRecord | JournalProblem | 'torn';
+type Checked = JournalEntry | JournalProblem | 'torn';
 
 /** Checks every record as it is read. A torn last record is left out and counted. */
 export function decodeJournal(records: readonly unknown[]): DecodedJournal {
@@ -128,7 +128,7 @@ function isWhole(value: Record<string, unknown>): boolean {
 }
 
 /** A number damaged into one beyond all bounds (1e999) has no sum at all: it was not written so. */
-function sumMatches(record: JournalRecord): boolean {
+function sumMatches(record: JournalEntry): boolean {
   try {
     return sumOf(record) === record.sum;
   } catch {
@@ -139,15 +139,15 @@ function sumMatches(record: JournalRecord): boolean {
 function check(raw: unknown, seq: number, lastSum: string | undefined): Checked {
   const value = parsed(raw);
   if (!isObject(value)) return 'torn';
-  if (typeof value['v'] === 'number' && value['v'] > RECORD_VERSION) {
+  if (typeof value['v'] === 'number' && value['v'] > JOURNAL_VERSION) {
     return {
       name: 'newer-version',
       seq,
-      message: `Record ${seq} has version ${value['v']}; this app reads up to ${RECORD_VERSION}. Open it with the newer app.`,
+      message: `Record ${seq} has version ${value['v']}; this app reads up to ${JOURNAL_VERSION}. Open it with the newer app.`,
     };
   }
-  if (value['v'] !== RECORD_VERSION || !isWhole(value)) return 'torn';
-  const record = value as unknown as JournalRecord;
+  if (value['v'] !== JOURNAL_VERSION || !isWhole(value)) return 'torn';
+  const record = value as unknown as JournalEntry;
   if (!sumMatches(record)) {
     return {
       name: 'altered',

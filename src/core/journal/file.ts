@@ -1,4 +1,4 @@
-import type { JournalRecord } from './record.ts';
+import type { JournalEntry } from './entry.ts';
 
 /** A journal as a file: to keep it elsewhere, or to carry it to another device. */
 export type JournalFile = {
@@ -10,7 +10,7 @@ export type JournalFile = {
 /** Largest file read, characters. A three-day run is well below a tenth of it. */
 const MAX_CHARACTERS = 20_000_000;
 
-export function exportJournal(records: readonly (JournalRecord | unknown)[]): string {
+export function exportJournal(records: readonly (JournalEntry | unknown)[]): string {
   const file: JournalFile = { format: 'glowpour-journal', version: 1, records };
   return `${JSON.stringify(file)}\n`;
 }

@@ -1,5 +1,5 @@
 import type { Readings } from '../run/index.ts';
-import type { JournalRecord } from './record.ts';
+import type { JournalEntry } from './entry.ts';
 
 /**
  * The port behind which a journal is kept. The core never sees a database: it
@@ -16,13 +16,13 @@ import type { JournalRecord } from './record.ts';
  */
 export type JournalStore = {
   /** Runs known to the store, the latest opened first. */
-  listRuns(): Promise<readonly RunEntry[]>;
+  listRuns(): Promise<readonly StoredRun[]>;
   /**
    * Opens (or makes) the journal of a run for writing: raises its stored epoch
    * by one and gives a handle holding the new epoch. Every older handle is
    * fenced from then on.
    */
-  openRun(entry: RunEntry): Promise<RunJournal>;
+  openRun(entry: StoredRun): Promise<RunJournal>;
   /** Reads all records of a run as stored, by seq, unchecked; for `decodeJournal`. Writes nothing. */
   readAll(runId: string): Promise<readonly unknown[]>;
   /** Removes a run and its records; refused with `open-run` while it is not marked closed. */
@@ -43,19 +43,19 @@ export type RunJournal = {
   /** All records so far, by seq, unchecked. */
   readAll(): Promise<readonly unknown[]>;
   /** Appends contiguous records; all or none; durable when resolved. */
-  append(records: readonly JournalRecord[]): Promise<void>;
+  append(records: readonly JournalEntry[]): Promise<void>;
   /** Drops a torn last record (seq ≥ `fromSeq`) so that writing can go on after it. Checked against the epoch. */
   dropFrom(fromSeq: number): Promise<void>;
   /** Overwrites the heartbeat; may be relaxed in durability. Refused with `fenced` like an append. */
   writeHeartbeat(readings: Readings): Promise<void>;
   /** Updates the entry in the list of runs (name, closed). */
-  describe(entry: RunEntry): Promise<void>;
+  describe(entry: StoredRun): Promise<void>;
   /** Gives up writing; the handle refuses everything after it. */
   close(): Promise<void>;
 };
 
 /** A row of the list of runs. */
-export type RunEntry = {
+export type StoredRun = {
   readonly id: string;
   readonly name: string;
   /** Wall time at which the run was drafted, ms. */

@@ -1,5 +1,5 @@
-export type * from './types.ts';
-export { foundText, type KitchenProblem, type KitchenWarning } from './problem.ts';
+export type * from './model/kitchen.ts';
+export { foundText, type KitchenProblem, type KitchenWarning } from './model/problem.ts';
 export {
   areaM2,
   boundingBox,
@@ -10,19 +10,19 @@ export {
   pointInPolygon,
   signedAreaM2,
   type Box,
-} from './geometry.ts';
-export { countryOf, COUNTRY_CODES, type Country } from './country.ts';
+} from '../geometry/polygon.ts';
+export { countryOf, COUNTRY_CODES, type Country } from './model/country.ts';
 export {
   LARGEST_FILE_BYTES,
   parseKitchen,
   readKitchen,
   type ParsedKitchen,
   type ParseOutcome,
-} from './parse-kitchen.ts';
-export { customRowIds, methodsForFixture, methodsForRow } from './custom-rows.ts';
-export { formatKitchen } from './format-kitchen.ts';
-export { kitchenSchema } from './schema.ts';
-export type { FilledIn, JsonSchema } from './parse/shape.ts';
+} from './file/parse-kitchen.ts';
+export { customRowIds, methodsForFixture, methodsForRow } from './queries/custom-rows.ts';
+export { formatKitchen } from './file/format-kitchen.ts';
+export { kitchenSchema } from './file/schema.ts';
+export type { FilledIn, JsonSchema } from './codec/codec.ts';
 export {
   BURNER_TYPES,
   CONDITIONS,
@@ -31,4 +31,4 @@ export {
   METHODS,
   OVEN_CLEANINGS,
   PURPOSES,
-} from './ids.ts';
+} from './model/ids.ts';

@@ -1,16 +1,16 @@
-export { buildPlan, type PlanOptions } from './build-plan.ts';
+export { buildPlan, type PlanOptions } from './build/build-plan.ts';
 export { checkPlan, type PlanProblem } from './check/index.ts';
-export { midnightsBetween, nightsBetween } from './days-nights.ts';
-export { clockText, dayText, momentInZone } from './days-words.ts';
+export { midnightsBetween, nightsBetween } from './timetable/nights.ts';
+export { clockText, dayText, momentInZone } from './timetable/day-text.ts';
 export { CUSTOMS_DIFFER, describePlan } from './describe/index.ts';
-export { pourNeedOf, roomNeedOf, type PourNeed, type RoomNeed } from './needs-of-kitchen.ts';
-export type * from './types.ts';
+export { pourNeedOf, roomNeedOf, type PourNeed, type RoomNeed } from './pours/needs-of-kitchen.ts';
+export type * from './model/types.ts';
 export {
-  heatPictures,
-  pourPictures,
+  heatCharts,
+  pourCharts,
   type CurveLine,
-  type HeatPicture,
-  type PourPicture,
-} from './curves/index.ts';
-export { planForDoubt } from './doubt/index.ts';
-export { ranOut, type Amendment } from './ran-out/index.ts';
+  type HeatChart,
+  type PourChart,
+} from './charts/index.ts';
+export { planForRecheck } from './recheck/index.ts';
+export { ranOut, type Amendment } from './amend/ran-out.ts';

@@ -1,11 +1,11 @@
-export { alertsDue, type Alert, type AlertFamily, type QuietSpan } from './alerts.ts';
+export { alertsDue, type Alert, type AlertFamily, type QuietSpan } from './rules/alerts.ts';
 export { apply, fold } from './apply/index.ts';
 export { decide } from './decide/index.ts';
 export type { Decision, Refusal, RefusalCode } from './decide/refusal.ts';
-export { isFactKind } from './fact-kinds.ts';
-export type { ClosedAs, Fact, FactBody } from './facts.ts';
-export { draft, perform, type IdMaker, type Performed } from './perform.ts';
-export { simulateRun, type Simulated, type SimulateOptions } from './simulate.ts';
-export type { RunState } from './state.ts';
-export type * from './types.ts';
+export { isFactKind } from './model/fact-kinds.ts';
+export type { ClosedAs, Fact, FactBody } from './model/facts.ts';
+export { createRun, perform, type IdMaker, type Performed } from './engine/perform.ts';
+export { simulateRun, type Simulated, type SimulateOptions } from './engine/simulate.ts';
+export type { RunState } from './model/state.ts';
+export type * from './model/types.ts';
 export { view } from './view/index.ts';

@@ -1,4 +1,4 @@
-import { within } from '../limit/index.ts';
+import { withTimeout } from '../timeout/index.ts';
 import { StorageError } from './storage-error.ts';
 import { DATABASE_VERSION, upgrade } from './tables.ts';
 
@@ -50,7 +50,7 @@ export async function connect(name: string, onGone: () => void): Promise<IDBData
     throw new StorageError('refused', 'This browser has no database: use a current one.');
   }
   try {
-    return await within('Opening the database', OPEN_LIMIT_MS, request(factory, name, onGone));
+    return await withTimeout('Opening the database', OPEN_LIMIT_MS, request(factory, name, onGone));
   } catch (error) {
     // Private windows of some engines refuse with InvalidStateError, which later means a closed connection.
     if (error instanceof DOMException && error.name === 'InvalidStateError') {

@@ -1,4 +1,4 @@
-import { NoAnswerError, within } from '../limit/index.ts';
+import { NoAnswerError, withTimeout } from '../timeout/index.ts';
 import { connect } from './connect.ts';
 import { isDeadConnection, StorageError, toStorageError } from './storage-error.ts';
 import type { TableName } from './tables.ts';
@@ -73,7 +73,7 @@ async function runOnce<T>(
     }
   })();
   try {
-    const [result] = await within(
+    const [result] = await withTimeout(
       'The database',
       TRANSACTION_LIMIT_MS,
       Promise.all([done, complete]),

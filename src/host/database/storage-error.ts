@@ -1,4 +1,4 @@
-import { NoAnswerError } from '../limit/index.ts';
+import { NoAnswerError } from '../timeout/index.ts';
 
 /**
  * - `full`: the device has no room left;

@@ -1,9 +1,9 @@
 import { get, promisifyRequest, values } from 'idb-keyval';
-import { JournalStoreError, type JournalStore, type RunEntry } from '../../core/journal/index.ts';
+import { JournalStoreError, type JournalStore, type StoredRun } from '../../core/journal/index.ts';
 import type { Readings } from '../../core/run/index.ts';
 import { keyValues, type Database, type Tables } from '../database/index.ts';
-import { epochOf, named, recordsOf } from './fence.ts';
-import { openRunJournal, readRecords } from './run-journal.ts';
+import { epochOf, named, entriesOf } from './epoch-guard.ts';
+import { openRunJournal, readEntries } from './run-journal.ts';
 
 /** The journal store on the browser's database; see the port for what it promises. */
 export function createJournalStore(database: Database): JournalStore {
@@ -11,7 +11,7 @@ export function createJournalStore(database: Database): JournalStore {
   const heartbeats = keyValues(database, 'heartbeats');
   return {
     async listRuns() {
-      const entries = await named(values<RunEntry>(runs));
+      const entries = await named(values<StoredRun>(runs));
       return entries.toSorted((a, b) => b.openedWallMs - a.openedWallMs);
     },
     async openRun(entry) {
@@ -20,7 +20,7 @@ export function createJournalStore(database: Database): JournalStore {
       );
       return openRunJournal(database, entry.id, await named(work));
     },
-    readAll: (runId) => readRecords(database, runId),
+    readAll: (runId) => readEntries(database, runId),
     forgetRun: (runId) =>
       named(
         database.transact(['runs', 'epochs', 'records', 'heartbeats'], 'readwrite', (tables) =>
@@ -34,7 +34,7 @@ export function createJournalStore(database: Database): JournalStore {
 }
 
 /** Writes the row of a new run (a stored one is newer than the caller's), and gives the next writer's number. */
-async function raiseEpoch(tables: Tables, entry: RunEntry): Promise<number> {
+async function raiseEpoch(tables: Tables, entry: StoredRun): Promise<number> {
   const stored = await promisifyRequest<unknown>(tables('runs').get(entry.id));
   if (stored === undefined) await promisifyRequest(tables('runs').put(entry, entry.id));
   const epoch = (await epochOf(tables, entry.id)) + 1;
@@ -43,7 +43,7 @@ async function raiseEpoch(tables: Tables, entry: RunEntry): Promise<number> {
 }
 
 async function forget(tables: Tables, runId: string): Promise<void> {
-  const entry = await promisifyRequest<RunEntry | undefined>(tables('runs').get(runId));
+  const entry = await promisifyRequest<StoredRun | undefined>(tables('runs').get(runId));
   if (entry && !entry.closed) {
     throw new JournalStoreError(
       'open-run',
@@ -51,7 +51,7 @@ async function forget(tables: Tables, runId: string): Promise<void> {
     );
   }
   await Promise.all([
-    promisifyRequest(tables('records').delete(recordsOf(runId))),
+    promisifyRequest(tables('records').delete(entriesOf(runId))),
     promisifyRequest(tables('heartbeats').delete(runId)),
     promisifyRequest(tables('epochs').delete(runId)),
     promisifyRequest(tables('runs').delete(runId)),

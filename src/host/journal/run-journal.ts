@@ -1,13 +1,13 @@
 import {
   JournalStoreError,
-  type JournalRecord,
-  type RunEntry,
+  type JournalEntry,
+  type StoredRun,
   type RunJournal,
 } from '../../core/journal/index.ts';
 import type { Readings } from '../../core/run/index.ts';
 import type { Database, Tables } from '../database/index.ts';
 import { promisifyRequest } from 'idb-keyval';
-import { checkEpoch, lastSeq, named, recordsOf } from './fence.ts';
+import { checkEpoch, lastSeq, named, entriesOf } from './epoch-guard.ts';
 
 /**
  * A journal open for writing. idb-keyval's functions see one table in one
@@ -48,7 +48,7 @@ export function openRunJournal(database: Database, runId: string, epoch: number)
   return {
     runId,
     epoch,
-    readAll: () => readRecords(database, runId),
+    readAll: () => readEntries(database, runId),
     async append(records) {
       const first = records[0];
       if (!first) return;
@@ -65,7 +65,7 @@ export function openRunJournal(database: Database, runId: string, epoch: number)
     },
     dropFrom: (fromSeq) =>
       fenced('records', async (tables) => {
-        await promisifyRequest(tables('records').delete(recordsOf(runId, fromSeq)));
+        await promisifyRequest(tables('records').delete(entriesOf(runId, fromSeq)));
       }),
     writeHeartbeat: (readings: Readings) =>
       fenced(
@@ -75,7 +75,7 @@ export function openRunJournal(database: Database, runId: string, epoch: number)
         },
         'relaxed',
       ),
-    describe: (entry: RunEntry) =>
+    describe: (entry: StoredRun) =>
       fenced('runs', async (tables) => {
         await promisifyRequest(tables('runs').put(entry, runId));
       }),
@@ -87,10 +87,10 @@ export function openRunJournal(database: Database, runId: string, epoch: number)
 }
 
 /** All records of a run by number, unchecked. */
-export function readRecords(database: Database, runId: string): Promise<readonly unknown[]> {
+export function readEntries(database: Database, runId: string): Promise<readonly unknown[]> {
   return named(
     database.transact(['records'], 'readonly', (tables) =>
-      promisifyRequest<unknown[]>(tables('records').getAll(recordsOf(runId))),
+      promisifyRequest<unknown[]>(tables('records').getAll(entriesOf(runId))),
     ),
   );
 }
@@ -102,7 +102,7 @@ function outOfOrder(seq: number, expected: number): JournalStoreError {
   );
 }
 
-function checkContiguous(records: readonly JournalRecord[]): void {
+function checkContiguous(records: readonly JournalEntry[]): void {
   for (const [index, record] of records.entries()) {
     const expected = (records[0]?.seq ?? 1) + index;
     if (record.seq !== expected) throw outOfOrder(record.seq, expected);
@@ -117,14 +117,14 @@ function checkContiguous(records: readonly JournalRecord[]): void {
 async function add(
   tables: Tables,
   runId: string,
-  records: readonly JournalRecord[],
+  records: readonly JournalEntry[],
   doubtFromSeq: number | undefined,
 ): Promise<void> {
   const store = tables('records');
   const firstSeq = records[0]?.seq ?? 1;
   let last = await lastSeq(tables, runId);
   if (doubtFromSeq !== undefined && last >= firstSeq && firstSeq >= doubtFromSeq) {
-    await promisifyRequest(store.delete(recordsOf(runId, firstSeq)));
+    await promisifyRequest(store.delete(entriesOf(runId, firstSeq)));
     last = await lastSeq(tables, runId);
   }
   if (firstSeq !== last + 1) throw outOfOrder(firstSeq, last + 1);

@@ -1,6 +1,6 @@
 import { Howl, Howler } from 'howler';
 import type { AlertFamily } from '../../core/run/index.ts';
-import { within } from '../limit/index.ts';
+import { withTimeout } from '../timeout/index.ts';
 import { URGENCY } from './families.ts';
 
 /** Where the files are; the builder finds them by this very form. */
@@ -61,7 +61,7 @@ export function createSoundBank(): SoundBank {
     async load() {
       if (status === 'failed') status = 'loading';
       try {
-        await within('Loading the sounds', LOAD_LIMIT_MS, Promise.all(URGENCY.map(fetchOne)));
+        await withTimeout('Loading the sounds', LOAD_LIMIT_MS, Promise.all(URGENCY.map(fetchOne)));
         status = buffers.size === URGENCY.length ? 'ready' : 'failed';
       } catch {
         // The light says that the sounds are missing; the next touch loads again.

@@ -1,5 +1,5 @@
 import type { Alert, AlertFamily } from '../../core/run/index.ts';
-import { within } from '../limit/index.ts';
+import { withTimeout } from '../timeout/index.ts';
 import { soundLengthS, URGENCY } from './families.ts';
 import { judgeSound, type ClockPair, type SoundHealth, type SoundReason } from './health.ts';
 import { planSoundings, voiceKey } from './plan-soundings.ts';
@@ -222,7 +222,9 @@ class AlertSound implements Sound {
     if (nowMs - this.#mendedAtMs < MEND_MS) return;
     this.#mendedAtMs = nowMs;
     if (reason === 'stuck') {
-      await within('Pausing the audio', RESUME_LIMIT_MS, context.suspend()).catch(() => undefined);
+      await withTimeout('Pausing the audio', RESUME_LIMIT_MS, context.suspend()).catch(
+        () => undefined,
+      );
     }
     await this.#resume(context);
     this.wake();
@@ -230,6 +232,8 @@ class AlertSound implements Sound {
 
   /** No answer is an answer too: the light shows what became of it. */
   async #resume(context: AudioContext): Promise<void> {
-    await within('Starting the audio', RESUME_LIMIT_MS, context.resume()).catch(() => undefined);
+    await withTimeout('Starting the audio', RESUME_LIMIT_MS, context.resume()).catch(
+      () => undefined,
+    );
   }
 }

@@ -1,4 +1,4 @@
-import { within } from '../limit/index.ts';
+import { withTimeout } from '../timeout/index.ts';
 import { pickVoice } from './pick-voice.ts';
 
 /** What became of a prompt. `no-voice`: none on the device for this language. `cut`: a newer one took its place. */
@@ -25,7 +25,9 @@ function voicesOf(synthesis: SpeechSynthesis): Promise<readonly SpeechSynthesisV
       once: true,
     });
   });
-  return within('The list of voices', VOICES_LIMIT_MS, later).catch(() => synthesis.getVoices());
+  return withTimeout('The list of voices', VOICES_LIMIT_MS, later).catch(() =>
+    synthesis.getVoices(),
+  );
 }
 
 export function createSpeech(): Speech {
@@ -52,7 +54,7 @@ export function createSpeech(): Speech {
       if (!synthesis) return 'not-supported';
       const voice = await voiceFor(lang);
       if (!voice) return 'no-voice';
-      return within('The spoken prompt', PROMPT_LIMIT_MS, speak(voice, text)).catch(() => {
+      return withTimeout('The spoken prompt', PROMPT_LIMIT_MS, speak(voice, text)).catch(() => {
         synthesis.cancel();
         return 'timeout';
       });

@@ -1,4 +1,4 @@
-import { within } from '../limit/index.ts';
+import { withTimeout } from '../timeout/index.ts';
 
 /**
  * - `off`: not wanted now;
@@ -57,7 +57,7 @@ export function createWakeLock(onState: (state: WakeState) => void): WakeLock {
     asking = true;
     const answer = api.request('screen');
     answer.then(accept, () => undefined);
-    within('Keeping the screen on', ANSWER_LIMIT_MS, answer)
+    withTimeout('Keeping the screen on', ANSWER_LIMIT_MS, answer)
       .catch(() => set(wanted ? 'lost' : 'off'))
       .finally(() => {
         asking = false;

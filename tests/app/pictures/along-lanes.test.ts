@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { pouredUpTo } from '../../../src/app/pictures/along-lanes.ts';
+import { pouredUpTo } from '../../../src/app/pictures/pour-progress.ts';
 import type { Stretch } from '../../../src/core/plan/index.ts';
 
 const stretch = (...points: [number, number][]): Stretch => ({

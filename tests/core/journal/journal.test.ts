@@ -3,12 +3,12 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   decodeJournal,
-  encodeRecord,
-  encodeRecords,
+  encodeEntry,
+  encodeEntries,
   exportJournal,
   importJournal,
   openJournal,
-  type JournalRecord,
+  type JournalEntry,
 } from '../../../src/core/journal/index.ts';
 import { canonical } from '../../../src/core/journal/canonical.ts';
 import { crc32 } from '../../../src/core/journal/crc32.ts';
@@ -17,10 +17,10 @@ import { purgePlan } from '../run/fixtures.ts';
 import { glowing } from '../run/tablet.ts';
 
 const { facts } = glowing(purgePlan);
-const records = encodeRecords(facts);
+const records = encodeEntries(facts);
 
 /** The same records with one changed and its sum made right again: a forger who knows the format. */
-function forged(at: number, change: (record: JournalRecord) => object): unknown[] {
+function forged(at: number, change: (record: JournalEntry) => object): unknown[] {
   return records.map((record, index) => {
     if (index !== at) return record;
     const { sum: _, ...rest } = { ...record, ...change(record) };
@@ -72,18 +72,18 @@ describe('a journal', () => {
 
   it('is written on from its last sum', () => {
     const opened = decodeJournal(records.slice(0, 5));
-    const rest = encodeRecords(facts.slice(5), opened.lastSum);
+    const rest = encodeEntries(facts.slice(5), opened.lastSum);
     expect([...records.slice(0, 5), ...rest]).toEqual(records);
-    expect(() => encodeRecord(facts[3] as Fact)).toThrow(/prev/);
-    expect(() => encodeRecord(facts[0] as Fact, 'abc')).toThrow(/prev/);
+    expect(() => encodeEntry(facts[3] as Fact)).toThrow(/prev/);
+    expect(() => encodeEntry(facts[0] as Fact, 'abc')).toThrow(/prev/);
     const bad = {
       ...facts[1],
       body: { kind: 'noted', text: 'x', n: Number.NaN },
     } as unknown as Fact;
-    expect(() => encodeRecord(bad, 'abc')).toThrow(/finite/);
+    expect(() => encodeEntry(bad, 'abc')).toThrow(/finite/);
     // What turns into something else on the disk is found before it is written.
     const changed = { ...facts[1], body: { kind: 'noted', text: new Date(0) } } as unknown as Fact;
-    expect(() => encodeRecord(changed, 'abc')).toThrow(/does not survive/);
+    expect(() => encodeEntry(changed, 'abc')).toThrow(/does not survive/);
   });
 
   it('drops and counts a torn last record, whatever is left of it', () => {
@@ -164,7 +164,7 @@ describe('a journal', () => {
       ...facts[1],
       body: { kind: 'step-started', step: 'nowhere', attempt: 1, by: 'person' },
     } as Fact;
-    const opened = openJournal(encodeRecords([facts[0] as Fact, wrong]));
+    const opened = openJournal(encodeEntries([facts[0] as Fact, wrong]));
     expect(opened.problem).toMatchObject({ name: 'does-not-fold' });
     expect(opened.state).toBeUndefined();
   });

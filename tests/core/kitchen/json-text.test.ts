@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readJsonText } from '../../../src/core/kitchen/parse/json-text.ts';
+import { readJsonText } from '../../../src/core/kitchen/codec/json-text.ts';
 import { DEMO_TEXTS } from './demos.ts';
 
 /** Reference: the engine's own reader of RFC 8259. Confidence: computed; equal answers. */

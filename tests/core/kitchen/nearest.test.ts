@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { didYouMean, editDistance, nearest } from '../../../src/core/kitchen/parse/nearest.ts';
+import { didYouMean, editDistance, nearest } from '../../../src/core/kitchen/codec/nearest.ts';
 
 describe('edit distance', () => {
   // Worked examples of the literature: Levenshtein's "kitten" to "sitting" is 3; with swaps of

@@ -3,8 +3,8 @@ import * as fc from 'fast-check';
 import { format } from 'prettier';
 import { describe, expect, it } from 'vitest';
 import { COUNTRY_CODES, kitchenSchema, parseKitchen } from '../../../src/core/kitchen/index.ts';
-import { kitchenShape } from '../../../src/core/kitchen/parse/kitchen-shape.ts';
-import { Notes } from '../../../src/core/kitchen/parse/shape.ts';
+import { kitchenCodec } from '../../../src/core/kitchen/codec/kitchen-codec.ts';
+import { Notes } from '../../../src/core/kitchen/codec/codec.ts';
 import published from '../../../shared/kitchen.schema.json';
 import { BROKEN_SHAPES } from './broken-files.ts';
 import { DEMO_TEXTS } from './demos.ts';
@@ -17,7 +17,7 @@ const accepts = new Ajv2020({ strict: true, strictRequired: false, allErrors: tr
 
 function fieldsRead(value: unknown): boolean {
   const notes = new Notes({ supplyV: 0, kettleW: 0 });
-  const kitchen = kitchenShape.read(value, '', notes);
+  const kitchen = kitchenCodec.read(value, '', notes);
   expect(kitchen === undefined).toBe(notes.problems.length > 0);
   return kitchen !== undefined;
 }

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { buildPlan, heatPictures, type HeatPicture } from '../../../src/core/plan/index.ts';
+import { buildPlan, heatCharts, type HeatChart } from '../../../src/core/plan/index.ts';
 import { demoKitchen } from '../kitchen/demos.ts';
 
 const FILES = ['flat-coils', 'mountain-gas', 'flat-glass-230', 'hall'];
 
-function picturesOf(file: string): readonly HeatPicture[] {
-  return heatPictures(buildPlan(demoKitchen(`${file}.kitchen.json`)));
+function picturesOf(file: string): readonly HeatChart[] {
+  return heatCharts(buildPlan(demoKitchen(`${file}.kitchen.json`)));
 }
 
-function most(picture: HeatPicture, line: number): number {
+function most(picture: HeatChart, line: number): number {
   return Math.max(...(picture.lines[line]?.points.map(({ y }) => y) ?? []));
 }
 
@@ -32,11 +32,11 @@ describe.each(FILES)('heat pictures of %s', (file) => {
     const kitchen = demoKitchen(`${file}.kitchen.json`);
     const boil = pictures.find(({ id }) => id.startsWith('boil-'));
     expect(boil?.lines[0]?.points[0]?.y).toBeCloseTo(kitchen.tapColdC, 1);
-    expect(most(boil as HeatPicture, 0)).toBeCloseTo(buildPlan(kitchen).boilingC, 1);
+    expect(most(boil as HeatChart, 0)).toBeCloseTo(buildPlan(kitchen).boilingC, 1);
   });
 
   it('asks to pour before the water has lost 5 K by the quicker line', () => {
-    const cool = pictures.find(({ id }) => id.startsWith('cool-')) as HeatPicture;
+    const cool = pictures.find(({ id }) => id.startsWith('cool-')) as HeatChart;
     const by = cool.moments[0]?.timeS ?? 0;
     const limit = cool.limits[0]?.y ?? 0;
     const after = cool.lines[0]?.points.find(({ timeS }) => timeS > by * 1.05);
@@ -46,7 +46,7 @@ describe.each(FILES)('heat pictures of %s', (file) => {
   });
 
   it('shows the kitchen hotter with one burner more, and hottest shut', () => {
-    const room = pictures.find(({ id }) => id === 'room-heat') as HeatPicture;
+    const room = pictures.find(({ id }) => id === 'room-heat') as HeatChart;
     expect(most(room, 1)).toBeGreaterThan(most(room, 0));
     expect(most(room, 2)).toBeGreaterThan(most(room, 0));
   });

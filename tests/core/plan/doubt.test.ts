@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Kitchen } from '../../../src/core/kitchen/index.ts';
-import { checkPlan, describePlan, planForDoubt } from '../../../src/core/plan/index.ts';
+import { checkPlan, describePlan, planForRecheck } from '../../../src/core/plan/index.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
 import { kitchens } from '../kitchen/kitchen-arbitrary.ts';
 import { DEMOS, kitchenOf, stepsOf } from './plans.ts';
@@ -30,7 +30,7 @@ const onTheStove: Kitchen = {
 
 describe('a small plan after a doubt', () => {
   it('rests and purges what is in doubt, and nothing else', () => {
-    const plan = planForDoubt(flat, ['counter-left'], WHAT);
+    const plan = planForRecheck(flat, ['counter-left'], WHAT);
     expect(plan.purpose).toBe('mix-up');
     expect(plan.methods.map(({ fixture }) => fixture)).toEqual(['counter-left']);
     expect(plan.steps.map(({ fixture }) => fixture ?? 'none')).toEqual(
@@ -46,7 +46,7 @@ describe('a small plan after a doubt', () => {
   });
 
   it('asks first whether it must be purged again, with what was told', () => {
-    const plan = planForDoubt(flat, ['counter-left', 'sink'], `  ${WHAT}  `);
+    const plan = planForRecheck(flat, ['counter-left', 'sink'], `  ${WHAT}  `);
     for (const fixture of ['counter-left', 'sink']) {
       const question = plan.questions.find(({ id }) => id === `ask-doubt-${fixture}`);
       expect(question?.why).toContain(WHAT);
@@ -57,13 +57,13 @@ describe('a small plan after a doubt', () => {
   });
 
   it('does not purge the kettles again', () => {
-    const plan = planForDoubt(flat, ['counter-left'], WHAT);
+    const plan = planForRecheck(flat, ['counter-left'], WHAT);
     expect(stepsOf(plan, 'boil-over')).toEqual([]);
     expect(plan.steps.some(({ id }) => id.startsWith('boil-over-'))).toBe(false);
   });
 
   it('boils on a stove that is not in doubt without purging it', () => {
-    const plan = planForDoubt(onTheStove, ['counter-left'], WHAT);
+    const plan = planForRecheck(onTheStove, ['counter-left'], WHAT);
     expect(checkPlan(plan)).toEqual([]);
     expect(stepsOf(plan, 'glow')).toEqual([]);
     expect(stepsOf(plan, 'boil', 'counter-left').length).toBeGreaterThan(0);
@@ -77,23 +77,23 @@ describe('a small plan after a doubt', () => {
   });
 
   it('purges the stove when that is what is in doubt', () => {
-    const plan = planForDoubt(onTheStove, ['range-top'], WHAT);
+    const plan = planForRecheck(onTheStove, ['range-top'], WHAT);
     expect(stepsOf(plan, 'glow').length).toBeGreaterThan(0);
     expect(checkPlan(plan)).toEqual([]);
   });
 
   it('refuses a fixture that is not there, none, and no words', () => {
-    expect(() => planForDoubt(flat, ['balcony'], WHAT)).toThrow(
+    expect(() => planForRecheck(flat, ['balcony'], WHAT)).toThrow(
       /fixtureIds is balcony; allowed: .*sink/,
     );
-    expect(() => planForDoubt(flat, [], WHAT)).toThrow(/fixtureIds is empty/);
-    expect(() => planForDoubt(flat, ['sink'], '  ')).toThrow(/what is empty/);
+    expect(() => planForRecheck(flat, [], WHAT)).toThrow(/fixtureIds is empty/);
+    expect(() => planForRecheck(flat, ['sink'], '  ')).toThrow(/what is empty/);
   });
 
   it.each(DEMOS)('of each fixture of %s holds, can be run to its end, and prints', (demo) => {
     const kitchen = kitchenOf(demo);
     for (const { id } of kitchen.fixtures) {
-      const plan = planForDoubt(kitchen, [id], WHAT);
+      const plan = planForRecheck(kitchen, [id], WHAT);
       expect(checkPlan(plan)).toEqual([]);
       expect(describePlan(plan)).not.toMatch(/undefined|NaN|\[object/);
       const { state } = simulateRun(plan);
@@ -114,7 +114,7 @@ describe('a small plan after a doubt', () => {
           ),
         ),
         ([kitchen, ids]) => {
-          const plan = planForDoubt(kitchen, ids, WHAT);
+          const plan = planForRecheck(kitchen, ids, WHAT);
           expect(checkPlan(plan)).toEqual([]);
           const heated = new Set(plan.steps.map(({ fixture }) => fixture));
           for (const id of kitchen.fixtures.map((one) => one.id))

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import {
   buildPlan,
   checkPlan,
-  heatPictures,
-  type Learned,
-  type Lesson,
+  heatCharts,
+  type Calibration,
+  type CalibrationFactor,
   type Plan,
   type Step,
   type TimerSpec,
@@ -16,7 +16,7 @@ import type { Kitchen } from '../../../src/core/kitchen/index.ts';
 import { DEMOS, kitchenOf, step, stepsOf, withMethod } from './plans.ts';
 
 const flat = kitchenOf('flat-coils');
-const sure = (mean: number): Lesson => ({ mean, spread: 0.02, n: 5 });
+const sure = (mean: number): CalibrationFactor => ({ mean, spread: 0.02, n: 5 });
 
 function timers(one: Step): readonly TimerSpec[] {
   return one.stages.flatMap((stage) => stage.timers);
@@ -27,7 +27,7 @@ function estimateS(plan: Plan, id: string): number {
 }
 
 /** Every lesson that a file could hold, sane or not, for the hardware of a kitchen. */
-function lessons(kitchen: Kitchen): fc.Arbitrary<Learned> {
+function lessons(kitchen: Kitchen): fc.Arbitrary<Calibration> {
   const lesson = fc.record({
     mean: fc.oneof(fc.double({ min: 0.01, max: 20 }), fc.constantFrom(0, -1, Infinity, NaN)),
     spread: fc.oneof(fc.double({ min: 0, max: 3, noNaN: true }), fc.constant(NaN)),
@@ -49,10 +49,10 @@ function lessons(kitchen: Kitchen): fc.Arbitrary<Learned> {
       reach: lesson,
     },
     { requiredKeys: [] },
-  ) as fc.Arbitrary<Learned>;
+  ) as fc.Arbitrary<Calibration>;
 }
 
-function taughtKitchens(): fc.Arbitrary<readonly [Kitchen, Learned]> {
+function taughtKitchens(): fc.Arbitrary<readonly [Kitchen, Calibration]> {
   return kitchens().chain((kitchen) => fc.tuple(fc.constant(kitchen), lessons(kitchen)));
 }
 
@@ -83,9 +83,9 @@ describe('a plan with what earlier runs taught', () => {
 
   it('marks the measured moments on the course of the boil', () => {
     const vessel = flat.vessels[0]?.id ?? '';
-    const picture = (learned: Learned) =>
-      heatPictures(buildPlan(flat, { learned })).find(({ id }) => id.startsWith(`boil-${vessel}`));
-    const about = (learned: Learned) =>
+    const picture = (learned: Calibration) =>
+      heatCharts(buildPlan(flat, { learned })).find(({ id }) => id.startsWith(`boil-${vessel}`));
+    const about = (learned: Calibration) =>
       picture(learned)?.moments.find(({ name }) => name === 'about')?.timeS ?? Number.NaN;
     expect(about({ boil: { [vessel]: sure(1.3) } })).toBeCloseTo(1.3 * about({}), 6);
     expect(picture({ boil: { [vessel]: sure(1.3) } })?.says).toContain('from your last run');
@@ -93,7 +93,7 @@ describe('a plan with what earlier runs taught', () => {
   });
 
   it('expects a glow when it was seen, and calls it a fault no later than before', () => {
-    const learned: Learned = {
+    const learned: Calibration = {
       glow: { 'coil-back-left': sure(1.5), 'coil-front-left': sure(0.5) },
     };
     const usual = buildPlan(flat);
@@ -146,7 +146,7 @@ describe('a plan with what earlier runs taught', () => {
   });
 
   it('says nothing of lessons that it does not use', () => {
-    const strange: Learned = {
+    const strange: Calibration = {
       boil: { 'some-other-kettle': sure(2) },
       flowLMin: { ...sure(1), n: 0 },
     };

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { encodeRecords, importJournal, openJournal } from '../../../src/core/journal/index.ts';
+import { encodeEntries, importJournal, openJournal } from '../../../src/core/journal/index.ts';
 import {
   apply,
   fold,
@@ -100,7 +100,7 @@ describe.each(Object.entries(JOURNALS))('%s, cut after any record', (_name, reco
 
   it('and a torn one after it, opens to the state of what was whole', () => {
     // Verifies: I-02, I-14
-    const records = encodeRecords(facts);
+    const records = encodeEntries(facts);
     let state: RunState | null = null;
     for (let keep = 1; keep < records.length; keep += 1) {
       state = apply(state, facts[keep - 1] as Fact);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { encodeRecords, openJournal } from '../../../src/core/journal/index.ts';
+import { encodeEntries, openJournal } from '../../../src/core/journal/index.ts';
 import { fold, simulateRun } from '../../../src/core/run/index.ts';
 import { finishes, outcomes, standing } from './finishing.ts';
 import { planOf, purgePlan, smallPlan, steps } from './fixtures.ts';
@@ -27,7 +27,7 @@ describe('a journal cut after any record', () => {
     whole.passes(400);
     whole.restarts(900);
     whole.does({ kind: 'stop-run', reason: 'Enough.' });
-    const records = encodeRecords(whole.facts);
+    const records = encodeEntries(whole.facts);
     for (let keep = 1; keep < records.length; keep += 1) {
       const text = JSON.stringify(records[keep]);
       const torn = text.slice(0, Math.ceil(text.length / 2));

@@ -13,11 +13,11 @@ export function finishes(tablet: Tablet): void {
       if (!fault.cleared) tablet.tries({ kind: 'clear-fault', faultId: fault.id });
     if (view.status !== 'running') tablet.tries({ kind: 'resume' });
     if (view.status === 'drafting') tablet.tries({ kind: 'start-run' });
-    for (const clock of view.clocks)
+    for (const clock of view.timers)
       if (clock.alerting) tablet.tries({ kind: 'acknowledge-timer', timer: clock.id });
     for (const { step } of view.hot) tablet.tries({ kind: 'confirm-safe', step });
     let did = false;
-    for (const { step, canConfirm, stage, status, gates } of view.forStage) {
+    for (const { step, canConfirm, stage, status, gates } of view.currentSteps) {
       if (
         canConfirm &&
         tablet.tries({ kind: 'confirm', step: step.id, stage: step.stages[stage]?.id ?? '' }) ===

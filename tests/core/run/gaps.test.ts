@@ -56,7 +56,7 @@ describe('a gap upon a gap', () => {
       other: tablet.clock('-2#1/hold/hold').id,
     };
     expect([open(ids.own), open(ids.other)]).toEqual([true, true]);
-    const looks = tablet.view.clocks.filter(({ role }) => role === 'reminder');
+    const looks = tablet.view.timers.filter(({ role }) => role === 'reminder');
     expect(looks.map(({ id }) => open(id))).toEqual([false, false]);
     const [question] = tablet.view.review;
     tablet.does({ kind: 'answer-review', question: question?.id ?? '', answer: 'went-on' });

@@ -83,7 +83,7 @@ describe('boiled water', () => {
     tablet.says('boil-1');
     expect(tablet.hasClock('pour-1#1/need/')).toBe(false);
     tablet.passes(600);
-    expect(tablet.view.clocks.filter(({ alerting }) => alerting)).toEqual([]);
+    expect(tablet.view.timers.filter(({ alerting }) => alerting)).toEqual([]);
   });
 
   it('goes on waiting for its pour whatever else is repeated', () => {

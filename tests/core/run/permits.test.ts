@@ -8,7 +8,7 @@ import { glowing, resting, Tablet } from './tablet.ts';
 
 /** What the comments at the statuses say: status → the requests after "Permits:". */
 function documented(type: string): Record<string, string[]> {
-  const path = join(import.meta.dirname, '../../../src/core/run/statuses.ts');
+  const path = join(import.meta.dirname, '../../../src/core/run/model/statuses.ts');
   const text = readFileSync(path, 'utf8');
   const part = text.slice(text.indexOf(`export type ${type} =`)).split(/(?<=');\n/)[0] ?? '';
   const found: Record<string, string[]> = {};
@@ -169,7 +169,7 @@ function asked(tablet: Tablet): Request[] {
     { kind: 'amend-plan', steps: unbegun.length > 0 ? unbegun : steps, startS: {}, reason: 'Out.' },
     { kind: 'note', text: 'Well.' },
     ...view.steps.flatMap((one) => stepRequests(one.step.id, one.step.stages[one.stage]?.id ?? '')),
-    ...view.clocks.flatMap(({ id }) => timerRequests(id, tablet)),
+    ...view.timers.flatMap(({ id }) => timerRequests(id, tablet)),
   ];
 }
 
@@ -221,7 +221,7 @@ describe('the comment at each status', () => {
       way(tablet);
       const { view } = tablet;
       gather(runs, view.status, tablet, asked(tablet));
-      for (const clock of view.clocks)
+      for (const clock of view.timers)
         gather(timers, clock.status, tablet, timerRequests(clock.id, tablet));
       for (const { status, stage, step } of view.steps)
         gather(steps, status, tablet, stepRequests(step.id, step.stages[stage]?.id ?? ''));

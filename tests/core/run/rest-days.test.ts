@@ -48,7 +48,7 @@ describe('inside a rest day', () => {
       expect(tablet.view.restDay?.name).toBe(SABBATH);
       return tablet;
     };
-    const look = make().view.clocks.find(({ alerting }) => alerting)?.id ?? '';
+    const look = make().view.timers.find(({ alerting }) => alerting)?.id ?? '';
     const cases: [Request | Observation, string | null][] = [
       [{ kind: 'start-step', step: 'boil-1' }, 'rest-day'],
       [{ kind: 'repeat-step', step: 'boil-2', reason: 'After all.' }, 'rest-day'],
@@ -95,7 +95,7 @@ describe('inside a rest day', () => {
       status: 'waiting',
       blockedBy: [`It is ${SABBATH}. No work begins until it is over.`],
     });
-    expect(tablet.view.forStage.filter(({ status }) => status === 'ready')).toEqual([]);
+    expect(tablet.view.currentSteps.filter(({ status }) => status === 'ready')).toEqual([]);
     tablet.passes(DAY_S);
     expect(tablet.step('boil-1')).toMatchObject({ status: 'ready', blockedBy: [] });
     expect(tablet.tries({ kind: 'start-step', step: 'boil-1' })).toBeNull();

@@ -38,7 +38,7 @@ const RUNS: Readonly<Record<RunStatus, () => Tablet>> = {
 /** Every kind of request and observation, asked as sensibly as the run allows. */
 function everything(tablet: Tablet): (Request | Observation)[] {
   const { view } = tablet;
-  const timer = view.clocks[0]?.id ?? 'none';
+  const timer = view.timers[0]?.id ?? 'none';
   return [
     { kind: 'start-run' },
     { kind: 'start-step', step: 'boil-1' },

@@ -1,9 +1,9 @@
 import {
-  draft,
+  createRun,
   fold,
   perform,
   view,
-  type ClockView,
+  type TimerView,
   type Fact,
   type Observation,
   type Readings,
@@ -34,7 +34,7 @@ export class Tablet {
   private heartbeat: Readings;
 
   constructor(plan: Plan) {
-    const begun = draft(plan, this.readings(), BUILT_MS);
+    const begun = createRun(plan, this.readings(), BUILT_MS);
     this.facts = [...begun.facts];
     this.state = begun.state;
     this.heartbeat = this.readings();
@@ -121,15 +121,15 @@ export class Tablet {
     return found;
   }
 
-  clock(part: string): ClockView {
-    const found = this.view.clocks.find(({ id }) => id.includes(part));
+  clock(part: string): TimerView {
+    const found = this.view.timers.find(({ id }) => id.includes(part));
     if (!found)
-      throw new Error(`no clock ${part} among ${this.view.clocks.map(({ id }) => id).join()}`);
+      throw new Error(`no clock ${part} among ${this.view.timers.map(({ id }) => id).join()}`);
     return found;
   }
 
   hasClock(part: string): boolean {
-    return this.view.clocks.some(({ id }) => id.includes(part));
+    return this.view.timers.some(({ id }) => id.includes(part));
   }
 
   says(step: string): void {

@@ -128,7 +128,7 @@ describe('the wake-up', () => {
   it('is the soonest of all clocks, and losing it loses nothing', () => {
     // Verifies: I-10
     const tablet = glowing(purgePlan);
-    const soonest = Math.min(...tablet.view.clocks.map(({ leftS }) => leftS));
+    const soonest = Math.min(...tablet.view.timers.map(({ leftS }) => leftS));
     expect(tablet.view.wakeInS).toBeCloseTo(soonest, 0);
     // One page looks at every wake-up, the other only once, after an hour.
     const looked = resting(smallPlan);
@@ -140,8 +140,8 @@ describe('the wake-up', () => {
     expect(lost.view.steps.map(({ status }) => status)).toEqual(
       looked.view.steps.map(({ status }) => status),
     );
-    expect(lost.view.clocks.map(({ id, alerting }) => ({ id, alerting }))).toEqual(
-      looked.view.clocks.map(({ id, alerting }) => ({ id, alerting })),
+    expect(lost.view.timers.map(({ id, alerting }) => ({ id, alerting }))).toEqual(
+      looked.view.timers.map(({ id, alerting }) => ({ id, alerting })),
     );
     // Found late, it says so.
     expect(lost.clock('/rest').status).toBe('late');

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { StorageError } from '../../../src/host/database/index.ts';
 import { isDeadConnection, toStorageError } from '../../../src/host/database/storage-error.ts';
-import { NoAnswerError } from '../../../src/host/limit/index.ts';
+import { NoAnswerError } from '../../../src/host/timeout/index.ts';
 
 describe('failures of the database by name', () => {
   it.each([

@@ -1,6 +1,6 @@
-import { problemAt, type KitchenProblem } from '../problem.ts';
-import { didYouMean } from '../parse/nearest.ts';
-import type { Kitchen } from '../types.ts';
+import { problemAt, type KitchenProblem } from '../model/problem.ts';
+import { didYouMean } from '../codec/nearest.ts';
+import type { Kitchen } from '../model/kitchen.ts';
 
 /** A check over a whole, well-formed kitchen. */
 export type Check = (kitchen: Kitchen) => Iterable<KitchenProblem>;

@@ -1,5 +1,5 @@
-import type { KitchenProblem } from '../problem.ts';
-import type { Kitchen } from '../types.ts';
+import type { KitchenProblem } from '../model/problem.ts';
+import type { Kitchen } from '../model/kitchen.ts';
 import type { Check } from './finding.ts';
 import {
   circuitsExist,

@@ -1,5 +1,5 @@
-import { problemAt, type KitchenProblem } from '../problem.ts';
-import type { Burner, Cooktop, Fixture, Kitchen, Vessel } from '../types.ts';
+import { problemAt, type KitchenProblem } from '../model/problem.ts';
+import type { Burner, Cooktop, Fixture, Kitchen, Vessel } from '../model/kitchen.ts';
 import { missingReference } from './finding.ts';
 
 type Named = { readonly path: string; readonly id: string };

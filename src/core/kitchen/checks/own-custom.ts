@@ -1,7 +1,7 @@
-import { customRowIds, methodsForFixture, methodsForRow } from '../custom-rows.ts';
-import { didYouMean } from '../parse/nearest.ts';
-import { problemAt, type KitchenProblem, type KitchenWarning } from '../problem.ts';
-import type { Kitchen, MethodId } from '../types.ts';
+import { customRowIds, methodsForFixture, methodsForRow } from '../queries/custom-rows.ts';
+import { didYouMean } from '../codec/nearest.ts';
+import { problemAt, type KitchenProblem, type KitchenWarning } from '../model/problem.ts';
+import type { Kitchen, MethodId } from '../model/kitchen.ts';
 
 function listed(words: readonly string[]): string {
   return words.map((word) => `"${word}"`).join(', ');

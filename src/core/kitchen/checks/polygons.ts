@@ -5,8 +5,8 @@ import {
   edgesOf,
   pointInPolygon,
   signedAreaM2,
-} from '../geometry.ts';
-import type { Point, Polygon } from '../types.ts';
+} from '../../geometry/polygon.ts';
+import type { Point, Polygon } from '../model/kitchen.ts';
 
 /** Corners closer than this are one corner: a tape measure shows no less. */
 export const SAME_PLACE_M = 0.001;

@@ -1,6 +1,6 @@
-import { areaM2, boundingBox, pointInPolygon } from '../geometry.ts';
-import { problemAt, type KitchenProblem } from '../problem.ts';
-import type { Counter, Kitchen, Polygon, Sink } from '../types.ts';
+import { areaM2, boundingBox, pointInPolygon } from '../../geometry/polygon.ts';
+import { problemAt, type KitchenProblem } from '../model/problem.ts';
+import type { Counter, Kitchen, Polygon, Sink } from '../model/kitchen.ts';
 import { burnersOf } from './names.ts';
 import { liesInside, overlap, polygonFault, SAME_PLACE_M } from './polygons.ts';
 

@@ -1,6 +1,6 @@
-import { COUNTRY_CODES, countryOf } from '../country.ts';
-import { problemAt, type KitchenProblem } from '../problem.ts';
-import type { Kitchen } from '../types.ts';
+import { COUNTRY_CODES, countryOf } from '../model/country.ts';
+import { problemAt, type KitchenProblem } from '../model/problem.ts';
+import type { Kitchen } from '../model/kitchen.ts';
 
 const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 

@@ -1,6 +1,6 @@
-import { problemAt, type KitchenWarning } from '../problem.ts';
+import { problemAt, type KitchenWarning } from '../model/problem.ts';
 import { answersToLookAt, ownCustomRests } from './own-custom.ts';
-import type { Circuit, Kitchen, Vessel } from '../types.ts';
+import type { Circuit, Kitchen, Vessel } from '../model/kitchen.ts';
 
 /** Rated and mains voltage may differ by this share (IEC 60038 allows ±10 %) before we ask. */
 const VOLTAGE_SLACK = 0.15;

@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { WATER_BURNS, type WaterBurnRow } from '../tables/burns.ts';
 
 function between(tempC: number, of: (row: WaterBurnRow) => number): number {

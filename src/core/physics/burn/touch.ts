@@ -1,4 +1,4 @@
-import { inRange, OutOfRangeError } from '../../quantity/index.ts';
+import { inRange, OutOfRangeError } from '../../units/index.ts';
 import { TOUCH_THRESHOLDS } from '../tables/burns.ts';
 import { material, type TouchKind } from '../tables/materials.ts';
 

@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 
 /** A continuous load, three hours or more, may take at most this share of the circuit. NEC 210.20(A). */
 const CONTINUOUS_SHARE = 0.8;

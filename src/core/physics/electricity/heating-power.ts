@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 
 /**
  * Power of a heating element on another voltage than its plate's, W: a

@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { luminance, tempOfLuminance } from './luminance.ts';
 
 /** All solids glow visibly to a rested eye from here, °C (798 K). Draper 1847. */

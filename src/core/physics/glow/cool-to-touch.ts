@@ -1,4 +1,4 @@
-import { inRange, OutOfRangeError } from '../../quantity/index.ts';
+import { inRange, OutOfRangeError } from '../../units/index.ts';
 import { touchThreshold } from '../burn/touch.ts';
 import { checkLump, lumpSeconds, steadyTempC, type Lump } from '../surface/lumped.ts';
 import { burnerRow } from '../tables/burners.ts';

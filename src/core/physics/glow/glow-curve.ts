@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { SECONDS_MIN } from '../constants.ts';
 import { thinned, type CurvePoint } from '../curve.ts';
 import { lumpPath, steadyTempC } from '../surface/lumped.ts';

@@ -1,4 +1,4 @@
-import { band, OutOfRangeError, inRange, type Band } from '../../quantity/index.ts';
+import { band, OutOfRangeError, inRange, type Band } from '../../units/index.ts';
 import { USUAL_ROOM_C } from '../constants.ts';
 import { checkLump, lumpSeconds, steadyTempC, type Lump } from '../surface/lumped.ts';
 import { glowBody, type GlowBody } from '../tables/burners.ts';

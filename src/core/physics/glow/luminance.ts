@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { ZERO_C_K } from '../constants.ts';
 
 /** Luminous efficacy of light at 540 THz, lm/W. SI by definition (683 at 555.016 nm; 683.002 for the peak of V(λ)). */

@@ -1,4 +1,4 @@
-import { band, exactly, inRange, OutOfRangeError, type Band } from '../../quantity/index.ts';
+import { band, exactly, inRange, OutOfRangeError, type Band } from '../../units/index.ts';
 import { JOULES_KWH, LATENT_HEAT_JKG, SECONDS_MIN, USUAL_ROOM_C } from '../constants.ts';
 import { boilingTemp } from '../water/boiling-temp.ts';
 import { water } from '../water/water.ts';

@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 
 /** W for each Btu/h: the International Table Btu is 1055.05585262 J. */
 const W_BTUH = 1055.05585262 / 3600;

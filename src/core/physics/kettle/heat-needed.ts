@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { LITRES_M3 } from '../constants.ts';
 import { water } from '../water/water.ts';
 

@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { boilingTemp } from '../water/boiling-temp.ts';
 import { water } from '../water/water.ts';
 import { integrate, LARGEST_VESSEL_L, waterMassKg } from './heat-needed.ts';

@@ -1,4 +1,4 @@
-import { inRange, OutOfRangeError } from '../../quantity/index.ts';
+import { inRange, OutOfRangeError } from '../../units/index.ts';
 
 /**
  * What is known of one number of one household's hardware (a factor on the

@@ -1,11 +1,4 @@
-import {
-  addBands,
-  band,
-  exactly,
-  inRange,
-  OutOfRangeError,
-  type Band,
-} from '../../quantity/index.ts';
+import { addBands, band, exactly, inRange, OutOfRangeError, type Band } from '../../units/index.ts';
 import { USUAL_ROOM_C } from '../constants.ts';
 import { cleanCycle, HIGHEST_HEAT, type CycleRow } from '../tables/appliances.ts';
 

@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { LITRES_M3, SECONDS_MIN } from '../constants.ts';
 
 /** Flows out of a kettle, jug or small hose that the jump formulas are asked about, L/min. */

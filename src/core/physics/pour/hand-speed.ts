@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { material } from '../tables/materials.ts';
 import { levelJump } from './level-jump.ts';
 import { radialFilm } from './radial-film.ts';

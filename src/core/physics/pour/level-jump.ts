@@ -1,4 +1,4 @@
-import { band, type Band } from '../../quantity/index.ts';
+import { band, type Band } from '../../units/index.ts';
 import { GRAVITY_MS2 } from '../constants.ts';
 import { water } from '../water/water.ts';
 import { flowM3S } from './flow.ts';

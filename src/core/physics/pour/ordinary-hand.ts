@@ -1,4 +1,4 @@
-import { band } from '../../quantity/index.ts';
+import { band } from '../../units/index.ts';
 import { handSpeed, USUAL_OVERLAP } from './hand-speed.ts';
 import type { PourHand } from './pour-types.ts';
 

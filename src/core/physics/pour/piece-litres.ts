@@ -1,4 +1,4 @@
-import { inRange, type Band } from '../../quantity/index.ts';
+import { inRange, type Band } from '../../units/index.ts';
 import { LITRES_M3, SECONDS_MIN } from '../constants.ts';
 import { water } from '../water/water.ts';
 import { filmJump } from './film-jump.ts';

@@ -1,4 +1,4 @@
-import { addBands, band, exactly, inRange, type Band } from '../../quantity/index.ts';
+import { addBands, band, exactly, inRange, type Band } from '../../units/index.ts';
 import { SECONDS_MIN } from '../constants.ts';
 import { levelJump } from './level-jump.ts';
 import { ORDINARY_HAND, STREAM_C } from './ordinary-hand.ts';

@@ -1,4 +1,4 @@
-import type { Band } from '../../quantity/index.ts';
+import type { Band } from '../../units/index.ts';
 
 /**
  * A part of a surface as the water meets it. level: a top or a bowl's floor;

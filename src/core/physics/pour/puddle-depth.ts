@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { GRAVITY_MS2 } from '../constants.ts';
 import { water } from '../water/water.ts';
 

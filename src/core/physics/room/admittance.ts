@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 
 /** Resistance between air and an inside surface, m² K/W. CIBSE Guide A. */
 export const SURFACE_RESISTANCE_M2KW = 0.12;

@@ -1,4 +1,4 @@
-import { band, inRange, type Band } from '../../quantity/index.ts';
+import { band, inRange, type Band } from '../../units/index.ts';
 import { SECONDS_H } from '../constants.ts';
 import { thinned } from '../curve.ts';
 import { AIR_LIMITS, emissionFactor, type AirLimit, type Pollutant } from '../tables/emissions.ts';

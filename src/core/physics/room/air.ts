@@ -1,4 +1,4 @@
-import { inRange, OutOfRangeError } from '../../quantity/index.ts';
+import { inRange, OutOfRangeError } from '../../units/index.ts';
 
 export type AirInput = {
   readonly volumeM3: number;

@@ -1,4 +1,4 @@
-import { inRange, type Band } from '../../quantity/index.ts';
+import { inRange, type Band } from '../../units/index.ts';
 import { SECONDS_H, SECONDS_MIN } from '../constants.ts';
 import { circuitLoad } from '../electricity/circuit-load.ts';
 import { emissionFactor } from '../tables/emissions.ts';

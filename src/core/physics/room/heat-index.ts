@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 
 /** Rothfusz regression, °F and % relative humidity: [power of T, power of R, coefficient]. */
 const ROTHFUSZ = [

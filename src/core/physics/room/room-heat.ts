@@ -1,4 +1,4 @@
-import { band, inRange, type Band } from '../../quantity/index.ts';
+import { band, inRange, type Band } from '../../units/index.ts';
 import { AIR_HEAT_CAPACITY_JKGK, SECONDS_H } from '../constants.ts';
 import { thinned } from '../curve.ts';
 import { SURFACE_RESISTANCE_M2KW } from './admittance.ts';

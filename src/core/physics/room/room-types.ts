@@ -1,4 +1,4 @@
-import type { Band } from '../../quantity/index.ts';
+import type { Band } from '../../units/index.ts';
 
 /** Heat and steam given to the room between two moments. */
 export type HeatPiece = {

@@ -1,4 +1,4 @@
-import { band, inRange, type Band } from '../../quantity/index.ts';
+import { band, inRange, type Band } from '../../units/index.ts';
 import { GRAVITY_MS2, ZERO_C_K } from '../constants.ts';
 
 /** Discharge over three of a single opening, and the wind share. Warren & Parkins 1984. */

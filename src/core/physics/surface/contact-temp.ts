@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 
 /**
  * Temperature where two thick bodies touch, in the first moment, °C:

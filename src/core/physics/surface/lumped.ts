@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { STEFAN_BOLTZMANN_WM2K4, ZERO_C_K } from '../constants.ts';
 
 /** A body of one temperature that gains power and loses heat by film and radiation. */

@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { material } from '../tables/materials.ts';
 import { water } from '../water/water.ts';
 

@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { erf, erfc, erfcScaled } from './erf.ts';
 
 export type SurfaceAfter = {

@@ -1,4 +1,4 @@
-import { inRange, type Band } from '../../quantity/index.ts';
+import { inRange, type Band } from '../../units/index.ts';
 import { effusivity, material } from '../tables/materials.ts';
 import { water } from '../water/water.ts';
 import { contactTemp } from './contact-temp.ts';

@@ -1,5 +1,5 @@
 import table from '../../../../shared/appliances.json';
-import { OutOfRangeError, type Band } from '../../quantity/index.ts';
+import { OutOfRangeError, type Band } from '../../units/index.ts';
 
 export type KettleBody = {
   readonly body: string;

@@ -1,5 +1,5 @@
 import table from '../../../../shared/burners.json';
-import { inRange, OutOfRangeError, type Band } from '../../quantity/index.ts';
+import { inRange, OutOfRangeError, type Band } from '../../units/index.ts';
 import type { TouchKind } from './materials.ts';
 
 export type BurnerRow = {

@@ -1,5 +1,5 @@
 import table from '../../../../shared/burns.json';
-import type { Band } from '../../quantity/index.ts';
+import type { Band } from '../../units/index.ts';
 import type { TouchKind } from './materials.ts';
 
 export type WaterBurnRow = {

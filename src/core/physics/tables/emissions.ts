@@ -1,5 +1,5 @@
 import table from '../../../../shared/emissions.json';
-import type { Band } from '../../quantity/index.ts';
+import type { Band } from '../../units/index.ts';
 
 export type Pollutant = 'NO2' | 'CO' | 'CO2' | 'H2O';
 

@@ -1,5 +1,5 @@
 import table from '../../../../shared/materials.json';
-import { OutOfRangeError, type Band } from '../../quantity/index.ts';
+import { OutOfRangeError, type Band } from '../../units/index.ts';
 
 /** Class of burn thresholds. */
 export type TouchKind = 'metal' | 'mineral' | 'plastic' | 'wood';

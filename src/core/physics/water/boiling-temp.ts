@@ -1,4 +1,4 @@
-import { OutOfRangeError } from '../../quantity/index.ts';
+import { OutOfRangeError } from '../../units/index.ts';
 import { saturationTemp } from './saturation.ts';
 import { standardPressure } from './standard-pressure.ts';
 

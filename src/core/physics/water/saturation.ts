@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { ZERO_C_K } from '../constants.ts';
 
 /** IAPWS R7-97(2012), table 34: n1 … n10. */

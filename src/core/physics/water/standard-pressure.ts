@@ -1,4 +1,4 @@
-import { inRange } from '../../quantity/index.ts';
+import { inRange } from '../../units/index.ts';
 import { AIR_GAS_JKGK, GRAVITY_MS2 } from '../constants.ts';
 
 /** ISO 2533 sea-level pressure (Pa), temperature (K) and gradient (K/m) of the troposphere. */

@@ -1,6 +1,6 @@
 import { citation } from '../../custom/index.ts';
-import type { About, Draft, Site } from '../draft.ts';
-import type { CautionText, Gate, Step } from '../types.ts';
+import type { About, StepDraft, PlanContext } from '../context/step-draft.ts';
+import type { CautionText, Gate, Step } from '../model/types.ts';
 import { CAUTIONS, type CautionKind, type CautionRow, type Trigger } from './table.ts';
 
 const S_MIN = 60;
@@ -10,7 +10,7 @@ function within<T>(list: readonly T[] | undefined, value: T | undefined): boolea
 }
 
 /** Does this trigger hold for that step? */
-export function triggers(on: Trigger, step: Step, about: About, site: Site): boolean {
+export function triggers(on: Trigger, step: Step, about: About, site: PlanContext): boolean {
   const { fixture, burner, vessel, fuel, rests } = about;
   const { household } = site.kitchen;
   return (
@@ -29,14 +29,19 @@ export function triggers(on: Trigger, step: Step, about: About, site: Site): boo
 }
 
 /** Ids of the cautions of one kind that a step must carry, in the order of the table. */
-export function cautionsFor(kind: CautionKind, step: Step, about: About, site: Site): string[] {
+export function cautionsFor(
+  kind: CautionKind,
+  step: Step,
+  about: About,
+  site: PlanContext,
+): string[] {
   return CAUTIONS.filter(
     (row) => row.kinds.includes(kind) && row.on.some((on) => triggers(on, step, about, site)),
   ).map(({ id }) => id);
 }
 
 /** The step with its gates, its standing cautions and those that guard its end. */
-export function withCautions({ step, about }: Draft, site: Site): Step {
+export function withCautions({ step, about }: StepDraft, site: PlanContext): Step {
   const of = (kind: CautionKind): string[] => cautionsFor(kind, step, about, site);
   return {
     ...step,
@@ -68,7 +73,10 @@ export function gatesOf(steps: readonly Step[]): readonly Gate[] {
 }
 
 /** Cautions of the whole plan that belong to no single step. */
-export function planCautions(drafts: readonly Draft[], site: Site): readonly CautionRow[] {
+export function planCautions(
+  drafts: readonly StepDraft[],
+  site: PlanContext,
+): readonly CautionRow[] {
   return CAUTIONS.filter(
     (row) =>
       row.kinds.includes('plan') &&

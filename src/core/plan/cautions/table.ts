@@ -7,7 +7,7 @@ import type {
   Material,
   VesselKind,
 } from '../../kitchen/index.ts';
-import type { FaultKind, FaultPolicy, SignalWord, StepKind } from '../types.ts';
+import type { FaultKind, FaultPolicy, SignalWord, StepKind } from '../model/types.ts';
 
 /** Holds for a step when every field of it holds. */
 export type Trigger = {

@@ -1,4 +1,4 @@
-import type { Plan } from '../types.ts';
+import type { Plan } from '../model/types.ts';
 import { headerLines, methodLines, questionLines, shoppingLines, totalsLines } from './sections.ts';
 import { dayLines, timetableLines } from './timetable.ts';
 import { gateLines, workLines } from './work.ts';

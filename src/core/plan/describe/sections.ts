@@ -1,5 +1,5 @@
 import { customName } from '../../custom/index.ts';
-import type { FixtureMethod, Plan } from '../types.ts';
+import type { FixtureMethod, Plan } from '../model/types.ts';
 import { amountText, lengthText } from './times.ts';
 import { METHOD_WORDS, PURPOSE_WORDS } from './words.ts';
 

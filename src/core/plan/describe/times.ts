@@ -1,4 +1,4 @@
-import type { Band } from '../../quantity/index.ts';
+import type { Band } from '../../units/index.ts';
 
 const S_MIN = 60;
 const S_H = 3600;

@@ -1,5 +1,5 @@
-import { clockText, dayText, momentInZone } from '../days-words.ts';
-import type { Plan, Step } from '../types.ts';
+import { clockText, dayText, momentInZone } from '../timetable/day-text.ts';
+import type { Plan, Step } from '../model/types.ts';
 import { dayOf, momentText, spreadText } from './times.ts';
 
 function ordered(plan: Plan): readonly Step[] {

@@ -1,5 +1,5 @@
 import type { MethodId, Purpose } from '../../kitchen/index.ts';
-import type { Phase } from '../types.ts';
+import type { Phase } from '../model/types.ts';
 
 export const METHOD_WORDS: Readonly<Record<MethodId, string>> = {
   glow: 'heat to glow',

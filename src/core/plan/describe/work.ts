@@ -1,4 +1,4 @@
-import type { Gate, Plan, Stage, Step } from '../types.ts';
+import type { Gate, Plan, Stage, Step } from '../model/types.ts';
 import { nameOf } from './sections.ts';
 import { lengthText } from './times.ts';
 

@@ -1,9 +1,15 @@
 import { citation } from '../../custom/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
-import { exactly } from '../../quantity/index.ts';
-import { circuitDemand } from '../demands.ts';
-import { draft, offReminder, stage, type Draft, type Site } from '../draft.ts';
-import { handworkS } from '../work-times.ts';
+import { exactly } from '../../units/index.ts';
+import { circuitDemand } from '../context/demands.ts';
+import {
+  stepDraft,
+  offReminder,
+  stage,
+  type StepDraft,
+  type PlanContext,
+} from '../context/step-draft.ts';
+import { handworkS } from '../context/work-times.ts';
 import { fuelOf, restId } from './clean.ts';
 
 const S_MIN = 60;
@@ -15,16 +21,16 @@ export function byHandId(fixture: string): string {
   return `purge-${fixture}`;
 }
 
-function powerOf(site: Site, fixture: Fixture): Readonly<Record<string, number>> {
+function powerOf(site: PlanContext, fixture: Fixture): Readonly<Record<string, number>> {
   if (!('ratedW' in fixture) || fixture.ratedW === undefined) return {};
   return circuitDemand(site.kitchen, fixture.circuit, fixture.ratedW);
 }
 
 /** Water boiled inside until everything is full of steam. */
-export function steamStep(site: Site, fixture: Fixture): Draft {
+export function steamStep(site: PlanContext, fixture: Fixture): StepDraft {
   const choice = site.choices.get(fixture.id);
   const minutes = choice?.method.minutes ?? LONGEST_STEAM_MIN;
-  return draft(
+  return stepDraft(
     {
       id: byHandId(fixture.id),
       kind: 'steam',
@@ -114,14 +120,14 @@ function titleOf({ name }: Fixture, poured: boolean, wet: boolean, minutes: numb
 const LOOK_S = 10 * S_MIN;
 
 /** What a household's answer asks for that no other builder knows: heat or immersion by hand. */
-export function byHandStep(site: Site, fixture: Fixture): Draft {
+export function byHandStep(site: PlanContext, fixture: Fixture): StepDraft {
   const choice = site.choices.get(fixture.id);
   const method = choice?.method.method;
   const poured = method === 'pour';
   const wet = poured || method === 'immerse' || method === 'boil-over';
   const minutes = choice?.method.minutes ?? LONGEST_HEAT_MIN;
   const title = titleOf(fixture, poured, wet, minutes);
-  return draft(
+  return stepDraft(
     {
       id: byHandId(fixture.id),
       kind: wet ? 'boil-over' : 'high-heat',

@@ -1,9 +1,9 @@
 import { citation, type Choice } from '../../custom/index.ts';
 import type { Fixture, MethodId } from '../../kitchen/index.ts';
-import { exactly } from '../../quantity/index.ts';
-import { draft, stage, type Draft, type Site } from '../draft.ts';
-import { isGas } from '../reckon/index.ts';
-import { cleaningOf, cleaningS } from '../work-times.ts';
+import { exactly } from '../../units/index.ts';
+import { stepDraft, stage, type StepDraft, type PlanContext } from '../context/step-draft.ts';
+import { isGas } from '../estimates/index.ts';
+import { cleaningOf, cleaningS } from '../context/work-times.ts';
 import { lastPreparation } from './prepare.ts';
 
 const S_H = 3600;
@@ -44,13 +44,17 @@ function sandLine(fixture: Fixture, choice: Choice | undefined): readonly string
 }
 
 /** Cleans one fixture; levels above it come first in the timetable. */
-export function cleanStep(site: Site, fixture: Fixture, above: readonly string[]): Draft {
+export function cleanStep(
+  site: PlanContext,
+  fixture: Fixture,
+  above: readonly string[],
+): StepDraft {
   const choice = site.choices.get(fixture.id);
   const { checklist, source } = cleaningOf(fixture.kind);
   const rests = choice !== undefined && needsRest(choice.method.method);
   const fuel = fuelOf(fixture);
   const title = `Clean: ${fixture.name}.`;
-  return draft(
+  return stepDraft(
     {
       id: cleanId(fixture.id),
       kind: 'clean',
@@ -78,13 +82,13 @@ export function cleanStep(site: Site, fixture: Fixture, above: readonly string[]
 }
 
 /** All cleaning, level by level from the top. */
-export function cleanSteps(site: Site): readonly Draft[] {
+export function cleanSteps(site: PlanContext): readonly StepDraft[] {
   const levels = new Map<number, Fixture[]>();
   for (const fixture of site.kitchen.fixtures) {
     const { level } = cleaningOf(fixture.kind);
     levels.set(level, [...(levels.get(level) ?? []), fixture]);
   }
-  const drafts: Draft[] = [];
+  const drafts: StepDraft[] = [];
   let above: readonly string[] = [];
   for (const [, fixtures] of [...levels].toSorted(([a], [b]) => a - b)) {
     drafts.push(...fixtures.map((fixture) => cleanStep(site, fixture, above)));
@@ -94,10 +98,15 @@ export function cleanSteps(site: Site): readonly Draft[] {
 }
 
 /** The rest of one thing: by a clock that begins when it is clean. */
-export function restStep(site: Site, id: string, name: string, fixture?: Fixture): Draft {
+export function restStep(
+  site: PlanContext,
+  id: string,
+  name: string,
+  fixture?: Fixture,
+): StepDraft {
   const lengthS = site.custom.restHours * S_H;
   const title = `Leave it unused: ${name}.`;
-  return draft(
+  return stepDraft(
     {
       id: restId(id),
       kind: 'rest',

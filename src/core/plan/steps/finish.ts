@@ -1,8 +1,8 @@
 import { citation } from '../../custom/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
-import { draft, stage, type Draft, type Site } from '../draft.ts';
-import type { Step } from '../types.ts';
-import { handworkS, surfaceM2 } from '../work-times.ts';
+import { stepDraft, stage, type StepDraft, type PlanContext } from '../context/step-draft.ts';
+import type { Step } from '../model/types.ts';
+import { handworkS, surfaceM2 } from '../context/work-times.ts';
 import { cleanId } from './clean.ts';
 
 /** What is laid on flat and taped; an insert, a basin or a rack is only put in. */
@@ -13,7 +13,7 @@ export function coverId(fixture: string): string {
 }
 
 /** Steps that must be over before a fixture is covered: its last purge and every cool-down. */
-function lastOf(fixture: Fixture, drafts: readonly Draft[]): readonly string[] {
+function lastOf(fixture: Fixture, drafts: readonly StepDraft[]): readonly string[] {
   const own = drafts.map(({ step }) => step).filter((step) => step.fixture === fixture.id);
   const hot = own.filter(({ phase }) => phase === 'purge' || phase === 'cool');
   const needed = new Set(hot.flatMap(({ needs }) => needs.map(({ step }) => step)));
@@ -23,10 +23,10 @@ function lastOf(fixture: Fixture, drafts: readonly Draft[]): readonly string[] {
 
 /** Liner or cover of one fixture; none where the method asks for none. */
 export function coverSteps(
-  site: Site,
+  site: PlanContext,
   fixture: Fixture,
-  drafts: readonly Draft[],
-): readonly Draft[] {
+  drafts: readonly StepDraft[],
+): readonly StepDraft[] {
   const choice = site.choices.get(fixture.id);
   if (!choice?.method.cover) return [];
   const shelves = 'shelves' in fixture && fixture.shelves.length > 0;
@@ -34,7 +34,7 @@ export function coverSteps(
   const title = `${choice.method.method === 'line' ? 'Line' : 'Cover'}: ${fixture.name}.`;
   const size = area > 0 ? ` About ${Number(area.toFixed(1))} m².` : '';
   return [
-    draft(
+    stepDraft(
       {
         id: coverId(fixture.id),
         kind: 'cover',
@@ -72,11 +72,11 @@ const BELONGS: Readonly<Record<Fixture['designation'], string>> = {
 };
 
 /** One step at the end: what belongs to what. */
-export function markStep(site: Site, drafts: readonly Draft[]): Draft {
+export function markStep(site: PlanContext, drafts: readonly StepDraft[]): StepDraft {
   const needed = new Set(drafts.flatMap(({ step }) => step.needs.map(({ step: id }) => id)));
   const ends: readonly Step[] = drafts.map(({ step }) => step).filter(({ id }) => !needed.has(id));
   const title = 'Mark the meat, dairy and neutral places.';
-  return draft(
+  return stepDraft(
     {
       id: 'mark-kitchen',
       kind: 'mark',

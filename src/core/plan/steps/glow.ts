@@ -1,11 +1,17 @@
 import { citation } from '../../custom/index.ts';
 import type { Burner, Cooktop } from '../../kitchen/index.ts';
-import { addBands, exactly } from '../../quantity/index.ts';
-import { burnerDemand } from '../demands.ts';
-import { draft, offReminder, stage, type Draft, type Site } from '../draft.ts';
-import { isGas, type BurnerReckoned } from '../reckon/index.ts';
-import type { Hazard, Stage, TimerSpec } from '../types.ts';
-import { handworkS } from '../work-times.ts';
+import { addBands, exactly } from '../../units/index.ts';
+import { burnerDemand } from '../context/demands.ts';
+import {
+  stepDraft,
+  offReminder,
+  stage,
+  type StepDraft,
+  type PlanContext,
+} from '../context/step-draft.ts';
+import { isGas, type BurnerEstimate } from '../estimates/index.ts';
+import type { Hazard, Stage, TimerSpec } from '../model/types.ts';
+import { handworkS } from '../context/work-times.ts';
 import { restId } from './clean.ts';
 
 const S_MIN = 60;
@@ -36,7 +42,7 @@ type GlowSite = {
   readonly notes: readonly string[];
 };
 
-function warmUpTimers({ glowS, limitS }: BurnerReckoned): readonly TimerSpec[] {
+function warmUpTimers({ glowS, limitS }: BurnerEstimate): readonly TimerSpec[] {
   return [
     {
       id: 'expect',
@@ -70,7 +76,7 @@ function holdTimers(minutes: number): readonly TimerSpec[] {
   ];
 }
 
-function stagesOf(site: Site, of: GlowSite): readonly Stage[] {
+function stagesOf(site: PlanContext, of: GlowSite): readonly Stage[] {
   const { burner, minutes } = of;
   const hazards: readonly Hazard[] = [isGas(burner.type) ? 'flame' : 'element'];
   const reckoned = site.burners.get(burner.id)?.reckoned;
@@ -122,13 +128,13 @@ function stagesOf(site: Site, of: GlowSite): readonly Stage[] {
   ];
 }
 
-function glowStep(site: Site, of: GlowSite, follows: readonly string[]): Draft {
+function glowStep(site: PlanContext, of: GlowSite, follows: readonly string[]): StepDraft {
   const { cooktop, burner, minutes } = of;
   const choice = site.choices.get(cooktop.id);
   const reckoned = site.burners.get(burner.id)?.reckoned;
   const warmS = of.glows && reckoned ? reckoned.glowS : exactly(0);
   const hand = addBands(handworkS('light'), handworkS('off'));
-  return draft(
+  return stepDraft(
     {
       id: glowId(burner.id),
       kind: of.glows ? 'glow' : 'high-heat',
@@ -152,12 +158,12 @@ function glowStep(site: Site, of: GlowSite, follows: readonly string[]): Draft {
 }
 
 /** The clock to "safe to touch", which begins by itself when the burner is off. */
-function burnerCool(site: Site, cooktop: Cooktop, burner: Burner): readonly Draft[] {
+function burnerCool(site: PlanContext, cooktop: Cooktop, burner: Burner): readonly StepDraft[] {
   const reckoned = site.burners.get(burner.id)?.reckoned;
   if (!reckoned) return [];
   const title = `Let it cool untouched: ${burner.name} of ${cooktop.name}.`;
   return [
-    draft(
+    stepDraft(
       {
         id: coolId(burner.id),
         kind: 'cool',
@@ -194,7 +200,7 @@ function burnerCool(site: Site, cooktop: Cooktop, burner: Burner): readonly Draf
 }
 
 /** One step for each burner that is heated, back before front, each with its cool-down. */
-export function glowSteps(site: Site, cooktop: Cooktop): readonly Draft[] {
+export function glowSteps(site: PlanContext, cooktop: Cooktop): readonly StepDraft[] {
   const heated = cooktop.burners.flatMap((burner) => {
     const choice = site.burners.get(burner.id);
     return choice && (choice.method === 'glow' || choice.method === 'light-heat') ? [choice] : [];

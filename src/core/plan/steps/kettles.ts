@@ -1,10 +1,16 @@
 import { citation } from '../../custom/index.ts';
-import { addBands } from '../../quantity/index.ts';
-import { kettleDemand } from '../demands.ts';
-import { draft, stage, type About, type Draft, type Site } from '../draft.ts';
-import { isGas, type Kettle } from '../reckon/index.ts';
-import type { Hazard, Need, Stage } from '../types.ts';
-import { handworkS } from '../work-times.ts';
+import { addBands } from '../../units/index.ts';
+import { kettleDemand } from '../context/demands.ts';
+import {
+  stepDraft,
+  stage,
+  type About,
+  type StepDraft,
+  type PlanContext,
+} from '../context/step-draft.ts';
+import { isGas, type Kettle } from '../estimates/index.ts';
+import type { Hazard, Need, Stage } from '../model/types.ts';
+import { handworkS } from '../context/work-times.ts';
 import { cleanId, restId, restStep } from './clean.ts';
 import { glowId } from './glow.ts';
 import { lastPreparation } from './prepare.ts';
@@ -13,13 +19,13 @@ export function boilOverId(kettle: Kettle): string {
   return `boil-over-${kettle.id}`;
 }
 
-export function aboutKettle(site: Site, kettle: Kettle): About {
+export function aboutKettle(site: PlanContext, kettle: Kettle): About {
   const fuel = kettle.burner && site.boils.get(kettle.id)?.fuel;
   return { vessel: kettle.vessel.kind, ...(fuel && { fuel }) };
 }
 
 /** A kettle on the stove stands on a burner that has been purged. */
-export function burnerNeed(site: Site, kettle: Kettle): readonly Need[] {
+export function burnerNeed(site: PlanContext, kettle: Kettle): readonly Need[] {
   const { burner } = kettle;
   const method = burner && site.burners.get(burner.id)?.method;
   return burner && (method === 'glow' || method === 'light-heat')
@@ -34,13 +40,13 @@ function heatOf({ burner }: Kettle): readonly Hazard[] {
 }
 
 /** What to do so that it boils. */
-export function fillTitle(site: Site, { name, burner }: Kettle): string {
+export function fillTitle(site: PlanContext, { name, burner }: Kettle): string {
   const heat = burner ? `turn the ${burner.name} burner on under it` : 'switch it on';
   return `Fill the ${lower(name)} to ${litres(site.filledL)} and ${heat}.`;
 }
 
 /** Which socket an electric kettle goes into; none for one on the stove. */
-export function plugLines(site: Site, { vessel, burner }: Kettle): readonly string[] {
+export function plugLines(site: PlanContext, { vessel, burner }: Kettle): readonly string[] {
   if (burner) return [];
   const circuit = site.kitchen.circuits.find(({ id }) => id === vessel.circuit);
   return [
@@ -58,7 +64,7 @@ export function kettleSafe({ name, burner }: Kettle): string {
 }
 
 /** Boiling, watched: the estimate is a look, the person says when it boils. */
-export function boilStage(site: Site, kettle: Kettle, title: string): Stage {
+export function boilStage(site: PlanContext, kettle: Kettle, title: string): Stage {
   const boil = site.boils.get(kettle.id);
   return stage('boil', title, {
     say: 'It boils',
@@ -93,14 +99,14 @@ function overStage(kettle: Kettle): Stage {
 }
 
 /** Clean, rest and boil-over of one kettle; none for a new one, or one that was purged. */
-export function kettleSteps(site: Site, kettle: Kettle): readonly Draft[] {
+export function kettleSteps(site: PlanContext, kettle: Kettle): readonly StepDraft[] {
   const boil = site.boils.get(kettle.id);
   if (kettle.toBuy || kettle.purged || !boil) return [];
   const cleaning = `Clean and descale: ${kettle.name}.`;
   const title = `Purge the ${lower(kettle.name)} itself.`;
   const handling = addBands(handworkS('carry'), handworkS('cold'));
   return [
-    draft(
+    stepDraft(
       {
         id: cleanId(kettle.id),
         kind: 'clean',
@@ -119,7 +125,7 @@ export function kettleSteps(site: Site, kettle: Kettle): readonly Draft[] {
       { vessel: kettle.vessel.kind, rests: true },
     ),
     restStep(site, kettle.id, kettle.name),
-    draft(
+    stepDraft(
       {
         id: boilOverId(kettle),
         kind: 'boil-over',
@@ -150,7 +156,7 @@ export function kettleSteps(site: Site, kettle: Kettle): readonly Draft[] {
   ];
 }
 
-export function pictureOf(site: Site, kettle: Kettle) {
+export function pictureOf(site: PlanContext, kettle: Kettle) {
   return {
     kind: 'kettle',
     vessel: kettle.vessel.id,

@@ -1,16 +1,22 @@
 import { citation } from '../../custom/index.ts';
 import type { Oven } from '../../kitchen/index.ts';
-import { addBands, exactly } from '../../quantity/index.ts';
-import { BURNERS_LIT, circuitDemand, rangeResource } from '../demands.ts';
-import { draft, offReminder, stage, type Draft, type Site } from '../draft.ts';
+import { addBands, exactly } from '../../units/index.ts';
+import { BURNERS_LIT, circuitDemand, rangeResource } from '../context/demands.ts';
 import {
-  learnedOven,
-  reckonHighHeat,
-  reckonSelfClean,
-  type OvenReckoned,
-} from '../reckon/index.ts';
-import type { Picture, Stage } from '../types.ts';
-import { handworkS } from '../work-times.ts';
+  stepDraft,
+  offReminder,
+  stage,
+  type StepDraft,
+  type PlanContext,
+} from '../context/step-draft.ts';
+import {
+  calibratedOven,
+  estimateHighHeat,
+  estimateSelfClean,
+  type OvenEstimate,
+} from '../estimates/index.ts';
+import type { Picture, Stage } from '../model/types.ts';
+import { handworkS } from '../context/work-times.ts';
 import { restId } from './clean.ts';
 import { coolId } from './glow.ts';
 
@@ -34,14 +40,14 @@ const LOOK = {
 } as const;
 
 /** Its circuit; a gas oven gives the room what a lit burner does. */
-function heatDemand(site: Site, oven: Oven): Readonly<Record<string, number>> {
+function heatDemand(site: PlanContext, oven: Oven): Readonly<Record<string, number>> {
   return oven.heat === 'electric'
     ? circuitDemand(site.kitchen, oven.circuit, oven.ratedW)
     : { [BURNERS_LIT]: 1 };
 }
 
 /** A self-clean locks out the hob of the same range: all its burners are taken. */
-function cleanDemand(site: Site, oven: Oven): Readonly<Record<string, number>> {
+function cleanDemand(site: PlanContext, oven: Oven): Readonly<Record<string, number>> {
   const top = site.kitchen.fixtures.find(({ id }) => id === oven.sharesRangeWith);
   return {
     ...heatDemand(site, oven),
@@ -58,7 +64,7 @@ function pictureOf(
   };
 }
 
-function cleanStages(oven: Oven, reckoned: OvenReckoned): readonly Stage[] {
+function cleanStages(oven: Oven, reckoned: OvenEstimate): readonly Stage[] {
   const racks = oven.racksStayInCycle
     ? 'The racks stay in, as its manual allows.'
     : 'The racks are out.';
@@ -111,11 +117,11 @@ function cleanStages(oven: Oven, reckoned: OvenReckoned): readonly Stage[] {
 }
 
 /** One full self-clean cycle, from the start to the open lock. */
-function selfCleanStep(site: Site, oven: Oven): Draft {
+function selfCleanStep(site: PlanContext, oven: Oven): StepDraft {
   const choice = site.choices.get(oven.id);
-  const reckoned = reckonSelfClean(oven);
+  const reckoned = estimateSelfClean(oven);
   const hand = addBands(handworkS('light'), handworkS('open'));
-  return draft(
+  return stepDraft(
     {
       id: ovenId(oven.id),
       kind: 'self-clean',
@@ -141,7 +147,7 @@ function selfCleanStep(site: Site, oven: Oven): Draft {
   );
 }
 
-function heatStages(oven: Oven, reckoned: OvenReckoned): readonly Stage[] {
+function heatStages(oven: Oven, reckoned: OvenEstimate): readonly Stage[] {
   return [
     stage('start', `Turn ${oven.name} to its highest setting, door shut.`, {
       detail: ['Racks in, clean and dry. If it has a broiler, use it for the last minutes.'],
@@ -191,15 +197,15 @@ function heatStages(oven: Oven, reckoned: OvenReckoned): readonly Stage[] {
   ];
 }
 
-function highHeatSteps(site: Site, oven: Oven): readonly Draft[] {
+function highHeatSteps(site: PlanContext, oven: Oven): readonly StepDraft[] {
   const choice = site.choices.get(oven.id);
   const minutes = choice?.method.minutes ?? LONGEST_HEAT_MIN;
-  const { heatUp, cool } = site.learned ?? {};
-  const reckoned = learnedOven(reckonHighHeat(minutes), heatUp?.[oven.id], cool?.[oven.id]);
+  const { heatUp, cool } = site.calibration ?? {};
+  const reckoned = calibratedOven(estimateHighHeat(minutes), heatUp?.[oven.id], cool?.[oven.id]);
   const hand = addBands(handworkS('light'), handworkS('off'));
   const cooling = `Let it cool untouched: ${oven.name}.`;
   return [
-    draft(
+    stepDraft(
       {
         id: ovenId(oven.id),
         kind: 'high-heat',
@@ -227,8 +233,8 @@ function highHeatSteps(site: Site, oven: Oven): readonly Draft[] {
   ];
 }
 
-function ovenCool(oven: Oven, title: string, lengthS: number): Draft {
-  return draft(
+function ovenCool(oven: Oven, title: string, lengthS: number): StepDraft {
+  return stepDraft(
     {
       id: coolId(oven.id),
       kind: 'cool',
@@ -264,10 +270,10 @@ function ovenCool(oven: Oven, title: string, lengthS: number): Draft {
 }
 
 /** The heat of an oven by its method, and its cool-down. */
-export function ovenSteps(site: Site, oven: Oven): readonly Draft[] {
+export function ovenSteps(site: PlanContext, oven: Oven): readonly StepDraft[] {
   const method = site.choices.get(oven.id)?.method.method;
   if (method !== 'self-clean') return highHeatSteps(site, oven);
-  const touchS = reckonSelfClean(oven).touchS * (site.learned?.cool?.[oven.id]?.mean ?? 1);
+  const touchS = estimateSelfClean(oven).touchS * (site.calibration?.cool?.[oven.id]?.mean ?? 1);
   return [
     selfCleanStep(site, oven),
     ovenCool(oven, `Let it cool untouched: ${oven.name}.`, touchS),

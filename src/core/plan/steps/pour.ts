@@ -1,13 +1,13 @@
 import { citation } from '../../custom/index.ts';
 import type { Fixture, LaneDirection } from '../../kitchen/index.ts';
-import { addBands, mapBand, type Band } from '../../quantity/index.ts';
-import { kettleDemand, vesselResource } from '../demands.ts';
-import { draft, stage, type Draft, type Site } from '../draft.ts';
-import type { KettlePour } from '../kettle-pour.ts';
-import { kettlePours } from '../pouring.ts';
-import type { Kettle, PourReckoned } from '../reckon/index.ts';
-import type { Need, Stage } from '../types.ts';
-import { handworkS } from '../work-times.ts';
+import { addBands, mapBand, type Band } from '../../units/index.ts';
+import { kettleDemand, vesselResource } from '../context/demands.ts';
+import { stepDraft, stage, type StepDraft, type PlanContext } from '../context/step-draft.ts';
+import type { KettlePour } from '../pours/kettle-pour.ts';
+import { kettlePours } from '../pours/pouring.ts';
+import type { Kettle, PourEstimate } from '../estimates/index.ts';
+import type { Need, Stage } from '../model/types.ts';
+import { handworkS } from '../context/work-times.ts';
 import { restId } from './clean.ts';
 import {
   aboutKettle,
@@ -35,9 +35,9 @@ export function pourId(fixture: string, kettle: number): string {
 /** Which kettle pours next: the one that is ready first, by boiling times alone. */
 export class KettleTurn {
   readonly #freeS = new Map<string, number>();
-  readonly #site: Site;
+  readonly #site: PlanContext;
 
-  constructor(site: Site) {
+  constructor(site: PlanContext) {
     this.#site = site;
   }
 
@@ -52,7 +52,7 @@ export class KettleTurn {
 }
 
 type Turn = {
-  readonly site: Site;
+  readonly site: PlanContext;
   readonly fixture: Fixture;
   readonly pour: KettlePour;
   readonly of: number;
@@ -62,7 +62,7 @@ type Turn = {
   readonly lastWithKettle?: string;
 };
 
-function boilDraft(turn: Turn): Draft {
+function boilDraft(turn: Turn): StepDraft {
   const { site, fixture, pour, kettle, of } = turn;
   const boil = site.boils.get(kettle.id);
   const needs: Need[] = [
@@ -71,7 +71,7 @@ function boilDraft(turn: Turn): Draft {
     ...burnerNeed(site, kettle),
     ...(turn.lastWithKettle === undefined ? [] : [{ step: turn.lastWithKettle }]),
   ];
-  return draft(
+  return stepDraft(
     {
       id: boilId(fixture.id, pour.kettle),
       kind: 'boil',
@@ -115,7 +115,7 @@ const COUNTER_WAY: Readonly<Record<LaneDirection, string>> = {
     'Lane by lane as drawn: the shortest way, by your choice; let the water run down the front.',
 };
 
-function wayLines(site: Site, fixture: Fixture, pour: KettlePour): readonly string[] {
+function wayLines(site: PlanContext, fixture: Fixture, pour: KettlePour): readonly string[] {
   if (pour.parts.length > 0) return pour.parts;
   return fixture.kind === 'counter'
     ? [COUNTER_WAY[site.kitchen.household.laneDirection ?? 'back-to-front']]
@@ -164,12 +164,12 @@ function pourStages(turn: Turn): readonly Stage[] {
   ];
 }
 
-function pourDraft(turn: Turn): Draft {
+function pourDraft(turn: Turn): StepDraft {
   const { site, fixture, pour, kettle, of } = turn;
   const choice = site.choices.get(fixture.id);
   const waitS = site.boils.get(kettle.id)?.waitS ?? 0;
   const before = pour.kettle > 1 ? [{ step: pourId(fixture.id, pour.kettle - 1) }] : [];
-  return draft(
+  return stepDraft(
     {
       id: pourId(fixture.id, pour.kettle),
       kind: 'pour',
@@ -191,18 +191,18 @@ function pourDraft(turn: Turn): Draft {
   );
 }
 
-export type Poured = {
-  readonly drafts: readonly Draft[];
+export type FixturePours = {
+  readonly drafts: readonly StepDraft[];
   readonly kettles: number;
 };
 
 /** Boil and pour of every kettle of one fixture. */
 export function pourSteps(
-  site: Site,
+  site: PlanContext,
   fixture: Fixture,
-  need: PourReckoned,
+  need: PourEstimate,
   turns: KettleTurn,
-): Poured {
+): FixturePours {
   const pours = kettlePours(fixture, need, site.filledL, site.kitchen.household.laneDirection);
   const last = new Map<string, string>();
   const total = pours.reduce((sum, { litres: l }) => sum + l, 0);

@@ -1,18 +1,18 @@
 import { citation } from '../../custom/index.ts';
-import { draft, stage, type Draft, type Site } from '../draft.ts';
-import { PREPARING, preparingS } from '../work-times.ts';
+import { stepDraft, stage, type StepDraft, type PlanContext } from '../context/step-draft.ts';
+import { PREPARING, preparingS } from '../context/work-times.ts';
 
 export function prepareId(id: string): string {
   return `prepare-${id}`;
 }
 
 /** What is done before anything is cleaned. Questions first: their answers may change the plan. */
-export function prepareSteps(site: Site): readonly Draft[] {
+export function prepareSteps(site: PlanContext): readonly StepDraft[] {
   const asks = [...site.choices.values()].some(({ questions }) => questions.length > 0);
   const rows = PREPARING.filter(({ id }) => id !== 'ask' || asks);
   return rows.map((row, at) => {
     const before = rows[at - 1];
-    return draft(
+    return stepDraft(
       {
         id: prepareId(row.id),
         kind: 'prepare',
@@ -30,6 +30,6 @@ export function prepareSteps(site: Site): readonly Draft[] {
 }
 
 /** The last preparation: cleaning begins after it. */
-export function lastPreparation(site: Site): string {
+export function lastPreparation(site: PlanContext): string {
   return prepareSteps(site).at(-1)?.step.id ?? '';
 }

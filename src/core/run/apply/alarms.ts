@@ -1,6 +1,6 @@
-import type { FactBody } from '../facts.ts';
-import { alarmKey, alarmOf } from '../alarms.ts';
-import type { RunState } from '../state.ts';
+import type { FactBody } from '../model/facts.ts';
+import { alarmKey, alarmOf } from '../rules/alarms.ts';
+import type { RunState } from '../model/state.ts';
 
 /** Writes down what became of a sound; nothing else of the run changes. */
 export function applyAlarm(

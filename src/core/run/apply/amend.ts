@@ -1,5 +1,5 @@
-import type { FactBody } from '../facts.ts';
-import type { RunState } from '../state.ts';
+import type { FactBody } from '../model/facts.ts';
+import type { RunState } from '../model/state.ts';
 import { freshStep } from './begin.ts';
 
 /** The plan of the run with some steps replaced and some added; those added wait. */

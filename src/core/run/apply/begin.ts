@@ -1,5 +1,5 @@
-import type { Fact, FactBody } from '../facts.ts';
-import type { RunState, StepState } from '../state.ts';
+import type { Fact, FactBody } from '../model/facts.ts';
+import type { RunState, StepState } from '../model/state.ts';
 
 /** A step before anything happened to it, as attempt number `attempt`. */
 export function freshStep(attempt: number): StepState {

@@ -1,8 +1,8 @@
-import type { RunState, StepState, Timer } from '../state.ts';
-import { elapsed, startSpan } from '../timers/span.ts';
-import { lapseGates } from '../gates.ts';
-import type { Readings } from '../types.ts';
-import { clockBase } from '../timers/claims.ts';
+import type { RunState, StepState, Timer } from '../model/state.ts';
+import { elapsed, startInterval } from '../timers/elapsed-interval.ts';
+import { lapseGates } from '../rules/gates.ts';
+import type { Readings } from '../model/types.ts';
+import { clockBase } from '../timers/unproved-time.ts';
 
 /** The state of a step of the plan. */
 export function known(state: RunState, step: string): StepState {
@@ -69,7 +69,7 @@ export function halt(
   reason: string,
   at: Readings,
 ): RunState {
-  const idle = state.idle ?? startSpan(at, clockBase(state.clock));
+  const idle = state.idle ?? startInterval(at, clockBase(state.clock));
   if (state.status === 'reviewing') {
     return { ...state, reviewFrom: status, reason, idle };
   }

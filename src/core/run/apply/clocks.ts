@@ -1,8 +1,8 @@
 import type { Stage } from '../../plan/index.ts';
-import type { FactBody } from '../facts.ts';
-import { lapseGates } from '../gates.ts';
-import { stepOf } from '../plan-index.ts';
-import type { OpenQuestion, RunState, StepState, Timer } from '../state.ts';
+import type { FactBody } from '../model/facts.ts';
+import { lapseGates } from '../rules/gates.ts';
+import { stepOf } from '../model/plan-index.ts';
+import type { OpenQuestion, RunState, StepState, Timer } from '../model/state.ts';
 import {
   answerClock,
   clockBase,
@@ -11,10 +11,15 @@ import {
   doubtClock,
   leaveInDoubt,
   reanchor,
-} from '../timers/claims.ts';
-import { gainInSession, gainOverGap, startSpan, type Gain } from '../timers/span.ts';
+} from '../timers/unproved-time.ts';
+import {
+  gainInSession,
+  gainOverGap,
+  startInterval,
+  type Gain,
+} from '../timers/elapsed-interval.ts';
 import { isAlarm } from '../timers/timer.ts';
-import type { Readings } from '../types.ts';
+import type { Readings } from '../model/types.ts';
 import { changeTimers, putStep } from './change.ts';
 import { leaveReview, unwindStep } from './run.ts';
 
@@ -85,7 +90,7 @@ function openReview(state: RunState, gapS: number, seq: number, always: boolean)
     questions,
     status: 'reviewing',
     reviewFrom: from === 'held' || from === 'suspended' ? from : 'running',
-    idle: next.idle ?? startSpan(next.clock.anchor, clockBase(next.clock)),
+    idle: next.idle ?? startInterval(next.clock.anchor, clockBase(next.clock)),
   };
 }
 

@@ -1,7 +1,7 @@
-import type { FactBody } from '../facts.ts';
-import { breaksStep, policyOf } from '../faults.ts';
-import type { RunState } from '../state.ts';
-import type { Readings } from '../types.ts';
+import type { FactBody } from '../model/facts.ts';
+import { breaksStep, policyOf } from '../rules/faults.ts';
+import type { RunState } from '../model/state.ts';
+import type { Readings } from '../model/types.ts';
 import { halt, putStep } from './change.ts';
 import { tripGates } from './gates.ts';
 import { applyClosing } from './run.ts';

@@ -1,11 +1,11 @@
 import type { FaultKind } from '../../plan/index.ts';
-import type { FactBody } from '../facts.ts';
-import { gateState, putGate, scopeKey, scopeKeys } from '../gates.ts';
-import { indexOf, stepOf } from '../plan-index.ts';
-import type { RunState } from '../state.ts';
-import { startSpan } from '../timers/span.ts';
-import type { Readings } from '../types.ts';
-import { clockBase } from '../timers/claims.ts';
+import type { FactBody } from '../model/facts.ts';
+import { gateState, putGate, scopeKey, scopeKeys } from '../rules/gates.ts';
+import { indexOf, stepOf } from '../model/plan-index.ts';
+import type { RunState } from '../model/state.ts';
+import { startInterval } from '../timers/elapsed-interval.ts';
+import type { Readings } from '../model/types.ts';
+import { clockBase } from '../timers/unproved-time.ts';
 import { halt, known } from './change.ts';
 import { unwindHot } from './run.ts';
 
@@ -25,7 +25,7 @@ export function applyGateAnswer(
   return putGate(state, {
     ...before,
     value: body.answer,
-    settling: settles ? startSpan(at, clockBase(state.clock)) : null,
+    settling: settles ? startInterval(at, clockBase(state.clock)) : null,
     overriddenBy: '',
   });
 }

@@ -1,10 +1,10 @@
-import type { Fact } from '../facts.ts';
-import type { RunState } from '../state.ts';
+import type { Fact } from '../model/facts.ts';
+import type { RunState } from '../model/state.ts';
 import { applyAlarm } from './alarms.ts';
 import { applyAmendment } from './amend.ts';
 import { applyClockAnswer, applyClocks, applyReview, applySession } from './clocks.ts';
 import { beginState } from './begin.ts';
-import { applyDoubt } from './doubt.ts';
+import { applyRecheck } from './recheck.ts';
 import { applyCleared, applyFault, applyStorage } from './faults.ts';
 import { applyGateAnswer, applyOverride } from './gates.ts';
 import { applyClosing, applyPause, applyResume, applyRunClosed, applyRunStart } from './run.ts';
@@ -67,7 +67,7 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
     case 'session-closed':
       return state;
     case 'doubt-reported':
-      return applyDoubt(state, body, at);
+      return applyRecheck(state, body, at);
     case 'step-started':
       return applyStart(state, body, at);
     case 'stage-ended':

@@ -1,7 +1,7 @@
-import type { FactBody } from '../facts.ts';
-import { needsMakeSafe, stepOf } from '../plan-index.ts';
-import type { RunState } from '../state.ts';
-import type { Readings } from '../types.ts';
+import type { FactBody } from '../model/facts.ts';
+import { needsMakeSafe, stepOf } from '../model/plan-index.ts';
+import type { RunState } from '../model/state.ts';
+import type { Readings } from '../model/types.ts';
 import { closeTimers, goOn, halt, putStep } from './change.ts';
 
 type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;

@@ -1,10 +1,17 @@
 import type { TimerSpec } from '../../plan/index.ts';
-import type { FactBody } from '../facts.ts';
-import { coldStage, dependentsOf, owesCold, stageNumber, stageOf, stepOf } from '../plan-index.ts';
-import type { RunState } from '../state.ts';
+import type { FactBody } from '../model/facts.ts';
+import {
+  coldStage,
+  dependentsOf,
+  owesCold,
+  stageNumber,
+  stageOf,
+  stepOf,
+} from '../model/plan-index.ts';
+import type { RunState } from '../model/state.ts';
 import { carryId, startStageTimers, startTimer } from '../timers/timer.ts';
-import type { Readings } from '../types.ts';
-import { clockBase } from '../timers/claims.ts';
+import type { Readings } from '../model/types.ts';
+import { clockBase } from '../timers/unproved-time.ts';
 import { freshStep } from './begin.ts';
 import { closeTimers, hear, known, ofStep, putStep, putTimers } from './change.ts';
 import { unwindStep } from './run.ts';

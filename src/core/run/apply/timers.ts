@@ -1,9 +1,9 @@
-import type { FactBody } from '../facts.ts';
-import type { RunState, Timer } from '../state.ts';
-import { startSpan } from '../timers/span.ts';
-import type { Readings } from '../types.ts';
-import { rightWallMs } from '../rest-days.ts';
-import { clockBase } from '../timers/claims.ts';
+import type { FactBody } from '../model/facts.ts';
+import type { RunState, Timer } from '../model/state.ts';
+import { startInterval } from '../timers/elapsed-interval.ts';
+import type { Readings } from '../model/types.ts';
+import { rightWallMs } from '../rules/rest-days.ts';
+import { clockBase } from '../timers/unproved-time.ts';
 import { hear, putTimers } from './change.ts';
 
 type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
@@ -36,7 +36,7 @@ export function applyAcknowledge(
   return putTimers(state, [
     {
       ...timer,
-      span: startSpan(at, clockBase(state.clock)),
+      span: startInterval(at, clockBase(state.clock)),
       cause: timer.cause + 1,
       announced: false,
       acknowledged: false,

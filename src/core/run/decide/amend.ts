@@ -1,6 +1,6 @@
 import type { Step } from '../../plan/index.ts';
-import type { RunState } from '../state.ts';
-import type { Request } from '../types.ts';
+import type { RunState } from '../model/state.ts';
+import type { Request } from '../model/types.ts';
 import { addedProblem, cycleThrough, replacedProblem } from './amend-guards.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
 

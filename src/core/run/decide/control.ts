@@ -1,10 +1,10 @@
-import { trippedGates } from '../gates.ts';
-import { openFaults, policyOf } from '../faults.ts';
-import { restDayAt, rightWallMs } from '../rest-days.ts';
-import type { RunState } from '../state.ts';
-import { clockQuestion } from '../timers/claims.ts';
-import type { Readings, Request } from '../types.ts';
-import { insideSentence } from '../words.ts';
+import { trippedGates } from '../rules/gates.ts';
+import { openFaults, policyOf } from '../rules/faults.ts';
+import { restDayAt, rightWallMs } from '../rules/rest-days.ts';
+import type { RunState } from '../model/state.ts';
+import { clockQuestion } from '../timers/unproved-time.ts';
+import type { Readings, Request } from '../model/types.ts';
+import { insideSentence } from '../rules/words.ts';
 import { accept, refuse, type Decision, type Refusal } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
@@ -66,7 +66,7 @@ export function takeNote(asked: Asked<'note'>): Decision {
   return accept({ kind: 'noted', text: asked.text });
 }
 
-export function reportDoubt(state: RunState, asked: Asked<'report-doubt'>): Decision {
+export function reportRecheck(state: RunState, asked: Asked<'report-doubt'>): Decision {
   const known = state.plan.steps.some((step) => step.fixture === asked.fixture);
   if (!known) {
     return refuse(

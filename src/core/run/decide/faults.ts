@@ -1,5 +1,5 @@
-import type { RunState } from '../state.ts';
-import type { Request } from '../types.ts';
+import type { RunState } from '../model/state.ts';
+import type { Request } from '../model/types.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;

@@ -1,7 +1,7 @@
-import { scopeKeys } from '../gates.ts';
-import { indexOf } from '../plan-index.ts';
-import type { RunState } from '../state.ts';
-import type { Request } from '../types.ts';
+import { scopeKeys } from '../rules/gates.ts';
+import { indexOf } from '../model/plan-index.ts';
+import type { RunState } from '../model/state.ts';
+import type { Request } from '../model/types.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;

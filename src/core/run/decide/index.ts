@@ -1,7 +1,7 @@
-import type { RunState } from '../state.ts';
-import type { Observation, Readings, Request } from '../types.ts';
+import type { RunState } from '../model/state.ts';
+import type { Observation, Readings, Request } from '../model/types.ts';
 import { amendPlan } from './amend.ts';
-import { pause, reportDoubt, resume, startRun, stopRun, takeNote } from './control.ts';
+import { pause, reportRecheck, resume, startRun, stopRun, takeNote } from './control.ts';
 import { clearFault, confirmSafe, reportFault } from './faults.ts';
 import { answerGate, overrideGate } from './gates.ts';
 import { observe } from './observe.ts';
@@ -90,7 +90,7 @@ function handle(state: RunState, asked: Request, now: Readings): Decision {
     case 'answer-clock':
       return answerClockQuestion(state, asked);
     case 'report-doubt':
-      return reportDoubt(state, asked);
+      return reportRecheck(state, asked);
     case 'correct-time':
       return correctTime(state, asked, now);
     case 'amend-plan':

@@ -1,6 +1,6 @@
-import { alarmOf } from '../alarms.ts';
-import type { RunState } from '../state.ts';
-import type { Observation, Readings } from '../types.ts';
+import { alarmOf } from '../rules/alarms.ts';
+import type { RunState } from '../model/state.ts';
+import type { Observation, Readings } from '../model/types.ts';
 import { accept, refuse, refuseByStatus, type Decision } from './refusal.ts';
 
 /** What the host tells. Goes through the same gate as what people ask. */

@@ -1,5 +1,5 @@
-import type { FactBody } from '../facts.ts';
-import type { Request, RunStatus } from '../types.ts';
+import type { FactBody } from '../model/facts.ts';
+import type { Request, RunStatus } from '../model/types.ts';
 
 /**
  * Names of refusals. `run-…`: the status of the run does not allow the

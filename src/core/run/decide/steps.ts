@@ -1,20 +1,20 @@
 import type { Step } from '../../plan/index.ts';
-import { faultsOf } from '../faults.ts';
-import { shutGates, trippedGates } from '../gates.ts';
-import { unmetNeeds } from '../needs.ts';
-import { indexOf, needsMakeSafe, owesCold, stageOf } from '../plan-index.ts';
-import { restDayAt, restDayObstacle, rightWallMs } from '../rest-days.ts';
-import { shortages } from '../resources.ts';
-import type { RunState, StepState } from '../state.ts';
+import { faultsOf } from '../rules/faults.ts';
+import { shutGates, trippedGates } from '../rules/gates.ts';
+import { unmetNeeds } from '../rules/needs.ts';
+import { indexOf, needsMakeSafe, owesCold, stageOf } from '../model/plan-index.ts';
+import { restDayAt, restDayObstacle, rightWallMs } from '../rules/rest-days.ts';
+import { shortages } from '../rules/resources.ts';
+import type { RunState, StepState } from '../model/state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
-import type { Readings, Request } from '../types.ts';
+import type { Readings, Request } from '../model/types.ts';
 import {
   gateSentence,
   insideSentence,
   needSentence,
   restDaySentence,
   shortageSentence,
-} from '../words.ts';
+} from '../rules/words.ts';
 import { accept, refuse, type Decision, type Refusal } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;

@@ -1,7 +1,7 @@
-import { CORRECT_MAX_S, EXTEND_MAX_S } from '../constants.ts';
-import type { RunState, Timer } from '../state.ts';
+import { CORRECT_MAX_S, EXTEND_MAX_S } from '../model/constants.ts';
+import type { RunState, Timer } from '../model/state.ts';
 import { isHold } from '../timers/timer.ts';
-import type { Readings, Request } from '../types.ts';
+import type { Readings, Request } from '../model/types.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;

@@ -1,8 +1,8 @@
 import type { Stage, Step, TimerSpec } from '../../plan/index.ts';
-import { CLOCK_RATE_ERROR } from '../constants.ts';
-import type { StepState, Timer } from '../state.ts';
-import type { Readings } from '../types.ts';
-import { elapsed, startSpan, type Span } from './span.ts';
+import { CLOCK_RATE_ERROR } from '../model/constants.ts';
+import type { StepState, Timer } from '../model/state.ts';
+import type { Readings } from '../model/types.ts';
+import { elapsed, startInterval, type ElapsedInterval } from './elapsed-interval.ts';
 
 /** Id of a timer of a stage; a restarted stage gets new timers, told apart by the round. */
 export function timerId(step: string, state: StepState, stage: string, spec: string): string {
@@ -27,7 +27,7 @@ export function startTimer(
   stage: string,
   spec: TimerSpec,
   at: Readings,
-  base: Span['base'],
+  base: ElapsedInterval['base'],
 ): Timer {
   return {
     id,
@@ -36,7 +36,7 @@ export function startTimer(
     stage,
     spec,
     lengthS: spec.lengthS,
-    span: startSpan(at, base),
+    span: startInterval(at, base),
     startedWallMs: at.wallMs,
     correctedS: 0,
     mode: 'running',
@@ -57,7 +57,7 @@ export function startStageTimers(
   state: StepState,
   stage: Stage,
   at: Readings,
-  base: Span['base'],
+  base: ElapsedInterval['base'],
 ): Timer[] {
   return stage.timers.map((spec) => {
     const id = timerId(step.id, state, stage.id, spec.id);

@@ -1,6 +1,6 @@
 import type { Step } from '../../plan/index.ts';
-import type { RunState, StepState } from '../state.ts';
-import type { FixturePhase } from '../types.ts';
+import type { RunState, StepState } from '../model/state.ts';
+import type { FixturePhase } from '../model/types.ts';
 
 type Pair = { readonly step: Step; readonly one: StepState };
 

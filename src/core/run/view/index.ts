@@ -1,12 +1,12 @@
-import { failedAlarms } from '../alarms.ts';
+import { failedAlarms } from '../rules/alarms.ts';
 import { resumeObstacles } from '../decide/control.ts';
-import { policyOf } from '../faults.ts';
-import { indexOf, needsMakeSafe, owesCold, stageOf, coldStage } from '../plan-index.ts';
-import { nextRestDay, restDayAt, rightWallMs } from '../rest-days.ts';
-import type { RunState } from '../state.ts';
-import { clockQuestion } from '../timers/claims.ts';
-import type { FaultView, HotView, Readings, RunView, StepView } from '../types.ts';
-import { clocksOf, wakeInS } from './clocks.ts';
+import { policyOf } from '../rules/faults.ts';
+import { indexOf, needsMakeSafe, owesCold, stageOf, coldStage } from '../model/plan-index.ts';
+import { nextRestDay, restDayAt, rightWallMs } from '../rules/rest-days.ts';
+import type { RunState } from '../model/state.ts';
+import { clockQuestion } from '../timers/unproved-time.ts';
+import type { FaultView, HotView, Readings, RunView, StepView } from '../model/types.ts';
+import { timerViews, wakeInS } from './timers.ts';
 import { fixturePhases } from './fixtures.ts';
 import { stepView } from './steps.ts';
 
@@ -23,8 +23,8 @@ export function view(state: RunState, readings: Readings): RunView {
     ...(state.closedAs === null ? {} : { closedAs: state.closedAs }),
     plan: state.plan,
     steps,
-    forStage: forStage(state, steps),
-    clocks: clocksOf(state, readings),
+    currentSteps: forStage(state, steps),
+    timers: timerViews(state, readings),
     hot: hotViews(state),
     faults: state.faults.map((fault) => faultView(state, fault)),
     review: state.questions.map(({ id, step, ask, gapS }) => ({ id, step, ask, gapS })),
@@ -61,7 +61,7 @@ function restDays(state: RunState, now: Readings): Pick<RunView, 'restDay' | 'ne
 
 /** How loudly a step asks for a person: lower is sooner; null: it does not. */
 function urgency(step: StepView): number | null {
-  if (step.clocks.some((clock) => clock.alerting)) return 0;
+  if (step.timers.some((clock) => clock.alerting)) return 0;
   switch (step.status) {
     case 'unwinding':
       return 1;

@@ -2,13 +2,13 @@ import type { Step } from '../../plan/index.ts';
 import { confirmObstacles, startObstacles } from '../decide/steps.ts';
 import { isAlerting } from '../decide/timers.ts';
 import { ALLOWED, type Refusal } from '../decide/refusal.ts';
-import { faultsOf } from '../faults.ts';
-import { gatesOfStep, settlesInS } from '../gates.ts';
-import { stageOf } from '../plan-index.ts';
-import type { RunState, StepState, Timer } from '../state.ts';
+import { faultsOf } from '../rules/faults.ts';
+import { gatesOfStep, settlesInS } from '../rules/gates.ts';
+import { stageOf } from '../model/plan-index.ts';
+import type { RunState, StepState, Timer } from '../model/state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
-import type { GateView, Readings, StepStatus, StepView } from '../types.ts';
-import { clockView } from './clocks.ts';
+import type { GateView, Readings, StepStatus, StepView } from '../model/types.ts';
+import { timerView } from './timers.ts';
 
 /** One sorting of the timers serves every step of a view. */
 const sorted = new WeakMap<RunState['timers'], ReadonlyMap<string, readonly Timer[]>>();
@@ -102,7 +102,7 @@ export function stepView(state: RunState, step: Step, now: Readings): StepView {
   if (!one) throw new RangeError(`step is "${step.id}"; allowed: a step of the plan.`);
   const clocks = timersOf(state, step.id)
     .filter((timer) => timer.mode === 'running' || isAlerting(timer))
-    .map((timer) => clockView(state, timer, now));
+    .map((timer) => timerView(state, timer, now));
   // Looked for once: they decide the status and say why.
   const obstacles = one.status === 'waiting' ? startObstacles(state, step, now) : [];
   const settled = one.status === 'settled' && one.outcome !== null;
@@ -119,7 +119,7 @@ export function stepView(state: RunState, step: Step, now: Readings): StepView {
     ...(settled && one.outcome !== null ? { outcome: one.outcome } : {}),
     ...(one.reason === '' ? {} : { reason: one.reason }),
     stage: one.stage,
-    clocks,
+    timers: clocks,
     gates: gateViews(state, step, one.attempt, now),
     blockedBy: blockedBy(state, one, obstacles),
     canConfirm,

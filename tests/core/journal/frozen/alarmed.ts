@@ -27,7 +27,7 @@ export function alarmed(): Tablet {
   tablet.says('glow');
   tablet.says('glow');
   tablet.passes(26 * 3600 - tablet.trueS + 60);
-  for (const { id, alerting } of tablet.view.clocks)
+  for (const { id, alerting } of tablet.view.timers)
     if (alerting) tablet.does({ kind: 'acknowledge-timer', timer: id });
   tablet.does({ kind: 'start-step', step: 'boil-1' });
   tablet.passes(250);

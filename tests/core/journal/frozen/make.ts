@@ -6,7 +6,7 @@
  */
 import { existsSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { encodeRecords, exportJournal } from '../../../../src/core/journal/index.ts';
+import { encodeEntries, exportJournal } from '../../../../src/core/journal/index.ts';
 import { fold } from '../../../../src/core/run/index.ts';
 import { purgePlan } from '../../run/fixtures.ts';
 import { glowing, type Tablet } from '../../run/tablet.ts';
@@ -52,7 +52,7 @@ function keep(name: string, text: string): void {
 }
 
 const { facts } = disturbed();
-const records = encodeRecords(facts);
+const records = encodeEntries(facts);
 keep('good-v1.json', exportJournal(records));
 keep('good-v1.result.json', `${JSON.stringify(summary(fold(facts)), null, 2)}\n`);
 
@@ -70,5 +70,5 @@ const altered = records.map((record) =>
 keep('altered-v1.json', exportJournal(altered));
 
 const later = alarmed().facts;
-keep('alarms-v1.json', exportJournal(encodeRecords(later)));
+keep('alarms-v1.json', exportJournal(encodeEntries(later)));
 keep('alarms-v1.result.json', `${JSON.stringify(summary(fold(later)), null, 2)}\n`);

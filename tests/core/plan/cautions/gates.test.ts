@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Gate, Plan, Step } from '../../../../src/core/plan/index.ts';
-import { recordOf, recordText } from '../../../../src/core/record/index.ts';
-import { decide, draft, perform, type RunState } from '../../../../src/core/run/index.ts';
+import { reportOf, reportText } from '../../../../src/core/report/index.ts';
+import { decide, createRun, perform, type RunState } from '../../../../src/core/run/index.ts';
 import { DEMOS, planOfDemo } from '../plans.ts';
 
 // Verifies: I-05, I-11. Every gate of every demo kitchen, through the engine.
@@ -15,7 +15,7 @@ function only(plan: Plan, step: Step): Plan {
 }
 
 function running(plan: Plan, step: Step): RunState {
-  const { state } = draft(only(plan, step), NOW);
+  const { state } = createRun(only(plan, step), NOW);
   const begun = perform(state, { kind: 'start-run' }, NOW);
   if ('refusal' in begun) throw new Error(begun.refusal.message);
   return begun.state;
@@ -124,7 +124,7 @@ describe.each(DEMOS)('%s', (demo) => {
 
   it('the other gates take a typed reason, which goes into the record', () => {
     for (const { gate, step, others } of rows.filter((row) => row.gate.signal !== 'DANGER')) {
-      const begun = draft(only(plan, step), NOW);
+      const begun = createRun(only(plan, step), NOW);
       const started = perform(begun.state, { kind: 'start-run' }, NOW);
       if ('refusal' in started) throw new Error(started.refusal.message);
       for (const empty of ['', '   ', '\n\t']) {
@@ -142,9 +142,9 @@ describe.each(DEMOS)('%s', (demo) => {
       if ('refusal' in done) throw new Error(done.refusal.message);
       const open = others.reduce((state, other) => answer(state, other, step, true), done.state);
       expect(tries(open, step)).toBe('begun');
-      const record = recordOf([...begun.facts, ...started.facts, ...done.facts]);
+      const record = reportOf([...begun.facts, ...started.facts, ...done.facts]);
       expect(record.overriddenGates).toMatchObject([{ reason }]);
-      expect(recordText(record, String)).toContain(reason);
+      expect(reportText(record, String)).toContain(reason);
     }
   });
 

@@ -96,7 +96,7 @@ export const deeds: fc.Arbitrary<Deed>[] = [
     ),
   fc.constant(
     asks('acknowledges', (tablet) =>
-      tablet.view.clocks
+      tablet.view.timers
         .filter(({ alerting }) => alerting)
         .map(({ id }) => ({ kind: 'acknowledge-timer', timer: id })),
     ),
@@ -138,7 +138,7 @@ export const deeds: fc.Arbitrary<Deed>[] = [
   fc.constantFrom('alarm-handed', 'alarm-failed').map((kind) => ({
     name: kind,
     does: (tablet) => {
-      for (const { id, cause, leftS } of tablet.view.clocks)
+      for (const { id, cause, leftS } of tablet.view.timers)
         if (leftS < 90) tablet.tries({ kind, timer: id, cause, text: 'Sound is off.' });
     },
   })),

@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import { alertsDue, type RunState } from '../../../../src/core/run/index.ts';
-import { elapsed } from '../../../../src/core/run/timers/span.ts';
+import { elapsed } from '../../../../src/core/run/timers/elapsed-interval.ts';
 import { DAY_S, planOf, steps } from '../fixtures.ts';
 import { NEW_YEAR_MS, type Tablet } from '../tablet.ts';
 

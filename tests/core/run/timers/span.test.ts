@@ -5,8 +5,8 @@ import {
   elapsed,
   gainInSession,
   gainOverGap,
-  startSpan,
-} from '../../../../src/core/run/timers/span.ts';
+  startInterval,
+} from '../../../../src/core/run/timers/elapsed-interval.ts';
 import type { Readings } from '../../../../src/core/run/index.ts';
 
 const at = (wallS: number, monoS: number, session = 'a'): Readings => ({
@@ -39,7 +39,7 @@ describe('elapsed time by two clocks', () => {
   it('set back: at least the monotonic, and nothing bounds it', () => {
     expect(agreement(at(7200, 0), at(3600, 600))).toBe('back');
     const span = carry(
-      startSpan(at(7200, 0), 'known'),
+      startInterval(at(7200, 0), 'known'),
       gainInSession(at(7200, 0), at(3600, 600)),
       at(3600, 600),
     );

@@ -1,0 +1,161 @@
+import { createSignal } from 'solid-js';
+import type { Kitchen, KitchenProblem } from '../../../core/kitchen/index.ts';
+import type { HeatChart, Plan, PlanOptions, PourChart } from '../../../core/plan/index.ts';
+import type { KitchenStore, SettingsStore } from '../../../host/kitchens/index.ts';
+import { createKitchenLibrary } from './kitchen-library.ts';
+import { latestWriter, type WriteState } from './latest-writer.ts';
+
+/** Worked out beside the plan, never stored with it. */
+export type PlanPictures = {
+  readonly heat: readonly HeatChart[];
+  readonly pours: readonly PourChart[];
+};
+
+/**
+ * What lies on the desk: a kitchen kept on this tablet under its id, a demo as
+ * it came, or one only just begun. The last two become kept kitchens with the
+ * first change to them.
+ */
+export type OpenKitchen =
+  | { readonly kind: 'kept'; readonly id: string }
+  | { readonly kind: 'demo'; readonly id: string }
+  | { readonly kind: 'begun' };
+
+export type KitchenControllerPorts = {
+  readonly store: KitchenStore;
+  readonly settings: SettingsStore;
+  readonly nowMs: () => number;
+  readonly newId: () => string;
+  /** What a plan is made with besides the kitchen; absent: nothing. */
+  readonly optionsOf?: (kitchen: Kitchen) => Promise<PlanOptions>;
+};
+
+/** Name of the setting that says what lay on the desk last: "kept:…" or "demo:…". */
+const ON_DESK = 'kitchen-on-desk';
+/** The plan follows an edit after this rest, ms: a drag makes one plan, not thirty. */
+const PLAN_REST_MS = 400;
+
+function beyondModels(error: unknown): KitchenProblem {
+  const message = error instanceof Error ? error.message : String(error);
+  const advice = 'Check the sizes and powers of this kitchen.';
+  return { path: '', found: '', allowed: '', advice, message: `No plan can be made: ${message}` };
+}
+
+/** What lay on the desk last; a kitchen only begun is not remembered. */
+function readOnDesk(stored: unknown): Exclude<OpenKitchen, { kind: 'begun' }> | undefined {
+  const [, kind, id] = /^(kept|demo):(.+)$/.exec(typeof stored === 'string' ? stored : '') ?? [];
+  return (kind === 'kept' || kind === 'demo') && id ? { kind, id } : undefined;
+}
+
+const planner = () => import('./planner.ts');
+
+/** The plan of the kitchen on the desk, made anew when an edit has come to rest. */
+function createPlanOf(
+  kitchen: () => Kitchen | undefined,
+  optionsOf: (kitchen: Kitchen) => Promise<PlanOptions>,
+) {
+  const [plan, setPlan] = createSignal<Plan>();
+  const [pictures, setPictures] = createSignal<PlanPictures>({ heat: [], pours: [] });
+  const [trouble, setTrouble] = createSignal<KitchenProblem>();
+  let planned: Kitchen | undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const settle = async (): Promise<boolean> => {
+    clearTimeout(timer);
+    const { buildPlan, heatCharts, pourCharts } = await planner();
+    const now = kitchen();
+    if (now === planned) return plan() !== undefined;
+    const options = now && (await optionsOf(now));
+    // Another edit came meanwhile: its own turn plans it.
+    if (now !== kitchen()) return settle();
+    planned = now;
+    try {
+      const next = now && now.fixtures.length > 0 ? buildPlan(now, options) : undefined;
+      setPictures(
+        next ? { heat: heatCharts(next), pours: pourCharts(next) } : { heat: [], pours: [] },
+      );
+      setPlan(next);
+      setTrouble(undefined);
+      return next !== undefined;
+    } catch (error) {
+      // A kitchen that reads well may still be beyond what the models answer for (a 100 m² counter).
+      setPlan(undefined);
+      setTrouble(beyondModels(error));
+      return false;
+    }
+  };
+  const later = (): void => {
+    clearTimeout(timer);
+    timer = setTimeout(() => void settle(), PLAN_REST_MS);
+  };
+  /** The kitchen is the same, what it is planned with is not. */
+  const anew = (): Promise<boolean> => {
+    planned = undefined;
+    return settle();
+  };
+  return { plan, pictures, trouble, settle, later, anew };
+}
+
+/** The kitchen being described, its place among the others, and the plan that follows from it. */
+export function createKitchenController(ports: KitchenControllerPorts) {
+  const [kitchen, setKitchen] = createSignal<Kitchen>();
+  const [onDesk, setOnDesk] = createSignal<OpenKitchen>();
+  const [problems, setProblems] = createSignal<readonly KitchenProblem[]>([]);
+  const [writing, setWriting] = createSignal<WriteState>('idle');
+  const shelf = createKitchenLibrary(ports.store, ports.nowMs);
+  const planOf = createPlanOf(kitchen, ports.optionsOf ?? (async () => ({})));
+  const writer = latestWriter<{ id: string; kitchen: Kitchen }>(
+    (value) => shelf.save(value.id, value.kitchen),
+    setWriting,
+  );
+
+  const lay = (next: Kitchen | undefined, where: OpenKitchen | undefined): void => {
+    setProblems([]);
+    setOnDesk(where);
+    setKitchen(next);
+    if (!where || where.kind === 'begun') return;
+    ports.settings.write(ON_DESK, `${where.kind}:${where.id}`).catch(() => undefined);
+  };
+  /** A new row among the kitchens, laid on the desk. */
+  const keep = (next: Kitchen): Kitchen => {
+    const id = ports.newId();
+    lay(next, { kind: 'kept', id });
+    writer.put({ id, kitchen: next });
+    return next;
+  };
+  /** One edit: on the desk at once, on disk right after, in the plan when the hand rests. Returns what lies there now. */
+  const edit = (next: Kitchen): Kitchen => {
+    planOf.later();
+    const where = onDesk();
+    if (where?.kind !== 'kept') return keep({ ...next, name: shelf.freeName(next.name) });
+    setKitchen(next);
+    writer.put({ id: where.id, kitchen: next });
+    return next;
+  };
+  return {
+    kitchen,
+    onDesk,
+    shelf,
+    problems,
+    writing,
+    plan: planOf.plan,
+    pictures: planOf.pictures,
+    planTrouble: planOf.trouble,
+    settle: planOf.settle,
+    planAnew: planOf.anew,
+    written: writer.done,
+    keepAgain: writer.again,
+    edit,
+    keep,
+    lay,
+    say: setProblems,
+    /** An edit after which the plan is wanted at once. */
+    put(next: Kitchen): Promise<boolean> {
+      edit(next);
+      return planOf.settle();
+    },
+    lastOnDesk: async () => readOnDesk((await ports.settings.readAll())[ON_DESK]),
+  };
+}
+
+export type KitchenControllerCore = ReturnType<typeof createKitchenController>;

@@ -1,0 +1,13 @@
+/**
+ * Reading kitchens and working out plans: its own chunk, since an open run
+ * needs none of it. Asked for as soon as a kitchen is opened.
+ */
+export { formatKitchen, parseKitchen } from '../../../core/kitchen/index.ts';
+export {
+  buildPlan,
+  heatCharts,
+  planForRecheck,
+  pourCharts,
+  ranOut,
+} from '../../../core/plan/index.ts';
+export { calibrationOf } from '../../../core/report/index.ts';

@@ -1,0 +1,91 @@
+import { createSignal } from 'solid-js';
+import { decodeJournal, type JournalStore } from '../../../core/journal/index.ts';
+import type { Kitchen } from '../../../core/kitchen/index.ts';
+import type { PlanOptions } from '../../../core/plan/index.ts';
+import type { LeftOutMeasurements } from '../../../core/report/index.ts';
+import type { SettingsStore } from '../../../host/kitchens/index.ts';
+
+const QUARTER_MS = 15 * 60_000;
+/** Runs of a kitchen that teach its next plan, the latest; older ones had other hands and other scale in the kettle. */
+const TEACHING_RUNS = 6;
+const LEFT_OUT = 'left-out:';
+
+export type PlanningPorts = {
+  readonly journals: Pick<JournalStore, 'listRuns' | 'readAll'>;
+  readonly settings: Pick<SettingsStore, 'readAll' | 'write'>;
+  readonly nowMs: () => number;
+};
+
+/** The next full quarter of an hour, ms. */
+export function nextQuarter(nowMs: number): number {
+  return Math.ceil(nowMs / QUARTER_MS) * QUARTER_MS;
+}
+
+/** Reports a person left out, as stored: anything else than lists of counts by name is none. */
+export function readLeftOut(stored: unknown): LeftOutMeasurements {
+  if (typeof stored !== 'string') return {};
+  try {
+    const read: unknown = JSON.parse(stored);
+    if (typeof read !== 'object' || read === null) return {};
+    const rows = Object.entries(read).filter(
+      ([, counts]) => Array.isArray(counts) && counts.every((n) => Number.isInteger(n)),
+    );
+    return Object.fromEntries(rows) as LeftOutMeasurements;
+  } catch {
+    return {};
+  }
+}
+
+/** What a plan is made with besides the kitchen: when it begins, and what earlier runs of it taught. */
+export function createPlanning(ports: PlanningPorts) {
+  const [chosenMs, setChosenMs] = createSignal<number>();
+  const [leftOut, setLeftOut] = createSignal<Readonly<Record<string, LeftOutMeasurements>>>({});
+  const restored = ports.settings.readAll().then(
+    (stored) =>
+      setLeftOut(
+        Object.fromEntries(
+          Object.entries(stored)
+            .filter(([name]) => name.startsWith(LEFT_OUT))
+            .map(([name, value]) => [name.slice(LEFT_OUT.length), readLeftOut(value)]),
+        ),
+      ),
+    () => undefined,
+  );
+  /** A beginning that has passed is now. */
+  const startWallMs = (): number => nextQuarter(Math.max(chosenMs() ?? 0, ports.nowMs()));
+
+  const learned = async (kitchen: Kitchen): Promise<PlanOptions> => {
+    await restored;
+    const runs = await ports.journals.listRuns();
+    const past = runs
+      .filter((run) => run.closed && run.name === kitchen.name)
+      .toSorted((a, b) => b.openedWallMs - a.openedWallMs)
+      .slice(0, TEACHING_RUNS);
+    if (past.length === 0) return {};
+    const { calibrationOf } = await import('./planner.ts');
+    const taught = await Promise.all(
+      past.map(async ({ id }) => ({
+        facts: decodeJournal(await ports.journals.readAll(id)).facts,
+        leaveOut: leftOut()[id] ?? {},
+      })),
+    );
+    return { learned: calibrationOf(taught, kitchen) };
+  };
+  return {
+    startWallMs,
+    /** Null: as soon as the run is started. */
+    beginAt: (ms: number | null) => setChosenMs(ms ?? undefined),
+    leftOutOf: (runId: string): LeftOutMeasurements => leftOut()[runId] ?? {},
+    leaveOut(runId: string, next: LeftOutMeasurements): void {
+      setLeftOut((now) => ({ ...now, [runId]: next }));
+      ports.settings.write(LEFT_OUT + runId, JSON.stringify(next)).catch(() => undefined);
+    },
+    /** A store that does not answer costs the lessons, never the plan. */
+    async optionsOf(kitchen: Kitchen): Promise<PlanOptions> {
+      const taught = await learned(kitchen).catch((): PlanOptions => ({}));
+      return { ...taught, startWallMs: startWallMs() };
+    },
+  };
+}
+
+export type Planning = ReturnType<typeof createPlanning>;

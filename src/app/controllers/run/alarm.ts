@@ -1,0 +1,74 @@
+import { createSignal, onCleanup } from 'solid-js';
+import {
+  alertsDue,
+  type Alert,
+  type AlertFamily,
+  type Observation,
+  type RunView,
+} from '../../../core/run/index.ts';
+import { createSound, type SoundHealth, type SoundReason } from '../../../host/sound/index.ts';
+
+/** The hearing check plays at the volume of the alert that must be heard. */
+const TEST_GAIN = 1;
+
+/** What is written down when an alarm that must be heard could not be sounded. */
+const FAILED_WORDS: Readonly<Partial<Record<SoundReason, string>>> = {
+  'no-audio': 'This browser has no audio clock.',
+  'no-gesture': 'Nobody had touched the page since it was opened, so the browser allows no sound.',
+  'no-sounds': 'The sound files could not be loaded.',
+  interrupted: 'A call or another app has the speaker.',
+  suspended: 'The device stopped the sound.',
+  stuck: 'The audio clock stands still.',
+};
+
+/** The alerts of the run, made heard; and the light that says whether they can be. */
+export function createAlarm() {
+  const [health, setHealth] = createSignal<SoundHealth>({ light: 'unknown', reason: 'loading' });
+  const [flash, setFlash] = createSignal<AlertFamily | null>(null);
+  const sound = createSound({ onHealth: setHealth, onFlash: setFlash });
+  onCleanup(() => sound.stop());
+  let following: readonly Alert[] = [];
+  const told = new Set<string>();
+
+  /** What became of an alert that must be heard; undefined: nothing is known yet. */
+  const outcome = (alert: Alert): { kind: 'alarm-handed' } | FailedAlarm | undefined => {
+    if (sound.isHanded(alert.id)) return { kind: 'alarm-handed' };
+    const { light, reason } = health();
+    const mute = light === 'blocked' || light === 'touch-to-arm';
+    return mute && alert.sounding
+      ? { kind: 'alarm-failed', text: FAILED_WORDS[reason] ?? 'The sound could not be made.' }
+      : undefined;
+  };
+  return {
+    light: () => health().light,
+    flash,
+    /** What sounds follows the view; nothing sounds of a fact that is not on disk. */
+    follow(view: RunView | undefined, mayBeHeard: (family: AlertFamily) => boolean): void {
+      const due = view ? alertsDue(view) : [];
+      following = due.filter((alert) => mayBeHeard(alert.family));
+      sound.syncAlerts(following);
+    },
+    /** What the device made of the alarms that must be heard, each outcome once, for the journal. */
+    tellings(view: RunView): readonly Observation[] {
+      return following.flatMap((alert): readonly Observation[] => {
+        const cause = view.timers.find((clock) => clock.id === alert.timer)?.cause;
+        const became = alert.family === 'due' || alert.family === 'hazard' ? outcome(alert) : null;
+        const key = `${alert.timer}!${cause}!${became?.kind}`;
+        if (!became || cause === undefined || told.has(key)) return [];
+        told.add(key);
+        return [{ ...became, timer: alert.timer, cause }];
+      });
+    },
+    /** After a gap: the audio clock stood as long as the page did. */
+    wake: () => sound.wake(),
+    arm: () => sound.arm(),
+    /** From a touch. False when the device certainly made no sound. */
+    async playTest(): Promise<boolean> {
+      const { light } = await sound.arm();
+      sound.play('due', TEST_GAIN);
+      return light !== 'blocked' && light !== 'touch-to-arm';
+    },
+  };
+}
+
+type FailedAlarm = { readonly kind: 'alarm-failed'; readonly text: string };

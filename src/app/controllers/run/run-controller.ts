@@ -1,0 +1,118 @@
+import { createSignal } from 'solid-js';
+import { decodeJournal, type StoredRun } from '../../../core/journal/index.ts';
+import type { Plan } from '../../../core/plan/index.ts';
+import type { Fact, Observation, Request, RunView } from '../../../core/run/index.ts';
+import type { LeaderSilence } from '../../../host/tab-lock/index.ts';
+import { createLostRun } from './lost-run.ts';
+import { createNotice } from '../../context/notice.ts';
+import { OpenRun } from './open-run.ts';
+import { exportRun, importRun } from './run-files.ts';
+import type { SessionDeps, Trouble } from './run-session.ts';
+
+export type RunControllerDeps = SessionDeps & {
+  /** May this page write runs now? One page may. */
+  readonly mayWrite: () => boolean;
+};
+
+const ONLY_SHOWS = 'Another page leads the run; this one only shows it. Lead it from here first.';
+
+function words(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}
+
+/** What the screen shows of the open run. */
+function createShown(deps: RunControllerDeps) {
+  const [view, setView] = createSignal<RunView>();
+  const [trouble, setTrouble] = createSignal<Trouble>();
+  const [nowMs, setNowMs] = createSignal(deps.readClocks().wallMs);
+  const [otherLead, setOtherLead] = createSignal<LeaderSilence>();
+  const { notice, tell } = createNotice();
+  const open = new OpenRun(deps, {
+    onView: (next) => {
+      setNowMs(deps.readClocks().wallMs);
+      setView(() => next);
+    },
+    onTrouble: setTrouble,
+    onRefusal: ({ message }) => tell(message),
+    onOtherLead: setOtherLead,
+  });
+  return { view, trouble, setTrouble, nowMs, otherLead, notice, tell, open };
+}
+
+/** The runs on this tablet, and the one that is open: led here, or only shown. */
+export function createRunController(deps: RunControllerDeps) {
+  const [runs, setRuns] = createSignal<readonly StoredRun[]>([]);
+  const openRun = () => runs().find((run) => !run.closed);
+  const lostRun = createLostRun(openRun);
+  const { setTrouble, open, ...shown } = createShown(deps);
+  const { view, trouble, tell } = shown;
+
+  const unreadable = (error: unknown) => setTrouble({ kind: 'unreadable', message: words(error) });
+  const refresh = async (): Promise<void> => {
+    try {
+      const listed = await deps.store.listRuns();
+      lostRun.check(listed);
+      setRuns(listed);
+      if (trouble()?.kind === 'unreadable') setTrouble(undefined);
+    } catch (error) {
+      // What cannot be read is not gone: the list stays as it was, and the person is told.
+      if (!trouble()) unreadable(error);
+    }
+  };
+  /** Changes which run is open. A store that refuses is told, never swallowed; the next turn tries again. */
+  const change = async (to: Promise<void>): Promise<void> => {
+    try {
+      await to;
+      if (trouble()?.kind === 'taken-over') setTrouble(undefined);
+      await refresh();
+    } catch (error) {
+      unreadable(error);
+    }
+  };
+  return {
+    ...shown,
+    runs,
+    refresh,
+    openRun,
+    lostRun,
+    isOpen: () => view() !== undefined && view()?.status !== 'closed',
+    /** Begins a run of a plan; an open one must be closed first. */
+    start: (plan: Plan) => (deps.mayWrite() ? change(open.draft(plan)) : tell(ONLY_SHOWS)),
+    reopen: (entry: StoredRun) => change(open.reopen(entry)),
+    watch: (entry: StoredRun) => open.watch(entry),
+    handOver: () => open.handOver(),
+    /** False when it was refused or could not be stored. */
+    async send(request: Request | Observation): Promise<boolean> {
+      if (open.onlyShown) {
+        tell(ONLY_SHOWS);
+        return false;
+      }
+      const done = await open.send(request);
+      if (view()?.status === 'closed') await refresh();
+      return done;
+    },
+    /** Once a second and at every wake-up. */
+    async tick(): Promise<void> {
+      await open.tick();
+      // Nobody tells a page that only shows, or that could not read, of a run that was begun or ended elsewhere.
+      const behind = !deps.mayWrite() && (!open.onlyShown || view()?.status === 'closed');
+      if (behind || trouble()?.kind === 'unreadable') await refresh();
+    },
+    heartbeat: () => open.heartbeat(),
+    facts: async (runId: string): Promise<readonly Fact[]> =>
+      decodeJournal(await deps.store.readAll(runId)).facts,
+    exportText: (runId: string): Promise<string> =>
+      exportRun(deps.store, runId, open.recordsOf(runId)),
+    async importText(text: string): Promise<void> {
+      if (!deps.mayWrite()) return tell(ONLY_SHOWS);
+      try {
+        await importRun(deps.store, text, deps.newId(), deps.readClocks());
+        await refresh();
+      } catch (error) {
+        tell(words(error));
+      }
+    },
+  };
+}
+
+export type RunController = ReturnType<typeof createRunController>;

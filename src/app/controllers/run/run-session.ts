@@ -1,0 +1,294 @@
+import {
+  decodeJournal,
+  encodeEntries,
+  openJournal,
+  JournalStoreError,
+  type JournalEntry,
+  type JournalStore,
+  type StoredRun,
+  type RunJournal,
+} from '../../../core/journal/index.ts';
+import type { Plan } from '../../../core/plan/index.ts';
+import {
+  createRun,
+  perform,
+  view,
+  type Fact,
+  type Observation,
+  type Readings,
+  type Refusal,
+  type Request,
+  type RunState,
+  type RunView,
+} from '../../../core/run/index.ts';
+
+/** What the session needs of the device; the tests pass their own. */
+export type SessionDeps = {
+  readonly store: JournalStore;
+  readonly readClocks: () => Readings;
+  readonly newId: () => string;
+  /** Build date of this app: no honest clock shows less. */
+  readonly builtWallMs: number;
+};
+
+/** Why the run cannot be written by this page; shown in words, never swallowed. */
+export type Trouble =
+  | { readonly kind: 'storage'; readonly message: string }
+  | { readonly kind: 'read-only'; readonly message: string }
+  /** What is stored cannot be read just now; it is not taken for gone. */
+  | { readonly kind: 'unreadable'; readonly message: string }
+  /** A newer writer has the run: what this page writes late is refused by the store. */
+  | { readonly kind: 'taken-over'; readonly message: string };
+
+/** Written into the record when the journal had to be written down a second time. */
+const WRITTEN_ANEW =
+  'The stored journal was deleted from outside during the run. This page wrote it down again, whole, from what it had in memory.';
+
+export type SessionListener = {
+  readonly onView: (view: RunView) => void;
+  readonly onTrouble: (trouble: Trouble | undefined) => void;
+  readonly onRefusal: (refusal: Refusal) => void;
+};
+
+/**
+ * Keeps one open run: turns requests into facts, makes them durable, and only
+ * then shows their effect. Everything goes through one queue, so that facts
+ * are decided on the state they are applied to.
+ */
+export class RunSession {
+  readonly entry: StoredRun;
+  #deps: SessionDeps;
+  #listener: SessionListener;
+  #journal: RunJournal;
+  #state: RunState;
+  /** All records so far, stored or not: what storage loses can still leave as a file. */
+  #records: JournalEntry[];
+  /** Facts that happened but could not be stored yet; the run is suspended meanwhile. */
+  #unsaved: JournalEntry[] = [];
+  #readOnly = false;
+  #queue: Promise<void> = Promise.resolve();
+
+  private constructor(
+    entry: StoredRun,
+    journal: RunJournal,
+    state: RunState,
+    records: readonly JournalEntry[],
+    deps: SessionDeps,
+    listener: SessionListener,
+  ) {
+    this.entry = entry;
+    this.#journal = journal;
+    this.#state = state;
+    this.#records = [...records];
+    this.#deps = deps;
+    this.#listener = listener;
+  }
+
+  /** Drafts a new run of a plan. @throws JournalStoreError when it cannot be stored */
+  static async draft(
+    plan: Plan,
+    deps: SessionDeps,
+    listener: SessionListener,
+  ): Promise<RunSession> {
+    const now = deps.readClocks();
+    const entry: StoredRun = {
+      id: deps.newId(),
+      name: plan.kitchen.name,
+      openedWallMs: now.wallMs,
+      closed: false,
+    };
+    const { facts, state } = createRun(plan, now, deps.builtWallMs);
+    const records = encodeEntries(facts);
+    const journal = await deps.store.openRun(entry);
+    await journal.append(records);
+    const session = new RunSession(entry, journal, state, records, deps, listener);
+    await session.heartbeat();
+    session.#publish(now);
+    return session;
+  }
+
+  /**
+   * Opens a stored run. A torn last record is dropped and noted; anything
+   * worse opens read-only, and nothing is ever reset.
+   */
+  static async reopen(
+    entry: StoredRun,
+    deps: SessionDeps,
+    listener: SessionListener,
+  ): Promise<RunSession> {
+    const lastHeartbeat = await deps.store.readHeartbeat(entry.id);
+    const journal = await deps.store.openRun(entry);
+    const stored = await journal.readAll();
+    const decoded = openJournal(stored);
+    const state = decoded.state;
+    if (!state)
+      throw new JournalStoreError('unknown', decoded.problem?.message ?? 'The journal is empty.');
+    const good = encodeEntries(decoded.facts);
+    const session = new RunSession(entry, journal, state, good, deps, listener);
+    if (decoded.problem) {
+      session.#readOnly = true;
+      listener.onTrouble({ kind: 'read-only', message: decoded.problem.message });
+    } else {
+      if (decoded.torn > 0) await journal.dropFrom(decoded.facts.length + 1);
+      await session.send({
+        kind: 'session-opened',
+        ...(lastHeartbeat ? { lastHeartbeat } : {}),
+        tornRecords: decoded.torn,
+      });
+      await session.heartbeat();
+    }
+    session.#publish(deps.readClocks());
+    return session;
+  }
+
+  /**
+   * Decides, stores and applies one request or observation, after all before
+   * it. False when it was refused or could not be stored: then nothing of it happened.
+   */
+  send(input: Request | Observation): Promise<boolean> {
+    const done = this.#queue.then(() => this.#handle(input));
+    this.#queue = done.then(() => undefined);
+    return done;
+  }
+
+  /** Once a second and at every wake-up. */
+  tick(): Promise<boolean> {
+    return this.send({ kind: 'tick' });
+  }
+
+  /** Proof of life in its own store; its failure is told by the next append. */
+  async heartbeat(): Promise<void> {
+    if (this.#readOnly || this.#state.status === 'closed') return;
+    await this.#journal.writeHeartbeat(this.#deps.readClocks()).catch(() => undefined);
+  }
+
+  /** The facts so far, from the store. */
+  async facts(): Promise<readonly Fact[]> {
+    return decodeJournal(await this.#journal.readAll()).facts;
+  }
+
+  /**
+   * Everything that happened, for export: also what could not be stored.
+   * Undefined: the journal was altered, and only the store has all of it.
+   */
+  records(): readonly JournalEntry[] | undefined {
+    return this.#readOnly ? undefined : [...this.#records];
+  }
+
+  /** Something happened that is not on disk yet. */
+  hasUnsaved(): boolean {
+    return this.#unsaved.length > 0;
+  }
+
+  /** Leaves the run to be reopened later; what happened is stored already. */
+  async leave(): Promise<void> {
+    await this.#queue;
+    await this.#journal.close().catch(() => undefined);
+  }
+
+  async #handle(input: Request | Observation): Promise<boolean> {
+    const now = this.#deps.readClocks();
+    const done = !this.#readOnly && (await this.#perform(input, now));
+    this.#publish(done ? this.#deps.readClocks() : now);
+    return done;
+  }
+
+  async #perform(input: Request | Observation, now: Readings): Promise<boolean> {
+    if (this.#unsaved.length > 0) await this.#trySaving(now);
+    const result = perform(this.#state, input, now);
+    if ('refusal' in result) {
+      // What the device tells a second time is no news for a person.
+      if (!input.kind.startsWith('alarm-')) this.#listener.onRefusal(result.refusal);
+      return false;
+    }
+    return result.facts.length === 0 || this.#keep(result.facts, result.state, now);
+  }
+
+  async #keep(facts: readonly Fact[], next: RunState, now: Readings): Promise<boolean> {
+    const records = encodeEntries(facts, this.#records.at(-1)?.sum);
+    if (this.#unsaved.length > 0) {
+      this.#hold(records, next);
+      return true;
+    }
+    try {
+      await this.#journal.append(records);
+      this.#advance(records, next);
+      return true;
+    } catch (error) {
+      this.#failed(error, now);
+      return false;
+    }
+  }
+
+  #advance(records: readonly JournalEntry[], next: RunState): void {
+    const wasClosed = this.#state.status === 'closed';
+    this.#state = next;
+    this.#records.push(...records);
+    if (next.status === 'closed' && !wasClosed)
+      void this.#journal
+        .describe({ ...this.entry, closed: true, closedAs: next.closedAs ?? 'completed' })
+        .catch(() => undefined);
+  }
+
+  #hold(records: readonly JournalEntry[], next: RunState): void {
+    this.#unsaved.push(...records);
+    this.#advance(records, next);
+  }
+
+  /** The fact that could not be stored never happened; that storing failed did, and suspends the run. */
+  #failed(error: unknown, now: Readings): void {
+    const code = error instanceof JournalStoreError ? error.code : 'unknown';
+    const message = error instanceof Error ? error.message : String(error);
+    if (code === 'fenced') {
+      this.#readOnly = true;
+      this.#listener.onTrouble({
+        kind: 'taken-over',
+        message: 'Another page took this run over. This one only shows it.',
+      });
+      return;
+    }
+    this.#listener.onTrouble({ kind: 'storage', message });
+    const failed = perform(this.#state, { kind: 'storage-failed', text: message }, now);
+    if (!('refusal' in failed))
+      this.#hold(encodeEntries(failed.facts, this.#records.at(-1)?.sum), failed.state);
+  }
+
+  async #trySaving(now: Readings): Promise<void> {
+    let anew = false;
+    try {
+      await this.#journal.append(this.#unsaved);
+    } catch (error) {
+      anew = await this.#writeAnew(error).catch(() => false);
+      // Still down: the trouble is on the screen, and the next turn tries again.
+      if (!anew) return;
+    }
+    this.#unsaved = [];
+    this.#listener.onTrouble(undefined);
+    await this.#append({ kind: 'storage-mended' }, now);
+    if (anew) await this.#append({ kind: 'note', text: WRITTEN_ANEW }, now);
+  }
+
+  async #append(input: Request | Observation, now: Readings): Promise<void> {
+    const result = perform(this.#state, input, now);
+    if (!('refusal' in result)) await this.#keep(result.facts, result.state, now);
+  }
+
+  /**
+   * When the stored journal was deleted from outside while this page leads the
+   * run, the page is the only place that has it: it is written down again
+   * whole. False when that is not what happened.
+   */
+  async #writeAnew(error: unknown): Promise<boolean> {
+    if (!(error instanceof JournalStoreError) || error.code !== 'lost') return false;
+    const { store } = this.#deps;
+    if ((await store.readAll(this.entry.id)).length > 0) return false;
+    const journal = await store.openRun(this.entry);
+    await journal.append(this.#records);
+    this.#journal = journal;
+    return true;
+  }
+
+  #publish(now: Readings): void {
+    this.#listener.onView(view(this.#state, now));
+  }
+}

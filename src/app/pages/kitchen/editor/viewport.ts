@@ -1,0 +1,57 @@
+import { createEffect, createMemo, createSignal, on, onCleanup, onMount } from 'solid-js';
+import type { Kitchen, Point, Polygon } from '../../../../core/kitchen/index.ts';
+import { lowerLeft, sizeOf } from './outline.ts';
+import { frameOfView, outOfView, viewOfAll, zoomed } from './view.ts';
+
+/** What part of the plan is looked at, and how large a centimetre is on the screen. */
+export function createViewport(kitchen: () => Kitchen, plan: () => SVGSVGElement | undefined) {
+  const [view, setView] = createSignal(viewOfAll(kitchen()));
+  const [onScreen, setOnScreen] = createSignal({ widthPx: 600, heightPx: 400 });
+  const frame = createMemo(() => frameOfView(view()));
+  let underFinger = false;
+  let panFrom = view();
+  let heldOf: Kitchen | undefined;
+  const seeAll = () => setView(viewOfAll(kitchen()));
+  const follow = () => {
+    if (!underFinger && outOfView(view(), kitchen())) seeAll();
+  };
+  onMount(() => {
+    const svg = plan();
+    if (!svg) return;
+    const watch = new ResizeObserver(([entry]) => {
+      if (!entry) return;
+      const { width, height } = entry.contentRect;
+      setOnScreen({ widthPx: Math.max(1, width), heightPx: Math.max(1, height) });
+    });
+    watch.observe(svg);
+    onCleanup(() => watch.disconnect());
+  });
+  // What was added or typed out of sight is brought into sight; not under a finger.
+  createEffect(on(kitchen, follow));
+  return {
+    frame,
+    pxPerCm: () =>
+      Math.min(onScreen().widthPx / frame().widthCm, onScreen().heightPx / frame().heightCm),
+    seeAll,
+    /** While a finger holds something the view keeps still; afterwards it follows what was moved. */
+    hold(held: boolean): void {
+      if (held) heldOf = kitchen();
+      underFinger = held;
+      if (!held && heldOf !== kitchen()) follow();
+    },
+    /** Pulls the paper along; `byM` is the way since the finger began. */
+    pan(byM: Point, begun: boolean): void {
+      if (begun) panFrom = view();
+      setView({ ...panFrom, xM: panFrom.xM - byM[0], yM: panFrom.yM - byM[1] });
+    },
+    zoom(factor: number, chosen: Polygon | undefined): void {
+      if (!chosen) {
+        setView(zoomed(view(), factor));
+        return;
+      }
+      const [x, y] = lowerLeft(chosen);
+      const { lengthM, depthM } = sizeOf(chosen);
+      setView(zoomed(view(), factor, [x + lengthM / 2, y + depthM / 2]));
+    },
+  };
+}

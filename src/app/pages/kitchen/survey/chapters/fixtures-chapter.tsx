@@ -1,0 +1,156 @@
+import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
+import { addFixture, type Offer } from '../../../../../core/editing/index.ts';
+import { Action } from '../../../../parts/action.tsx';
+import { outlineOf } from '../../../../pictures/kitchen-frame.ts';
+import { PlanEditor } from '../../editor/plan-editor.tsx';
+import { FixtureSheet } from '../fields/fixture-sheet.tsx';
+import { Offers } from '../offers.tsx';
+import { RunForm } from '../run-form.tsx';
+import type { SurveyController } from '../survey-controller.ts';
+import { MATERIAL_WORDS } from '../fields/words.ts';
+
+/** The plan on one side; on the other what can be added, or the sheet of what is chosen. */
+export function FixturesChapter(props: {
+  survey: SurveyController;
+  selected: string | undefined;
+  onSelect: (id: string | undefined) => void;
+}) {
+  const { survey } = props;
+  const [shape, setShape] = createSignal(false);
+  const [walking, setWalking] = createSignal(false);
+  let panel: HTMLDivElement | undefined;
+  const chosen = createMemo(() =>
+    survey.kitchen().fixtures.find((fixture) => fixture.id === props.selected),
+  );
+  // Another sheet is read from its top, as another page is.
+  createEffect(
+    on(
+      () => props.selected,
+      () => {
+        setShape(false);
+        if ((panel?.getBoundingClientRect().top ?? 0) < 0)
+          panel?.scrollIntoView({ block: 'start' });
+      },
+      { defer: true },
+    ),
+  );
+  /** Another page of the panel: whoever works by keyboard or ear begins at its heading. */
+  const turnTo = (id: string | undefined): void => {
+    props.onSelect(id);
+    queueMicrotask(() => panel?.querySelector('h2')?.focus({ preventScroll: true }));
+  };
+  const add = (offer: Offer): void => {
+    const added = addFixture(survey.kitchen(), offer.id);
+    if (!survey.change(added.kitchen, `${offer.name} added`)) turnTo(added.id);
+  };
+  return (
+    <div class="survey-fixtures">
+      <div class="survey-plan">
+        <PlanEditor
+          survey={survey}
+          selected={props.selected}
+          shape={shape()}
+          onSelect={(id) => {
+            setWalking(false);
+            props.onSelect(id);
+          }}
+          onOpen={() => panel?.querySelector<HTMLElement>('input, select')?.focus()}
+        />
+        <Show when={survey.refusal()}>
+          {(why) => (
+            <p class="trap" role="alert">
+              {why()}
+            </p>
+          )}
+        </Show>
+      </div>
+      <div class="survey-panel" ref={(element) => (panel = element)}>
+        <Show
+          when={chosen()?.id}
+          keyed
+          fallback={
+            <Show
+              when={walking()}
+              fallback={
+                <Adding
+                  survey={survey}
+                  onAdd={add}
+                  onWalk={() => setWalking(true)}
+                  onSelect={turnTo}
+                />
+              }
+            >
+              <RunForm
+                survey={survey}
+                onDone={(id) => {
+                  setWalking(false);
+                  turnTo(id);
+                }}
+              />
+            </Show>
+          }
+        >
+          {(_id) => (
+            <Show when={chosen()}>
+              {(fixture) => (
+                <FixtureSheet
+                  survey={survey}
+                  fixture={fixture()}
+                  shape={shape()}
+                  onShape={setShape}
+                  onSelect={turnTo}
+                />
+              )}
+            </Show>
+          )}
+        </Show>
+      </div>
+    </div>
+  );
+}
+
+function Adding(props: {
+  survey: SurveyController;
+  onAdd: (offer: Offer) => void;
+  onWalk: () => void;
+  onSelect: (id: string) => void;
+}) {
+  const fixtures = () => props.survey.kitchen().fixtures;
+  return (
+    <>
+      <h2 tabindex={-1}>
+        {fixtures().length === 0 ? 'What stands first at the wall?' : 'What else is there?'}
+      </h2>
+      <p class="tell">
+        Go round the room once. Each comes in its usual size and to a likely place; put it right
+        afterwards by finger or by typing.
+      </p>
+      <Offers country={props.survey.kitchen().country} onAdd={props.onAdd} />
+      <Action class="button button--plain" onPress={props.onWalk}>
+        A counter round corners
+      </Action>
+      <Show when={fixtures().length > 0}>
+        <section aria-label="What stands here">
+          <h3>What stands here</h3>
+          <ul class="fixture-list">
+            <For each={fixtures()}>
+              {(fixture) => (
+                <li>
+                  <Action class="fixture-row" onPress={() => props.onSelect(fixture.id)}>
+                    <span>{fixture.name}</span>
+                    <span class="quiet">
+                      {'material' in fixture
+                        ? MATERIAL_WORDS[fixture.material].name.toLowerCase()
+                        : fixture.kind.replaceAll('-', ' ')}
+                      {outlineOf(fixture) ? '' : ', not drawn'}
+                    </span>
+                  </Action>
+                </li>
+              )}
+            </For>
+          </ul>
+        </section>
+      </Show>
+    </>
+  );
+}

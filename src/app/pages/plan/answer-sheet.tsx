@@ -1,0 +1,123 @@
+import { createSignal, For, Show } from 'solid-js';
+import {
+  chooseMethod,
+  withAnswer,
+  type ChosenQuestion,
+  type RowAnswer,
+} from '../../../core/custom/index.ts';
+import { methodsForFixture, type Fixture, type Kitchen } from '../../../core/kitchen/index.ts';
+import { dayOf, endsCovered, minutesOf, missingIn, type SaidWay } from '../custom/way.ts';
+import { MethodFields, SaidFields } from '../custom/way-fields.tsx';
+import { Action } from '../../parts/action.tsx';
+import { Sheet } from '../../parts/sheet.tsx';
+
+/** What is planned now, or was said before: where the person starts from. */
+function startingFrom(fixture: Fixture, kitchen: Kitchen): SaidWay {
+  const said = kitchen.household.overrides.findLast((one) => one.fixture === fixture.id);
+  const { method, minutes, cover } = chooseMethod(fixture, kitchen).method;
+  return {
+    method,
+    minutes: minutes === undefined ? '' : String(minutes),
+    cover,
+    saidBy: said?.saidBy ?? kitchen.household.overrides.at(-1)?.saidBy ?? '',
+    saidOn: said?.saidOn ?? dayOf(new Date()),
+    words: said?.text ?? '',
+  };
+}
+
+function sameWay(answer: RowAnswer, way: SaidWay): boolean {
+  return way.words === answer.words && way.method === answer.method;
+}
+
+/**
+ * The answers to offer. An answer is for the whole fixture: what is said about
+ * one kind of burner would change the others beside it.
+ */
+function answersFor(question: ChosenQuestion, fixture: Fixture): readonly RowAnswer[] {
+  const types = fixture.kind === 'cooktop' ? fixture.burners.map(({ type }) => type) : [];
+  const isMixed = types.includes('induction') && types.some((type) => type !== 'induction');
+  return isMixed ? [] : (question.answers ?? []);
+}
+
+const ONE_KIND_OF_BURNER =
+  'This cooktop has burners of more than one kind, and an answer is for all of them. For one kind alone, change its row in your own custom.';
+
+/** "Our rabbi said otherwise", or the answer to a question: it becomes the method of the fixture. */
+export function AnswerSheet(props: {
+  kitchen: Kitchen;
+  fixture: Fixture;
+  question?: ChosenQuestion | undefined;
+  onKitchen: (kitchen: Kitchen) => void;
+  onClose: () => void;
+}) {
+  const [way, setWay] = createSignal<SaidWay>(startingFrom(props.fixture, props.kitchen));
+  const change = (part: Partial<SaidWay>) => setWay((was) => ({ ...was, ...part }));
+  const methods = () => {
+    const usual = methodsForFixture(props.fixture);
+    return usual.includes(way().method) ? usual : [way().method, ...usual];
+  };
+  const missing = () => missingIn(way(), false);
+  const keep = () => {
+    const { method, saidBy, saidOn, words } = way();
+    const minutes = minutesOf(way());
+    props.onKitchen(
+      withAnswer(props.kitchen, {
+        fixture: props.fixture.id,
+        method,
+        ...(minutes !== undefined && { minutes }),
+        cover: endsCovered(way()),
+        saidBy: saidBy.trim(),
+        saidOn,
+        ...(words.trim() !== '' && { text: words.trim() }),
+      }),
+    );
+    props.onClose();
+  };
+  const choose = ({ words, method, cover, minutes }: RowAnswer) =>
+    change({ words, method, cover, ...(minutes !== undefined && { minutes: String(minutes) }) });
+  return (
+    <Sheet label={`An answer about ${props.fixture.name}`} onClose={props.onClose}>
+      <h2>{props.fixture.name}</h2>
+      <Show when={props.question} fallback={<p>What did your rabbi say about it?</p>}>
+        {(question) => (
+          <>
+            <p class="answer-ask">{question().ask}</p>
+            <p class="quiet">{question().why}</p>
+            <div class="answer-list" role="group" aria-label="Answers that are given">
+              <For each={answersFor(question(), props.fixture)}>
+                {(answer) => (
+                  <button
+                    type="button"
+                    class="answer-choice"
+                    aria-pressed={sameWay(answer, way())}
+                    onClick={() => choose(answer)}
+                  >
+                    {answer.words}
+                  </button>
+                )}
+              </For>
+            </div>
+            <p class="quiet">
+              {answersFor(question(), props.fixture).length > 0
+                ? 'Or say it in your own way:'
+                : ONE_KIND_OF_BURNER}
+            </p>
+          </>
+        )}
+      </Show>
+      <MethodFields way={way()} methods={methods()} onChange={change} />
+      <SaidFields way={way()} wordsLabel="In which words (if you like)" onChange={change} />
+      <p class="quiet" role="status">
+        {missing() ?? 'It replaces the row of the custom for this fixture alone.'}
+      </p>
+      <div class="button-row">
+        <Action class="button button--ember" disabled={missing() !== undefined} onPress={keep}>
+          Keep the answer
+        </Action>
+        <Action class="button button--plain" onPress={props.onClose}>
+          Back
+        </Action>
+      </div>
+    </Sheet>
+  );
+}

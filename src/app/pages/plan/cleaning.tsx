@@ -1,0 +1,50 @@
+import { For } from 'solid-js';
+import type { Plan } from '../../../core/plan/index.ts';
+import { Action } from '../../parts/action.tsx';
+import { printOnly } from './print-only.ts';
+
+/** Where food hides, fixture by fixture from the top of the kitchen down: to hang up and tick off. */
+export function Cleaning(props: { plan: Plan }) {
+  const lists = () =>
+    props.plan.steps
+      .filter((step) => step.kind === 'clean')
+      .toSorted(
+        (a, b) =>
+          (props.plan.timetable.startS[a.id] ?? 0) - (props.plan.timetable.startS[b.id] ?? 0),
+      );
+  const name = (id: string | undefined, title: string) =>
+    props.plan.kitchen.fixtures.find((one) => one.id === id)?.name ?? title;
+  return (
+    <section class="list" aria-label="Cleaning lists" data-print="cleaning">
+      <header class="questions-head">
+        <h2>Cleaning, from the top down</h2>
+        <Action class="button button--plain" onPress={() => printOnly('cleaning')}>
+          Print the lists
+        </Action>
+      </header>
+      <p class="quiet">
+        Dry before wet, inside before outside. The rest counts from the last hot use; cleaning with
+        hot water counts as one.
+      </p>
+      <div class="cleaning-lists">
+        <For each={lists()}>
+          {(step) => (
+            <section class="cleaning-list" aria-label={step.title}>
+              <h3>{name(step.fixture, step.title)}</h3>
+              <ul>
+                <For each={step.stages.flatMap(({ detail }) => detail)}>
+                  {(line) => (
+                    <li>
+                      <span class="tick-box" aria-hidden="true" />
+                      <span>{line}</span>
+                    </li>
+                  )}
+                </For>
+              </ul>
+            </section>
+          )}
+        </For>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,24 @@
+import { For } from 'solid-js';
+import type { Plan } from '../../../core/plan/index.ts';
+
+/** What to buy and gather before the first day. */
+export function Shopping(props: { plan: Plan }) {
+  return (
+    <section class="list" aria-label="To buy and gather">
+      <h2>To buy and gather</h2>
+      <ul class="shopping-list">
+        <For each={props.plan.shopping}>
+          {(item) => (
+            <li>
+              <span class="tick-box" aria-hidden="true" />
+              <span>
+                <strong>{item.name}</strong> {item.amount}
+                <span class="quiet shopping-why">{item.why}</span>
+              </span>
+            </li>
+          )}
+        </For>
+      </ul>
+    </section>
+  );
+}

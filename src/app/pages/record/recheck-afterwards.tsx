@@ -1,0 +1,73 @@
+import { createSignal, For, Show } from 'solid-js';
+import type { Report } from '../../../core/report/index.ts';
+import { Action } from '../../parts/action.tsx';
+
+/** Longest account of what happened. */
+const MOST_LETTERS = 300;
+
+/**
+ * Something happened to a treated place after its run had closed: a small run
+ * for what it touches, which begins with the question whether it matters.
+ */
+export function RecheckAfterwards(props: {
+  record: Report;
+  onDoubt: (fixtureIds: readonly string[], what: string) => void;
+}) {
+  const [open, setOpen] = createSignal(false);
+  const [what, setWhat] = createSignal('');
+  const [touched, setTouched] = createSignal<readonly string[]>([]);
+  const toggle = (id: string) =>
+    setTouched((now) => (now.includes(id) ? now.filter((one) => one !== id) : [...now, id]));
+  const ready = () => touched().length > 0 && what().trim() !== '';
+  return (
+    <section class="doubt" aria-label="Something happened since">
+      <h2>Something happened since?</h2>
+      <p class="quiet">
+        Say what it touches. A small plan for that alone asks first whether it must be purged again;
+        until then, nothing hot there.
+      </p>
+      <Show
+        when={open()}
+        fallback={
+          <Action class="button" onPress={() => setOpen(true)}>
+            Something happened
+          </Action>
+        }
+      >
+        <label class="field">
+          <span>What happened?</span>
+          <input
+            value={what()}
+            maxLength={MOST_LETTERS}
+            onInput={(event) => setWhat(event.currentTarget.value)}
+          />
+        </label>
+        <div class="doubt-touched" role="group" aria-label="What does it touch?">
+          <For each={props.record.fixtures}>
+            {({ id, name }) => (
+              <Action
+                class="button button--plain"
+                pressed={touched().includes(id)}
+                onPress={() => toggle(id)}
+              >
+                {name}
+              </Action>
+            )}
+          </For>
+        </div>
+        <div class="button-row">
+          <Action
+            class="button button--ember"
+            disabled={!ready()}
+            onPress={() => props.onDoubt(touched(), what().trim())}
+          >
+            Make a small plan for it
+          </Action>
+          <Action class="button button--plain" onPress={() => setOpen(false)}>
+            Back
+          </Action>
+        </div>
+      </Show>
+    </section>
+  );
+}

@@ -1,0 +1,133 @@
+import { createResource, For, Show } from 'solid-js';
+import type { Kitchen } from '../../../core/kitchen/index.ts';
+import type { StoredRun } from '../../../core/journal/index.ts';
+import {
+  reportOf,
+  reportText,
+  type LeftOutMeasurements,
+  type Report,
+} from '../../../core/report/index.ts';
+import type { Fact } from '../../../core/run/index.ts';
+import { Action } from '../../parts/action.tsx';
+import { formatRoute } from '../../context/route.ts';
+import { dayAndTime } from '../../labels/time.ts';
+import { RecheckAfterwards } from './recheck-afterwards.tsx';
+import { CalibrationList } from './calibration-list.tsx';
+import { RecordText } from './record-text.tsx';
+
+const formatTime = (wallMs: number): string =>
+  new Date(wallMs).toLocaleString('en-GB', {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    hour: '2-digit',
+    minute: '2-digit',
+  });
+
+/** Prove, share, come back: what was done, by which custom, when, by whom. */
+export function RecordPage(props: {
+  runs: readonly StoredRun[];
+  openId: string | undefined;
+  readFacts: (runId: string) => Promise<readonly Fact[]>;
+  onSaveText: (name: string, text: string) => void;
+  onExport: (runId: string) => void;
+  onImport: () => void;
+  /** Reports of a run that are not to teach the next plan. */
+  leftOutOf?: (runId: string) => LeftOutMeasurements;
+  onLeftOut?: (runId: string, next: LeftOutMeasurements) => void;
+  /** Something happened after the run had closed, to fixtures of its kitchen. */
+  onDoubt?: (kitchen: Kitchen, fixtureIds: readonly string[], what: string) => void;
+  nowMs: number;
+}) {
+  const openId = () => props.openId ?? props.runs[0]?.id;
+  const [model] = createResource(openId, async (id) => {
+    const facts = await props.readFacts(id);
+    return facts.length > 0 ? { facts, record: reportOf(facts) } : undefined;
+  });
+  return (
+    <main class="place record-place">
+      <h1>Record</h1>
+      <Show
+        when={props.runs.length > 0}
+        fallback={<p class="quiet">No run yet. What you do in a run is kept here.</p>}
+      >
+        <ul class="run-list">
+          <For each={props.runs}>
+            {(run) => (
+              <li>
+                <a
+                  href={formatRoute({ page: 'record', id: run.id })}
+                  aria-current={run.id === openId() ? 'true' : undefined}
+                >
+                  <span>{run.name}</span>
+                  <span class="quiet">
+                    {dayAndTime(run.openedWallMs, props.nowMs)},{' '}
+                    {run.closed ? (run.closedAs ?? 'closed') : 'open'}
+                  </span>
+                </a>
+              </li>
+            )}
+          </For>
+        </ul>
+      </Show>
+      <Show when={model()}>
+        {(record) => (
+          <ReportView
+            record={record().record}
+            facts={record().facts}
+            onSaveText={() =>
+              props.onSaveText('record.txt', reportText(record().record, formatTime))
+            }
+            onExport={() => props.onExport(openId() ?? '')}
+            leftOut={props.leftOutOf?.(openId() ?? '')}
+            onLeftOut={props.onLeftOut && ((next) => props.onLeftOut?.(openId() ?? '', next))}
+            onDoubt={props.onDoubt}
+          />
+        )}
+      </Show>
+      <Action class="button button--plain" onPress={props.onImport}>
+        Bring in a run from a file
+      </Action>
+    </main>
+  );
+}
+
+function ReportView(props: {
+  record: Report;
+  facts: readonly Fact[];
+  onSaveText: () => void;
+  onExport: () => void;
+  leftOut: LeftOutMeasurements | undefined;
+  onLeftOut: ((next: LeftOutMeasurements) => void) | undefined;
+  onDoubt: ((kitchen: Kitchen, fixtureIds: readonly string[], what: string) => void) | undefined;
+}) {
+  const kitchen = () => {
+    const first = props.facts[0]?.body;
+    return first?.kind === 'drafted' ? first.plan.kitchen : undefined;
+  };
+  return (
+    <article class="record-page" aria-label="Record of the run">
+      <div class="button-row">
+        <Action class="button" onPress={() => window.print()}>
+          Print
+        </Action>
+        <Action class="button" onPress={props.onSaveText}>
+          Save as text
+        </Action>
+        <Action class="button" onPress={props.onExport}>
+          Save the run as a file
+        </Action>
+      </div>
+      <RecordText text={reportText(props.record, formatTime)} />
+      <CalibrationList facts={props.facts} leftOut={props.leftOut} onLeftOut={props.onLeftOut} />
+      <Show when={props.record.outcome !== 'open' && props.onDoubt && kitchen()}>
+        {(known) => (
+          <RecheckAfterwards
+            record={props.record}
+            onDoubt={(ids, what) => props.onDoubt?.(known(), ids, what)}
+          />
+        )}
+      </Show>
+    </article>
+  );
+}

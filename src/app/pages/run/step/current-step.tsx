@@ -1,0 +1,162 @@
+import { createMemo, Index, Show } from 'solid-js';
+import type { FaultKind } from '../../../../core/plan/index.ts';
+import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
+import { Action } from '../../../parts/action.tsx';
+import { CautionLine } from '../../../parts/caution-line.tsx';
+import { Countdown } from '../../../parts/countdown.tsx';
+import { scrolls } from '../../../parts/scrolls.ts';
+import { PHASE_NAMES } from '../../../labels/names.ts';
+import { lengthInWords } from '../../../labels/time.ts';
+import { pouredFrom } from './concurrent-steps.ts';
+import { BurnersTogether, ConcurrentKettles } from './concurrent-panel.tsx';
+import { Checklist } from './checklist.tsx';
+import { GatePanel } from './gate-panel.tsx';
+import { likelyFaults } from '../dialogs/likely-faults.ts';
+import { leadTimer, mainAction } from './main-action.ts';
+import { MainBar, type MainKey } from './main-bar.tsx';
+import { StepPicture } from './step-picture.tsx';
+import { fixtureName, sentenceOf } from './step-text.ts';
+import { checklistOf } from './ticks.ts';
+
+export type CurrentStepPanelProps = {
+  readonly view: RunView;
+  readonly step: StepView;
+  readonly send: (request: Request) => void;
+  readonly next: StepView | undefined;
+  readonly onChoose: (stepId: string) => void;
+  readonly onFault: (kind: FaultKind) => void;
+  readonly onKey: (key: MainKey) => void;
+};
+
+/** The step that needs hands now: sentence, picture, digits, cautions, and one thing to press. */
+export function CurrentStepPanel(props: CurrentStepPanelProps) {
+  const action = createMemo(() => mainAction(props.view, props.step));
+  const gate = () => {
+    const a = action();
+    return a.kind === 'gate' ? a.gate : undefined;
+  };
+  // A memo of its own: a condition written into the property would be a new, ownerless one at each press.
+  const meanwhile = createMemo(() => (props.next?.status === 'ready' ? props.next : undefined));
+  const gatesLeft = () => props.step.gates.filter((g) => g.value !== 'yes').length;
+  return (
+    <section class="stage" aria-label="What to do now" data-kind={props.step.step.kind}>
+      <StageHead {...props} />
+      <h1 class="stage-sentence" aria-live="polite">
+        {sentenceOf(props.step)}
+      </h1>
+      <Show
+        when={!gate()}
+        fallback={
+          <GatePanel
+            gate={gate()!}
+            left={gatesLeft()}
+            waits={props.step.timers.find((clock) => clock.role === 'carry')}
+            send={props.send}
+          />
+        }
+      >
+        <Middle {...props} />
+      </Show>
+      <Foot {...props} />
+      <MainBar
+        action={action()}
+        step={props.step}
+        meanwhile={meanwhile()}
+        send={props.send}
+        onChoose={props.onChoose}
+        onKey={props.onKey}
+      />
+    </section>
+  );
+}
+
+function StageHead(props: CurrentStepPanelProps) {
+  const from = () => pouredFrom(props.view, props.step);
+  return (
+    <header class="stage-head">
+      <span class="stage-fixture">
+        {fixtureName(props.view, props.step.step.fixture) || 'Whole kitchen'}
+      </span>
+      <span class="quiet">
+        {PHASE_NAMES[props.step.step.phase]}
+        <Show when={from()}>, from: {from()}</Show>
+        <Show when={props.step.attempt > 1}>, attempt {props.step.attempt}</Show>
+      </span>
+    </header>
+  );
+}
+
+function Middle(props: CurrentStepPanelProps) {
+  const clock = createMemo(() => leadTimer(props.step));
+  const cautions = () =>
+    props.view.plan.cautions.filter((c) => props.step.step.standing.includes(c.id));
+  const details = () => props.step.step.stages[props.step.stage]?.detail ?? [];
+  return (
+    <div
+      class="stage-middle"
+      classList={{ 'stage-middle--picture': props.step.step.picture !== undefined }}
+      ref={scrolls}
+    >
+      <Show when={props.step.step.picture}>
+        <div class="stage-picture">
+          <StepPicture view={props.view} step={props.step} />
+        </div>
+      </Show>
+      <div class="stage-words">
+        <Show when={clock()}>
+          {(c) => <Countdown leftS={c().leftS} label={c().label} over={c().alerting} />}
+        </Show>
+        <BurnersTogether view={props.view} step={props.step} send={props.send} />
+        <Show when={props.step.step.kind === 'pour'}>
+          <ConcurrentKettles view={props.view} step={props.step} />
+        </Show>
+        <Show
+          when={checklistOf(props.step).length > 0}
+          fallback={
+            <Show when={details().length > 0}>
+              <ul class="stage-detail">
+                <Index each={details()}>{(line) => <li>{line()}</li>}</Index>
+              </ul>
+            </Show>
+          }
+        >
+          <Checklist step={props.step} />
+        </Show>
+        <Show when={cautions().length > 0}>
+          <ul class="stage-cautions" aria-label="Cautions">
+            <Index each={cautions()}>{(caution) => <CautionLine caution={caution()} />}</Index>
+          </ul>
+        </Show>
+      </div>
+    </div>
+  );
+}
+
+/** What comes next, and what to press when something goes wrong just now. */
+function Foot(props: CurrentStepPanelProps) {
+  const faults = () => likelyFaults(props.view, props.step);
+  return (
+    <div class="stage-foot">
+      <p class="stage-next quiet">
+        <Show when={props.next}>
+          {(next) => (
+            <>
+              Next: {next().step.title} ({lengthInWords(next().step.durationS.typical)})
+            </>
+          )}
+        </Show>
+      </p>
+      <Show when={faults().length > 0}>
+        <div class="stage-faults" role="group" aria-label="If something goes wrong">
+          <Index each={faults()}>
+            {(fault) => (
+              <Action class="button button--plain" onPress={() => props.onFault(fault().kind)}>
+                {fault().name}?
+              </Action>
+            )}
+          </Index>
+        </div>
+      </Show>
+    </div>
+  );
+}

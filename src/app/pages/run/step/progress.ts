@@ -1,0 +1,35 @@
+import type { RunView, StepView } from '../../../../core/run/index.ts';
+
+/** Burners that are lit or hot now, by id. */
+export function hotBurners(view: RunView): readonly string[] {
+  return view.steps
+    .filter(
+      (s) =>
+        s.step.picture?.kind === 'burner' && ['active', 'checking', 'unwinding'].includes(s.status),
+    )
+    .map((s) => (s.step.picture?.kind === 'burner' ? s.step.picture.burner : ''));
+}
+
+/** How far this pour should be by its clock; undefined before it begins, whole once it is poured. */
+export function pouredShare(step: StepView): number | undefined {
+  if (step.status !== 'active' && step.status !== 'checking') return undefined;
+  if (step.stage > 0) return 1;
+  const clock = step.timers.find((one) => one.role === 'estimate');
+  return clock ? Math.min(1, clock.atLeastS / clock.lengthS) : undefined;
+}
+
+/** A mark for the hand each so many seconds of the pour. */
+const TICK_EVERY_S = 10;
+
+/** Where the stream should be each ten seconds, for those who want nothing to move. */
+export function handTicks(
+  step: StepView,
+): readonly { readonly share: number; readonly word: string }[] {
+  const lengthS = step.timers.find((one) => one.role === 'estimate')?.lengthS ?? 0;
+  if (step.stage > 0 || lengthS <= 0) return [];
+  const marks = Math.floor(lengthS / TICK_EVERY_S);
+  return Array.from({ length: marks }, (_, i) => {
+    const atS = (i + 1) * TICK_EVERY_S;
+    return { share: atS / lengthS, word: `${atS} s` };
+  });
+}

@@ -1,0 +1,24 @@
+export { duplicateKitchen, newKitchen } from './whole/new-kitchen.ts';
+export { beginHistory, record, redo, undo, type History } from './whole/history.ts';
+export { offersOf, type Offer } from './fixtures/offers.ts';
+export { addFixture, type Edited } from './fixtures/add.ts';
+export { changeFixture, copyFixture, removeFixture } from './fixtures/fixtures.ts';
+export { moveFixture, resizeFixture, turnFixture } from './shapes/move.ts';
+export { addCorner, moveCorner, removeCorner, toggleBackEdge } from './shapes/corners.ts';
+export { counterRun, type RunPiece } from './fixtures/run-along-walls.ts';
+export { SNAP_M, snapCorner, snapMove, type Snapped } from './shapes/snap.ts';
+export {
+  addBurner,
+  addCircuit,
+  addVessel,
+  changeBurner,
+  changeCircuit,
+  changeVessel,
+  removeBurner,
+  removeCircuit,
+  removeVessel,
+} from './fixtures/hardware.ts';
+export { roomBox } from './shapes/room.ts';
+export { missingAnswers, type MissingAnswer } from './whole/missing-answers.ts';
+export { problemsOf } from './whole/problems.ts';
+export { placesLike, type Town } from './tables/places.ts';

@@ -1,0 +1,121 @@
+import {
+  type Counter,
+  type Fixture,
+  type Kitchen,
+  type Point,
+  type Polygon,
+} from '../../kitchen/index.ts';
+import { LEAST_CORNERS, MOST_BACK_EDGES, MOST_CORNERS } from '../tables/limits.ts';
+import { fitBowls, pullIn } from './fit.ts';
+import { reshape } from './move.ts';
+import { fixtureOf, withFixtures } from '../tables/names.ts';
+import { outlineOf, tidyPoint } from './plane.ts';
+import { isValidOutline } from './valid-shape.ts';
+
+type Edge = readonly [number, number];
+
+/** Number of the edge between two neighbouring corners: the one it starts at. */
+function edgeNumber([from, to]: Edge, count: number): number {
+  return (from + 1) % count === to ? from : to;
+}
+
+function edgeFrom(edge: number, count: number): Edge {
+  return [edge, (edge + 1) % count];
+}
+
+/** Renumbers back edges; an edge may become several or none. */
+function backEdgesAs(
+  counter: Counter,
+  count: number,
+  become: (edge: number) => readonly number[],
+): readonly Edge[] {
+  const edges = counter.backEdges.map((edge) => edgeNumber(edge, counter.outline.length));
+  return [...new Set(edges.flatMap(become))].map((edge) => edgeFrom(edge, count));
+}
+
+/** A fixture with another outline; refused when the outline is unsound or uncovers a cut-out. */
+function redrawn(
+  kitchen: Kitchen,
+  fixture: Fixture,
+  outline: Polygon,
+  become: (edge: number) => readonly number[],
+): Kitchen {
+  const holes = fixture.kind === 'counter' ? fixture.holes : [];
+  if (!isValidOutline(outline, holes)) return kitchen;
+  if (fixture.kind === 'counter') {
+    const backEdges = backEdgesAs(fixture, outline.length, become);
+    return reshape(kitchen, fixture, { ...fixture, outline, backEdges });
+  }
+  if (fixture.kind === 'sink') {
+    return reshape(kitchen, fixture, {
+      ...fixture,
+      outline,
+      bowls: fitBowls(outline, fixture.bowls),
+    });
+  }
+  if (fixture.kind === 'cooktop') {
+    const burners = pullIn(outline, fixture.burners);
+    return reshape(kitchen, fixture, { ...fixture, outline, burners });
+  }
+  return reshape(kitchen, fixture, { ...fixture, outline } as Fixture);
+}
+
+const same = (edge: number): readonly number[] => [edge];
+
+/**
+ * Puts one corner at `to`, metres. The same kitchen comes back when the outline
+ * would cross itself, shrink to nothing, or no longer hold a cut-out.
+ */
+export function moveCorner(kitchen: Kitchen, id: string, corner: number, to: Point): Kitchen {
+  const fixture = fixtureOf(kitchen, id);
+  const outline = fixture && outlineOf(fixture);
+  const old = outline?.[corner];
+  if (!fixture || !outline || !old) return kitchen;
+  const at = tidyPoint(to);
+  if (old[0] === at[0] && old[1] === at[1]) return kitchen;
+  return redrawn(kitchen, fixture, outline.with(corner, at), same);
+}
+
+/** A new corner in the middle of an edge (edge 0 begins at corner 0); at most 500 corners. */
+export function addCorner(kitchen: Kitchen, id: string, edge: number): Kitchen {
+  const fixture = fixtureOf(kitchen, id);
+  const outline = fixture && outlineOf(fixture);
+  const from = outline?.[edge];
+  const to = outline?.[(edge + 1) % outline.length];
+  if (!fixture || !outline || !from || !to || outline.length >= MOST_CORNERS) return kitchen;
+  const middle = tidyPoint([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]);
+  return redrawn(kitchen, fixture, outline.toSpliced(edge + 1, 0, middle), (old) =>
+    old < edge ? [old] : old === edge ? [edge, edge + 1] : [old + 1],
+  );
+}
+
+/** Takes a corner out; at least three stay. The edge that closes the gap is a back edge if both were. */
+export function removeCorner(kitchen: Kitchen, id: string, corner: number): Kitchen {
+  const fixture = fixtureOf(kitchen, id);
+  const outline = fixture && outlineOf(fixture);
+  if (!fixture || !outline?.[corner] || outline.length <= LEAST_CORNERS) return kitchen;
+  const count = outline.length;
+  const before = (corner + count - 1) % count;
+  const isBack = (edge: number): boolean =>
+    fixture.kind === 'counter' &&
+    fixture.backEdges.some((pair) => edgeNumber(pair, count) === edge);
+  const both = isBack(before) && isBack(corner);
+  return redrawn(kitchen, fixture, outline.toSpliced(corner, 1), (old) => {
+    if (old === corner) return [];
+    if (old === before && !both) return [];
+    return [old > corner ? old - 1 : old];
+  });
+}
+
+/** Says whether an edge of a counter stands at a wall, the other way than now. */
+export function toggleBackEdge(kitchen: Kitchen, id: string, edge: number): Kitchen {
+  const counter = fixtureOf(kitchen, id);
+  if (counter?.kind !== 'counter' || !counter.outline[edge]) return kitchen;
+  const count = counter.outline.length;
+  const others = counter.backEdges.filter((pair) => edgeNumber(pair, count) !== edge);
+  const backEdges =
+    others.length < counter.backEdges.length ? others : [...others, edgeFrom(edge, count)];
+  return backEdges.length > MOST_BACK_EDGES
+    ? kitchen
+    : withFixtures(kitchen, [{ ...counter, backEdges }]);
+}

@@ -1,0 +1,100 @@
+import type {
+  BurnerType,
+  Condition,
+  FixtureKind,
+  Material,
+  MethodId,
+  OvenCleaning,
+  Purpose,
+} from './kitchen.ts';
+
+// Every id of the kitchen file, in the order people are shown them. Written as
+// records so that a new id does not compile until it stands here, and every
+// table that is asked about all of them.
+const MATERIAL: Record<Material, true> = {
+  'stainless-steel': true,
+  'cast-iron': true,
+  'enamelled-steel': true,
+  porcelain: true,
+  ceramic: true,
+  glass: true,
+  'glass-ceramic': true,
+  granite: true,
+  marble: true,
+  soapstone: true,
+  concrete: true,
+  'quartz-composite': true,
+  acrylic: true,
+  laminate: true,
+  wood: true,
+  'raw-wood': true,
+  tile: true,
+  plastic: true,
+  silicone: true,
+  unknown: true,
+};
+const CONDITION: Record<Condition, true> = {
+  smooth: true,
+  scratched: true,
+  cracked: true,
+  porous: true,
+  unknown: true,
+};
+const PURPOSE: Record<Purpose, true> = { 'new-kitchen': true, passover: true, 'mix-up': true };
+const BURNER: Record<BurnerType, true> = {
+  'electric-coil': true,
+  'solid-plate': true,
+  'radiant-glass': true,
+  induction: true,
+  'gas-sealed': true,
+  'gas-open': true,
+  'gas-wok': true,
+  'commercial-open': true,
+  'portable-plate': true,
+};
+const CLEANING: Record<OvenCleaning, true> = {
+  pyrolytic: true,
+  steam: true,
+  catalytic: true,
+  none: true,
+};
+const KIND: Record<FixtureKind, true> = {
+  counter: true,
+  sink: true,
+  cooktop: true,
+  oven: true,
+  table: true,
+  cupboard: true,
+  drawer: true,
+  fridge: true,
+  freezer: true,
+  microwave: true,
+  dishwasher: true,
+  'warming-drawer': true,
+  hood: true,
+};
+const METHOD: Record<MethodId, true> = {
+  glow: true,
+  'light-heat': true,
+  'self-clean': true,
+  pour: true,
+  immerse: true,
+  steam: true,
+  'boil-over': true,
+  clean: true,
+  line: true,
+  cover: true,
+  'not-purged': true,
+};
+
+function keysOf<T extends string>(record: Record<T, true>): readonly T[] {
+  return Object.keys(record) as T[];
+}
+
+export const MATERIALS = keysOf(MATERIAL);
+export const CONDITIONS = keysOf(CONDITION);
+export const PURPOSES = keysOf(PURPOSE);
+export const BURNER_TYPES = keysOf(BURNER);
+export const OVEN_CLEANINGS = keysOf(CLEANING);
+export const FIXTURE_KINDS = keysOf(KIND);
+export const METHODS = keysOf(METHOD);

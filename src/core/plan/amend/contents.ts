@@ -1,0 +1,82 @@
+import { resplitFrom } from '../../pouring/index.ts';
+import type { Picture, Step, Stretch } from '../model/types.ts';
+
+/** What one kettle is to pour after the re-split, with the seconds it should take. */
+export type Content = {
+  readonly picture: Picture;
+  readonly detail?: readonly string[];
+  readonly pourS: number;
+};
+
+type LanesPicture = Extract<Picture, { kind: 'lanes' }>;
+type SinkPicture = Extract<Picture, { kind: 'sink' }>;
+
+/** A kettle that reached less than this share is a slip of the finger, not a measure. */
+const LEAST_SHARE = 0.05;
+
+function emptyS(pour: Step): number {
+  const empty = pour.stages[0]?.timers.find(({ role }) => role === 'estimate');
+  return empty?.lengthS ?? pour.durationS.typical;
+}
+
+/**
+ * Lanes: what is left of this kettle's stretch and all later ones, cut anew by
+ * how far one filling really reached.
+ * @param share of this kettle's stretch that was poured, 0 to 1
+ */
+export function laneContents(pour: Step, picture: LanesPicture, share: number): readonly Content[] {
+  const own = picture.stretches.filter(({ kettle }) => kettle === picture.kettle);
+  const ownM = own.reduce((sum, { lengthM }) => sum + lengthM, 0);
+  const litres = own.reduce((sum, one) => sum + one.litres, 0);
+  const reachM = ownM * Math.max(LEAST_SHARE, Math.min(1, share));
+  const handSpeedMPerS = Math.max(0.001, ownM / emptyS(pour));
+  const kept = picture.stretches.filter(({ kettle }) => kettle < picture.kettle);
+  const cut = resplitFrom(
+    picture.stretches.filter(({ kettle }) => kettle >= picture.kettle),
+    reachM,
+    {
+      litresPerM: litres / reachM,
+      usableKettleL: litres,
+      handSpeedMPerS,
+      firstKettle: picture.kettle + 1,
+    },
+  );
+  const stretches: readonly Stretch[] = [
+    ...kept,
+    ...own,
+    ...cut.map(({ kettle, points, litres: l, lengthM }) => ({
+      kettle,
+      points,
+      litres: l,
+      lengthM,
+    })),
+  ];
+  const kettles = [...new Set(cut.map(({ kettle }) => kettle))];
+  return kettles.map((kettle) => {
+    const lengthM = cut
+      .filter((one) => one.kettle === kettle)
+      .reduce((sum, one) => sum + one.lengthM, 0);
+    return { picture: { ...picture, stretches, kettle }, pourS: lengthM / handSpeedMPerS };
+  });
+}
+
+/** Sink: the parts of this kettle are finished by one more, and every later kettle moves up by one. */
+export function sinkContents(
+  pour: Step,
+  picture: SinkPicture,
+  later: readonly Step[],
+): readonly Content[] {
+  const parts = picture.parts.flatMap((part) => {
+    if (part.kettle < picture.kettle) return [part];
+    const moved = { ...part, kettle: part.kettle + 1 };
+    return part.kettle === picture.kettle
+      ? [part, { ...moved, name: `${part.name}, the rest` }]
+      : [moved];
+  });
+  const content = (kettle: number, from: Step): Content => ({
+    picture: { ...picture, parts, kettle },
+    detail: parts.filter((part) => part.kettle === kettle).map(({ name }) => name),
+    pourS: emptyS(from),
+  });
+  return [pour, ...later].map((from, i) => content(picture.kettle + 1 + i, from));
+}

@@ -1,0 +1,75 @@
+import { mapBand } from '../../units/index.ts';
+import { vesselResource } from '../context/demands.ts';
+import type { StepDraft, PlanContext } from '../context/step-draft.ts';
+import { aroundPlanned } from '../pours/needs-of-kitchen.ts';
+import type { PourTotal } from '../steps/purge.ts';
+import {
+  isGas,
+  calibratedOven,
+  OVEN_DUTY_SHARE,
+  estimateHighHeat,
+  estimateSelfClean,
+  sumBands,
+} from '../estimates/index.ts';
+import type { Totals } from '../model/types.ts';
+
+const S_H = 3600;
+/** Cold water over a place for each litre of boiling water over it: common practice, no published source. */
+const COLD_PER_HOT = 1;
+
+type Energy = { electric: number; gas: number };
+
+function heatEnergy(site: PlanContext): Energy {
+  const sum: Energy = { electric: 0, gas: 0 };
+  for (const { burner, method, minutes, reckoned } of site.burners.values()) {
+    if (method !== 'glow' && method !== 'light-heat') continue;
+    const litS = minutes * 60 + (reckoned?.glowS.typical ?? 0);
+    sum[isGas(burner.type) ? 'gas' : 'electric'] += (burner.ratedW / 1000) * (litS / S_H);
+  }
+  for (const fixture of site.kitchen.fixtures) {
+    const method = site.choices.get(fixture.id)?.method;
+    if (fixture.kind !== 'oven' || !method) continue;
+    const heat =
+      method.method === 'self-clean'
+        ? estimateSelfClean(fixture)
+        : method.method === 'light-heat' || method.method === 'glow'
+          ? calibratedOven(
+              estimateHighHeat(method.minutes ?? 0),
+              site.calibration?.heatUp?.[fixture.id],
+              undefined,
+            )
+          : undefined;
+    if (!heat) continue;
+    const onS = method.method === 'self-clean' ? heat.holdS : heat.heatS.typical + heat.holdS;
+    sum[fixture.heat] += (fixture.ratedW / 1000) * OVEN_DUTY_SHARE * (onS / S_H);
+  }
+  return sum;
+}
+
+/** Water, energy and hands of the whole plan. */
+export function totalsOf(
+  site: PlanContext,
+  drafts: readonly StepDraft[],
+  pours: readonly PourTotal[],
+): Totals {
+  const sum = heatEnergy(site);
+  const boiled = drafts.filter(({ step }) => step.kind === 'boil' || step.kind === 'boil-over');
+  for (const { step } of boiled) {
+    const picture = step.picture;
+    if (picture?.kind !== 'kettle') continue;
+    const kettle = site.kettles.find((one) => step.demands[vesselResource(one)] !== undefined);
+    const boil = kettle && site.boils.get(kettle.id);
+    if (boil) sum[boil.fuel] += boil.energyKWh;
+  }
+  const hotL = sumBands(pours.map(({ litres }) => litres));
+  return {
+    hotL,
+    coldL: mapBand(hotL, (litres) => litres * COLD_PER_HOT),
+    kettles: sumBands(pours.map(({ kettles, planned }) => aroundPlanned(kettles, planned))),
+    electricityKWh: sum.electric,
+    gasKWh: sum.gas,
+    handsOnS: drafts
+      .filter(({ step }) => step.attention === 'hands')
+      .reduce((total, { step }) => total + step.durationS.typical, 0),
+  };
+}

@@ -1,0 +1,55 @@
+import type { Counter, Table } from '../../kitchen/index.ts';
+import { compareDirections, LanesRefusal } from '../../pouring/index.ts';
+import { fillL, isPoured, pouringKettles, estimatePour } from '../estimates/index.ts';
+import type { Picture, Plan } from '../model/types.ts';
+
+/** Where every kettle of one fixture goes, and what another direction would save. */
+export type PourChart = {
+  readonly fixture: string;
+  readonly name: string;
+  readonly kettles: number;
+  readonly picture: Extract<Picture, { kind: 'lanes' | 'sink' }>;
+  /** Lanes along the back edge (custom) and in the shortest direction, m; a sink has none. */
+  readonly directions?: { readonly customM: number; readonly shortestM: number };
+};
+
+function directionsOf(top: Counter | Table, filledL: number): PourChart['directions'] {
+  const holes = top.kind === 'counter' ? top.holes : [];
+  const backEdges = top.kind === 'counter' && top.backEdges.length > 0 ? top.backEdges : undefined;
+  try {
+    const { customLengthM, shortestLengthM } = compareDirections(
+      { outer: top.outline, holes },
+      { swathM: estimatePour(top, filledL).laneM, ...(backEdges && { backEdges }) },
+    );
+    return { customM: customLengthM, shortestM: shortestLengthM };
+  } catch (refusal) {
+    if (refusal instanceof LanesRefusal) return undefined;
+    throw refusal;
+  }
+}
+
+/**
+ * One picture a poured fixture, with all its kettles. Custom's direction, back
+ * to front, is what is planned; the shorter one is only told.
+ */
+export function pourCharts(plan: Plan): readonly PourChart[] {
+  const filledL = fillL(pouringKettles(plan.kitchen));
+  return plan.kitchen.fixtures.flatMap((fixture): PourChart[] => {
+    const pours = plan.steps.filter(
+      (step) => step.kind === 'pour' && step.fixture === fixture.id && step.picture,
+    );
+    const picture = pours[0]?.picture;
+    if (!isPoured(fixture) || !picture) return [];
+    if (picture.kind !== 'lanes' && picture.kind !== 'sink') return [];
+    const directions = fixture.kind === 'sink' ? undefined : directionsOf(fixture, filledL);
+    return [
+      {
+        fixture: fixture.id,
+        name: fixture.name,
+        kettles: pours.length,
+        picture: { ...picture, kettle: 0 },
+        ...(directions && { directions }),
+      },
+    ];
+  });
+}

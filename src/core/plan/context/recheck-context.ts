@@ -1,0 +1,88 @@
+import type { Choice } from '../../custom/index.ts';
+import type { PlanContext } from './step-draft.ts';
+import type { Question } from '../model/types.ts';
+
+/** What was told about fixtures that had been purged. */
+export type Recheck = {
+  /** In the household's words. */
+  readonly what: string;
+  /** Fixtures that it touches. */
+  readonly fixtures: readonly string[];
+};
+
+function questionOf(fixture: string, name: string, what: string): Question {
+  return {
+    id: `ask-doubt-${fixture}`,
+    fixture,
+    ask: `Must this be purged again: ${name}?`,
+    why: `After its purge this was told: ${what}`,
+    untilThen: 'Use it for nothing hot. The plan lets it rest and purges it anew.',
+  };
+}
+
+/** A cooktop that is not in doubt and only heats the kettle: nothing of it is purged. */
+function onlyHeats({ method, coverWith }: Choice): Choice {
+  const { fixture, source, checked, wouldChange } = method;
+  return {
+    method: {
+      fixture,
+      method: 'clean',
+      cover: false,
+      reason: 'It is not in doubt: it only heats the kettle.',
+      source,
+      checked,
+      wouldChange,
+    },
+    questions: [],
+    coverWith,
+    notes: [],
+  };
+}
+
+/**
+ * The site of a small plan after a doubt: each doubted fixture comes with its
+ * question; kettles and whatever only heats them have been purged and are not
+ * in doubt.
+ */
+export function recheckContext(site: PlanContext, { what, fixtures }: Recheck): PlanContext {
+  const doubted = new Set(fixtures);
+  const choices = new Map(
+    site.kitchen.fixtures.flatMap(({ id, name }) => {
+      const choice = site.choices.get(id);
+      if (!choice) return [];
+      if (!doubted.has(id)) return [[id, onlyHeats(choice)] as const];
+      const question = questionOf(id, name, what);
+      return [
+        [
+          id,
+          {
+            ...choice,
+            method: { ...choice.method, question: question.id },
+            questions: [question, ...choice.questions],
+          },
+        ] as const,
+      ];
+    }),
+  );
+  const heatOnly = new Set(
+    site.kitchen.fixtures.flatMap((one) =>
+      one.kind === 'cooktop' && !doubted.has(one.id) ? one.burners.map(({ id }) => id) : [],
+    ),
+  );
+  return {
+    ...site,
+    choices,
+    burners: new Map(
+      [...site.burners].map(([id, lit]) => [
+        id,
+        heatOnly.has(id) ? { ...lit, method: 'clean' as const } : lit,
+      ]),
+    ),
+    kettles: site.kettles.map((kettle) => ({ ...kettle, purged: true })),
+  };
+}
+
+/** Said first of such a plan. */
+export function recheckNotice({ what }: Recheck): string {
+  return `A small plan after something happened (${what.trim().replace(/[.\s]+$/, '')}): it holds only what that touches. Ask first whether it must be purged again; until then it is used for nothing hot.`;
+}

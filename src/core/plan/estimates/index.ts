@@ -1,0 +1,41 @@
+export { estimateBurner, type BurnerEstimate } from './burners.ts';
+export {
+  calibratedBoil,
+  calibratedBurner,
+  calibratedOven,
+  calibratedPour,
+  usableCalibration,
+} from './calibrated.ts';
+export {
+  OVEN_DUTY_SHARE,
+  estimateHighHeat,
+  estimateSelfClean,
+  type OvenEstimate,
+} from './ovens.ts';
+export {
+  deckM2,
+  fittings,
+  isPoured,
+  estimatePour,
+  sumBands,
+  type PouredFixture,
+  type PourEstimate,
+} from './pour-need.ts';
+export {
+  estimateBurnersAtOnce,
+  estimateRoom,
+  roomOf,
+  UNLIT,
+  type AtOnce,
+  type RoomEstimate,
+} from './room.ts';
+export { isGas } from './tables.ts';
+export {
+  fillL,
+  pouringKettles,
+  estimateBoil,
+  ROOM_C,
+  standingVessels,
+  type BoilEstimate,
+  type Kettle,
+} from './vessels.ts';

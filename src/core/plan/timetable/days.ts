@@ -1,0 +1,96 @@
+import {
+  civilDate,
+  dayNumber,
+  LIGHTING_MIN,
+  momentOf,
+  restDays,
+  wallTime,
+  type RestSpan,
+} from '../../calendar/index.ts';
+import type { Kitchen, Place } from '../../kitchen/index.ts';
+import { deadlineOf } from './deadline.ts';
+import { NIGHT, nightsBetween } from './nights.ts';
+import type { ClosedHours } from './timetable.ts';
+import type { PlanDays, RestDay } from '../model/types.ts';
+
+const MS_S = 1000;
+const MS_DAY = 86_400_000;
+/** Where the sun gives no hour on the eve, work ends at noon: the careful side. */
+const NO_SUNSET = { hour: 12, minute: 0 } as const;
+/** Days ahead that are laid out; longer than any plan. */
+const AHEAD_DAYS = 60;
+
+/** The calendar a plan is made in. */
+export type Calendar = {
+  readonly days: PlanDays;
+  /** Nights and rest days, s after the start: nothing that needs a person. */
+  readonly closed: ClosedHours;
+  /** Rest days alone: kept by work that no day is long enough for, too. */
+  readonly rests: ClosedHours;
+  /** s after the start; below 0: it has passed. */
+  readonly purgeByS?: number;
+  readonly notices: readonly string[];
+};
+
+/** A span in ms; what the sun does not tell is taken on the careful side. */
+function restDayOf(span: RestSpan, zone: string): RestDay {
+  const { name, startsAtMs, endsAtMs, eve, last } = span;
+  const after = civilDate(dayNumber(last) + 1);
+  return {
+    name,
+    fromWallMs: startsAtMs ?? momentOf({ ...eve, ...NO_SUNSET }, zone),
+    toWallMs: endsAtMs ?? momentOf({ ...after, ...NIGHT.to }, zone),
+  };
+}
+
+function sunNotices(spans: readonly RestSpan[]): readonly string[] {
+  const dim = spans.filter(({ startsAtMs, endsAtMs }) => startsAtMs === null || endsAtMs === null);
+  const [first] = dim;
+  if (!first) return [];
+  return [
+    `At this place the sun does not tell when ${first.name} begins or ends at this time of the year (it does not set, or the night does not get dark): the plan leaves out all from lighting, or from noon where there is no sunset, to ${NIGHT.to.hour}:00 on the morning after. Ask your rabbi for the hours.`,
+  ];
+}
+
+/**
+ * The days from a start on: nights and rest days on the wall of the kitchen's zone, and the
+ * deadline of a kitchen for Passover.
+ * @param startWallMs ms since 1970-01-01 UTC, in the years 1950 to 2100
+ * @throws OutOfRangeError when the place has no such zone or lies outside the earth
+ */
+export function calendarOf(kitchen: Kitchen, place: Place, startWallMs: number): Calendar {
+  const { zone } = place;
+  const { household } = kitchen;
+  const from = wallTime(startWallMs, zone);
+  const today = dayNumber(from);
+  const spans = household.keepsRestDays
+    ? restDays({
+        ...place,
+        from: civilDate(today - 1),
+        days: AHEAD_DAYS + 1,
+        lightingMin: household.lightingMin ?? LIGHTING_MIN,
+      })
+    : [];
+  const kept = spans
+    .map((span) => ({ span, day: restDayOf(span, zone) }))
+    .filter(({ day }) => day.toWallMs > startWallMs);
+  const { deadline, notices } = deadlineOf(kitchen, place, startWallMs);
+  const toS = (atWallMs: number): number => (atWallMs - startWallMs) / MS_S;
+  const closed = (list: readonly Pick<RestDay, 'fromWallMs' | 'toWallMs'>[]): ClosedHours =>
+    list
+      .filter(({ toWallMs }) => toWallMs > startWallMs)
+      .map(({ fromWallMs, toWallMs }) => ({ fromS: toS(fromWallMs), toS: toS(toWallMs) }));
+  const nights = nightsBetween(startWallMs, startWallMs + AHEAD_DAYS * MS_DAY, zone);
+  const rests = closed(kept.map(({ day }) => day));
+  return {
+    days: {
+      startWallMs,
+      restDays: kept.map(({ day }) => day),
+      ...(deadline && { deadline }),
+    },
+    closed: [...closed(nights), ...rests],
+    rests,
+    ...(deadline && { purgeByS: toS(deadline.atWallMs) }),
+    notices: [...notices, ...sunNotices(kept.map(({ span }) => span))],
+  };
+}

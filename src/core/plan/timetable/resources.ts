@@ -1,0 +1,44 @@
+import {
+  BURNERS_LIT,
+  circuitResource,
+  HANDS,
+  rangeResource,
+  vesselResource,
+} from '../context/demands.ts';
+import type { PlanContext } from '../context/step-draft.ts';
+import type { Resource, Step } from '../model/types.ts';
+
+/** What steps hold while they are begun: hands, lit burners, ranges, kettles, circuits. Only what some step asks for. */
+export function resourcesOf(site: PlanContext, steps: readonly Step[]): readonly Resource[] {
+  const { kitchen, kettles, room } = site;
+  const all: Resource[] = [
+    { id: HANDS, name: 'Hands', capacity: kitchen.household.people, unit: 'people' },
+    { id: BURNERS_LIT, name: 'Burners lit', capacity: room.atOnce, unit: 'burners' },
+    ...kitchen.fixtures.flatMap((one) =>
+      one.kind === 'cooktop'
+        ? [
+            {
+              id: rangeResource(one.id),
+              name: one.name,
+              capacity: Math.max(1, one.burners.length),
+              unit: 'burners',
+            },
+          ]
+        : [],
+    ),
+    ...kettles.map((kettle) => ({
+      id: vesselResource(kettle),
+      name: kettle.name,
+      capacity: 1,
+      unit: 'kettles',
+    })),
+    ...kitchen.circuits.map(({ id, name, ratingA }) => ({
+      id: circuitResource(id),
+      name,
+      capacity: ratingA,
+      unit: 'A',
+    })),
+  ];
+  const asked = new Set(steps.flatMap(({ demands }) => Object.keys(demands)));
+  return all.filter(({ id }) => asked.has(id));
+}

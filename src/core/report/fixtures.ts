@@ -1,0 +1,115 @@
+import type { Fixture } from '../kitchen/index.ts';
+import type { Plan, Step } from '../plan/index.ts';
+import { standing, standingHolds } from './attempt-history.ts';
+import type {
+  AttemptReport,
+  FixtureReport,
+  KettleCount,
+  MethodReport,
+  NotDone,
+  StepReport,
+} from './types.ts';
+
+export function fixtureReport(
+  plan: Plan,
+  fixture: Fixture,
+  all: readonly StepReport[],
+): FixtureReport {
+  const steps = all.filter((step) => step.fixture === fixture.id);
+  const counted = steps.filter((step) => !nothingToCool(plan, step, all));
+  const rest = (step: StepReport): boolean => step.kind === 'rest';
+  return {
+    id: fixture.id,
+    name: fixture.name,
+    kind: fixture.kind,
+    designation: fixture.designation,
+    method: methodRecord(plan, fixture.id),
+    steps,
+    rests: steps.filter(rest).flatMap(standingHolds),
+    holds: steps.filter((step) => !rest(step)).flatMap(standingHolds),
+    kettles: kettleCount(plan, steps),
+    done: doneOf(counted),
+  };
+}
+
+function methodRecord(plan: Plan, fixture: string): MethodReport | null {
+  const row = plan.methods.find((one) => one.fixture === fixture);
+  if (!row) return null;
+  return {
+    method: row.method,
+    cover: row.cover,
+    minutes: row.minutes ?? null,
+    reason: row.reason,
+    term: row.term ?? null,
+    source: row.source,
+    checked: row.checked,
+    overriddenBy: row.overriddenBy ?? null,
+    question: plan.questions.find((one) => one.id === row.question) ?? null,
+  };
+}
+
+function doneOf(steps: readonly StepReport[]): FixtureReport['done'] {
+  if (steps.length === 0) return 'nothing';
+  const done = steps.filter((step) => standing(step)?.outcome === 'done').length;
+  return done === steps.length ? 'all' : done === 0 ? 'none' : 'part';
+}
+
+/** Number of the cold-water stage of a pour: the one called so, or the last. */
+function coldStage(step: Step): string | undefined {
+  return (step.stages.find((stage) => stage.id === 'cold') ?? step.stages.at(-1))?.id;
+}
+
+function kettleCount(plan: Plan, steps: readonly StepReport[]): KettleCount {
+  const count = { planned: 0, poured: 0, cold: 0, voided: 0 };
+  for (const step of steps) {
+    const planned = plan.steps.find((one) => one.id === step.id);
+    if (planned?.kind !== 'pour') continue;
+    count.planned += 1;
+    for (const attempt of step.attempts) {
+      const ended = endedStages(attempt);
+      if (!ended.has(planned.stages[0]?.id ?? '')) continue;
+      if (attempt.replacedBecause !== null) {
+        count.voided += 1;
+        continue;
+      }
+      count.poured += 1;
+      if (ended.has(coldStage(planned) ?? '') || attempt.madeSafe) count.cold += 1;
+    }
+  }
+  return count;
+}
+
+function endedStages(attempt: AttemptReport): ReadonlySet<string> {
+  return new Set(attempt.stages.filter((stage) => stage.endedBy !== null).map((stage) => stage.id));
+}
+
+/** A cool-down of something that was never heated is not missing. */
+function nothingToCool(plan: Plan, step: StepReport, all: readonly StepReport[]): boolean {
+  if (step.kind !== 'cool' || standing(step)?.startedWallMs !== null) return false;
+  const needs = plan.steps.find((one) => one.id === step.id)?.needs ?? [];
+  const heated = all.filter((one) => needs.some((need) => need.step === one.id));
+  return (
+    heated.length > 0 &&
+    heated.every((one) => {
+      const attempt = standing(one);
+      return attempt?.startedWallMs === null && attempt.outcome !== 'waiting';
+    })
+  );
+}
+
+/** Steps whose standing attempt is not done, in the order of the plan. */
+export function notDone(plan: Plan, steps: readonly StepReport[]): readonly NotDone[] {
+  const found: NotDone[] = [];
+  for (const step of steps) {
+    const attempt = standing(step);
+    if (!attempt || attempt.outcome === 'done' || nothingToCool(plan, step, steps)) continue;
+    found.push({
+      step: step.id,
+      title: step.title,
+      fixture: step.fixture,
+      outcome: attempt.outcome,
+      reason: attempt.reason,
+    });
+  }
+  return found;
+}

@@ -1,0 +1,89 @@
+import { customName } from '../custom/index.ts';
+import { apply, type Fact, type RunState } from '../run/index.ts';
+import { assumptions } from './assumed.ts';
+import { fixtureReport, notDone } from './fixtures.ts';
+import { fixtureName, Incidents } from './incidents.ts';
+import { STANDING_LINES } from './standing-lines.ts';
+import { AttemptHistory } from './attempt-history.ts';
+import type { OverrideReport, Report, ReportOptions } from './types.ts';
+
+/**
+ * What was done, from the facts of a run: whole, or up to any fact of it.
+ * @param facts from the first, `drafted`, without gaps
+ * @throws RangeError when the facts are none, do not follow each other, or do not belong to one run
+ */
+export function reportOf(facts: readonly Fact[], options: ReportOptions = {}): Report {
+  const trail = new AttemptHistory();
+  const happenings = new Incidents();
+  let state: RunState | null = null;
+  let startedWallMs: number | null = null;
+  for (const fact of facts) {
+    const after: RunState = apply(state, fact);
+    trail.follow(state, after, fact);
+    happenings.follow(state, after, fact);
+    if (fact.body.kind === 'run-started') startedWallMs = fact.at.wallMs;
+    state = after;
+  }
+  const first = facts[0];
+  if (state === null || first === undefined)
+    throw new RangeError('facts is empty; allowed: at least "drafted". Open a run first.');
+  return {
+    ...modelOf(state, trail, happenings, options),
+    draftedWallMs: first.at.wallMs,
+    startedWallMs,
+  };
+}
+
+type Model = Omit<Report, 'draftedWallMs' | 'startedWallMs'>;
+
+function modelOf(
+  state: RunState,
+  trail: AttemptHistory,
+  happenings: Incidents,
+  options: ReportOptions,
+): Model {
+  const { plan } = state;
+  const steps = trail.steps(state);
+  const { lastAt } = state.clock;
+  return {
+    kitchen: plan.kitchen.name,
+    purpose: plan.purpose,
+    custom: plan.custom,
+    customName: customName(plan.kitchen.household),
+    closedWallMs: state.status === 'closed' ? lastAt.wallMs : null,
+    outcome: state.closedAs ?? 'open',
+    reason: state.reason,
+    lastWallMs: lastAt.wallMs,
+    fixtures: plan.kitchen.fixtures.map((fixture) => fixtureReport(plan, fixture, steps)),
+    general: steps.filter((step) => step.fixture === null),
+    overrides: overridesOf(state),
+    overriddenGates: happenings.overriddenGates,
+    faults: happenings.faults,
+    doubts: happenings.doubts,
+    gaps: happenings.gaps,
+    clockQuestions: happenings.clockQuestions,
+    reviews: happenings.reviews,
+    lateTimers: happenings.lateTimers,
+    pauses: happenings.pauses,
+    storage: happenings.storage,
+    silentAlarms: happenings.silentAlarms,
+    notes: happenings.notes,
+    questions: plan.questions,
+    assumed: assumptions(plan.kitchen, options.filled ?? []),
+    notDone: notDone(plan, steps),
+    standing: STANDING_LINES,
+  };
+}
+
+function overridesOf({ plan }: RunState): readonly OverrideReport[] {
+  return plan.kitchen.household.overrides.map((one) => ({
+    fixture: one.fixture,
+    name: fixtureName(plan, one.fixture),
+    method: one.method,
+    minutes: one.minutes ?? null,
+    cover: one.cover ?? null,
+    saidBy: one.saidBy,
+    saidOn: one.saidOn,
+    text: one.text ?? '',
+  }));
+}

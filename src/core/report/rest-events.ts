@@ -1,0 +1,86 @@
+import type { Plan, Step } from '../plan/index.ts';
+import type { RunState } from '../run/index.ts';
+import { fixtureName } from './incidents.ts';
+import type { CalendarEvent } from './ical/index.ts';
+import { projectedTimes, type TimeRange } from './projection.ts';
+import { METHOD_WORDS } from './words.ts';
+
+/** A shorter break does not end a block of work, ms. A choice: nobody changes out of wet clothes for less. */
+const BLOCK_BREAK_MS = 2 * 3600 * 1000;
+
+/** More names than this do not fit into a title. */
+const MOST_NAMES = 3;
+
+type Timed = { readonly step: Step; readonly span: TimeRange };
+
+/**
+ * The ends of the rests and the blocks of purge work that lie ahead, of a plan
+ * or of a run in progress. What is over is left out. A closed run has none.
+ * @param startWallMs wall time of second 0 of the timetable; also part of the uid
+ * @param state the run, if it has begun: then its clocks are asked first
+ */
+export function restEvents(
+  plan: Plan,
+  startWallMs: number,
+  state?: RunState,
+): readonly CalendarEvent[] {
+  if (state && (state.status === 'closed' || state.status === 'closing')) return [];
+  const times = projectedTimes(plan, startWallMs, state);
+  const timed = plan.steps.flatMap((step): Timed[] => {
+    const span = times.get(step.id);
+    return span ? [{ step, span }] : [];
+  });
+  const uid = (what: string): string => `${startWallMs}-${what}@glowpour.invalid`;
+  const rests = timed
+    .filter(({ step }) => step.kind === 'rest')
+    .map(({ step, span }) => restEvent(plan, step, span, uid(`rest-${step.id}`)));
+  const blocks = blocksOf(timed.filter(({ step }) => step.phase === 'purge'));
+  return [
+    ...rests,
+    ...blocks.map((block) => blockEvent(plan, block, uid(`purge-${block.at(-1)?.step.id ?? ''}`))),
+  ];
+}
+
+function restEvent(plan: Plan, step: Step, { endMs }: TimeRange, uid: string): CalendarEvent {
+  const name = step.fixture === undefined ? step.title : fixtureName(plan, step.fixture);
+  return {
+    uid,
+    startMs: endMs,
+    title: `Rest over: ${name}`,
+    text: `Until then do not use it hot; a doubt begins the rest anew. The clock of the run decides, not this entry.`,
+    busy: false,
+  };
+}
+
+function blocksOf(purge: readonly Timed[]): readonly (readonly Timed[])[] {
+  const blocks: Timed[][] = [];
+  let endMs = -Infinity;
+  for (const one of purge.toSorted((a, b) => a.span.startMs - b.span.startMs)) {
+    if (one.span.startMs - endMs >= BLOCK_BREAK_MS) blocks.push([]);
+    blocks.at(-1)?.push(one);
+    endMs = Math.max(endMs, one.span.endMs);
+  }
+  return blocks;
+}
+
+function blockEvent(plan: Plan, block: readonly Timed[], uid: string): CalendarEvent {
+  const fixtures = [
+    ...new Set(block.flatMap(({ step }) => (step.fixture === undefined ? [] : [step.fixture]))),
+  ];
+  const names = fixtures.map((id) => fixtureName(plan, id));
+  const more = names.length - MOST_NAMES;
+  const shown =
+    more > 0 ? `${names.slice(0, MOST_NAMES).join(', ')} and ${more} more` : names.join(', ');
+  const lines = fixtures.map((id) => {
+    const row = plan.methods.find((one) => one.fixture === id);
+    return `${fixtureName(plan, id)}${row ? `: ${METHOD_WORDS[row.method]}` : ''}`;
+  });
+  return {
+    uid,
+    startMs: Math.min(...block.map(({ span }) => span.startMs)),
+    endMs: Math.max(...block.map(({ span }) => span.endMs)),
+    title: shown === '' ? 'Purge' : `Purge: ${shown}`,
+    text: [...lines, 'Expected times. Somebody stays with it all the time.'].join('\n'),
+    busy: true,
+  };
+}

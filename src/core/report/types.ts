@@ -1,0 +1,275 @@
+import type {
+  CustomId,
+  Designation,
+  FilledIn,
+  FixtureKind,
+  MethodId,
+  Purpose,
+} from '../kitchen/index.ts';
+import type {
+  FaultKind,
+  Phase,
+  Question,
+  SignalWord,
+  StepKind,
+  TimerPurpose,
+} from '../plan/index.ts';
+import type { ClosedAs, Outcome } from '../run/index.ts';
+
+/**
+ * What was done in a run, told for people who were not there. Derived from the
+ * facts alone. All times are wall times of the device in ms; no time zone and
+ * no language of numbers in here: whoever shows it brings the formatter.
+ */
+export type Report = {
+  readonly kitchen: string;
+  readonly purpose: Purpose;
+  readonly custom: CustomId;
+  /** As the household calls it: its own, or one of the built-in ones. */
+  readonly customName: string;
+  /** When the plan of this run was laid down. */
+  readonly draftedWallMs: number;
+  /** Null while nothing has begun. */
+  readonly startedWallMs: number | null;
+  readonly closedWallMs: number | null;
+  /** `open`: the run goes on; what follows is how it stands at `lastWallMs`. */
+  readonly outcome: ClosedAs | 'open';
+  readonly reason: string;
+  /** Wall time of the last fact. */
+  readonly lastWallMs: number;
+  /** In the order of the kitchen file. */
+  readonly fixtures: readonly FixtureReport[];
+  /** Steps of no fixture: gathering, boiling over. */
+  readonly general: readonly StepReport[];
+  readonly overrides: readonly OverrideReport[];
+  readonly overriddenGates: readonly GateOverride[];
+  readonly faults: readonly FaultReport[];
+  readonly doubts: readonly RecheckReport[];
+  readonly gaps: readonly GapReport[];
+  readonly clockQuestions: readonly ClockQuestion[];
+  readonly reviews: readonly ReviewReport[];
+  readonly lateTimers: readonly LateTimer[];
+  readonly pauses: readonly PauseReport[];
+  readonly storage: readonly StorageTrouble[];
+  readonly silentAlarms: readonly SilentAlarm[];
+  readonly notes: readonly NoteReport[];
+  /** Open when the plan was laid down; the stricter method was planned until answered. */
+  readonly questions: readonly Question[];
+  /** What nobody told and the plan took as usual. */
+  readonly assumed: readonly Assumption[];
+  readonly notDone: readonly NotDone[];
+  readonly standing: readonly string[];
+};
+
+export type FixtureReport = {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: FixtureKind;
+  readonly designation: Designation;
+  /** Null: this run's plan gave the fixture no method. */
+  readonly method: MethodReport | null;
+  readonly steps: readonly StepReport[];
+  /** Rests that count. */
+  readonly rests: readonly HoldReport[];
+  /** Other minimum times that count: glow, cycle, cool-down. */
+  readonly holds: readonly HoldReport[];
+  readonly kettles: KettleCount;
+  /** `all`: every step planned for it is done; `nothing`: nothing was planned. */
+  readonly done: 'all' | 'part' | 'none' | 'nothing';
+};
+
+export type MethodReport = {
+  readonly method: MethodId;
+  readonly cover: boolean;
+  readonly minutes: number | null;
+  readonly reason: string;
+  readonly term: string | null;
+  readonly source: string;
+  readonly checked: boolean;
+  /** Whose word replaced the row of the custom. */
+  readonly overriddenBy: string | null;
+  readonly question: Question | null;
+};
+
+/** `poured`: emptied along their lane and not voided since. `planned` counts the steps. */
+export type KettleCount = {
+  readonly planned: number;
+  readonly poured: number;
+  /** Of those poured: the cold water after them was confirmed. */
+  readonly cold: number;
+  /** Poured before a doubt or a repetition made them count for nothing. */
+  readonly voided: number;
+};
+
+export type StepReport = {
+  readonly id: string;
+  readonly kind: StepKind;
+  readonly phase: Phase;
+  readonly title: string;
+  readonly fixture: string | null;
+  /** In order; only the last one stands. */
+  readonly attempts: readonly AttemptReport[];
+};
+
+export type AttemptReport = {
+  readonly number: number;
+  readonly startedWallMs: number | null;
+  readonly endedWallMs: number | null;
+  /** `open`: begun and not over. `waiting`: not begun. `void`: broken off by what replaced it. */
+  readonly outcome: Outcome | 'open' | 'waiting' | 'void';
+  readonly reason: string;
+  /** A person confirmed that it was made safe. */
+  readonly madeSafe: boolean;
+  readonly stages: readonly StageReport[];
+  /** Why a later attempt took its place; null: it stands. */
+  readonly replacedBecause: string | null;
+};
+
+export type StageReport = {
+  readonly id: string;
+  readonly title: string;
+  readonly fromWallMs: number;
+  readonly toWallMs: number | null;
+  /** Who ended it; null: it did not come to its end. */
+  readonly endedBy: 'person' | 'timer' | null;
+  /** Why it did not come to its end; null: it did, or goes on. */
+  readonly brokeOff: string | null;
+  readonly holds: readonly HoldReport[];
+};
+
+/** One minimum time, as the clocks of the device proved it. */
+export type HoldReport = {
+  readonly timer: string;
+  readonly step: string;
+  readonly label: string;
+  readonly purpose: TimerPurpose;
+  readonly fromWallMs: number;
+  readonly toWallMs: number | null;
+  /** What the plan asked for, with what a person added, s. */
+  readonly neededS: number;
+  readonly addedS: number;
+  /** Proved at the least, s. Includes `onWordS`. */
+  readonly provedS: number;
+  /** How much of `provedS` rests on a person's word and not on a clock, s. */
+  readonly onWordS: number;
+  /** Why a person dated its beginning back or forth. */
+  readonly corrections: readonly string[];
+  /** A gap in it stayed unexplained. */
+  readonly doubtful: boolean;
+};
+
+/** "Our rabbi said": a row of the custom that was replaced. */
+export type OverrideReport = {
+  readonly fixture: string;
+  readonly name: string;
+  readonly method: MethodId;
+  readonly minutes: number | null;
+  readonly cover: boolean | null;
+  readonly saidBy: string;
+  readonly saidOn: string;
+  readonly text: string;
+};
+
+export type GateOverride = {
+  readonly gate: string;
+  readonly signal: SignalWord | null;
+  readonly ask: string;
+  /** Fixture it was overridden for; null: for the whole run. */
+  readonly fixture: string | null;
+  readonly reason: string;
+  readonly wallMs: number;
+};
+
+export type FaultReport = {
+  readonly id: string;
+  readonly kind: FaultKind;
+  readonly name: string;
+  readonly step: string | null;
+  readonly stepTitle: string | null;
+  readonly fixture: string | null;
+  readonly text: string;
+  readonly wallMs: number;
+  readonly clearedWallMs: number | null;
+};
+
+export type RecheckReport = {
+  readonly fixture: string;
+  readonly name: string;
+  readonly text: string;
+  readonly wallMs: number;
+};
+
+/** The app was not running, or its clocks came apart. */
+export type GapReport = {
+  readonly kind: 'not-running' | 'slept-or-set' | 'set-back';
+  /** Last moment known before it. */
+  readonly fromWallMs: number;
+  readonly toWallMs: number;
+  /** How much of it no clock proves (or, set back, by how much), s. */
+  readonly unprovedS: number;
+  /** Records half written when it began; they are not part of the run. */
+  readonly tornRecords: number;
+};
+
+/** "Is that the right time now?" */
+export type ClockQuestion = {
+  readonly askedWallMs: number;
+  readonly answeredWallMs: number | null;
+  readonly answer: 'right' | 'wrong' | 'corrected' | null;
+  /** The right time, when a person told it. */
+  readonly actualWallMs: number | null;
+};
+
+export type ReviewReport = {
+  readonly step: string;
+  readonly stepTitle: string;
+  readonly fixture: string | null;
+  readonly ask: string;
+  readonly gapS: number;
+  readonly askedWallMs: number;
+  readonly answeredWallMs: number | null;
+  readonly answer: 'went-on' | 'broke-off' | 'unknown' | null;
+};
+
+export type LateTimer = {
+  readonly step: string;
+  readonly stepTitle: string;
+  readonly fixture: string | null;
+  readonly label: string;
+  readonly lateByS: number;
+  readonly toldWallMs: number;
+};
+
+export type PauseReport = { readonly fromWallMs: number; readonly toWallMs: number | null };
+
+export type StorageTrouble = {
+  readonly text: string;
+  readonly fromWallMs: number;
+  readonly mendedWallMs: number | null;
+};
+
+/** An alarm that the tablet could not be made to sound. */
+export type SilentAlarm = {
+  readonly stepTitle: string;
+  readonly label: string;
+  readonly text: string;
+  readonly wallMs: number;
+};
+
+export type NoteReport = { readonly text: string; readonly wallMs: number };
+
+export type Assumption = { readonly what: string; readonly taken: string };
+
+export type NotDone = {
+  readonly step: string;
+  readonly title: string;
+  readonly fixture: string | null;
+  readonly outcome: Exclude<Outcome, 'done'> | 'open' | 'waiting' | 'void';
+  readonly reason: string;
+};
+
+/** What the record cannot find in the facts. */
+export type ReportOptions = {
+  /** Fields that the kitchen file left out, as the parser filled them. */
+  readonly filled?: readonly FilledIn[];
+};

@@ -1,0 +1,165 @@
+import type { FaultKind, Plan, Step } from '../../plan/index.ts';
+import type { Outcome, Readings } from './types.ts';
+
+/**
+ * What happened, once and for good. The state of a run is the fold of its
+ * facts and nothing else. `seq` counts from 1 without gaps.
+ */
+export type Fact = {
+  readonly seq: number;
+  readonly id: string;
+  readonly at: Readings;
+  readonly body: FactBody;
+};
+
+export type FactBody = RunFact | StepFact | TimerFact | GateFact | FaultFact | ClockFact | HostFact;
+
+/** Of the run as a whole. */
+export type RunFact =
+  /** Always the first. `notBeforeWallMs`: no honest clock shows less (when this app was built). */
+  | { readonly kind: 'drafted'; readonly plan: Plan; readonly notBeforeWallMs: number }
+  | { readonly kind: 'run-started' }
+  | { readonly kind: 'paused' }
+  | { readonly kind: 'resumed' }
+  | { readonly kind: 'closing-begun'; readonly as: ClosedAs; readonly reason: string }
+  | { readonly kind: 'run-closed'; readonly as: ClosedAs; readonly reason: string }
+  /** Steps that stand in place of those of the same id, or after all others. */
+  | {
+      readonly kind: 'plan-amended';
+      readonly steps: readonly Step[];
+      readonly startS: Readonly<Record<string, number>>;
+      readonly reason: string;
+    }
+  | { readonly kind: 'noted'; readonly text: string }
+  | { readonly kind: 'doubt-reported'; readonly fixture: string; readonly text: string };
+
+export type ClosedAs = 'completed' | 'failed' | 'stopped';
+
+/** Of one attempt at a step. */
+export type StepFact =
+  | {
+      readonly kind: 'step-started';
+      readonly step: string;
+      readonly attempt: number;
+      readonly by: 'person' | 'chain';
+    }
+  | {
+      readonly kind: 'stage-ended';
+      readonly step: string;
+      readonly attempt: number;
+      readonly stage: string;
+      readonly by: 'person' | 'timer';
+    }
+  /** Back to stage `stage` with clocks anew, after a break in something that must be unbroken. */
+  | {
+      readonly kind: 'stage-restarted';
+      readonly step: string;
+      readonly attempt: number;
+      readonly stage: string;
+      readonly reason: string;
+    }
+  /** To be made safe before it settles with `outcome`. */
+  | {
+      readonly kind: 'step-unwinding';
+      readonly step: string;
+      readonly attempt: number;
+      readonly outcome: Outcome;
+      readonly reason: string;
+    }
+  | { readonly kind: 'safe-confirmed'; readonly step: string; readonly attempt: number }
+  | {
+      readonly kind: 'step-settled';
+      readonly step: string;
+      readonly attempt: number;
+      readonly outcome: Outcome;
+      readonly reason: string;
+    }
+  /** A new attempt, waiting. `attempt` is the new number. */
+  | {
+      readonly kind: 'step-repeated';
+      readonly step: string;
+      readonly attempt: number;
+      readonly reason: string;
+    };
+
+/** Of one timer. `cause` counts what it came due for: a reminder answered and due again is a second cause. */
+export type TimerFact =
+  | {
+      readonly kind: 'timer-due';
+      readonly timer: string;
+      readonly cause: number;
+      readonly lateByS: number;
+    }
+  | { readonly kind: 'timer-acknowledged'; readonly timer: string; readonly cause: number }
+  | { readonly kind: 'timer-extended'; readonly timer: string; readonly byS: number }
+  | {
+      readonly kind: 'time-corrected';
+      readonly timer: string;
+      readonly sinceWallMs: number;
+      readonly reason: string;
+    };
+
+export type GateFact =
+  | {
+      readonly kind: 'gate-answered';
+      readonly gate: string;
+      readonly scopeKey: string;
+      readonly answer: 'yes' | 'no';
+    }
+  | {
+      readonly kind: 'gate-overridden';
+      readonly gate: string;
+      readonly scopeKey: string;
+      readonly reason: string;
+    };
+
+export type FaultFact =
+  | {
+      readonly kind: 'fault-raised';
+      readonly fault: string;
+      readonly faultKind: FaultKind;
+      readonly step: string | null;
+      readonly text: string;
+      /** Timer and cause that raised it, for a limit. */
+      readonly timer: string | null;
+      readonly cause: number;
+    }
+  | { readonly kind: 'fault-cleared'; readonly fault: string };
+
+/** Of the clocks, and of what a person said about a gap. */
+export type ClockFact =
+  | {
+      readonly kind: 'clocks-disagree';
+      readonly cause: 'slept' | 'back';
+      readonly wallS: number;
+      readonly monoS: number;
+    }
+  | {
+      readonly kind: 'clock-answered';
+      readonly right: boolean;
+      readonly actualWallMs: number | null;
+    }
+  | {
+      readonly kind: 'review-answered';
+      readonly question: string;
+      readonly answer: 'went-on' | 'broke-off' | 'unknown';
+    };
+
+/** Of the host. A session opened is a gap: nothing is known since `lastHeartbeat`. */
+export type HostFact =
+  | {
+      readonly kind: 'session-opened';
+      readonly lastHeartbeat: Readings | null;
+      readonly tornRecords: number;
+    }
+  | { readonly kind: 'session-closed' }
+  | { readonly kind: 'storage-failed'; readonly text: string }
+  | { readonly kind: 'storage-mended' }
+  /** Once a cause each; they change nothing of the work. */
+  | { readonly kind: 'alarm-handed'; readonly timer: string; readonly cause: number }
+  | {
+      readonly kind: 'alarm-failed';
+      readonly timer: string;
+      readonly cause: number;
+      readonly text: string;
+    };

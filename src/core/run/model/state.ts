@@ -1,0 +1,141 @@
+import type { FaultKind, Plan, TimerSpec } from '../../plan/index.ts';
+import type { ClosedAs } from './facts.ts';
+import type { ElapsedInterval } from '../timers/elapsed-interval.ts';
+import type { Outcome, Readings, RunStatus } from './types.ts';
+
+/**
+ * The whole state of a run: the fold of its facts. What each
+ * status permits stands at the statuses themselves.
+ */
+export type RunState = {
+  /** Sequence number of the last fact folded. */
+  readonly seq: number;
+  readonly plan: Plan;
+  readonly notBeforeWallMs: number;
+  readonly status: RunStatus;
+  /** Why it is held, suspended, closing or closed; empty otherwise. */
+  readonly reason: string;
+  readonly closedAs: ClosedAs | null;
+  readonly closingAs: ClosedAs | null;
+  /** Where `reviewing` leads back to. */
+  readonly reviewFrom: 'running' | 'held' | 'suspended';
+  readonly steps: Readonly<Record<string, StepState>>;
+  readonly timers: Readonly<Record<string, Timer>>;
+  readonly gates: Readonly<Record<string, GateState>>;
+  readonly faults: readonly FaultState[];
+  readonly questions: readonly OpenQuestion[];
+  readonly clock: ClockState;
+  /** Time spent not running, for gates that lapse; null while running. */
+  readonly idle: ElapsedInterval | null;
+  readonly storageDown: boolean;
+  /** What became of the sound of each cause of each timer, by `alarmKey`. */
+  readonly alarms: Readonly<Record<string, AlarmState>>;
+};
+
+/** What the device told of one cause of one timer. */
+export type AlarmState = {
+  readonly timer: string;
+  readonly cause: number;
+  readonly handed: boolean;
+  /** Why it could not be sounded; null: nothing of the kind was told. */
+  readonly failed: string | null;
+  /** Which of the two was told last. */
+  readonly last: 'handed' | 'failed';
+};
+
+export type ClockState = {
+  /** From here the two clocks are compared. */
+  readonly anchor: Readings;
+  /** The latest readings of any fact: proof of life. */
+  readonly lastAt: Readings;
+  /** The clocks came apart and nobody has said yet whether the wall time is right. */
+  readonly doubt: boolean;
+  /** By how much they came apart since that was last known, s. */
+  readonly claimS: number;
+  /** Right time less time shown, by a person's last word, s. At the beginning the clock is taken to be right. */
+  readonly errorS: number;
+  /** False after a person said that nobody knows the time. */
+  readonly errorKnown: boolean;
+};
+
+/** What a step is in; `ready`, `checking` and `stalled` are derived, never stored. */
+export type StepState = {
+  /** From 1. */
+  readonly attempt: number;
+  readonly status: 'waiting' | 'active' | 'unwinding' | 'settled';
+  /** Number of the stage in progress; the number of stages when all have ended. */
+  readonly stage: number;
+  /** From 1; grows when a stage is restarted, so that its timers are new ones. */
+  readonly round: number;
+  /** This attempt was once active. */
+  readonly begun: boolean;
+  /** When settled; or with which it will settle, while unwinding. */
+  readonly outcome: Outcome | null;
+  readonly reason: string;
+  /** Its make-safe was confirmed. */
+  readonly safe: boolean;
+  /** To be restarted in this turn, and why; empty: no. */
+  readonly restart: string;
+  /** To get a new attempt once it has settled, and why; empty: no. */
+  readonly renew: string;
+};
+
+export type Timer = {
+  readonly id: string;
+  readonly step: string;
+  readonly attempt: number;
+  /** Stage id; empty for a carry between two steps. */
+  readonly stage: string;
+  readonly spec: TimerSpec;
+  readonly lengthS: number;
+  readonly span: ElapsedInterval;
+  readonly startedWallMs: number;
+  /** Added to the beginning by a person's word, s. */
+  readonly correctedS: number;
+  /** Closed ones are kept only while they still ring. */
+  readonly mode: 'running' | 'closed';
+  /** A gap is unanswered: was the process on? While so, it cannot complete. */
+  readonly gapOpen: boolean;
+  /** The wall time in `span.claimS` was confirmed by a person. */
+  readonly clockProved: boolean;
+  /** A gap stays unexplained; only proved time counts. */
+  readonly doubtful: boolean;
+  /** From 1. */
+  readonly cause: number;
+  readonly announced: boolean;
+  readonly acknowledged: boolean;
+  readonly lateByS: number;
+  /** Right wall time at which the present cause came due, ms; null before. */
+  readonly dueWallMs: number | null;
+};
+
+export type GateState = {
+  readonly gate: string;
+  readonly scopeKey: string;
+  readonly value: 'yes' | 'no' | 'unknown';
+  /** Was tripped: the yes holds only after the settle time. */
+  readonly tripped: boolean;
+  readonly settling: ElapsedInterval | null;
+  readonly overriddenBy: string;
+};
+
+export type FaultState = {
+  readonly id: string;
+  readonly kind: FaultKind;
+  readonly policy: 'stop-run' | 'suspend' | 'note';
+  /** Step whose work it is about, or null for all. */
+  readonly step: string | null;
+  readonly text: string;
+  readonly timer: string | null;
+  readonly cause: number;
+  readonly cleared: boolean;
+};
+
+export type OpenQuestion = {
+  readonly id: string;
+  readonly step: string;
+  readonly attempt: number;
+  readonly stage: string;
+  readonly ask: string;
+  readonly gapS: number;
+};

@@ -1,0 +1,235 @@
+import type {
+  FaultKind,
+  Gate,
+  Hazard,
+  Plan,
+  Step,
+  TimerPurpose,
+  TimerRole,
+} from '../../plan/index.ts';
+import type { RunStatus, StepStatus, TimerStatus } from './statuses.ts';
+
+/** The two clocks of the device, read by the host at the moment of a request. Milliseconds. */
+export type Readings = {
+  readonly wallMs: number;
+  readonly monoMs: number;
+  /** One per page load. */
+  readonly session: string;
+};
+
+/** What a person (or the host) asks of the engine. Every pair of state and request is a transition or a named refusal. */
+export type Request =
+  | { readonly kind: 'start-run' }
+  | { readonly kind: 'start-step'; readonly step: string }
+  /** Ends the active stage of a step: "It glows", "Poured", "Cold water done". */
+  | { readonly kind: 'confirm'; readonly step: string; readonly stage: string }
+  | {
+      readonly kind: 'answer-gate';
+      readonly gate: string;
+      readonly scopeKey: string;
+      readonly answer: 'yes' | 'no';
+    }
+  | {
+      readonly kind: 'override-gate';
+      readonly gate: string;
+      readonly scopeKey: string;
+      readonly reason: string;
+    }
+  | { readonly kind: 'pause' }
+  | { readonly kind: 'resume' }
+  | {
+      readonly kind: 'report-fault';
+      readonly fault: FaultKind;
+      readonly step?: string;
+      readonly text?: string;
+    }
+  | { readonly kind: 'clear-fault'; readonly faultId: string }
+  | { readonly kind: 'skip-step'; readonly step: string; readonly reason: string }
+  | { readonly kind: 'stop-step'; readonly step: string; readonly reason: string }
+  | { readonly kind: 'repeat-step'; readonly step: string; readonly reason: string }
+  | { readonly kind: 'stop-run'; readonly reason: string }
+  /** One make-safe action done ("Burner front left is off"). */
+  | { readonly kind: 'confirm-safe'; readonly step: string }
+  | { readonly kind: 'acknowledge-timer'; readonly timer: string }
+  | { readonly kind: 'extend-timer'; readonly timer: string; readonly byS: number }
+  /** `went-on`: the process ran through the gap. `broke-off`: it did not. `unknown`: nobody saw. */
+  | {
+      readonly kind: 'answer-review';
+      readonly question: string;
+      readonly answer: 'went-on' | 'broke-off' | 'unknown';
+    }
+  /** "Is 21:40 the right time now?" yes, or the right wall time. */
+  | { readonly kind: 'answer-clock'; readonly right: boolean; readonly actualWallMs?: number }
+  | { readonly kind: 'report-doubt'; readonly fixture: string; readonly text: string }
+  /** "It was last hot at …": a rest begun earlier than its step. */
+  | {
+      readonly kind: 'correct-time';
+      readonly timer: string;
+      readonly sinceWallMs: number;
+      readonly reason: string;
+    }
+  /** The rest of the work was worked out anew (a kettle ran out early): steps not begun are replaced, new ones added. */
+  | {
+      readonly kind: 'amend-plan';
+      readonly steps: readonly Step[];
+      readonly startS: Readonly<Record<string, number>>;
+      readonly reason: string;
+    }
+  | { readonly kind: 'note'; readonly text: string };
+
+/** What the host tells of the world; goes through the same gate as requests. */
+export type Observation =
+  | {
+      readonly kind: 'session-opened';
+      readonly lastHeartbeat?: Readings;
+      readonly tornRecords: number;
+    }
+  | { readonly kind: 'session-closed' }
+  | { readonly kind: 'storage-failed'; readonly text: string }
+  | { readonly kind: 'storage-mended' }
+  /** The sound of this cause of this timer lies with the device, to sound without the page. */
+  | { readonly kind: 'alarm-handed'; readonly timer: string; readonly cause: number }
+  /** The sound of this cause could not be made, or nobody can tell that it was; `text`: why. */
+  | {
+      readonly kind: 'alarm-failed';
+      readonly timer: string;
+      readonly cause: number;
+      readonly text: string;
+    }
+  /** Time passed: re-anchor, let timers come due, start what is chained. */
+  | { readonly kind: 'tick' };
+
+export type { RunStatus, StepStatus, TimerStatus };
+export type Outcome = 'done' | 'skipped' | 'failed' | 'stopped' | 'not-run';
+
+/** How a screen sees a clock. Seconds. `leftS` is on the safe side for its purpose. */
+export type TimerView = {
+  readonly id: string;
+  readonly step: string;
+  readonly fixture?: string;
+  readonly label: string;
+  readonly purpose: TimerPurpose;
+  readonly role: TimerRole;
+  readonly status: TimerStatus;
+  readonly lengthS: number;
+  readonly atLeastS: number;
+  /** Infinity when nothing bounds it (a clock set back, or a time nobody knows). */
+  readonly atMostS: number;
+  readonly leftS: number;
+  /** Needs a person's acknowledgement now. */
+  readonly alerting: boolean;
+  readonly lateByS: number;
+  /** From 1; grows each time it comes due anew. What `alarm-handed` and `alarm-failed` name. */
+  readonly cause: number;
+  /** It came due inside this rest day, in silence; told after it. */
+  readonly cameDueIn?: string;
+};
+
+/** A clock whose alarm the device could not sound, and which nobody has answered. */
+export type AlarmFailure = {
+  readonly timer: string;
+  readonly cause: number;
+  readonly step: string;
+  readonly label: string;
+  readonly text: string;
+};
+
+/** The rest day that is now. */
+export type RestDayNow = {
+  readonly name: string;
+  readonly toWallMs: number;
+  /** Seconds until it is over. */
+  readonly leftS: number;
+};
+
+/** The rest day that comes next. */
+export type RestDayAhead = {
+  readonly name: string;
+  readonly fromWallMs: number;
+  readonly toWallMs: number;
+  /** Seconds until it begins and until it is over. */
+  readonly inS: number;
+  readonly overInS: number;
+};
+
+export type GateView = {
+  readonly gate: Gate;
+  readonly scopeKey: string;
+  readonly value: 'yes' | 'no' | 'unknown';
+  /** Condition gates: seconds until the settle time is over. */
+  readonly settlesInS: number;
+};
+
+export type StepView = {
+  readonly step: Step;
+  readonly attempt: number;
+  readonly status: StepStatus;
+  readonly outcome?: Outcome;
+  readonly reason?: string;
+  /** Number of the stage in progress (0-based). */
+  readonly stage: number;
+  readonly timers: readonly TimerView[];
+  readonly gates: readonly GateView[];
+  /** Why it cannot start now, in words; empty when it can. */
+  readonly blockedBy: readonly string[];
+  /** The main action can be pressed now. */
+  readonly canConfirm: boolean;
+};
+
+export type ReviewQuestion = {
+  readonly id: string;
+  readonly step: string;
+  readonly ask: string;
+  readonly gapS: number;
+};
+
+export type FaultView = {
+  readonly id: string;
+  readonly kind: FaultKind;
+  readonly name: string;
+  readonly step?: string;
+  readonly doThis: readonly string[];
+  readonly cleared: boolean;
+};
+
+export type FixturePhase =
+  'to-clean' | 'resting' | 'ready' | 'purging' | 'hot' | 'done' | 'covered' | 'untouched';
+
+export type HotView = {
+  readonly step: string;
+  readonly hazard: Hazard;
+  readonly makeSafe: string;
+  readonly confirmed: boolean;
+};
+
+/** Everything a screen needs, derived at one moment from the state and the readings; nothing stored. */
+export type RunView = {
+  readonly status: RunStatus;
+  readonly reason?: string;
+  readonly closedAs?: 'completed' | 'failed' | 'stopped';
+  readonly plan: Plan;
+  readonly steps: readonly StepView[];
+  /** Steps for the stage, most urgent first: alerting, then checking, then active hands-on, then ready in timetable order. */
+  readonly currentSteps: readonly StepView[];
+  /** Every running, due or doubtful clock, nearest first. */
+  readonly timers: readonly TimerView[];
+  readonly hot: readonly HotView[];
+  readonly faults: readonly FaultView[];
+  readonly review: readonly ReviewQuestion[];
+  /** The clocks disagree, and a person is to say whether the wall time is right. */
+  readonly askClock: boolean;
+  readonly fixtures: readonly { readonly id: string; readonly phase: FixturePhase }[];
+  /** Seconds until something can come due, or a rest day begins or ends; or null. */
+  readonly wakeInS: number | null;
+  readonly doneSteps: number;
+  readonly allSteps: number;
+  /** Held, suspended, reviewing: why `resume` would be refused now; empty when it would be accepted. */
+  readonly resumeBlockedBy: readonly string[];
+  /** Nothing can be written down; progress waits, alarms do not. */
+  readonly storageDown: boolean;
+  /** A rest day is now: no work begins, nothing sounds. */
+  readonly restDay?: RestDayNow;
+  readonly nextRestDay?: RestDayAhead;
+  /** Alarms that nobody may have heard. */
+  readonly alarmsFailed: readonly AlarmFailure[];
+};

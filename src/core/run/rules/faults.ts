@@ -1,0 +1,58 @@
+import type { FaultKind, FaultPolicy, Plan } from '../../plan/index.ts';
+import { stepOf } from '../model/plan-index.ts';
+import type { FaultState, RunState } from '../model/state.ts';
+
+/** Faults after which something that must be unbroken, is not. */
+const INTERRUPTING: ReadonlySet<FaultKind> = new Set<FaultKind>([
+  'no-glow',
+  'flame-out',
+  'power-cut',
+  'kettle-failed',
+  'oven-lock',
+  'breaker-tripped',
+  'undefined',
+]);
+
+/** The plan's policy for a kind of fault; a kind it does not know is suspended on. */
+export function policyOf(plan: Plan, kind: FaultKind): FaultPolicy {
+  return (
+    plan.faults.find((one) => one.kind === kind) ?? {
+      kind,
+      name: 'Something went wrong',
+      policy: 'suspend',
+      doThis: ['Turn off what is hot.', 'Write down what happened.', 'Go on when it is put right.'],
+    }
+  );
+}
+
+/** Is this open fault about that active step? */
+export function concerns(state: RunState, fault: FaultState, step: string): boolean {
+  return (
+    !fault.cleared &&
+    fault.policy === 'suspend' &&
+    state.steps[step]?.status === 'active' &&
+    (fault.step === null ? INTERRUPTING.has(fault.kind) : fault.step === step)
+  );
+}
+
+/** Does it break the stage in progress, so that it must begin again when the fault is cleared? */
+export function breaksStep(state: RunState, fault: FaultState, step: string): boolean {
+  if (!concerns(state, fault, step) || !INTERRUPTING.has(fault.kind)) return false;
+  const stage = stepOf(state.plan, step).stages[state.steps[step]?.stage ?? 0];
+  return stage?.resumption === 'restart';
+}
+
+/** Is the minimum clock of this step stopped by an open fault? */
+export function isFrozen(state: RunState, step: string): boolean {
+  return state.faults.some((fault) => breaksStep(state, fault, step));
+}
+
+/** Faults that keep a person from going on. */
+export function openFaults(state: RunState): readonly FaultState[] {
+  return state.faults.filter((fault) => !fault.cleared && fault.policy === 'suspend');
+}
+
+/** Open faults about one active step. */
+export function faultsOf(state: RunState, step: string): readonly FaultState[] {
+  return state.faults.filter((fault) => concerns(state, fault, step));
+}

@@ -1,0 +1,51 @@
+import type { Resource, Step } from '../../plan/index.ts';
+import type { RunState } from '../model/state.ts';
+
+/** A resource that a step cannot have now, and who has it. */
+export type Shortage = {
+  readonly resource: Resource;
+  readonly usedBy: readonly Step[];
+  readonly used: number;
+  readonly wanted: number;
+};
+
+/** Sums of decimal amperes carry rounding; a thousandth is no shortage. */
+const ROUNDING = 1e-6;
+
+/** One look at all steps serves every question about the same state. */
+const begunIn = new WeakMap<RunState['steps'], readonly Step[]>();
+
+/** Steps begun and not settled: they hold what they demand. */
+export function begunSteps(state: RunState): readonly Step[] {
+  const known = begunIn.get(state.steps);
+  if (known) return known;
+  const begun = state.plan.steps.filter((step) => {
+    const status = state.steps[step.id]?.status;
+    return status === 'active' || status === 'unwinding';
+  });
+  begunIn.set(state.steps, begun);
+  return begun;
+}
+
+/** What is missing for a step to start beside what has begun (I-11). */
+export function shortages(
+  state: RunState,
+  step: Step,
+  begun: readonly Step[] = begunSteps(state),
+): readonly Shortage[] {
+  const found: Shortage[] = [];
+  for (const [id, wanted] of Object.entries(step.demands)) {
+    if (wanted <= 0) continue;
+    const resource = state.plan.resources.find((one) => one.id === id) ?? {
+      id,
+      name: id,
+      capacity: 0,
+      unit: '',
+    };
+    const usedBy = begun.filter((other) => other.id !== step.id && (other.demands[id] ?? 0) > 0);
+    const used = usedBy.reduce((sum, other) => sum + (other.demands[id] ?? 0), 0);
+    if (used + wanted > resource.capacity + ROUNDING)
+      found.push({ resource, usedBy, used, wanted });
+  }
+  return found;
+}

@@ -1,1 +1,0 @@
-export { NoAnswerError, within } from './within.ts';

@@ -1,0 +1,1 @@
+export { openRunMarker, type OpenRunMarker } from './open-run-marker.ts';

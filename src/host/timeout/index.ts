@@ -1,0 +1,1 @@
+export { NoAnswerError, withTimeout } from './with-timeout.ts';

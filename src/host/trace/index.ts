@@ -1,1 +1,0 @@
-export { openRunTrace, type OpenRunTrace } from './open-run-trace.ts';

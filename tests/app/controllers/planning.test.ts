@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import {
+  createPlanning,
+  nextQuarter,
+  readLeftOut,
+} from '../../../src/app/controllers/kitchen/planning.ts';
+import { encodeEntries, type StoredRun } from '../../../src/core/journal/index.ts';
+import { buildPlan } from '../../../src/core/plan/index.ts';
+import { simulateRun } from '../../../src/core/run/index.ts';
+import { kitchenOf } from '../../core/plan/plans.ts';
+import { MemoryStore } from './memory-store.ts';
+
+const NOW_MS = Date.parse('2027-03-01T17:31:00Z');
+const QUARTER_MS = 15 * 60_000;
+const flat = kitchenOf('flat-coils');
+
+function planningOf(entries: readonly StoredRun[], stored: Readonly<Record<string, unknown>> = {}) {
+  const journals = new MemoryStore();
+  const { facts } = simulateRun(buildPlan(flat));
+  for (const entry of entries) {
+    journals.entries.set(entry.id, entry);
+    journals.records.set(entry.id, [...encodeEntries(facts)]);
+  }
+  const written: [string, unknown][] = [];
+  const settings = {
+    readAll: () => Promise.resolve(stored),
+    write: (name: string, value: unknown) => {
+      written.push([name, value]);
+      return Promise.resolve();
+    },
+  };
+  const planning = createPlanning({ journals, settings, nowMs: () => NOW_MS });
+  return { planning, journals, written };
+}
+
+const run = (id: string, closed: boolean, name = flat.name): StoredRun => ({
+  id,
+  name,
+  openedWallMs: NOW_MS - QUARTER_MS,
+  closed,
+});
+
+describe('what a plan is made with besides the kitchen', () => {
+  it('begins at the next full quarter, or when it was chosen; never in the past', () => {
+    expect(nextQuarter(NOW_MS)).toBe(Date.parse('2027-03-01T17:45:00Z'));
+    expect(nextQuarter(nextQuarter(NOW_MS))).toBe(nextQuarter(NOW_MS));
+    const { planning } = planningOf([]);
+    planning.beginAt(NOW_MS + 24 * QUARTER_MS);
+    expect(planning.startWallMs()).toBe(nextQuarter(NOW_MS + 24 * QUARTER_MS));
+    planning.beginAt(NOW_MS - 24 * QUARTER_MS);
+    expect(planning.startWallMs()).toBe(nextQuarter(NOW_MS));
+    planning.beginAt(null);
+    expect(planning.startWallMs()).toBe(nextQuarter(NOW_MS));
+  });
+
+  it('learns from closed runs of this kitchen only', async () => {
+    const taught = await planningOf([run('a', true)]).planning.optionsOf(flat);
+    expect(Object.keys(taught.learned?.boil ?? {})).toEqual(flat.vessels.map(({ id }) => id));
+    for (const other of [run('b', false), run('c', true, 'Another')]) {
+      const options = await planningOf([other]).planning.optionsOf(flat);
+      expect(options).toEqual({ startWallMs: nextQuarter(NOW_MS) });
+    }
+  });
+
+  it('plans without lessons when the store does not answer', async () => {
+    const { planning, journals } = planningOf([run('a', true)]);
+    journals.listRuns = () => Promise.reject(new Error('gone'));
+    expect(await planning.optionsOf(flat)).toEqual({ startWallMs: nextQuarter(NOW_MS) });
+  });
+
+  it('keeps what was left out, and takes nothing else for it', async () => {
+    const { planning, written } = planningOf([], { 'left-out:a': '{"boil kettle":[2]}' });
+    await planning.optionsOf(flat);
+    expect(planning.leftOutOf('a')).toEqual({ 'boil kettle': [2] });
+    planning.leaveOut('b', { pour: [0] });
+    expect(planning.leftOutOf('b')).toEqual({ pour: [0] });
+    expect(written).toEqual([['left-out:b', '{"pour":[0]}']]);
+    for (const bad of ['{', '7', 'null', '{"boil":"2"}', '{"boil":[1.5]}', 12])
+      expect(readLeftOut(bad)).toEqual({});
+  });
+});

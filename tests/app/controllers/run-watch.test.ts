@@ -1,0 +1,113 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { RunSession } from '../../../src/app/controllers/run/run-session.ts';
+import { RunWatch } from '../../../src/app/controllers/run/run-watch.ts';
+import type { RunView } from '../../../src/core/run/index.ts';
+import { smallPlan } from '../../core/run/fixtures.ts';
+import { BUILT_MS, NEW_YEAR_MS } from '../../core/run/tablet.ts';
+import { MemoryStore } from './memory-store.ts';
+
+let store: MemoryStore;
+let nowMs: number;
+let leader: RunSession;
+let watch: RunWatch;
+let views: RunView[];
+let silences: string[];
+let unreadable: (string | undefined)[];
+
+/** Both pages stand on one tablet: one wall clock, a monotonic clock and a session each. */
+const clocksOf = (session: string, startedMs: number) => () => ({
+  wallMs: nowMs,
+  monoMs: nowMs - startedMs,
+  session,
+});
+
+beforeEach(async () => {
+  store = new MemoryStore();
+  nowMs = NEW_YEAR_MS;
+  [views, silences, unreadable] = [[], [], []];
+  leader = await RunSession.draft(
+    smallPlan,
+    {
+      store,
+      readClocks: clocksOf('leader', NEW_YEAR_MS),
+      newId: () => 'run',
+      builtWallMs: BUILT_MS,
+    },
+    { onView: () => undefined, onTrouble: () => undefined, onRefusal: () => undefined },
+  );
+  nowMs += 5000;
+  watch = new RunWatch(
+    leader.entry,
+    { store, readClocks: clocksOf('follower', nowMs) },
+    {
+      onView: (view) => views.push(view),
+      onSilence: (silence) => silences.push(silence),
+      onUnreadable: (message) => unreadable.push(message),
+    },
+  );
+});
+
+describe('a page that only shows', () => {
+  it('follows what the leader writes, and writes nothing itself', async () => {
+    await watch.look();
+    expect(views.at(-1)?.status).toBe('drafting');
+    await leader.send({ kind: 'start-run' });
+    const records = store.records.get('run')?.length;
+    await watch.look();
+    expect(views.at(-1)?.status).toBe('running');
+    expect(store.records.get('run')).toHaveLength(records ?? -1);
+    expect(store.epochs.get('run')).toBe(1);
+  });
+
+  it('tells beating, unsure, silent by the heartbeat it watches', async () => {
+    await leader.heartbeat();
+    await watch.look();
+    expect(silences.at(-1)).toBe('beating');
+    nowMs += 50_000;
+    await watch.look();
+    expect(silences.at(-1)).toBe('unsure');
+    nowMs += 50_000;
+    await watch.look();
+    expect(silences.at(-1)).toBe('silent');
+    await leader.heartbeat();
+    await watch.look();
+    expect(silences.at(-1)).toBe('beating');
+  });
+
+  it('shows the leader’s clocks, though the monotonic clock of this page is another', async () => {
+    await leader.send({ kind: 'start-run' });
+    const ready = views.length;
+    await watch.look();
+    const step = views[ready]?.currentSteps.find((one) => one.status === 'ready')?.step.id ?? '';
+    await leader.send({ kind: 'start-step', step });
+    nowMs += 20_000;
+    await leader.heartbeat();
+    nowMs += 5000;
+    await watch.look();
+    const shown = views.at(-1);
+    for (const clock of shown?.timers ?? []) {
+      expect(clock.status).not.toBe('doubtful');
+      expect(clock.atLeastS).toBeLessThanOrEqual(25.1);
+    }
+    expect(shown?.askClock).toBe(false);
+  });
+
+  it('tells that it cannot read, and goes on when it can', async () => {
+    await watch.look();
+    store.readAll = () => Promise.reject(new Error('no answer'));
+    await watch.look();
+    expect(unreadable.at(-1)).toBe('no answer');
+    expect(views.length).toBe(2);
+    store.readAll = MemoryStore.prototype.readAll.bind(store);
+    await watch.look();
+    expect(unreadable.at(-1)).toBeUndefined();
+  });
+
+  it('shows nothing any more once it is stopped', async () => {
+    await watch.look();
+    watch.stop();
+    await leader.send({ kind: 'start-run' });
+    await watch.look();
+    expect(views).toHaveLength(1);
+  });
+});

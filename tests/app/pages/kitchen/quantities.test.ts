@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import {
+  quantityText,
+  readQuantity,
+} from '../../../../src/app/pages/kitchen/survey/fields/quantities.ts';
+
+const SIDE = { least: 0.05, most: 20 };
+
+function metres(text: string, allowed = SIDE): number | string {
+  const typed = readQuantity('length', text, allowed);
+  return 'value' in typed ? typed.value : typed.problem;
+}
+
+describe('a length as people type it', () => {
+  // 1 in = 25.4 mm exactly, 1 ft = 12 in (ISO 80000-3; from memory).
+  it.each([
+    ['60 cm', 0.6],
+    ['60cm', 0.6],
+    ['24 in', 0.6096],
+    ['24"', 0.6096],
+    ['0.6', 0.6],
+    ['0,6', 0.6],
+    ['.6', 0.6],
+    ['60', 0.6],
+    ['600 mm', 0.6],
+    ['2.4 m', 2.4],
+    ['2 ft', 0.6096],
+    ['2 ft 6 in', 0.762],
+    ['2 ft 6', 0.762],
+    [`2' 6"`, 0.762],
+  ])('takes %s', (text, expected) => {
+    expect(metres(text)).toBeCloseTo(expected, 6);
+  });
+
+  it('takes a bare number as metres only where metres are allowed', () => {
+    expect(metres('3', { least: 0, most: 0.3 })).toBe(0.03);
+    expect(metres('3')).toBe(3);
+  });
+
+  it.each(['', 'wide', '60 kg', '1.2.3', '5 cm cm'])(
+    'says how to write instead of “%s”',
+    (text) => {
+      expect(metres(text)).toMatch(/Write it like 60 cm, 24 in or 0\.6; allowed: 5 cm to 20 m/);
+    },
+  );
+
+  it('says what is allowed when it is out of range', () => {
+    expect(metres('30 m')).toBe('30 m is not allowed here: 5 cm to 20 m.');
+    expect(metres('-1 m')).toMatch(/not allowed/);
+  });
+
+  it('reads back what it shows', () => {
+    for (const value of [0.05, 0.6, 0.6096, 1.38, 2.999, 3.66, 12.5]) {
+      const back = metres(quantityText('length', value));
+      expect(back, quantityText('length', value)).toBeCloseTo(value, 3);
+    }
+  });
+});
+
+describe('other quantities', () => {
+  const value = (q: Parameters<typeof readQuantity>[0], text: string) => {
+    const typed = readQuantity(q, text, { least: -500, most: 100_000 });
+    return 'value' in typed ? typed.value : Number.NaN;
+  };
+  it('knows the units of plates and manuals', () => {
+    expect(value('power', '1.5 kW')).toBe(1500);
+    // 1 Btu(IT)/h = 0.29307107 W (NIST SP 811, from memory).
+    expect(value('power', '10000 BTU/h')).toBeCloseTo(2930.7107, 2);
+    expect(value('minutes', '4 h')).toBe(240);
+    expect(value('temperature', '54 °F')).toBeCloseTo(12.222, 3);
+    // 1 US liquid quart = 0.946352946 L (NIST SP 811, from memory).
+    expect(value('volume', '2 qt')).toBeCloseTo(1.893, 3);
+    // 1 cfm = 0.4719474 L/s (NIST SP 811, from memory).
+    expect(value('flow', '190 cfm')).toBeCloseTo(89.67, 2);
+    expect(value('altitude', '6900 ft')).toBeCloseTo(2103.12, 2);
+    expect(value('area', '95 sq ft')).toBeCloseTo(8.826, 3);
+  });
+  it('counts in whole numbers', () => {
+    expect(readQuantity('count', '1.5', { least: 1, most: 8 })).toEqual({
+      problem: '“1.5” is not whole. Allowed: 1 to 8.',
+    });
+  });
+});

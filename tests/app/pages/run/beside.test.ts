@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { handTicks } from '../../../../src/app/pages/run/step/progress.ts';
+import { ovenAtS, concurrentStep } from '../../../../src/app/pages/run/step/concurrent-steps.ts';
+import type { Stage } from '../../../../src/core/plan/index.ts';
+import type { TimerView, StepView } from '../../../../src/core/run/index.ts';
+import { purgePlan } from '../../../core/run/fixtures.ts';
+import { Tablet } from '../../../core/run/tablet.ts';
+
+const [blank] = new Tablet(purgePlan).view.steps as readonly [StepView];
+
+const clock = (role: TimerView['role'], atLeastS: number, lengthS: number): TimerView => ({
+  id: 'c',
+  step: 's',
+  label: '',
+  purpose: 'at-least',
+  role,
+  status: 'running',
+  lengthS,
+  atLeastS,
+  atMostS: atLeastS,
+  leftS: lengthS - atLeastS,
+  alerting: false,
+  lateByS: 0,
+  cause: 1,
+});
+
+function oven(stageId: string, clocks: readonly TimerView[]): StepView {
+  const stage = { id: stageId, title: '', hazards: [] } as unknown as Stage;
+  return {
+    ...blank,
+    status: 'active',
+    stage: 0,
+    timers: clocks,
+    step: {
+      ...blank.step,
+      kind: 'self-clean',
+      stages: [stage],
+      picture: {
+        kind: 'oven',
+        stages: [
+          { name: 'Heat', lengthS: 2400, tempC: 480 },
+          { name: 'Hold', lengthS: 7200, tempC: 480 },
+          { name: 'Cool', lengthS: 3600, tempC: 260 },
+        ],
+      },
+    },
+  };
+}
+
+describe('the now mark of an oven', () => {
+  it.each([
+    ['start', [], undefined],
+    ['cycle', [clock('hold', 3000, 9600)], 3000],
+    ['cool', [clock('hold', 600, 3600)], 10_200],
+    ['heat-up', [clock('estimate', 5000, 2400)], 2400],
+    ['hold', [clock('hold', 100, 7200)], 2500],
+    ['off', [], 9600],
+    ['open', [], 13_200],
+  ] as const)('in %s', (stage, clocks, atS) => {
+    expect(ovenAtS(oven(stage, clocks))).toBe(atS);
+  });
+  it('is not there before it runs', () => {
+    expect(ovenAtS({ ...oven('cycle', []), status: 'ready' })).toBeUndefined();
+  });
+});
+
+describe('the hand speed as a still picture', () => {
+  it('has a tick each ten seconds of the pour, and none after it', () => {
+    const pour = { ...oven('pour', [clock('estimate', 0, 43)]), stage: 0 };
+    expect(handTicks(pour).map(({ word }) => word)).toEqual(['10 s', '20 s', '30 s', '40 s']);
+    expect(handTicks(pour)[0]?.share).toBeCloseTo(10 / 43);
+    expect(handTicks({ ...pour, stage: 1 })).toEqual([]);
+  });
+});
+
+describe('moving the stage by pedal', () => {
+  const named = (id: string): StepView => ({ ...blank, step: { ...blank.step, id } });
+  const all = ['a', 'b', 'c'].map(named);
+  it('goes on and back, round the end', () => {
+    expect(concurrentStep(all, 'a', 1)).toBe('b');
+    expect(concurrentStep(all, 'c', 1)).toBe('a');
+    expect(concurrentStep(all, 'a', -1)).toBe('c');
+    expect(concurrentStep(all, 'gone', 1)).toBe('a');
+    expect(concurrentStep([], 'a', 1)).toBeUndefined();
+  });
+});
