@@ -1,3 +1,4 @@
+import { say } from '../context/language.ts';
 import type { CautionText } from '../../core/plan/index.ts';
 import { SignalWord } from './signal-word.tsx';
 
@@ -6,7 +7,7 @@ export function CautionLine(props: { caution: CautionText }) {
   return (
     <li class="caution-line">
       <SignalWord word={props.caution.signal} />
-      <span>{props.caution.say}</span>
+      <span>{say(props.caution.say)}</span>
     </li>
   );
 }

@@ -1,3 +1,4 @@
+import { say } from '../context/language.ts';
 import { createMemo, For, Show } from 'solid-js';
 import type { Picture } from '../../core/plan/index.ts';
 import { lengthInWords } from '../labels/time.ts';
@@ -37,7 +38,7 @@ export function OvenCurve(props: { picture: OvenPicture; atS?: number | undefine
       viewBox={`-4 -34 ${WIDTH + 8} ${HEIGHT + 64}`}
       role="img"
       aria-label={props.picture.stages
-        .map((s) => `${s.name} ${lengthInWords(s.lengthS)}`)
+        .map((s) => `${say(s.name)} ${lengthInWords(s.lengthS)}`)
         .join(', ')}
     >
       <path
@@ -54,7 +55,7 @@ export function OvenCurve(props: { picture: OvenPicture; atS?: number | undefine
             y={HEIGHT + 22}
             text-anchor={anchorOf(i(), marks().length)}
           >
-            {m.stage.name}
+            {say(m.stage.name)}
           </text>
         )}
       </For>

@@ -1,3 +1,4 @@
+import { say } from '../context/language.ts';
 import { For } from 'solid-js';
 import type { Picture } from '../../core/plan/index.ts';
 
@@ -15,7 +16,7 @@ export function SinkOrder(props: { picture: SinkPicture }) {
             <span class="sink-part-kettle" aria-label={`kettle ${part.kettle}`}>
               {part.kettle}
             </span>
-            <span>{part.name}</span>
+            <span>{say(part.name)}</span>
           </li>
         )}
       </For>

@@ -1,3 +1,4 @@
+import { say } from '../context/language.ts';
 import { createMemo, For, Show } from 'solid-js';
 import { clockText, dayText, type Plan, type Phase, type Step } from '../../core/plan/index.ts';
 import { PHASE_NAMES } from '../labels/names.ts';
@@ -22,10 +23,10 @@ type Row = { readonly name: string; readonly bars: readonly Bar[] };
 
 /** "Clean: Sink", with its day and hour where the plan knows them. */
 function titleOf({ days, kitchen, timetable }: Plan, step: Step): string {
-  if (!days) return step.title;
+  if (!days) return say(step.title);
   const zone = kitchen.place?.zone ?? 'UTC';
   const atMs = days.startWallMs + (timetable.startS[step.id] ?? 0) * 1000;
-  return `${dayText(atMs, zone)} ${clockText(atMs, zone)}: ${step.title}`;
+  return `${dayText(atMs, zone)} ${clockText(atMs, zone)}: ${say(step.title)}`;
 }
 
 function rowsOf(plan: Plan): readonly Row[] {

@@ -1,3 +1,4 @@
+import { inEnglish } from '../messages/temporary.ts';
 import type { Step } from '../plan/index.ts';
 import type { Fact, RunState } from '../run/index.ts';
 import { holdsOf, noteWord, type Said } from './holds.ts';
@@ -84,7 +85,7 @@ export class AttemptHistory {
       id: step.id,
       kind: step.kind,
       phase: step.phase,
-      title: step.title,
+      title: inEnglish(step.title),
       fixture: step.fixture ?? null,
       attempts: (this.#attempts.get(step.id) ?? []).map((attempt) => ({
         ...attempt,
@@ -122,7 +123,7 @@ function enter(step: Step, attempt: Attempt, is: StepState, { at }: Fact): void 
   if (!stage || (last && last.toWallMs === null)) return;
   attempt.stages.push({
     id: stage.id,
-    title: stage.title,
+    title: inEnglish(stage.title),
     fromWallMs: at.wallMs,
     toWallMs: null,
     endedBy: null,

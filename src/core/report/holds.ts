@@ -1,3 +1,4 @@
+import { inEnglish } from '../messages/temporary.ts';
 import { view, type TimerView, type Fact, type RunState } from '../run/index.ts';
 import type { HoldReport } from './types.ts';
 
@@ -66,7 +67,7 @@ function holdOf(
   return {
     timer: timer.id,
     step: timer.step,
-    label: timer.spec.label,
+    label: inEnglish(timer.spec.label),
     purpose: timer.spec.purpose,
     fromWallMs: timer.startedWallMs - timer.correctedS * 1000,
     toWallMs: ended ? at.wallMs : null,

@@ -1,3 +1,4 @@
+import { inEnglish } from '../messages/temporary.ts';
 import type { Plan } from '../plan/index.ts';
 import { view, type Fact, type FactBody, type Readings, type RunState } from '../run/index.ts';
 import type {
@@ -113,7 +114,7 @@ export class Incidents {
       this.faults.push({
         id: body.fault,
         kind: body.faultKind,
-        name: name ?? 'Something went wrong',
+        name: name ? inEnglish(name) : 'Something went wrong',
         step: body.step,
         ...about,
         text: body.text,
@@ -137,7 +138,7 @@ export class Incidents {
     const { stepTitle } = aboutStep(plan, timer.step);
     this.silentAlarms.push({
       stepTitle: stepTitle ?? timer.step,
-      label: timer.spec.label,
+      label: inEnglish(timer.spec.label),
       text: body.text,
       wallMs,
     });
@@ -151,7 +152,7 @@ export class Incidents {
       step: timer.step,
       stepTitle: stepTitle ?? timer.step,
       fixture,
-      label: timer.spec.label,
+      label: inEnglish(timer.spec.label),
       lateByS: body.lateByS,
       toldWallMs,
     });
@@ -205,7 +206,7 @@ function aboutStep(
   id: string | null,
 ): { readonly stepTitle: string | null; readonly fixture: string | null } {
   const step = plan.steps.find((one) => one.id === id);
-  return { stepTitle: step?.title ?? null, fixture: step?.fixture ?? null };
+  return { stepTitle: step ? inEnglish(step.title) : null, fixture: step?.fixture ?? null };
 }
 
 /** The scope key is `run`, a fixture, or a step with the number of its attempt. */
@@ -221,7 +222,7 @@ function gateOverride(plan: Plan, body: Body<'gate-overridden'>, wallMs: number)
   return {
     gate: body.gate,
     signal: gate?.signal ?? null,
-    ask: gate?.ask ?? body.gate,
+    ask: gate ? inEnglish(gate.ask) : body.gate,
     fixture,
     reason: body.reason,
     wallMs,

@@ -1,3 +1,4 @@
+import { inEnglish } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import type { Sink, Vessel } from '../../../src/core/kitchen/index.ts';
 import { kettleBody, kettleCooling } from '../../../src/core/physics/index.ts';
@@ -48,7 +49,7 @@ describe('a pour', () => {
     expect(pours).toHaveLength(need?.kettles.typical ?? Number.NaN);
     const picture = pours[0]?.picture;
     if (picture?.kind !== 'sink') throw new Error('no sink picture');
-    const names = picture.parts.map(({ name }) => name.replace(/ \(.*/, ''));
+    const names = picture.parts.map(({ name }) => inEnglish(name).replace(/ \(.*/, ''));
     expect([...new Set(names)]).toEqual([
       'Spout and tap',
       'Handles',

@@ -1,3 +1,4 @@
+import { inEnglish } from '../../../src/core/messages/temporary.ts';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -111,7 +112,9 @@ describe('"I ran out here" on a sink', () => {
     const plan = amended(sinkPlan, first?.id ?? '', 0.5);
     expect(poursOf(plan)).toHaveLength(poursOf(sinkPlan).length + 1);
     const second = poursOf(plan)[1];
-    expect(second?.stages[0]?.detail.every((line) => line.endsWith('the rest'))).toBe(true);
+    expect(second?.stages[0]?.detail.every((line) => inEnglish(line).endsWith('the rest'))).toBe(
+      true,
+    );
   });
 });
 

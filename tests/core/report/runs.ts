@@ -1,3 +1,4 @@
+import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import type { FixtureMethod, Plan, Question } from '../../../src/core/plan/index.ts';
 import {
   reportOf,
@@ -11,9 +12,9 @@ import { resting, type Tablet } from '../run/tablet.ts';
 const question: Question = {
   id: 'ask-hob',
   fixture: 'hob',
-  ask: 'How long must the burner glow?',
-  why: 'Opinions differ.',
-  untilThen: 'The longer time is planned',
+  ask: unkeyed('How long must the burner glow?'),
+  why: unkeyed('Opinions differ.'),
+  untilThen: unkeyed('The longer time is planned'),
 };
 
 const methods: readonly FixtureMethod[] = [

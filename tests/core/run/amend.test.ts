@@ -1,3 +1,4 @@
+import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import type { Plan, Stage, Step } from '../../../src/core/plan/index.ts';
 import { fold } from '../../../src/core/run/index.ts';
@@ -63,7 +64,7 @@ describe('a plan amended in the run', () => {
     expect(tablet.step('cover-sink').blockedBy).toContain('First: “pour-2”.');
     expect(tablet.step('pour-3').gates.map(({ gate }) => gate.id)).toEqual(['scald-dress']);
     // Less water, other words and another guess are nobody's loss.
-    expect(amends({ ...of('pour-1'), title: 'Kettle 1 of 3' })).toBeNull();
+    expect(amends({ ...of('pour-1'), title: unkeyed('Kettle 1 of 3') })).toBeNull();
     const guess = timed(of('boil-1'), (lengthS) => lengthS / 2);
     expect(amends(guess)).toBeNull();
     // Guarding more is always taken: a longer wait, an earlier alarm.
@@ -75,12 +76,12 @@ describe('a plan amended in the run', () => {
     expect(amends({ ...of('pour-1'), needs: [{ step: 'boil-1', withinS: 200 }] })).toBeNull();
     const dry: Stage = {
       id: 'dry',
-      title: 'Dry it.',
+      title: unkeyed('Dry it.'),
       detail: [],
       timers: [],
       resumption: 'continue',
       hazards: [],
-      say: 'Dry',
+      say: unkeyed('Dry'),
     };
     expect(amends({ ...of('pour-1'), stages: [...of('pour-1').stages, dry] })).toBeNull();
   });
@@ -109,7 +110,7 @@ describe('a plan amended in the run', () => {
       staged(of('glow'), 'hold', { timers: [] }),
       staged(of('glow'), 'hold', { hazards: [] }),
       staged(of('glow'), 'hold', { resumption: 'continue' }),
-      staged(of('rest-sink'), 'rest', { say: 'Enough' }),
+      staged(of('rest-sink'), 'rest', { say: unkeyed('Enough') }),
       { ...of('pour-1'), demands: { kettle: 1 } },
       unsafe,
     ];

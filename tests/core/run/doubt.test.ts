@@ -1,3 +1,4 @@
+import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import type { TimerSpec } from '../../../src/core/plan/index.ts';
 import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
@@ -10,7 +11,7 @@ const SET: TimerSpec = {
   role: 'hold',
   purpose: 'at-least',
   lengthS: 900,
-  label: 'The glue sets',
+  label: unkeyed('The glue sets'),
 };
 
 /** The purge plan with a cover of the sink that needs nothing, has a clock and can break off. */

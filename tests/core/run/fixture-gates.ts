@@ -1,3 +1,4 @@
+import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import type { FaultPolicy, Gate } from '../../../src/core/plan/index.ts';
 
 export const gates: Gate[] = [
@@ -5,40 +6,40 @@ export const gates: Gate[] = [
     id: 'scald-dress',
     kind: 'caution',
     signal: 'WARNING',
-    ask: 'Closed shoes and gloves on?',
-    say: 'Dress against scalds.',
+    ask: unkeyed('Closed shoes and gloves on?'),
+    say: unkeyed('Dress against scalds.'),
     scope: 'run',
     lapsesS: 1800,
     trippedBy: [],
     settleS: 0,
-    makeSafe: '',
+    makeSafe: unkeyed(''),
   },
   {
     id: 'burner-clear',
     kind: 'caution',
     signal: 'DANGER',
-    ask: 'Nothing that burns near the burner?',
-    say: 'Clear the stove.',
+    ask: unkeyed('Nothing that burns near the burner?'),
+    say: unkeyed('Clear the stove.'),
     scope: 'step',
     trippedBy: [],
     settleS: 0,
-    makeSafe: '',
+    makeSafe: unkeyed(''),
   },
   {
     id: 'air',
     kind: 'condition',
     signal: 'WARNING',
-    ask: 'Hood on high and window open, nobody unwell?',
-    say: 'Bad air.',
+    ask: unkeyed('Hood on high and window open, nobody unwell?'),
+    say: unkeyed('Bad air.'),
     scope: 'run',
     trippedBy: ['co-alarm', 'unwell'],
     settleS: 600,
-    makeSafe: 'Heat off, everybody out.',
+    makeSafe: unkeyed('Heat off, everybody out.'),
   },
 ];
 
 function policy(kind: FaultPolicy['kind'], name: string, what: FaultPolicy['policy']): FaultPolicy {
-  return { kind, name, policy: what, doThis: ['Do it.'] };
+  return { kind, name: unkeyed(name), policy: what, doThis: [unkeyed('Do it.')] };
 }
 
 export const faults: readonly FaultPolicy[] = [

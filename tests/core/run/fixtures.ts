@@ -1,3 +1,4 @@
+import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import type { Plan, Resource, Stage, Step } from '../../../src/core/plan/index.ts';
 
 import { faults, gates } from './fixture-gates.ts';
@@ -9,7 +10,15 @@ export const DAY_S = 24 * 3600;
 const HANDS: Stage['resumption'] = 'continue';
 
 function stage(id: string, title: string, more: Partial<Stage> = {}): Stage {
-  return { id, title, detail: [], timers: [], resumption: HANDS, hazards: [], ...more };
+  return {
+    id,
+    title: unkeyed(title),
+    detail: [],
+    timers: [],
+    resumption: HANDS,
+    hazards: [],
+    ...more,
+  };
 }
 
 function step(
@@ -20,8 +29,8 @@ function step(
   return {
     id,
     kind,
-    title: id,
-    reason: 'For the test.',
+    title: unkeyed(id),
+    reason: unkeyed('For the test.'),
     sources: [],
     durationS: { low: 300, typical: 600, high: 900 },
     attention: 'hands',
@@ -40,7 +49,7 @@ function cleanAndRest(fixture: string): Step[] {
     step(`clean-${fixture}`, 'clean', {
       phase: 'clean',
       fixture,
-      stages: [stage('clean', `Clean the ${fixture}.`, { say: 'Clean' })],
+      stages: [stage('clean', `Clean the ${fixture}.`, { say: unkeyed('Clean') })],
       demands: { hands: 1 },
     }),
     step(`rest-${fixture}`, 'rest', {
@@ -53,7 +62,13 @@ function cleanAndRest(fixture: string): Step[] {
       stages: [
         stage('rest', 'Leave it unused.', {
           timers: [
-            { id: 'rest', role: 'hold', purpose: 'at-least', lengthS: DAY_S, label: 'Rest' },
+            {
+              id: 'rest',
+              role: 'hold',
+              purpose: 'at-least',
+              lengthS: DAY_S,
+              label: unkeyed('Rest'),
+            },
           ],
         }),
       ],
@@ -73,7 +88,7 @@ function kettle(number: number): Step[] {
       demands: { kettle: 1 },
       stages: [
         stage('boil', 'Boil the kettle.', {
-          say: 'It boils',
+          say: unkeyed('It boils'),
           hazards: ['boiling-water'],
           resumption: 'ask',
           timers: [
@@ -82,13 +97,13 @@ function kettle(number: number): Step[] {
               role: 'estimate',
               purpose: 'at-least',
               lengthS: 240,
-              label: 'Boils about now',
+              label: unkeyed('Boils about now'),
             },
           ],
         }),
       ],
       durationS: { low: 200, typical: 240, high: 300 },
-      makeSafe: 'Switch the kettle off.',
+      makeSafe: unkeyed('Switch the kettle off.'),
     }),
     step(`pour-${number}`, 'pour', {
       phase: 'purge',
@@ -99,14 +114,14 @@ function kettle(number: number): Step[] {
       durationS: { low: 60, typical: 120, high: 240 },
       stages: [
         stage('pour', 'Pour along the bowl.', {
-          say: 'Poured',
+          say: unkeyed('Poured'),
           hazards: ['boiling-water'],
           resumption: 'ask',
-          reviewAsk: 'Was the water poured?',
+          reviewAsk: unkeyed('Was the water poured?'),
         }),
-        stage('cold', 'Pour cold water over it.', { say: 'Cold water done' }),
+        stage('cold', 'Pour cold water over it.', { say: unkeyed('Cold water done') }),
       ],
-      makeSafe: 'Put the kettle down.',
+      makeSafe: unkeyed('Put the kettle down.'),
     }),
   ];
 }
@@ -122,50 +137,53 @@ function glow(): Step[] {
       gates: ['burner-clear', 'air'],
       durationS: { low: 600, typical: 900, high: 1200 },
       stages: [
-        stage('light', 'Turn the burner to high.', { say: 'It is on', hazards: ['element'] }),
+        stage('light', 'Turn the burner to high.', {
+          say: unkeyed('It is on'),
+          hazards: ['element'],
+        }),
         stage('warm-up', 'Watch it until it glows.', {
-          say: 'It glows',
+          say: unkeyed('It glows'),
           hazards: ['element'],
           resumption: 'restart',
-          reviewAsk: 'Did the burner stay on?',
+          reviewAsk: unkeyed('Did the burner stay on?'),
           timers: [
             {
               id: 'expect',
               role: 'estimate',
               purpose: 'at-least',
               lengthS: 240,
-              label: 'Glows about now',
+              label: unkeyed('Glows about now'),
             },
             {
               id: 'limit',
               role: 'limit',
               purpose: 'at-most',
               lengthS: 720,
-              label: 'It should have glowed',
+              label: unkeyed('It should have glowed'),
               fault: 'no-glow',
             },
           ],
         }),
         stage('hold', 'Leave it glowing.', {
-          say: 'Go on to turn it off',
+          say: unkeyed('Go on to turn it off'),
           hazards: ['element'],
           resumption: 'restart',
-          reviewAsk: 'Did the burner keep glowing?',
+          reviewAsk: unkeyed('Did the burner keep glowing?'),
           timers: [
-            { id: 'hold', role: 'hold', purpose: 'unbroken', lengthS: 600, label: 'Glow' },
+            { id: 'hold', role: 'hold', purpose: 'unbroken', lengthS: 600, label: unkeyed('Glow') },
             {
               id: 'look',
               role: 'reminder',
               purpose: 'at-most',
               lengthS: 300,
-              label: 'Look at the burner',
+              label: unkeyed('Look at the burner'),
               repeats: true,
             },
           ],
         }),
-        stage('off', 'Turn the burner off.', { say: 'It is off', hazards: ['element'] }),
+        stage('off', 'Turn the burner off.', { say: unkeyed('It is off'), hazards: ['element'] }),
       ],
-      makeSafe: 'Turn the burner off.',
+      makeSafe: unkeyed('Turn the burner off.'),
     }),
     step('cool', 'cool', {
       phase: 'cool',
@@ -183,7 +201,7 @@ function glow(): Step[] {
               role: 'hold',
               purpose: 'at-least',
               lengthS: 1800,
-              label: 'Safe to touch',
+              label: unkeyed('Safe to touch'),
             },
           ],
         }),
@@ -193,9 +211,9 @@ function glow(): Step[] {
 }
 
 const resources: Resource[] = [
-  { id: 'hands', name: 'Hands', capacity: 1, unit: 'people' },
-  { id: 'kettle', name: 'The kettle', capacity: 1, unit: 'kettles' },
-  { id: 'burners-lit', name: 'Burners lit', capacity: 1, unit: 'burners' },
+  { id: 'hands', name: unkeyed('Hands'), capacity: 1, unit: unkeyed('people') },
+  { id: 'kettle', name: unkeyed('The kettle'), capacity: 1, unit: unkeyed('kettles') },
+  { id: 'burners-lit', name: unkeyed('Burners lit'), capacity: 1, unit: unkeyed('burners') },
 ];
 
 export const steps: readonly Step[] = [
@@ -209,7 +227,7 @@ export const steps: readonly Step[] = [
     fixture: 'sink',
     needs: [{ step: 'pour-2' }],
     demands: { hands: 1 },
-    stages: [stage('cover', 'Put the rack in.', { say: 'Covered' })],
+    stages: [stage('cover', 'Put the rack in.', { say: unkeyed('Covered') })],
   }),
 ];
 

@@ -1,3 +1,4 @@
+import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import { apply, perform } from '../../../src/core/run/index.ts';
 import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
@@ -210,7 +211,7 @@ describe('a clock that came due', () => {
     // Verifies: I-04
     const steps = smallPlan.steps.map((one) =>
       one.id === 'rest-sink'
-        ? { ...one, stages: one.stages.map((stage) => ({ ...stage, say: 'Rested' })) }
+        ? { ...one, stages: one.stages.map((stage) => ({ ...stage, say: unkeyed('Rested') })) }
         : one,
     );
     const tablet = resting({ ...smallPlan, steps });

@@ -1,3 +1,4 @@
+import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -108,7 +109,7 @@ const MAKERS: readonly (() => Tablet)[] = [
     // A rest whose stage a person ends, so that it stands due.
     const steps = smallPlan.steps.map((one) =>
       one.kind === 'rest'
-        ? { ...one, stages: one.stages.map((stage) => ({ ...stage, say: 'Rested' })) }
+        ? { ...one, stages: one.stages.map((stage) => ({ ...stage, say: unkeyed('Rested') })) }
         : one,
     );
     const tablet = resting({ ...smallPlan, steps });
@@ -118,7 +119,7 @@ const MAKERS: readonly (() => Tablet)[] = [
   () => {
     const steps = smallPlan.steps.map((one) =>
       one.kind === 'rest'
-        ? { ...one, stages: one.stages.map((stage) => ({ ...stage, say: 'Rested' })) }
+        ? { ...one, stages: one.stages.map((stage) => ({ ...stage, say: unkeyed('Rested') })) }
         : one,
     );
     const tablet = resting({ ...smallPlan, steps });

@@ -1,3 +1,4 @@
+import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import type { Observation, Request, RunStatus } from '../../../src/core/run/index.ts';
 import { perform } from '../../../src/core/run/index.ts';
@@ -274,7 +275,7 @@ describe('a turn', () => {
     // A hundred stages that each end at once, in one step: more than a turn may take.
     const instant = Array.from({ length: 100 }, (_, number) => ({
       id: `stage-${number}`,
-      title: 'Blink.',
+      title: unkeyed('Blink.'),
       detail: [],
       timers: [],
       resumption: 'continue' as const,

@@ -1,3 +1,4 @@
+import { say } from '../../context/language.ts';
 import { For } from 'solid-js';
 import type { Plan } from '../../../core/plan/index.ts';
 import { Action } from '../../parts/action.tsx';
@@ -29,14 +30,14 @@ export function Cleaning(props: { plan: Plan }) {
       <div class="cleaning-lists">
         <For each={lists()}>
           {(step) => (
-            <section class="cleaning-list" aria-label={step.title}>
-              <h3>{name(step.fixture, step.title)}</h3>
+            <section class="cleaning-list" aria-label={say(step.title)}>
+              <h3>{name(step.fixture, say(step.title))}</h3>
               <ul>
                 <For each={step.stages.flatMap(({ detail }) => detail)}>
                   {(line) => (
                     <li>
                       <span class="tick-box" aria-hidden="true" />
-                      <span>{line}</span>
+                      <span>{say(line)}</span>
                     </li>
                   )}
                 </For>

@@ -1,3 +1,4 @@
+import { say } from '../../context/language.ts';
 import { createSignal, For, lazy, Show, Suspense } from 'solid-js';
 import { customName, forLooking, questionList, withoutAnswer } from '../../../core/custom/index.ts';
 import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
@@ -117,7 +118,8 @@ function MethodRow(props: {
         <For each={questions()}>
           {(q) => (
             <p class="method-ask">
-              <strong>To ask:</strong> {q.ask} <span class="quiet">Until then: {q.untilThen}</span>
+              <strong>To ask:</strong> {say(q.ask)}{' '}
+              <span class="quiet">Until then: {say(q.untilThen)}</span>
             </p>
           )}
         </For>

@@ -1,3 +1,4 @@
+import { say } from '../../context/language.ts';
 import '../../styles/kitchen/custom.css';
 import { createSignal, For, Show } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
@@ -173,7 +174,7 @@ function Notices(props: { plan: Plan }) {
   return (
     <Show when={props.plan.notices.length > 0}>
       <ul class="notices">
-        <For each={props.plan.notices}>{(notice) => <li>{notice}</li>}</For>
+        <For each={props.plan.notices}>{(notice) => <li>{say(notice)}</li>}</For>
       </ul>
     </Show>
   );

@@ -1,3 +1,4 @@
+import { say } from '../../context/language.ts';
 import { For } from 'solid-js';
 import type { Plan } from '../../../core/plan/index.ts';
 
@@ -12,8 +13,8 @@ export function Shopping(props: { plan: Plan }) {
             <li>
               <span class="tick-box" aria-hidden="true" />
               <span>
-                <strong>{item.name}</strong> {item.amount}
-                <span class="quiet shopping-why">{item.why}</span>
+                <strong>{say(item.name)}</strong> {say(item.amount)}
+                <span class="quiet shopping-why">{say(item.why)}</span>
               </span>
             </li>
           )}

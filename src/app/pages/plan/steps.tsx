@@ -1,3 +1,4 @@
+import { say } from '../../context/language.ts';
 import { createMemo, For, Show } from 'solid-js';
 import type { Plan, Step } from '../../../core/plan/index.ts';
 import { PHASE_NAMES } from '../../labels/names.ts';
@@ -30,18 +31,18 @@ export function Steps(props: { plan: Plan }) {
             <div class="step-what">
               <details>
                 <summary>
-                  <span class="step-title">{step.title}</span>
+                  <span class="step-title">{say(step.title)}</span>
                   <span class="quiet">
                     {fixture(step)}, {PHASE_NAMES[step.phase].toLowerCase()},{' '}
                     {lengthInWords(step.durationS.typical)}
                   </span>
                 </summary>
-                <p class="quiet">{step.reason}</p>
+                <p class="quiet">{say(step.reason)}</p>
                 <For each={openFor(props.plan, step)}>
                   {(question) => (
                     <p class="method-ask">
-                      <strong>Not answered yet:</strong> {question.ask}{' '}
-                      <span class="quiet">Until then: {question.untilThen}</span>
+                      <strong>Not answered yet:</strong> {say(question.ask)}{' '}
+                      <span class="quiet">Until then: {say(question.untilThen)}</span>
                     </p>
                   )}
                 </For>
@@ -49,10 +50,10 @@ export function Steps(props: { plan: Plan }) {
                   <For each={step.stages}>
                     {(stage) => (
                       <li>
-                        {stage.title}
+                        {say(stage.title)}
                         <Show when={stage.detail.length > 0}>
                           <ul class="step-detail quiet">
-                            <For each={stage.detail}>{(line) => <li>{line}</li>}</For>
+                            <For each={stage.detail}>{(line) => <li>{say(line)}</li>}</For>
                           </ul>
                         </Show>
                       </li>

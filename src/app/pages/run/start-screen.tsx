@@ -1,3 +1,4 @@
+import { say } from '../../context/language.ts';
 import { createSignal, Index, Show } from 'solid-js';
 import type { Request, RunView } from '../../../core/run/index.ts';
 import type { Persistence } from '../../../host/persist/index.ts';
@@ -90,7 +91,7 @@ export function StartScreen(props: {
         <section aria-label="First">
           <h2>First</h2>
           <ol class="start-lines">
-            <Index each={first()}>{(step) => <li>{step().step.title}</li>}</Index>
+            <Index each={first()}>{(step) => <li>{say(step().step.title)}</li>}</Index>
           </ol>
         </section>
       </Show>

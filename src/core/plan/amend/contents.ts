@@ -1,10 +1,12 @@
+import type { Message } from '../../messages/index.ts';
+import { inEnglish, unkeyed } from '../../messages/temporary.ts';
 import { resplitFrom } from '../../pouring/index.ts';
 import type { Picture, Step, Stretch } from '../model/types.ts';
 
 /** What one kettle is to pour after the re-split, with the seconds it should take. */
 export type Content = {
   readonly picture: Picture;
-  readonly detail?: readonly string[];
+  readonly detail?: readonly Message[];
   readonly pourS: number;
 };
 
@@ -70,7 +72,7 @@ export function sinkContents(
     if (part.kettle < picture.kettle) return [part];
     const moved = { ...part, kettle: part.kettle + 1 };
     return part.kettle === picture.kettle
-      ? [part, { ...moved, name: `${part.name}, the rest` }]
+      ? [part, { ...moved, name: unkeyed(`${inEnglish(part.name)}, the rest`) }]
       : [moved];
   });
   const content = (kettle: number, from: Step): Content => ({

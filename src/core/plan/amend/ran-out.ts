@@ -1,3 +1,4 @@
+import { inEnglish, unkeyed } from '../../messages/temporary.ts';
 import { boilId, pourId } from '../steps/pour.ts';
 import type { ClosedHours } from '../timetable/timetable.ts';
 import type { Plan, Step } from '../model/types.ts';
@@ -17,8 +18,8 @@ function renumbered(step: Step, kettle: number, of: number): Step {
   const words = (text: string): string => text.replace(NUMBERS, `kettle ${kettle} of ${of}`);
   return {
     ...step,
-    title: words(step.title),
-    stages: step.stages.map((one) => ({ ...one, title: words(one.title) })),
+    title: unkeyed(words(inEnglish(step.title))),
+    stages: step.stages.map((one) => ({ ...one, title: unkeyed(words(inEnglish(one.title))) })),
   };
 }
 

@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import type { Fixture } from '../../kitchen/index.ts';
 import type { StepDraft, PlanContext } from '../context/step-draft.ts';
 import { isGas } from '../estimates/index.ts';
@@ -10,7 +11,7 @@ const JUG_L = 2;
 const OVERHANG_SHARE = 0.2;
 
 function item(id: string, name: string, amount: string, why: string): ShoppingItem {
-  return { id, name, amount, why };
+  return { id, name: unkeyed(name), amount: unkeyed(amount), why: unkeyed(why) };
 }
 
 function squareMetres(area: number): string {

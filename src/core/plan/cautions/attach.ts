@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import { citation } from '../../custom/index.ts';
 import type { About, StepDraft, PlanContext } from '../context/step-draft.ts';
 import type { CautionText, Gate, Step } from '../model/types.ts';
@@ -56,13 +57,13 @@ function gateOf(row: CautionRow): Gate {
     id: row.id,
     kind: row.gateKind ?? 'caution',
     signal: row.signal,
-    ask: row.ask ?? row.say,
-    say: row.say,
+    ask: unkeyed(row.ask ?? row.say),
+    say: unkeyed(row.say),
     scope: row.scope ?? 'step',
     ...(row.lapsesMin !== undefined && { lapsesS: row.lapsesMin * S_MIN }),
     trippedBy: row.trippedBy ?? [],
     settleS: (row.settleMin ?? 0) * S_MIN,
-    makeSafe: row.makeSafe ?? '',
+    makeSafe: unkeyed(row.makeSafe ?? ''),
   };
 }
 
@@ -96,8 +97,8 @@ export function cautionTexts(
   return CAUTIONS.filter(({ id }) => named.has(id)).map(({ id, signal, hazard, say, source }) => ({
     id,
     signal,
-    hazard,
-    say,
+    hazard: unkeyed(hazard),
+    say: unkeyed(say),
     source: citation(source),
   }));
 }

@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import cautions from '../../../../shared/cautions.json';
 import faults from '../../../../shared/fault-policies.json';
 import type {
@@ -51,5 +52,15 @@ export type CautionRow = {
 export const CAUTIONS = cautions.rows as readonly CautionRow[];
 
 export const FAULTS: readonly FaultPolicy[] = (
-  faults.rows as readonly (FaultPolicy & { readonly source: string })[]
-).map(({ kind, name, policy, doThis }) => ({ kind, name, policy, doThis }));
+  faults.rows as readonly {
+    readonly kind: FaultKind;
+    readonly name: string;
+    readonly policy: FaultPolicy['policy'];
+    readonly doThis: readonly string[];
+  }[]
+).map(({ kind, name, policy, doThis }) => ({
+  kind,
+  policy,
+  name: unkeyed(name),
+  doThis: doThis.map(unkeyed),
+}));

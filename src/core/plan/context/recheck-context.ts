@@ -1,6 +1,5 @@
-import type { Choice } from '../../custom/index.ts';
+import type { ChosenQuestion, Choice } from '../../custom/index.ts';
 import type { PlanContext } from './step-draft.ts';
-import type { Question } from '../model/types.ts';
 
 /** What was told about fixtures that had been purged. */
 export type Recheck = {
@@ -10,7 +9,7 @@ export type Recheck = {
   readonly fixtures: readonly string[];
 };
 
-function questionOf(fixture: string, name: string, what: string): Question {
+function questionOf(fixture: string, name: string, what: string): ChosenQuestion {
   return {
     id: `ask-doubt-${fixture}`,
     fixture,

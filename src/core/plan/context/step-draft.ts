@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import type { Burner, Fixture, Kitchen, VesselKind } from '../../kitchen/index.ts';
 import type { Choice, BurnerChoice, CustomTable } from '../../custom/index.ts';
 import type { BoilEstimate, BurnerEstimate, Kettle, AtOnce } from '../estimates/index.ts';
@@ -76,7 +77,15 @@ export function stepDraft(
 
 /** A stage that loses nothing by an interruption, unless told otherwise. */
 export function stage(id: string, title: string, more: Partial<Stage> = {}): Stage {
-  return { id, title, detail: [], timers: [], resumption: 'continue', hazards: [], ...more };
+  return {
+    id,
+    title: unkeyed(title),
+    detail: [],
+    timers: [],
+    resumption: 'continue',
+    hazards: [],
+    ...more,
+  };
 }
 
 /** Heat that has done its work is asked about again after this, s: common practice, no published source. */
@@ -89,7 +98,7 @@ export function offReminder(label: string): TimerSpec {
     role: 'reminder',
     purpose: 'at-most',
     lengthS: OFF_REMIND_S,
-    label,
+    label: unkeyed(label),
     repeats: true,
   };
 }

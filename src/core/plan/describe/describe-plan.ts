@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import type { Plan } from '../model/types.ts';
 import { headerLines, methodLines, questionLines, shoppingLines, totalsLines } from './sections.ts';
 import { dayLines, timetableLines } from './timetable.ts';
@@ -20,7 +21,7 @@ export function describePlan(plan: Plan): string {
     CUSTOMS_DIFFER,
     ...section('Methods', methodLines(plan)),
     ...section('Questions to ask', questionLines(plan)),
-    ...section('Before you start', plan.notices),
+    ...section('Before you start', plan.notices.map(inEnglish)),
     ...section('To buy and gather', shoppingLines(plan)),
     ...section('Totals', totalsLines(plan)),
     ...section('Days', dayLines(plan)),

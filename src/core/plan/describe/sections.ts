@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import { customName } from '../../custom/index.ts';
 import type { FixtureMethod, Plan } from '../model/types.ts';
 import { amountText, lengthText } from './times.ts';
@@ -38,7 +39,9 @@ function methodDetail(plan: Plan, row: FixtureMethod): readonly string[] {
     ...(row.overriddenBy === undefined
       ? []
       : [`In place of the custom’s row: ${row.overriddenBy}`]),
-    ...open.map(({ ask, untilThen }) => `To ask: ${ask} Until then: ${untilThen}`),
+    ...open.map(
+      ({ ask, untilThen }) => `To ask: ${inEnglish(ask)} Until then: ${inEnglish(untilThen)}`,
+    ),
   ];
 }
 
@@ -51,9 +54,9 @@ export function methodLines(plan: Plan): readonly string[] {
 
 export function questionLines(plan: Plan): readonly string[] {
   return plan.questions.flatMap((question, at) => [
-    `${at + 1}. ${nameOf(plan, question.fixture)}: ${question.ask}`,
-    `    ${question.why}`,
-    `    Until then: ${question.untilThen}`,
+    `${at + 1}. ${nameOf(plan, question.fixture)}: ${inEnglish(question.ask)}`,
+    `    ${inEnglish(question.why)}`,
+    `    Until then: ${inEnglish(question.untilThen)}`,
   ]);
 }
 
@@ -73,5 +76,7 @@ export function totalsLines(plan: Plan): readonly string[] {
 }
 
 export function shoppingLines(plan: Plan): readonly string[] {
-  return plan.shopping.map(({ name, amount, why }) => `${name}: ${amount}. ${why}`);
+  return plan.shopping.map(
+    ({ name, amount, why }) => `${inEnglish(name)}: ${inEnglish(amount)}. ${inEnglish(why)}`,
+  );
 }

@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import { clockText, dayText, momentInZone } from '../timetable/day-text.ts';
 import type { Plan, Step } from '../model/types.ts';
 import { dayOf, momentText, spreadText } from './times.ts';
@@ -51,7 +52,7 @@ function stepLine(plan: Plan, step: Step): string {
   const startS = plan.timetable.startS[step.id];
   const when = startS === undefined ? 'not timed' : momentOf(plan, startS);
   const self = step.startsBy === 'chain' ? ', starts by itself' : '';
-  return `  ${when}  ${step.title}  [${spreadText(step.durationS)}${self}]`;
+  return `  ${when}  ${inEnglish(step.title)}  [${spreadText(step.durationS)}${self}]`;
 }
 
 /** What is done and when, day by day. */

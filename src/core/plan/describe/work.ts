@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import type { Gate, Plan, Stage, Step } from '../model/types.ts';
 import { nameOf } from './sections.ts';
 import { lengthText } from './times.ts';
@@ -5,10 +6,13 @@ import { lengthText } from './times.ts';
 const IN = '    ';
 
 function stageLines({ title, detail, timers }: Stage, heading: string): readonly string[] {
-  const clocks = timers.map(({ label, lengthS }) => `${label}, ${lengthText(lengthS)}`);
+  const clocks = timers.map(({ label, lengthS }) => `${inEnglish(label)}, ${lengthText(lengthS)}`);
   const told = clocks.length > 0 ? ` [${clocks.join('; ')}]` : '';
-  const first = title === heading ? [] : [`${IN}${title}${told}`];
-  return [...first, ...detail.map((line) => `${IN}${title === heading ? '' : IN}${line}`)];
+  const first = inEnglish(title) === heading ? [] : [`${IN}${inEnglish(title)}${told}`];
+  return [
+    ...first,
+    ...detail.map((line) => `${IN}${inEnglish(title) === heading ? '' : IN}${inEnglish(line)}`),
+  ];
 }
 
 /** Cautions in their words, where the hand is. Questions asked once a run are told once, apart. */
@@ -16,9 +20,12 @@ function cautionLines(plan: Plan, step: Step): readonly string[] {
   const asked = plan.gates.filter(({ id, scope }) => scope !== 'run' && step.gates.includes(id));
   const said = (ids: readonly string[]) => plan.cautions.filter(({ id }) => ids.includes(id));
   return [
-    ...asked.map(({ signal, ask, say }) => `${IN}${signal}: ${say} Confirm first: ${ask}`),
-    ...said(step.standing).map(({ signal, say }) => `${IN}${signal}: ${say}`),
-    ...said(step.after).map(({ signal, say }) => `${IN}${signal}, after it: ${say}`),
+    ...asked.map(
+      ({ signal, ask, say }) =>
+        `${IN}${signal}: ${inEnglish(say)} Confirm first: ${inEnglish(ask)}`,
+    ),
+    ...said(step.standing).map(({ signal, say }) => `${IN}${signal}: ${inEnglish(say)}`),
+    ...said(step.after).map(({ signal, say }) => `${IN}${signal}, after it: ${inEnglish(say)}`),
   ];
 }
 
@@ -45,7 +52,7 @@ function pourLines(plan: Plan, fixture: string): readonly string[] {
   const within = first.needs.find(({ withinS }) => withinS !== undefined)?.withinS;
   return [
     `${nameOf(plan, fixture)}: ${pours.length} ${pours.length === 1 ? 'kettle' : 'kettles'} of boiling water, each followed by cold.`,
-    ...boil.stages.flatMap((stage) => stageLines(stage, boil.title)),
+    ...boil.stages.flatMap((stage) => stageLines(stage, inEnglish(boil.title))),
     ...(within === undefined
       ? []
       : [`${IN}Pour within ${lengthText(within)} of boiling, else boil again.`]),
@@ -69,7 +76,10 @@ export function workLines(plan: Plan): readonly string[] {
       lines.push(...pourLines(plan, step.fixture ?? ''));
       continue;
     }
-    lines.push(step.title, ...step.stages.flatMap((stage) => stageLines(stage, step.title)));
+    lines.push(
+      inEnglish(step.title),
+      ...step.stages.flatMap((stage) => stageLines(stage, inEnglish(step.title))),
+    );
     lines.push(...cautionLines(plan, step));
   }
   return lines;
@@ -78,8 +88,8 @@ export function workLines(plan: Plan): readonly string[] {
 /** Questions that are asked once a run, with what stands behind them. */
 export function gateLines(plan: Plan): readonly string[] {
   const of = ({ signal, ask, say }: Gate): readonly string[] => [
-    `${signal}: ${ask}`,
-    `${IN}${say}`,
+    `${signal}: ${inEnglish(ask)}`,
+    `${IN}${inEnglish(say)}`,
   ];
   return plan.gates.filter(({ scope }) => scope === 'run').flatMap(of);
 }

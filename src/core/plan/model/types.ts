@@ -1,5 +1,6 @@
 import type { CustomId, Kitchen, Point, Polygon, Purpose } from '../../kitchen/index.ts';
 import type { ChosenMethod } from '../../custom/index.ts';
+import type { Message } from '../../messages/index.ts';
 import type { Band } from '../../units/index.ts';
 
 /**
@@ -25,7 +26,7 @@ export type Plan = {
   readonly totals: Totals;
   readonly timetable: Timetable;
   /** Things the household should know before starting (planning cautions, circuits, spare day). */
-  readonly notices: readonly string[];
+  readonly notices: readonly Message[];
   /** The calendar the plan was made for; absent when no start or no place was told. */
   readonly days?: PlanDays;
   /** What earlier runs taught, as this plan used it; absent when it used nothing. */
@@ -87,9 +88,9 @@ export type FixtureMethod = ChosenMethod;
 export type Question = {
   readonly id: string;
   readonly fixture: string;
-  readonly ask: string;
-  readonly why: string;
-  readonly untilThen: string;
+  readonly ask: Message;
+  readonly why: Message;
+  readonly untilThen: Message;
 };
 
 export type StepKind =
@@ -129,7 +130,7 @@ export type TimerSpec = {
   readonly role: TimerRole;
   readonly purpose: TimerPurpose;
   readonly lengthS: number;
-  readonly label: string;
+  readonly label: Message;
   readonly repeats?: boolean;
   readonly fault?: FaultKind;
 };
@@ -141,14 +142,14 @@ export type Hazard = 'boiling-water' | 'flame' | 'element' | 'oven' | 'hot-surfa
 export type Stage = {
   readonly id: string;
   /** One imperative sentence, starting with a verb. */
-  readonly title: string;
-  readonly detail: readonly string[];
+  readonly title: Message;
+  readonly detail: readonly Message[];
   /** Label of the action that ends the stage; absent: the hold timer alone ends it. */
-  readonly say?: string;
+  readonly say?: Message;
   readonly timers: readonly TimerSpec[];
   readonly resumption: Resumption;
   /** Asked after an interruption: "Did the burner keep glowing?" */
-  readonly reviewAsk?: string;
+  readonly reviewAsk?: Message;
   readonly hazards: readonly Hazard[];
 };
 
@@ -160,8 +161,8 @@ export type Step = {
   readonly kind: StepKind;
   readonly phase: Phase;
   readonly fixture?: string;
-  readonly title: string;
-  readonly reason: string;
+  readonly title: Message;
+  readonly reason: Message;
   readonly sources: readonly string[];
   readonly stages: readonly Stage[];
   readonly durationS: Band;
@@ -173,7 +174,7 @@ export type Step = {
   readonly gates: readonly string[];
   readonly standing: readonly string[];
   readonly after: readonly string[];
-  readonly makeSafe?: string;
+  readonly makeSafe?: Message;
   readonly picture?: Picture;
 };
 
@@ -189,14 +190,14 @@ export type Picture =
     }
   | {
       readonly kind: 'sink';
-      readonly parts: readonly { readonly name: string; readonly kettle: number }[];
+      readonly parts: readonly { readonly name: Message; readonly kettle: number }[];
       readonly kettle: number;
     }
   | { readonly kind: 'burner'; readonly cooktop: string; readonly burner: string }
   | {
       readonly kind: 'oven';
       readonly stages: readonly {
-        readonly name: string;
+        readonly name: Message;
         readonly lengthS: number;
         readonly tempC: number;
       }[];
@@ -218,9 +219,9 @@ export type Stretch = {
 
 export type Resource = {
   readonly id: string;
-  readonly name: string;
+  readonly name: Message;
   readonly capacity: number;
-  readonly unit: string;
+  readonly unit: Message;
 };
 
 export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
@@ -228,9 +229,9 @@ export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
 export type CautionText = {
   readonly id: string;
   readonly signal: SignalWord;
-  readonly hazard: string;
+  readonly hazard: Message;
   /** Short imperative sentence with its reason. */
-  readonly say: string;
+  readonly say: Message;
   readonly source: string;
 };
 
@@ -244,13 +245,13 @@ export type Gate = {
   readonly id: string;
   readonly kind: 'caution' | 'condition';
   readonly signal: SignalWord;
-  readonly ask: string;
-  readonly say: string;
+  readonly ask: Message;
+  readonly say: Message;
   readonly scope: 'run' | 'fixture' | 'step';
   readonly lapsesS?: number;
   readonly trippedBy: readonly FaultKind[];
   readonly settleS: number;
-  readonly makeSafe: string;
+  readonly makeSafe: Message;
 };
 
 export type FaultKind =
@@ -270,17 +271,17 @@ export type FaultKind =
 
 export type FaultPolicy = {
   readonly kind: FaultKind;
-  readonly name: string;
+  readonly name: Message;
   /** stop-run: make safe and close. suspend: fix, then a person resumes. note: write it down and go on. */
   readonly policy: 'stop-run' | 'suspend' | 'note';
-  readonly doThis: readonly string[];
+  readonly doThis: readonly Message[];
 };
 
 export type ShoppingItem = {
   readonly id: string;
-  readonly name: string;
-  readonly amount: string;
-  readonly why: string;
+  readonly name: Message;
+  readonly amount: Message;
+  readonly why: Message;
 };
 
 export type Totals = {

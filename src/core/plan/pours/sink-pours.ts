@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import type { Sink } from '../../kitchen/index.ts';
 import { sinkLanes, type SinkPart } from '../../pouring/index.ts';
 import type { KettlePour } from './kettle-pour.ts';
@@ -163,6 +164,10 @@ export function sinkPours(sink: Sink, need: PourEstimate, filledL: number): read
       .filter((share) => share.kettle === kettle)
       .reduce((sum, { litres }) => sum + litres, 0),
     parts: rows.filter((row) => row.kettle === kettle).map(({ name }) => name),
-    picture: { kind: 'sink', parts: rows, kettle },
+    picture: {
+      kind: 'sink',
+      parts: rows.map((row) => ({ ...row, name: unkeyed(row.name) })),
+      kettle,
+    },
   }));
 }

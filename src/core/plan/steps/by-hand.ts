@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import { citation } from '../../custom/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
 import { exactly } from '../../units/index.ts';
@@ -35,45 +36,49 @@ export function steamStep(site: PlanContext, fixture: Fixture): StepDraft {
       id: byHandId(fixture.id),
       kind: 'steam',
       phase: 'purge',
-      title: `Boil water inside for ${minutes} min: ${fixture.name}.`,
-      reason: choice?.method.reason ?? '',
+      title: unkeyed(`Boil water inside for ${minutes} min: ${fixture.name}.`),
+      reason: unkeyed(choice?.method.reason ?? ''),
       stages: [
         stage(
           'start',
           'Put a wide cup of water in, with a wooden stick standing in it, and switch it on.',
           {
             detail: [
-              'The stick lets it boil quietly: still water can leap out of the cup when it is moved.',
+              unkeyed(
+                'The stick lets it boil quietly: still water can leap out of the cup when it is moved.',
+              ),
             ],
-            say: 'It is on',
+            say: unkeyed('It is on'),
             hazards: ['boiling-water'],
             resumption: 'ask',
-            reviewAsk: 'Is it on now?',
+            reviewAsk: unkeyed('Is it on now?'),
           },
         ),
         stage('steam', 'Let it fill with steam.', {
           detail: [
-            'Top the water up before the cup is dry, and move the cup once to another place.',
+            unkeyed(
+              'Top the water up before the cup is dry, and move the cup once to another place.',
+            ),
           ],
           hazards: ['boiling-water'],
           resumption: 'restart',
-          reviewAsk: 'Did it go on boiling?',
+          reviewAsk: unkeyed('Did it go on boiling?'),
           timers: [
             {
               id: 'hold',
               role: 'hold',
               purpose: 'unbroken',
               lengthS: minutes * S_MIN,
-              label: 'Steam',
+              label: unkeyed('Steam'),
             },
           ],
         }),
         stage('open', 'Switch it off, open it away from you, and wipe it with cold water.', {
-          detail: ['Leave the cup for five minutes before you lift it.'],
-          say: 'Wiped',
+          detail: [unkeyed('Leave the cup for five minutes before you lift it.')],
+          say: unkeyed('Wiped'),
           hazards: ['boiling-water'],
           resumption: 'ask',
-          reviewAsk: 'Is it off and wiped?',
+          reviewAsk: unkeyed('Is it off and wiped?'),
           timers: [offReminder('Switch it off')],
         }),
       ],
@@ -88,7 +93,7 @@ export function steamStep(site: PlanContext, fixture: Fixture): StepDraft {
       sources: choice ? [choice.method.source] : [],
       needs: [{ step: restId(fixture.id) }],
       demands: powerOf(site, fixture),
-      makeSafe: 'Switch it off and leave it shut.',
+      makeSafe: unkeyed('Switch it off and leave it shut.'),
     },
     { fixture, fuel: fuelOf(fixture) ?? 'electric' },
   );
@@ -96,17 +101,20 @@ export function steamStep(site: PlanContext, fixture: Fixture): StepDraft {
 
 const POURED = {
   detail: [
-    'Straight from the kettle that boiled, at a rolling boil.',
-    'Every spot reached by the stream itself, a kettle at a time.',
+    unkeyed('Straight from the kettle that boiled, at a rolling boil.'),
+    unkeyed('Every spot reached by the stream itself, a kettle at a time.'),
   ],
-  say: 'Every spot was poured',
-  reviewAsk: 'Was every spot reached by boiling water?',
+  say: unkeyed('Every spot was poured'),
+  reviewAsk: unkeyed('Was every spot reached by boiling water?'),
 } as const;
 
 const IMMERSED = {
-  detail: ['The water boils before and while each part is in it.', 'Every part wholly under.'],
-  say: 'All parts were in',
-  reviewAsk: 'Were all parts in the boiling water?',
+  detail: [
+    unkeyed('The water boils before and while each part is in it.'),
+    unkeyed('Every part wholly under.'),
+  ],
+  say: unkeyed('All parts were in'),
+  reviewAsk: unkeyed('Were all parts in the boiling water?'),
 } as const;
 
 function titleOf({ name }: Fixture, poured: boolean, wet: boolean, minutes: number): string {
@@ -132,8 +140,8 @@ export function byHandStep(site: PlanContext, fixture: Fixture): StepDraft {
       id: byHandId(fixture.id),
       kind: wet ? 'boil-over' : 'high-heat',
       phase: 'purge',
-      title,
-      reason: choice?.method.reason ?? '',
+      title: unkeyed(title),
+      reason: unkeyed(choice?.method.reason ?? ''),
       stages: wet
         ? [
             stage('immerse', title, {
@@ -141,37 +149,39 @@ export function byHandStep(site: PlanContext, fixture: Fixture): StepDraft {
               hazards: ['boiling-water'],
               resumption: 'ask',
             }),
-            stage('cold', 'Rinse every part with cold water at once.', { say: 'Rinsed cold' }),
+            stage('cold', 'Rinse every part with cold water at once.', {
+              say: unkeyed('Rinsed cold'),
+            }),
           ]
         : [
             stage('hold', title, {
               hazards: ['hot-surface'],
-              say: 'The time is over',
+              say: unkeyed('The time is over'),
               resumption: 'restart',
-              reviewAsk: 'Did the heat go on without a break?',
+              reviewAsk: unkeyed('Did the heat go on without a break?'),
               timers: [
                 {
                   id: 'hold',
                   role: 'hold',
                   purpose: 'unbroken',
                   lengthS: minutes * S_MIN,
-                  label: 'Heat',
+                  label: unkeyed('Heat'),
                 },
                 {
                   id: 'look',
                   role: 'reminder',
                   purpose: 'at-most',
                   lengthS: LOOK_S,
-                  label: 'Look at what is heated',
+                  label: unkeyed('Look at what is heated'),
                   repeats: true,
                 },
               ],
             }),
             stage('off', 'Turn the heat off and leave it untouched until it is cool.', {
               hazards: ['hot-surface'],
-              say: 'It is off and cool',
+              say: unkeyed('It is off and cool'),
               resumption: 'ask',
-              reviewAsk: 'Is the heat off?',
+              reviewAsk: unkeyed('Is the heat off?'),
               timers: [offReminder('Turn the heat off')],
             }),
           ],
@@ -184,7 +194,7 @@ export function byHandStep(site: PlanContext, fixture: Fixture): StepDraft {
       sources: choice ? [choice.method.source, citation(site.custom.coldSource)] : [],
       needs: [{ step: restId(fixture.id) }],
       demands: powerOf(site, fixture),
-      makeSafe: 'Turn the heat off and keep everybody away from it.',
+      makeSafe: unkeyed('Turn the heat off and keep everybody away from it.'),
     },
     { fixture, fuel: fuelOf(fixture) ?? 'electric' },
   );

@@ -1,3 +1,4 @@
+import { inEnglish, unkeyed } from '../../messages/temporary.ts';
 import type { PlanContext } from '../context/step-draft.ts';
 import { vesselResource } from '../context/demands.ts';
 import type { CalibrationFactor, Step } from '../model/types.ts';
@@ -56,7 +57,7 @@ export function withCalibration(site: PlanContext, step: Step): Step {
   if (!found) return step;
   const { lesson, what, s } = found;
   const said = `From your last run: ${what} about ${length(s)} (${reports(lesson)}).`;
-  return { ...step, reason: step.reason === '' ? said : `${step.reason} ${said}` };
+  return { ...step, reason: unkeyed(`${inEnglish(step.reason)} ${said}`.trim()) };
 }
 
 /** "takes 20 % longer than reckoned". */

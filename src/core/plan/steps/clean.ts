@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import { citation, type Choice } from '../../custom/index.ts';
 import type { Fixture, MethodId } from '../../kitchen/index.ts';
 import { exactly } from '../../units/index.ts';
@@ -59,14 +60,16 @@ export function cleanStep(
       id: cleanId(fixture.id),
       kind: 'clean',
       phase: 'clean',
-      title,
-      reason: rests
-        ? 'What clings to it would shield it from the purge, and hot cleaning counts as use: it comes before the rest.'
-        : 'Cleaning is what this fixture needs.',
+      title: unkeyed(title),
+      reason: unkeyed(
+        rests
+          ? 'What clings to it would shield it from the purge, and hot cleaning counts as use: it comes before the rest.'
+          : 'Cleaning is what this fixture needs.',
+      ),
       stages: [
         stage('clean', title, {
-          detail: [...checklist, ...sandLine(fixture, choice)],
-          say: 'It is clean',
+          detail: [...checklist, ...sandLine(fixture, choice)].map(unkeyed),
+          say: unkeyed('It is clean'),
         }),
       ],
       durationS: cleaningS(fixture),
@@ -111,13 +114,23 @@ export function restStep(
       id: restId(id),
       kind: 'rest',
       phase: 'rest',
-      title,
-      reason: `It must not have been used hot within ${site.custom.restHours} hours of its purge (eino ben yomo).`,
+      title: unkeyed(title),
+      reason: unkeyed(
+        `It must not have been used hot within ${site.custom.restHours} hours of its purge (eino ben yomo).`,
+      ),
       stages: [
         stage('rest', title, {
-          detail: ['No hot use and no hot cleaning. If in doubt, say so: the rest begins again.'],
+          detail: [
+            unkeyed('No hot use and no hot cleaning. If in doubt, say so: the rest begins again.'),
+          ],
           timers: [
-            { id: 'rest', role: 'hold', purpose: 'at-least', lengthS, label: `Rest: ${name}` },
+            {
+              id: 'rest',
+              role: 'hold',
+              purpose: 'at-least',
+              lengthS,
+              label: unkeyed(`Rest: ${name}`),
+            },
           ],
         }),
       ],

@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import { citation } from '../../custom/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
 import { stepDraft, stage, type StepDraft, type PlanContext } from '../context/step-draft.ts';
@@ -39,17 +40,19 @@ export function coverSteps(
         id: coverId(fixture.id),
         kind: 'cover',
         phase: 'cover',
-        title,
-        reason: choice.method.reason,
+        title: unkeyed(title),
+        reason: unkeyed(choice.method.reason),
         stages: [
           stage('cover', title, {
             detail: [
-              `With ${choice.coverWith}.${size}`,
-              SHEETS.test(choice.coverWith)
-                ? 'Clean, dry and cold first; tape the edges so that nothing slips under.'
-                : 'Clean, dry and cold first.',
+              unkeyed(`With ${choice.coverWith}.${size}`),
+              unkeyed(
+                SHEETS.test(choice.coverWith)
+                  ? 'Clean, dry and cold first; tape the edges so that nothing slips under.'
+                  : 'Clean, dry and cold first.',
+              ),
             ],
-            say: 'It is covered',
+            say: unkeyed('It is covered'),
           }),
         ],
         durationS: handworkS(shelves ? 'line' : 'cover', fixture),
@@ -81,15 +84,17 @@ export function markStep(site: PlanContext, drafts: readonly StepDraft[]): StepD
       id: 'mark-kitchen',
       kind: 'mark',
       phase: 'mark',
-      title,
-      reason: 'So that nobody undoes the work by mistake.',
+      title: unkeyed(title),
+      reason: unkeyed('So that nobody undoes the work by mistake.'),
       stages: [
         stage('mark', title, {
           detail: site.kitchen.fixtures.map((fixture) => {
             const out = site.choices.get(fixture.id)?.method.method === 'not-purged';
-            return `${fixture.name}: ${out ? 'keep out of use until it has been asked about' : BELONGS[fixture.designation]}`;
+            return unkeyed(
+              `${fixture.name}: ${out ? 'keep out of use until it has been asked about' : BELONGS[fixture.designation]}`,
+            );
           }),
-          say: 'All is marked',
+          say: unkeyed('All is marked'),
         }),
       ],
       durationS: handworkS('mark'),

@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import { citation } from '../../custom/index.ts';
 import type { Burner, Cooktop } from '../../kitchen/index.ts';
 import { addBands, exactly } from '../../units/index.ts';
@@ -49,14 +50,14 @@ function warmUpTimers({ glowS, limitS }: BurnerEstimate): readonly TimerSpec[] {
       role: 'estimate',
       purpose: 'at-least',
       lengthS: glowS.typical,
-      label: 'Glows about now',
+      label: unkeyed('Glows about now'),
     },
     {
       id: 'limit',
       role: 'limit',
       purpose: 'at-most',
       lengthS: limitS,
-      label: 'It should have glowed by now',
+      label: unkeyed('It should have glowed by now'),
       fault: 'no-glow',
     },
   ];
@@ -64,13 +65,19 @@ function warmUpTimers({ glowS, limitS }: BurnerEstimate): readonly TimerSpec[] {
 
 function holdTimers(minutes: number): readonly TimerSpec[] {
   return [
-    { id: 'hold', role: 'hold', purpose: 'unbroken', lengthS: minutes * S_MIN, label: 'Glow' },
+    {
+      id: 'hold',
+      role: 'hold',
+      purpose: 'unbroken',
+      lengthS: minutes * S_MIN,
+      label: unkeyed('Glow'),
+    },
     {
       id: 'look',
       role: 'reminder',
       purpose: 'at-most',
       lengthS: LOOK_S,
-      label: 'Look at the burner',
+      label: unkeyed('Look at the burner'),
       repeats: true,
     },
   ];
@@ -86,22 +93,22 @@ function stagesOf(site: PlanContext, of: GlowSite): readonly Stage[] {
   return [
     stage('light', light, {
       detail: [
-        'Hood on, nothing near it.',
-        'The back burners go first, so that nobody reaches over a hot one.',
+        unkeyed('Hood on, nothing near it.'),
+        unkeyed('The back burners go first, so that nobody reaches over a hot one.'),
       ],
-      say: 'It is on',
+      say: unkeyed('It is on'),
       hazards,
       resumption: 'ask',
-      reviewAsk: 'Is the burner on now?',
+      reviewAsk: unkeyed('Is the burner on now?'),
     }),
     ...(of.glows
       ? [
           stage('warm-up', 'Watch it until it glows.', {
-            detail: [...(reckoned ? [reckoned.visible] : []), ...of.notes],
-            say: 'It glows',
+            detail: [...(reckoned ? [unkeyed(reckoned.visible)] : []), ...of.notes.map(unkeyed)],
+            say: unkeyed('It glows'),
             hazards,
             resumption: 'restart' as const,
-            reviewAsk: 'Did the burner stay on?',
+            reviewAsk: unkeyed('Did the burner stay on?'),
             timers: reckoned ? warmUpTimers(reckoned) : [],
           }),
         ]
@@ -110,19 +117,19 @@ function stagesOf(site: PlanContext, of: GlowSite): readonly Stage[] {
       'hold',
       of.glows ? 'Let it glow without a break.' : 'Keep it at its highest without a break.',
       {
-        detail: ['Stay with it. If the flame or the power fails, the time begins again.'],
+        detail: [unkeyed('Stay with it. If the flame or the power fails, the time begins again.')],
         hazards,
         resumption: 'restart',
-        reviewAsk: of.glows ? 'Did the burner keep glowing?' : 'Did the burner stay on?',
+        reviewAsk: unkeyed(of.glows ? 'Did the burner keep glowing?' : 'Did the burner stay on?'),
         timers: holdTimers(minutes),
       },
     ),
     stage('off', `Turn the ${burner.name} burner off.`, {
-      detail: ['Leave it untouched and dry.'],
-      say: 'It is off',
+      detail: [unkeyed('Leave it untouched and dry.')],
+      say: unkeyed('It is off'),
       hazards,
       resumption: 'ask',
-      reviewAsk: 'Is the burner off?',
+      reviewAsk: unkeyed('Is the burner off?'),
       timers: [offReminder('Turn the burner off')],
     }),
   ];
@@ -139,8 +146,10 @@ function glowStep(site: PlanContext, of: GlowSite, follows: readonly string[]): 
       id: glowId(burner.id),
       kind: of.glows ? 'glow' : 'high-heat',
       phase: 'purge',
-      title: `${of.glows ? 'Bring to a glow' : 'Heat at the highest'}: ${burner.name} of ${cooktop.name}, ${minutes} min.`,
-      reason: choice?.method.reason ?? '',
+      title: unkeyed(
+        `${of.glows ? 'Bring to a glow' : 'Heat at the highest'}: ${burner.name} of ${cooktop.name}, ${minutes} min.`,
+      ),
+      reason: unkeyed(choice?.method.reason ?? ''),
       stages: stagesOf(site, of),
       durationS: addBands(addBands(hand, warmS), exactly(minutes * S_MIN)),
     },
@@ -149,7 +158,7 @@ function glowStep(site: PlanContext, of: GlowSite, follows: readonly string[]): 
       sources: choice ? [choice.method.source] : [],
       needs: [{ step: restId(cooktop.id) }],
       demands: burnerDemand(site, burner),
-      makeSafe: `Turn the ${burner.name} burner off.`,
+      makeSafe: unkeyed(`Turn the ${burner.name} burner off.`),
       picture: { kind: 'burner', cooktop: cooktop.id, burner: burner.id },
     },
     { fixture: cooktop, burner, fuel: isGas(burner.type) ? 'gas' : 'electric' },
@@ -168,8 +177,8 @@ function burnerCool(site: PlanContext, cooktop: Cooktop, burner: Burner): readon
         id: coolId(burner.id),
         kind: 'cool',
         phase: 'cool',
-        title,
-        reason: 'It burns the hand long after the glow is gone.',
+        title: unkeyed(title),
+        reason: unkeyed('It burns the hand long after the glow is gone.'),
         stages: [
           stage('cool', title, {
             hazards: ['hot-surface'],
@@ -179,7 +188,7 @@ function burnerCool(site: PlanContext, cooktop: Cooktop, burner: Burner): readon
                 role: 'hold',
                 purpose: 'at-least',
                 lengthS: reckoned.coolS,
-                label: `Safe to touch: ${burner.name}`,
+                label: unkeyed(`Safe to touch: ${burner.name}`),
               },
             ],
           }),
@@ -192,7 +201,9 @@ function burnerCool(site: PlanContext, cooktop: Cooktop, burner: Burner): readon
         attention: 'none',
         startsBy: 'chain',
         needs: [{ step: glowId(burner.id) }],
-        makeSafe: `Keep hands, cloths and children away from the ${burner.name} burner until it has cooled.`,
+        makeSafe: unkeyed(
+          `Keep hands, cloths and children away from the ${burner.name} burner until it has cooled.`,
+        ),
       },
       { fixture: cooktop, burner, fuel: isGas(burner.type) ? 'gas' : 'electric' },
     ),

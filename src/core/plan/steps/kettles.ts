@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import { citation } from '../../custom/index.ts';
 import { addBands } from '../../units/index.ts';
 import { kettleDemand } from '../context/demands.ts';
@@ -67,10 +68,10 @@ export function kettleSafe({ name, burner }: Kettle): string {
 export function boilStage(site: PlanContext, kettle: Kettle, title: string): Stage {
   const boil = site.boils.get(kettle.id);
   return stage('boil', title, {
-    say: 'It boils',
+    say: unkeyed('It boils'),
     hazards: heatOf(kettle),
     resumption: 'ask',
-    reviewAsk: 'Did the kettle come to a rolling boil, and is the water still hot?',
+    reviewAsk: unkeyed('Did the kettle come to a rolling boil, and is the water still hot?'),
     timers: boil
       ? [
           {
@@ -78,7 +79,7 @@ export function boilStage(site: PlanContext, kettle: Kettle, title: string): Sta
             role: 'estimate',
             purpose: 'at-least',
             lengthS: boil.timeS.typical,
-            label: 'Boils about now',
+            label: unkeyed('Boils about now'),
           },
         ]
       : [],
@@ -90,11 +91,11 @@ function overStage(kettle: Kettle): Stage {
   const off = kettle.burner ? `Turn the ${kettle.burner.name} burner off` : 'Unplug it';
   const never = kettle.burner ? 'the burner' : 'its base or plug';
   return stage('over', `${off}, then pour so that the water runs over the whole rim and spout.`, {
-    detail: [`Over a clean basin, turning it slowly. Never let water run onto ${never}.`],
-    say: 'It ran over',
+    detail: [unkeyed(`Over a clean basin, turning it slowly. Never let water run onto ${never}.`)],
+    say: unkeyed('It ran over'),
     hazards: heatOf(kettle),
     resumption: 'ask',
-    reviewAsk: 'Did the boiling water run over the whole rim?',
+    reviewAsk: unkeyed('Did the boiling water run over the whole rim?'),
   });
 }
 
@@ -111,12 +112,12 @@ export function kettleSteps(site: PlanContext, kettle: Kettle): readonly StepDra
         id: cleanId(kettle.id),
         kind: 'clean',
         phase: 'clean',
-        title: cleaning,
-        reason: 'Scale and grease would shield its walls.',
+        title: unkeyed(cleaning),
+        reason: unkeyed('Scale and grease would shield its walls.'),
         stages: [
           stage('clean', cleaning, {
-            detail: ['Rinse it well, lid and spout too.'],
-            say: 'It is clean',
+            detail: [unkeyed('Rinse it well, lid and spout too.')],
+            say: unkeyed('It is clean'),
           }),
         ],
         durationS: handworkS('kettle-clean'),
@@ -130,17 +131,18 @@ export function kettleSteps(site: PlanContext, kettle: Kettle): readonly StepDra
         id: boilOverId(kettle),
         kind: 'boil-over',
         phase: 'purge',
-        title,
-        reason:
+        title: unkeyed(title),
+        reason: unkeyed(
           'What purges must itself be kosher: boiling water in it and over its rim purges it (hagalah).',
+        ),
         stages: [
           stage('fill', fillTitle(site, kettle), {
-            detail: plugLines(site, kettle),
-            say: 'It is on',
+            detail: plugLines(site, kettle).map(unkeyed),
+            say: unkeyed('It is on'),
           }),
           boilStage(site, kettle, 'Wait for a rolling boil.'),
           overStage(kettle),
-          stage('cold', 'Empty it and rinse it with cold water.', { say: 'Rinsed cold' }),
+          stage('cold', 'Empty it and rinse it with cold water.', { say: unkeyed('Rinsed cold') }),
         ],
         durationS: addBands(boil.timeS, handling),
       },
@@ -148,7 +150,7 @@ export function kettleSteps(site: PlanContext, kettle: Kettle): readonly StepDra
         sources: [citation(site.custom.kettleSource)],
         needs: [{ step: restId(kettle.id) }, ...burnerNeed(site, kettle)],
         demands: { hands: 1, ...kettleDemand(site, kettle) },
-        makeSafe: kettleSafe(kettle),
+        makeSafe: unkeyed(kettleSafe(kettle)),
         picture: pictureOf(site, kettle),
       },
       aboutKettle(site, kettle),

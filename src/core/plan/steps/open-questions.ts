@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import type { PlanContext } from '../context/step-draft.ts';
 import type { Step } from '../model/types.ts';
 
@@ -7,8 +8,8 @@ export function withOpenQuestions(site: PlanContext, step: Step): Step {
   const questions = site.choices.get(step.fixture)?.questions ?? [];
   const [first, ...others] = step.stages;
   if (questions.length === 0 || !first) return step;
-  const said = questions.map(
-    ({ ask, untilThen }) => `Not answered yet: ${ask} Until then: ${untilThen}`,
+  const said = questions.map(({ ask, untilThen }) =>
+    unkeyed(`Not answered yet: ${ask} Until then: ${untilThen}`),
   );
   return { ...step, stages: [{ ...first, detail: [...first.detail, ...said] }, ...others] };
 }

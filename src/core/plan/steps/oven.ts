@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import { citation } from '../../custom/index.ts';
 import type { Oven } from '../../kitchen/index.ts';
 import { addBands, exactly } from '../../units/index.ts';
@@ -35,7 +36,7 @@ const LOOK = {
   role: 'reminder',
   purpose: 'at-most',
   lengthS: LOOK_S,
-  label: 'Is everything well with the oven?',
+  label: unkeyed('Is everything well with the oven?'),
   repeats: true,
 } as const;
 
@@ -60,7 +61,7 @@ function pictureOf(
 ): Picture {
   return {
     kind: 'oven',
-    stages: stages.map(([name, lengthS, tempC]) => ({ name, lengthS, tempC })),
+    stages: stages.map(([name, lengthS, tempC]) => ({ name: unkeyed(name), lengthS, tempC })),
   };
 }
 
@@ -70,30 +71,30 @@ function cleanStages(oven: Oven, reckoned: OvenEstimate): readonly Stage[] {
     : 'The racks are out.';
   return [
     stage('start', `Close the door and start the full self-clean cycle of ${oven.name}.`, {
-      detail: [racks, 'The door locks by itself when it is hot.'],
-      say: 'It runs',
+      detail: [unkeyed(racks), unkeyed('The door locks by itself when it is hot.')],
+      say: unkeyed('It runs'),
       hazards: ['oven'],
       resumption: 'ask',
-      reviewAsk: 'Does the cycle run now?',
+      reviewAsk: unkeyed('Does the cycle run now?'),
     }),
     stage('cycle', 'Let the cycle run to its end.', {
-      detail: ['Stay home and awake. If the power fails, the cycle begins again.'],
+      detail: [unkeyed('Stay home and awake. If the power fails, the cycle begins again.')],
       hazards: ['oven'],
       resumption: 'restart',
-      reviewAsk: 'Did the cycle run on without a break?',
+      reviewAsk: unkeyed('Did the cycle run on without a break?'),
       timers: [
         {
           id: 'cycle',
           role: 'hold',
           purpose: 'unbroken',
           lengthS: reckoned.holdS,
-          label: 'Self-clean cycle',
+          label: unkeyed('Self-clean cycle'),
         },
         LOOK,
       ],
     }),
     stage('cool', 'Leave the door shut until the lock opens.', {
-      detail: ['Do not force it.'],
+      detail: [unkeyed('Do not force it.')],
       hazards: ['oven'],
       timers: [
         {
@@ -101,16 +102,16 @@ function cleanStages(oven: Oven, reckoned: OvenEstimate): readonly Stage[] {
           role: 'hold',
           purpose: 'at-least',
           lengthS: reckoned.coolS.typical,
-          label: 'The lock opens',
+          label: unkeyed('The lock opens'),
         },
       ],
     }),
     stage('open', 'See that the cycle has ended and the lock is open, then switch it off.', {
-      detail: ['It is still hot inside: leave it shut and dry.'],
-      say: 'It is off and unlocked',
+      detail: [unkeyed('It is still hot inside: leave it shut and dry.')],
+      say: unkeyed('It is off and unlocked'),
       hazards: ['oven'],
       resumption: 'ask',
-      reviewAsk: 'Is the oven off and unlocked?',
+      reviewAsk: unkeyed('Is the oven off and unlocked?'),
       timers: [offReminder('See that the oven is off')],
     }),
   ];
@@ -126,8 +127,8 @@ function selfCleanStep(site: PlanContext, oven: Oven): StepDraft {
       id: ovenId(oven.id),
       kind: 'self-clean',
       phase: 'purge',
-      title: `Run one full self-clean cycle: ${oven.name}.`,
-      reason: choice?.method.reason ?? '',
+      title: unkeyed(`Run one full self-clean cycle: ${oven.name}.`),
+      reason: unkeyed(choice?.method.reason ?? ''),
       stages: cleanStages(oven, reckoned),
       durationS: addBands(addBands(hand, exactly(reckoned.holdS)), reckoned.coolS),
     },
@@ -136,7 +137,7 @@ function selfCleanStep(site: PlanContext, oven: Oven): StepDraft {
       sources: choice ? [choice.method.source] : [],
       needs: [{ step: restId(oven.id) }],
       demands: cleanDemand(site, oven),
-      makeSafe: 'Keep the door shut and turn the oven off at its control or its breaker.',
+      makeSafe: unkeyed('Keep the door shut and turn the oven off at its control or its breaker.'),
       picture: pictureOf([
         ['Heat', reckoned.heatS.typical, reckoned.hotC],
         ['Hold', reckoned.holdS - reckoned.heatS.typical, reckoned.hotC],
@@ -150,48 +151,50 @@ function selfCleanStep(site: PlanContext, oven: Oven): StepDraft {
 function heatStages(oven: Oven, reckoned: OvenEstimate): readonly Stage[] {
   return [
     stage('start', `Turn ${oven.name} to its highest setting, door shut.`, {
-      detail: ['Racks in, clean and dry. If it has a broiler, use it for the last minutes.'],
-      say: 'It is on',
+      detail: [
+        unkeyed('Racks in, clean and dry. If it has a broiler, use it for the last minutes.'),
+      ],
+      say: unkeyed('It is on'),
       hazards: ['oven'],
       resumption: 'ask',
-      reviewAsk: 'Is the oven on now?',
+      reviewAsk: unkeyed('Is the oven on now?'),
     }),
     stage('heat-up', 'Wait until it has reached its highest heat.', {
-      say: 'It is at its highest',
+      say: unkeyed('It is at its highest'),
       hazards: ['oven'],
       resumption: 'restart',
-      reviewAsk: 'Did the oven stay on?',
+      reviewAsk: unkeyed('Did the oven stay on?'),
       timers: [
         {
           id: 'expect',
           role: 'estimate',
           purpose: 'at-least',
           lengthS: reckoned.heatS.typical,
-          label: 'At its highest about now',
+          label: unkeyed('At its highest about now'),
         },
       ],
     }),
     stage('hold', 'Keep it at its highest without a break.', {
-      detail: ['If the power or the flame fails, the time begins again.'],
+      detail: [unkeyed('If the power or the flame fails, the time begins again.')],
       hazards: ['oven'],
       resumption: 'restart',
-      reviewAsk: 'Did the oven stay on without a break?',
+      reviewAsk: unkeyed('Did the oven stay on without a break?'),
       timers: [
         {
           id: 'hold',
           role: 'hold',
           purpose: 'unbroken',
           lengthS: reckoned.holdS,
-          label: 'Highest heat',
+          label: unkeyed('Highest heat'),
         },
         LOOK,
       ],
     }),
     stage('off', `Turn ${oven.name} off and leave the door shut.`, {
-      say: 'It is off',
+      say: unkeyed('It is off'),
       hazards: ['oven'],
       resumption: 'ask',
-      reviewAsk: 'Is the oven off?',
+      reviewAsk: unkeyed('Is the oven off?'),
       timers: [offReminder('Turn the oven off')],
     }),
   ];
@@ -210,8 +213,8 @@ function highHeatSteps(site: PlanContext, oven: Oven): readonly StepDraft[] {
         id: ovenId(oven.id),
         kind: 'high-heat',
         phase: 'purge',
-        title: `Heat at the highest setting for ${minutes} min: ${oven.name}.`,
-        reason: choice?.method.reason ?? '',
+        title: unkeyed(`Heat at the highest setting for ${minutes} min: ${oven.name}.`),
+        reason: unkeyed(choice?.method.reason ?? ''),
         stages: heatStages(oven, reckoned),
         durationS: addBands(addBands(hand, reckoned.heatS), exactly(reckoned.holdS)),
       },
@@ -220,7 +223,7 @@ function highHeatSteps(site: PlanContext, oven: Oven): readonly StepDraft[] {
         sources: choice ? [choice.method.source] : [],
         needs: [{ step: restId(oven.id) }],
         demands: heatDemand(site, oven),
-        makeSafe: 'Turn the oven off and keep its door shut.',
+        makeSafe: unkeyed('Turn the oven off and keep its door shut.'),
         picture: pictureOf([
           ['Heat', reckoned.heatS.typical, reckoned.hotC],
           ['Hold', reckoned.holdS, reckoned.hotC],
@@ -239,8 +242,8 @@ function ovenCool(oven: Oven, title: string, lengthS: number): StepDraft {
       id: coolId(oven.id),
       kind: 'cool',
       phase: 'cool',
-      title,
-      reason: 'It burns the hand long after it is off.',
+      title: unkeyed(title),
+      reason: unkeyed('It burns the hand long after it is off.'),
       stages: [
         stage('cool', title, {
           hazards: ['hot-surface'],
@@ -250,7 +253,7 @@ function ovenCool(oven: Oven, title: string, lengthS: number): StepDraft {
               role: 'hold',
               purpose: 'at-least',
               lengthS,
-              label: `Safe to touch: ${oven.name}`,
+              label: unkeyed(`Safe to touch: ${oven.name}`),
             },
           ],
         }),
@@ -263,7 +266,7 @@ function ovenCool(oven: Oven, title: string, lengthS: number): StepDraft {
       attention: 'none',
       startsBy: 'chain',
       needs: [{ step: ovenId(oven.id) }],
-      makeSafe: `Keep the door shut and children away until it has cooled: ${oven.name}.`,
+      makeSafe: unkeyed(`Keep the door shut and children away until it has cooled: ${oven.name}.`),
     },
     { fixture: oven, fuel: oven.heat },
   );

@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import { citation } from '../../custom/index.ts';
 import type { Fixture, LaneDirection } from '../../kitchen/index.ts';
 import { addBands, mapBand, type Band } from '../../units/index.ts';
@@ -76,12 +77,16 @@ function boilDraft(turn: Turn): StepDraft {
       id: boilId(fixture.id, pour.kettle),
       kind: 'boil',
       phase: 'purge',
-      title: `Boil kettle ${pour.kettle} of ${of} for ${fixture.name}: ${lower(kettle.name)}.`,
-      reason: 'It is poured from the vessel that was on the fire (kli rishon), at a rolling boil.',
+      title: unkeyed(
+        `Boil kettle ${pour.kettle} of ${of} for ${fixture.name}: ${lower(kettle.name)}.`,
+      ),
+      reason: unkeyed(
+        'It is poured from the vessel that was on the fire (kli rishon), at a rolling boil.',
+      ),
       stages: [
         stage('fill', fillTitle(site, kettle), {
-          detail: ['Never past the mark.', ...plugLines(site, kettle)],
-          say: 'It is on',
+          detail: [unkeyed('Never past the mark.'), ...plugLines(site, kettle).map(unkeyed)],
+          say: unkeyed('It is on'),
         }),
         {
           ...boilStage(
@@ -90,7 +95,7 @@ function boilDraft(turn: Turn): StepDraft {
             `Wait for a rolling boil, ${site.boilingC.toFixed(1)} °C here.`,
           ),
           detail: kettle.burner
-            ? [`Turn the ${kettle.burner.name} burner off as you lift it.`]
+            ? [unkeyed(`Turn the ${kettle.burner.name} burner off as you lift it.`)]
             : [],
         },
       ],
@@ -101,7 +106,7 @@ function boilDraft(turn: Turn): StepDraft {
       sources: [citation('oc-451-6')],
       needs,
       demands: kettleDemand(site, kettle),
-      makeSafe: kettleSafe(kettle),
+      makeSafe: unkeyed(kettleSafe(kettle)),
       picture: pictureOf(site, kettle),
     },
     { ...aboutKettle(site, kettle), fixture },
@@ -129,34 +134,37 @@ function pourStages(turn: Turn): readonly Stage[] {
       'pour',
       `Pour kettle ${pour.kettle} of ${of} over ${fixture.name}: every spot reached by the stream.`,
       {
-        detail: [...wayLines(site, fixture, pour), ...(site.choices.get(fixture.id)?.notes ?? [])],
-        say: 'Poured',
+        detail: [
+          ...wayLines(site, fixture, pour),
+          ...(site.choices.get(fixture.id)?.notes ?? []),
+        ].map(unkeyed),
+        say: unkeyed('Poured'),
         hazards: ['boiling-water'],
         resumption: 'ask',
-        reviewAsk: 'Was this kettle poured to the end?',
+        reviewAsk: unkeyed('Was this kettle poured to the end?'),
         timers: [
           {
             id: 'empty',
             role: 'estimate',
             purpose: 'at-least',
             lengthS: turn.pourS.typical,
-            label: 'Empty about now',
+            label: unkeyed('Empty about now'),
           },
         ],
       },
     ),
     stage('cold', 'Pour cold water over the same place at once.', {
-      detail: ['Only where the boiling water went.'],
-      say: 'Cold water poured',
+      detail: [unkeyed('Only where the boiling water went.')],
+      say: unkeyed('Cold water poured'),
       resumption: 'ask',
-      reviewAsk: 'Was cold water poured over it?',
+      reviewAsk: unkeyed('Was cold water poured over it?'),
       timers: [
         {
           id: 'cold',
           role: 'reminder',
           purpose: 'at-most',
           lengthS: COLD_REMIND_S,
-          label: 'Cold water now',
+          label: unkeyed('Cold water now'),
           repeats: true,
         },
       ],
@@ -174,8 +182,8 @@ function pourDraft(turn: Turn): StepDraft {
       id: pourId(fixture.id, pour.kettle),
       kind: 'pour',
       phase: 'purge',
-      title: `Pour kettle ${pour.kettle} of ${of} over ${fixture.name}.`,
-      reason: choice?.method.reason ?? '',
+      title: unkeyed(`Pour kettle ${pour.kettle} of ${of} over ${fixture.name}.`),
+      reason: unkeyed(choice?.method.reason ?? ''),
       stages: pourStages(turn),
       durationS: addBands(addBands(handworkS('carry'), turn.pourS), handworkS('cold')),
     },
@@ -184,7 +192,7 @@ function pourDraft(turn: Turn): StepDraft {
       sources: [...(choice ? [choice.method.source] : []), citation(site.custom.coldSource)],
       needs: [{ step: boilId(fixture.id, pour.kettle), withinS: Math.floor(waitS) }, ...before],
       demands: { hands: 1, [vesselResource(kettle)]: 1 },
-      makeSafe: 'Put the kettle down where nobody can knock it.',
+      makeSafe: unkeyed('Put the kettle down where nobody can knock it.'),
       ...(pour.picture && { picture: pour.picture }),
     },
     { ...aboutKettle(site, kettle), fixture },

@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import { citation } from '../../custom/index.ts';
 import { stepDraft, stage, type StepDraft, type PlanContext } from '../context/step-draft.ts';
 import { PREPARING, preparingS } from '../context/work-times.ts';
@@ -17,9 +18,9 @@ export function prepareSteps(site: PlanContext): readonly StepDraft[] {
         id: prepareId(row.id),
         kind: 'prepare',
         phase: 'prepare',
-        title: row.title,
-        reason: row.reason,
-        stages: [stage('do', row.title, { detail: row.detail, say: 'Done' })],
+        title: unkeyed(row.title),
+        reason: unkeyed(row.reason),
+        stages: [stage('do', row.title, { detail: row.detail.map(unkeyed), say: unkeyed('Done') })],
         durationS: preparingS(row),
       },
       { sources: [citation(row.source)] },

@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import type { Calendar } from './days.ts';
 import type { StepDraft, PlanContext } from '../context/step-draft.ts';
 import type { Timed, TimetableOptions } from './timetable.ts';
@@ -46,7 +47,7 @@ function lastDayNotices(
     const endS = (timetable.startS[step.id] ?? 0) + step.durationS.typical;
     if (step.kind !== 'self-clean' || endS <= purgeByS - SPARE_S || endS > purgeByS) return [];
     return [
-      `On the last day before the deadline, with no day to spare if the lock or the cut-out fails: ${step.title} Begin the work earlier.`,
+      `On the last day before the deadline, with no day to spare if the lock or the cut-out fails: ${inEnglish(step.title)} Begin the work earlier.`,
     ];
   });
 }

@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import {
   BURNERS_LIT,
   circuitResource,
@@ -12,31 +13,41 @@ import type { Resource, Step } from '../model/types.ts';
 export function resourcesOf(site: PlanContext, steps: readonly Step[]): readonly Resource[] {
   const { kitchen, kettles, room } = site;
   const all: Resource[] = [
-    { id: HANDS, name: 'Hands', capacity: kitchen.household.people, unit: 'people' },
-    { id: BURNERS_LIT, name: 'Burners lit', capacity: room.atOnce, unit: 'burners' },
+    {
+      id: HANDS,
+      name: unkeyed('Hands'),
+      capacity: kitchen.household.people,
+      unit: unkeyed('people'),
+    },
+    {
+      id: BURNERS_LIT,
+      name: unkeyed('Burners lit'),
+      capacity: room.atOnce,
+      unit: unkeyed('burners'),
+    },
     ...kitchen.fixtures.flatMap((one) =>
       one.kind === 'cooktop'
         ? [
             {
               id: rangeResource(one.id),
-              name: one.name,
+              name: unkeyed(one.name),
               capacity: Math.max(1, one.burners.length),
-              unit: 'burners',
+              unit: unkeyed('burners'),
             },
           ]
         : [],
     ),
     ...kettles.map((kettle) => ({
       id: vesselResource(kettle),
-      name: kettle.name,
+      name: unkeyed(kettle.name),
       capacity: 1,
-      unit: 'kettles',
+      unit: unkeyed('kettles'),
     })),
     ...kitchen.circuits.map(({ id, name, ratingA }) => ({
       id: circuitResource(id),
-      name,
+      name: unkeyed(name),
       capacity: ratingA,
-      unit: 'A',
+      unit: unkeyed('A'),
     })),
   ];
   const asked = new Set(steps.flatMap(({ demands }) => Object.keys(demands)));

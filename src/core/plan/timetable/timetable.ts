@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import {
   solve,
   type Activity,
@@ -182,6 +183,8 @@ export function timetableOf(
     },
     lateS,
     certain,
-    overnight: drafts.filter((one) => isOvernight(one, options)).map(({ step }) => step.title),
+    overnight: drafts
+      .filter((one) => isOvernight(one, options))
+      .map(({ step }) => inEnglish(step.title)),
   };
 }

@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import { standing } from '../attempt-history.ts';
 import type {
   AttemptReport,
@@ -72,7 +73,7 @@ function methodLines({ method }: FixtureReport): readonly string[] {
     ...(method.question === null
       ? []
       : [
-          `Open when planned: ${oneLine(method.question.ask)} Until then: ${sentence(method.question.untilThen)}`,
+          `Open when planned: ${oneLine(inEnglish(method.question.ask))} Until then: ${sentence(inEnglish(method.question.untilThen))}`,
         ]),
   ];
 }

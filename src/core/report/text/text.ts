@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import { faultLine, fixtureLines, indent, stepLines, type FormatTime } from './text-fixture.ts';
 import type { GapReport, Report } from '../types.ts';
 import {
@@ -39,7 +40,7 @@ export function reportText(record: Report, formatTime: FormatTime): string {
       'Open when the plan was made',
       record.questions.map(
         (one) =>
-          `${oneLine(name(one.fixture))}: ${oneLine(one.ask)} Until then: ${sentence(one.untilThen)}`,
+          `${oneLine(name(one.fixture))}: ${oneLine(inEnglish(one.ask))} Until then: ${sentence(inEnglish(one.untilThen))}`,
       ),
     ),
     section(

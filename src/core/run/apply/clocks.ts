@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import type { Stage } from '../../plan/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import { lapseGates } from '../rules/gates.ts';
@@ -111,7 +112,9 @@ function questionOf(
     step,
     attempt: one.attempt,
     stage: stage.id,
-    ask: stage.reviewAsk ?? `Did “${stepOf(state.plan, step).title}” go on without a break?`,
+    ask: stage.reviewAsk
+      ? inEnglish(stage.reviewAsk)
+      : `Did “${inEnglish(stepOf(state.plan, step).title)}” go on without a break?`,
     gapS: (open?.gapS ?? 0) + gapS,
   };
 }

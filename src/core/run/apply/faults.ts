@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import type { FactBody } from '../model/facts.ts';
 import { breaksStep, policyOf } from '../rules/faults.ts';
 import type { RunState } from '../model/state.ts';
@@ -31,9 +32,13 @@ export function applyFault(state: RunState, body: Body<'fault-raised'>, at: Read
   const tripped = tripGates(noted, body.faultKind, body.step, at);
   switch (policy) {
     case 'stop-run':
-      return applyClosing(tripped, { kind: 'closing-begun', as: 'failed', reason: name });
+      return applyClosing(tripped, {
+        kind: 'closing-begun',
+        as: 'failed',
+        reason: inEnglish(name),
+      });
     case 'suspend':
-      return halt(tripped, 'suspended', name, at);
+      return halt(tripped, 'suspended', inEnglish(name), at);
     case 'note':
       return tripped;
   }
@@ -49,7 +54,7 @@ export function applyCleared(state: RunState, body: Body<'fault-cleared'>): RunS
   if (!fault) return next;
   for (const step of Object.keys(state.steps)) {
     if (breaksStep(state, fault, step)) {
-      next = putStep(next, step, { restart: policyOf(state.plan, fault.kind).name });
+      next = putStep(next, step, { restart: inEnglish(policyOf(state.plan, fault.kind).name) });
     }
   }
   return next;

@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import type { Plan, Stage, Step, TimerSpec } from '../../plan/index.ts';
 import type { Refusal, RefusalCode } from './refusal.ts';
 
@@ -65,7 +66,7 @@ function guardProblem(model: Step, step: Step): Refusal | null {
   if (weak || (model.makeSafe !== undefined && step.makeSafe === undefined))
     return problem(
       'amendment-weakens',
-      `Step "${step.id}" guards less than “${model.title}”: a hazard, a clock or its making safe.`,
+      `Step "${step.id}" guards less than “${inEnglish(model.title)}”: a hazard, a clock or its making safe.`,
     );
   return null;
 }
@@ -81,14 +82,14 @@ export function replacedProblem(before: Step, step: Step): Refusal | null {
   if (!same)
     return problem(
       'amendment-changes-work',
-      `Step "${step.id}" is other work than “${before.title}”; allowed: the same fixture and kind.`,
+      `Step "${step.id}" is other work than “${inEnglish(before.title)}”; allowed: the same fixture and kind.`,
     );
   for (const need of before.needs) {
     const kept = step.needs.find((one) => one.step === need.step);
     if (!kept || (kept.withinS ?? Infinity) > (need.withinS ?? Infinity))
       return problem(
         'amendment-drops-need',
-        `Step "${step.id}" no longer needs "${need.step}" as “${before.title}” does.`,
+        `Step "${step.id}" no longer needs "${need.step}" as “${inEnglish(before.title)}” does.`,
       );
   }
   return guardProblem(before, step);
@@ -112,12 +113,12 @@ export function addedProblem(plan: Plan, step: Step): Refusal | null {
   if (shortestS(step) > freshest)
     return problem(
       'amendment-drops-need',
-      `Step "${step.id}" does not need fresh water as “${first.title}” does.`,
+      `Step "${step.id}" does not need fresh water as “${inEnglish(first.title)}” does.`,
     );
   if (step.phase !== first.phase || step.startsBy !== first.startsBy)
     return problem(
       'amendment-changes-work',
-      `Step "${step.id}" is not begun as “${first.title}” is.`,
+      `Step "${step.id}" is not begun as “${inEnglish(first.title)}” is.`,
     );
   for (const sibling of siblings) {
     const found = guardProblem(sibling, step);

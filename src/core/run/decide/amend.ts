@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import type { Step } from '../../plan/index.ts';
 import type { RunState } from '../model/state.ts';
 import type { Request } from '../model/types.ts';
@@ -20,7 +21,10 @@ function danglingIn(state: RunState, step: Step, steps: ReadonlySet<string>): st
 function stepProblem(state: RunState, step: Step, ids: ReadonlySet<string>): Decision | null {
   const before = state.plan.steps.find(({ id }) => id === step.id);
   if (before && state.steps[step.id]?.status !== 'waiting') {
-    return refuse('already-begun', `“${before.title}” has begun; only what has not can change.`);
+    return refuse(
+      'already-begun',
+      `“${inEnglish(before.title)}” has begun; only what has not can change.`,
+    );
   }
   const dangling = danglingIn(state, step, ids);
   if (dangling) return refuse('bad-amendment', `Step "${step.id}" ${dangling}.`);

@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import { trippedGates } from '../rules/gates.ts';
 import { openFaults, policyOf } from '../rules/faults.ts';
 import { restDayAt, rightWallMs } from '../rules/rest-days.ts';
@@ -35,13 +36,13 @@ export function resumeObstacles(state: RunState, now: Readings): readonly Refusa
     found.push({ code: 'make-safe-first', message: 'Make safe first what is still hot.' });
   for (const fault of openFaults(state)) {
     const { name } = policyOf(state.plan, fault.kind);
-    found.push({ code: 'fault-open', message: `Not put right yet: ${name}.` });
+    found.push({ code: 'fault-open', message: `Not put right yet: ${inEnglish(name)}.` });
   }
   for (const { gate, known } of trippedGates(state, now)) {
     const message =
       known.value === 'yes'
-        ? `Wait until it has settled: ${gate.ask}`
-        : `Answer first: ${gate.ask}`;
+        ? `Wait until it has settled: ${inEnglish(gate.ask)}`
+        : `Answer first: ${inEnglish(gate.ask)}`;
     found.push({ code: 'gate-shut', message });
   }
   return found;

@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import type { Step } from '../../plan/index.ts';
 import { faultsOf } from '../rules/faults.ts';
 import { shutGates, trippedGates } from '../rules/gates.ts';
@@ -65,8 +66,12 @@ export function startStep(state: RunState, asked: Asked<'start-step'>, now: Read
   if (!found) return unknownStep(asked.step);
   const { step, one } = found;
   if (one.status === 'settled')
-    return refuse('already-settled', `“${step.title}” is over. Repeat it to do it again.`);
-  if (one.status !== 'waiting') return refuse('already-begun', `“${step.title}” has begun.`);
+    return refuse(
+      'already-settled',
+      `“${inEnglish(step.title)}” is over. Repeat it to do it again.`,
+    );
+  if (one.status !== 'waiting')
+    return refuse('already-begun', `“${inEnglish(step.title)}” has begun.`);
   const [first] = startObstacles(state, step, now);
   if (first) return { refusal: first };
   return accept({ kind: 'step-started', step: step.id, attempt: one.attempt, by: 'person' });
@@ -107,10 +112,12 @@ export function confirm(state: RunState, asked: Asked<'confirm'>, now: Readings)
   const found = find(state, asked.step);
   if (!found) return unknownStep(asked.step);
   const { step, one } = found;
-  if (one.status === 'settled') return refuse('already-settled', `“${step.title}” is over.`);
-  if (one.status === 'waiting') return refuse('not-begun', `“${step.title}” has not begun.`);
+  if (one.status === 'settled')
+    return refuse('already-settled', `“${inEnglish(step.title)}” is over.`);
+  if (one.status === 'waiting')
+    return refuse('not-begun', `“${inEnglish(step.title)}” has not begun.`);
   if (one.status === 'unwinding')
-    return refuse('make-safe-first', `“${step.title}” was stopped. Make it safe.`);
+    return refuse('make-safe-first', `“${inEnglish(step.title)}” was stopped. Make it safe.`);
   const stage = stageOf(step, one.stage);
   if (!stage || stage.id !== asked.stage) {
     return refuse(
@@ -135,7 +142,8 @@ export function skipStep(state: RunState, asked: Asked<'skip-step'>): Decision {
   if (!found) return unknownStep(asked.step);
   const { step, one } = found;
   if (asked.reason.trim() === '') return reasonMissing('skip this step');
-  if (one.status === 'settled') return refuse('already-settled', `“${step.title}” is over.`);
+  if (one.status === 'settled')
+    return refuse('already-settled', `“${inEnglish(step.title)}” is over.`);
   if (one.status !== 'waiting') {
     if (owesCold(step, one.stage) && !one.safe)
       return refuse('cold-first', 'Boiling water was poured here. Confirm the cold water first.');
@@ -156,8 +164,10 @@ export function stopStep(state: RunState, asked: Asked<'stop-step'>): Decision {
   if (!found) return unknownStep(asked.step);
   const { step, one } = found;
   const reason = asked.reason.trim() === '' ? 'Stopped.' : asked.reason;
-  if (one.status === 'settled') return refuse('already-settled', `“${step.title}” is over.`);
-  if (one.status === 'waiting') return refuse('not-begun', `“${step.title}” has not begun.`);
+  if (one.status === 'settled')
+    return refuse('already-settled', `“${inEnglish(step.title)}” is over.`);
+  if (one.status === 'waiting')
+    return refuse('not-begun', `“${inEnglish(step.title)}” has not begun.`);
   if (one.status === 'unwinding') return accept();
   const common = { step: step.id, attempt: one.attempt, outcome: 'stopped', reason } as const;
   return needsMakeSafe(step, one.stage)
@@ -171,9 +181,9 @@ export function repeatStep(state: RunState, asked: Asked<'repeat-step'>, now: Re
   const { step, one } = found;
   if (asked.reason.trim() === '') return reasonMissing('repeat this step');
   if (one.status !== 'settled')
-    return refuse('not-settled', `“${step.title}” is not over yet. Stop it first.`);
+    return refuse('not-settled', `“${inEnglish(step.title)}” is not over yet. Stop it first.`);
   if (one.begun && step.stages.some((stage) => stage.resumption === 'void'))
-    return refuse('cannot-repeat', `“${step.title}” cannot be repeated.`);
+    return refuse('cannot-repeat', `“${inEnglish(step.title)}” cannot be repeated.`);
   const day = restDayAt(state.plan, rightWallMs(state, now));
   if (day) return refuse('rest-day', insideSentence(day.name));
   return accept({

@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import type { Step } from '../../plan/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import { isFrozen } from '../rules/faults.ts';
@@ -106,7 +107,7 @@ function limitFaults(state: RunState): readonly FactBody[] {
       fault: `fault-${state.seq + 1 + facts.length}`,
       faultKind: fault,
       step: timer.step,
-      text: timer.spec.label,
+      text: inEnglish(timer.spec.label),
       timer: timer.id,
       cause: timer.cause,
     });

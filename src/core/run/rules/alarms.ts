@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import type { AlarmState, RunState } from '../model/state.ts';
 import type { AlarmFailure } from '../model/types.ts';
 
@@ -17,7 +18,13 @@ export function failedAlarms(state: RunState): readonly AlarmFailure[] {
     const timer = state.timers[id];
     if (!timer || timer.cause !== cause || timer.acknowledged) continue;
     if (last !== 'failed' || failed === null) continue;
-    failures.push({ timer: id, cause, step: timer.step, label: timer.spec.label, text: failed });
+    failures.push({
+      timer: id,
+      cause,
+      step: timer.step,
+      label: inEnglish(timer.spec.label),
+      text: failed,
+    });
   }
   return failures;
 }

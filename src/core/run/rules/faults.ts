@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import type { FaultKind, FaultPolicy, Plan } from '../../plan/index.ts';
 import { stepOf } from '../model/plan-index.ts';
 import type { FaultState, RunState } from '../model/state.ts';
@@ -18,9 +19,13 @@ export function policyOf(plan: Plan, kind: FaultKind): FaultPolicy {
   return (
     plan.faults.find((one) => one.kind === kind) ?? {
       kind,
-      name: 'Something went wrong',
+      name: unkeyed('Something went wrong'),
       policy: 'suspend',
-      doThis: ['Turn off what is hot.', 'Write down what happened.', 'Go on when it is put right.'],
+      doThis: [
+        unkeyed('Turn off what is hot.'),
+        unkeyed('Write down what happened.'),
+        unkeyed('Go on when it is put right.'),
+      ],
     }
   );
 }

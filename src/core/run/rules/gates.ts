@@ -1,3 +1,4 @@
+import { unkeyed } from '../../messages/temporary.ts';
 import type { Gate, Step } from '../../plan/index.ts';
 import { indexOf } from '../model/plan-index.ts';
 import type { GateState, RunState } from '../model/state.ts';
@@ -67,12 +68,12 @@ function missingGate(id: string): Gate {
     id,
     kind: 'caution',
     signal: 'DANGER',
-    ask,
-    say: ask,
+    ask: unkeyed(ask),
+    say: unkeyed(ask),
     scope: 'run',
     trippedBy: [],
     settleS: 0,
-    makeSafe: '',
+    makeSafe: unkeyed(''),
   };
 }
 

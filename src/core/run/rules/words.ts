@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import type { StepGate } from './gates.ts';
 import { settlesInS } from './gates.ts';
 import type { NeedProblem } from './needs.ts';
@@ -14,32 +15,33 @@ function inWords(count: number): string {
 }
 
 function titles(shortage: Shortage): string {
-  return shortage.usedBy.map((step) => `“${step.title}”`).join(', ');
+  return shortage.usedBy.map((step) => `“${inEnglish(step.title)}”`).join(', ');
 }
 
 /** Why a resource cannot be had, for a cook. */
 export function shortageSentence(shortage: Shortage): string {
   const { resource, used, usedBy, wanted } = shortage;
   if (usedBy.length === 0) {
-    return `This needs ${inWords(wanted)} ${resource.unit} of ${resource.name}; there is ${inWords(resource.capacity)}.`;
+    return `This needs ${inWords(wanted)} ${inEnglish(resource.unit)} of ${inEnglish(resource.name)}; there is ${inWords(resource.capacity)}.`;
   }
   if (resource.id === 'hands') return `All hands are busy with ${titles(shortage)}.`;
   if (resource.id.startsWith('burners')) {
     return `Burner limit reached: ${inWords(used)} ${used === 1 ? 'is' : 'are'} lit.`;
   }
-  if (resource.capacity === 1) return `${resource.name} is in use by ${titles(shortage)}.`;
-  return `${resource.name}: ${inWords(used)} of ${inWords(resource.capacity)} ${resource.unit} taken by ${titles(shortage)}.`;
+  if (resource.capacity === 1)
+    return `${inEnglish(resource.name)} is in use by ${titles(shortage)}.`;
+  return `${inEnglish(resource.name)}: ${inWords(used)} of ${inWords(resource.capacity)} ${inEnglish(resource.unit)} taken by ${titles(shortage)}.`;
 }
 
 export function needSentence(state: RunState, problem: NeedProblem): string {
   const title = stepOf(state.plan, problem.need.step).title;
   switch (problem.why) {
     case 'open':
-      return `First: “${title}”.`;
+      return `First: “${inEnglish(title)}”.`;
     case 'undone':
-      return `“${title}” was not finished. Repeat it, or skip it with a reason.`;
+      return `“${inEnglish(title)}” was not finished. Repeat it, or skip it with a reason.`;
     case 'late':
-      return `Too long since “${title}”. Repeat it first.`;
+      return `Too long since “${inEnglish(title)}”. Repeat it first.`;
   }
 }
 
@@ -57,7 +59,9 @@ export function restDaySentence({ why, day }: RestDayObstacle): string {
 export function gateSentence({ gate, known }: StepGate, now: Readings): string {
   if (known.value === 'yes') {
     const minutes = Math.ceil(settlesInS(gate, known, now) / 60);
-    return `Wait ${minutes} min until it has settled: ${gate.say}`;
+    return `Wait ${minutes} min until it has settled: ${inEnglish(gate.say)}`;
   }
-  return known.value === 'no' ? `Answered no: ${gate.ask}` : `Confirm first: ${gate.ask}`;
+  return known.value === 'no'
+    ? `Answered no: ${inEnglish(gate.ask)}`
+    : `Confirm first: ${inEnglish(gate.ask)}`;
 }

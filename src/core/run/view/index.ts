@@ -1,3 +1,4 @@
+import { inEnglish, unkeyed } from '../../messages/temporary.ts';
 import { failedAlarms } from '../rules/alarms.ts';
 import { resumeObstacles } from '../decide/control.ts';
 import { policyOf } from '../rules/faults.ts';
@@ -101,11 +102,13 @@ function hotViews(state: RunState): readonly HotView[] {
     const begun = one?.status === 'active' || one?.status === 'unwinding';
     const madeSafe = stopping && one?.status === 'settled' && one.safe;
     if (!one || !(madeSafe || (begun && needsMakeSafe(step, one.stage)))) continue;
-    const cold = owesCold(step, one.stage) ? ` ${step.stages[coldStage(step)]?.title ?? ''}` : '';
+    const cold = owesCold(step, one.stage)
+      ? ` ${step.stages[coldStage(step)]?.title ?? unkeyed('')}`
+      : '';
     hot.push({
       step: step.id,
       hazard: stageOf(step, one.stage)?.hazards[0] ?? 'boiling-water',
-      makeSafe: `${step.makeSafe ?? `Make “${step.title}” safe.`}${cold}`,
+      makeSafe: `${step.makeSafe ?? unkeyed(`Make “${step.title}” safe.`)}${cold}`,
       confirmed: one.safe,
     });
   }
@@ -117,9 +120,9 @@ function faultView(state: RunState, fault: RunState['faults'][number]): FaultVie
   return {
     id: fault.id,
     kind: fault.kind,
-    name,
+    name: inEnglish(name),
     ...(fault.step === null ? {} : { step: fault.step }),
-    doThis,
+    doThis: doThis.map(inEnglish),
     cleared: fault.cleared,
   };
 }

@@ -1,3 +1,4 @@
+import { inEnglish } from '../../messages/temporary.ts';
 import { LATE_S } from '../model/constants.ts';
 import { isAlerting } from '../decide/timers.ts';
 import { isFrozen } from '../rules/faults.ts';
@@ -44,7 +45,7 @@ export function timerView(state: RunState, timer: Timer, now: Readings): TimerVi
     id: timer.id,
     step: timer.step,
     ...(fixture === undefined ? {} : { fixture }),
-    label: timer.spec.label,
+    label: inEnglish(timer.spec.label),
     purpose: timer.spec.purpose,
     role: timer.spec.role,
     status: statusOf(state, timer, now),

@@ -1,3 +1,4 @@
+import { unkeyed } from '../../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import { handTicks } from '../../../../src/app/pages/run/step/progress.ts';
 import { ovenAtS, concurrentStep } from '../../../../src/app/pages/run/step/concurrent-steps.ts';
@@ -38,9 +39,9 @@ function oven(stageId: string, clocks: readonly TimerView[]): StepView {
       picture: {
         kind: 'oven',
         stages: [
-          { name: 'Heat', lengthS: 2400, tempC: 480 },
-          { name: 'Hold', lengthS: 7200, tempC: 480 },
-          { name: 'Cool', lengthS: 3600, tempC: 260 },
+          { name: unkeyed('Heat'), lengthS: 2400, tempC: 480 },
+          { name: unkeyed('Hold'), lengthS: 7200, tempC: 480 },
+          { name: unkeyed('Cool'), lengthS: 3600, tempC: 260 },
         ],
       },
     },

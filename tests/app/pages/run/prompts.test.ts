@@ -1,3 +1,4 @@
+import { inEnglish } from '../../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import {
   NOTHING_TOLD,
@@ -40,7 +41,7 @@ describe('what is spoken', () => {
     const asked = { ...step, status: 'ready', gates: [{ ...gate, value: 'unknown' }] } as const;
     const { signal, ask } = gate.gate;
     const said = promptOf(NOTHING_TOLD, view, asked).say;
-    expect(said.startsWith(`${signal}. ${ask.replace(/[.?!]$/, '')}`)).toBe(true);
+    expect(said.startsWith(`${signal}. ${inEnglish(ask).replace(/[.?!]$/, '')}`)).toBe(true);
   });
 
   it('tells a clock that comes due, once for each time', () => {
@@ -65,8 +66,8 @@ describe('what is spoken', () => {
     if (!fault) throw new Error('the plan has no fault that suspends');
     tablet.does({ kind: 'report-fault', fault: fault.kind, step: 'glow' });
     const said = listener.hears(tablet);
-    expect(said.startsWith(fault.name)).toBe(true);
-    for (const line of fault.doThis) expect(said).toContain(line.replace(/[.!?]$/, ''));
+    expect(said.startsWith(inEnglish(fault.name))).toBe(true);
+    for (const line of fault.doThis) expect(said).toContain(inEnglish(line).replace(/[.!?]$/, ''));
     expect(listener.hears(tablet)).toBe('');
   });
 

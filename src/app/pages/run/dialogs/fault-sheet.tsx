@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import { Index, Show } from 'solid-js';
 import type { FaultPolicy } from '../../../../core/plan/index.ts';
 import type { Request, StepView } from '../../../../core/run/index.ts';
@@ -31,20 +32,20 @@ export function FaultSheet(props: {
     props.onClose();
   };
   return (
-    <Sheet label={props.fault.name} onClose={props.onClose}>
-      <h2>{props.fault.name}: do this first</h2>
+    <Sheet label={say(props.fault.name)} onClose={props.onClose}>
+      <h2>{say(props.fault.name)}: do this first</h2>
       <Show when={shut()}>
         <p class="fault-first">
           <SignalWord word="DANGER" /> Keep the oven door shut: air feeds the fire.
         </p>
       </Show>
       <ol class="do-this">
-        <Index each={props.fault.doThis}>{(line) => <li>{line()}</li>}</Index>
+        <Index each={props.fault.doThis}>{(line) => <li>{say(line())}</li>}</Index>
       </ol>
       <p class="quiet">{FOLLOWS[props.fault.policy]}</p>
       <div class="button-row">
         <Action class="button button--ember button--big" onPress={tell}>
-          Tell it: {props.fault.name.toLowerCase()}
+          Tell it: {say(props.fault.name).toLowerCase()}
         </Action>
         <Action class="button button--plain" onPress={props.onClose}>
           All is well

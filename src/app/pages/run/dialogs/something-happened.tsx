@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import { createSignal, For, Show } from 'solid-js';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { Action } from '../../../parts/action.tsx';
@@ -33,7 +34,7 @@ export function SomethingHappened(props: {
                   })
                 }
               >
-                {fault.name}
+                {say(fault.name)}
               </Action>
             )}
           </For>

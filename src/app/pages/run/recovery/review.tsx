@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import { Index, Show } from 'solid-js';
 import type { Request, RunView } from '../../../../core/run/index.ts';
 import { Action } from '../../../parts/action.tsx';
@@ -52,8 +53,9 @@ export function Review(props: { view: RunView; nowMs: number; send: (request: Re
 }
 
 function stepTitle(view: RunView, stepId: string): string {
-  const title = view.steps.find((s) => s.step.id === stepId)?.step.title ?? '';
-  return title.endsWith('.') ? title : `${title}.`;
+  const title = view.steps.find((s) => s.step.id === stepId)?.step.title;
+  const text = title ? say(title) : '';
+  return text.endsWith('.') ? text : `${text}.`;
 }
 
 function answer(

@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import { Index, Show } from 'solid-js';
 import type { GateView, Request, RunView } from '../../../../core/run/index.ts';
 import { Action } from '../../../parts/action.tsx';
@@ -53,7 +54,7 @@ export function Suspended(props: { view: RunView; send: (request: Request) => vo
         {(gate) => (
           <div class="review-question">
             <SignalWord word={gate().gate.signal} />
-            <p class="review-ask">{gate().gate.ask}</p>
+            <p class="review-ask">{say(gate().gate.ask)}</p>
             <Show
               when={gate().value !== 'yes'}
               fallback={

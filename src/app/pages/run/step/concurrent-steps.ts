@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
 import { leadTimer } from './main-action.ts';
 
@@ -62,7 +63,7 @@ export function concurrentKettles(view: RunView, step: StepView): readonly Concu
     .filter((one) => one.step.kind === 'boil' && one.step.id !== step.step.id && isBegun(one))
     .map((one) => ({
       step: one.step.id,
-      title: one.step.title,
+      title: say(one.step.title),
       leftS: leadTimer(one)?.leftS,
     }))
     .toSorted((a, b) => (a.leftS ?? Infinity) - (b.leftS ?? Infinity));

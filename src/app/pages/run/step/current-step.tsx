@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import { createMemo, Index, Show } from 'solid-js';
 import type { FaultKind } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
@@ -115,7 +116,7 @@ function Middle(props: CurrentStepPanelProps) {
           fallback={
             <Show when={details().length > 0}>
               <ul class="stage-detail">
-                <Index each={details()}>{(line) => <li>{line()}</li>}</Index>
+                <Index each={details()}>{(line) => <li>{say(line())}</li>}</Index>
               </ul>
             </Show>
           }
@@ -141,7 +142,7 @@ function Foot(props: CurrentStepPanelProps) {
         <Show when={props.next}>
           {(next) => (
             <>
-              Next: {next().step.title} ({lengthInWords(next().step.durationS.typical)})
+              Next: {say(next().step.title)} ({lengthInWords(next().step.durationS.typical)})
             </>
           )}
         </Show>
@@ -151,7 +152,7 @@ function Foot(props: CurrentStepPanelProps) {
           <Index each={faults()}>
             {(fault) => (
               <Action class="button button--plain" onPress={() => props.onFault(fault().kind)}>
-                {fault().name}?
+                {say(fault().name)}?
               </Action>
             )}
           </Index>

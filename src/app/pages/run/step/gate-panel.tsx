@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import { createSignal, Show } from 'solid-js';
 import type { TimerView, GateView, Request } from '../../../../core/run/index.ts';
 import { Action } from '../../../parts/action.tsx';
@@ -28,9 +29,9 @@ export function GatePanel(props: {
         </span>
       </div>
       <p class="gate-ask" tabindex="-1">
-        {props.gate.gate.ask}
+        {say(props.gate.gate.ask)}
       </p>
-      <p class="gate-say">{props.gate.gate.say}</p>
+      <p class="gate-say">{say(props.gate.gate.say)}</p>
       <Show when={props.gate.settlesInS > 0 && props.gate.value === 'yes'}>
         <p class="gate-say">Wait {countdownText(props.gate.settlesInS)} more to be sure.</p>
       </Show>
@@ -66,7 +67,7 @@ function GoPast(props: { gate: GateView; send: (request: Request) => void; onClo
   };
   return (
     <Sheet label="Go on without it" onClose={props.onClose}>
-      <h2>{props.gate.gate.ask}</h2>
+      <h2>{say(props.gate.gate.ask)}</h2>
       <label class="field">
         <span>Why do you go on without it? It goes into the record.</span>
         <input

@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import type {
   TimerView,
   GateView,
@@ -86,7 +87,7 @@ function activeAction(step: StepView): MainAction {
   if (stage.say && step.canConfirm)
     return {
       kind: 'press',
-      label: stage.say,
+      label: say(stage.say),
       request: { kind: 'confirm', step: step.step.id, stage: stage.id },
       urgent: step.status === 'checking',
     };

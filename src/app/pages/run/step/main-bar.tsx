@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import { createEffect, createMemo, on, onCleanup, onMount, Show } from 'solid-js';
 import type { GateView, Request, StepView } from '../../../../core/run/index.ts';
 import { Action } from '../../../parts/action.tsx';
@@ -97,7 +98,7 @@ export function MainBar(props: MainBarProps) {
             {(step) => (
               <Action class="main-action main-action--meanwhile" onPress={settled(doIt)}>
                 <small>Meanwhile</small>
-                {step().step.title}
+                {say(step().step.title)}
               </Action>
             )}
           </Show>

@@ -1,9 +1,11 @@
+import { say } from '../../../context/language.ts';
 import type { TimerView, RunView, StepView } from '../../../../core/run/index.ts';
 
 /** The stage's one sentence: of the stage in progress, or of the step when it has not begun. */
 export function sentenceOf(step: StepView): string {
   const begun = step.status === 'active' || step.status === 'checking';
-  return (begun ? step.step.stages[step.stage]?.title : undefined) ?? step.step.title;
+  const stage = begun ? step.step.stages[step.stage] : undefined;
+  return say((stage ?? step.step).title);
 }
 
 export function fixtureName(view: RunView, fixture: string | undefined): string {

@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import { Index, Show } from 'solid-js';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
 import { Action } from '../../../parts/action.tsx';
@@ -35,7 +36,7 @@ export function StepsSheet(props: {
           {(step) => (
             <li>
               <span>
-                {step().step.title}
+                {say(step().step.title)}
                 <span class="quiet step-state">
                   {step().outcome
                     ? OUTCOME_NAMES[step().outcome!].toLowerCase()

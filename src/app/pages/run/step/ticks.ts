@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import { createSignal } from 'solid-js';
 import type { StepView } from '../../../../core/run/index.ts';
 
@@ -11,7 +12,7 @@ function keyOf(step: StepView): string {
 /** The lines a cleaning step is ticked off by; none before it begins, or where it has only one. */
 export function checklistOf(step: StepView): readonly string[] {
   if (step.step.kind !== 'clean' || !['active', 'checking'].includes(step.status)) return [];
-  const lines = step.step.stages[step.stage]?.detail ?? [];
+  const lines = step.step.stages[step.stage]?.detail.map(say) ?? [];
   return lines.length > 1 ? lines : [];
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
 import { PHASE_NAMES } from '../../../labels/names.ts';
 import { isBegun } from '../step/concurrent-steps.ts';
@@ -104,7 +105,7 @@ export function workAhead(view: RunView, nowMs: number): readonly DayOfWork[] {
     if (step.step.attention === 'none' || step.status === 'settled' || isBegun(step)) continue;
     const fromMs = starts.get(step.step.id) ?? nowMs;
     const where = fixtureName(view, step.step.fixture);
-    const name = where === '' ? step.step.title : `${PHASE_NAMES[step.step.phase]}: ${where}`;
+    const name = where === '' ? say(step.step.title) : `${PHASE_NAMES[step.step.phase]}: ${where}`;
     const line = lines.get(name);
     if (line) {
       line.steps += 1;

@@ -1,3 +1,4 @@
+import { say } from '../../../context/language.ts';
 import type { TimerView, FaultView, RunView, StepView } from '../../../../core/run/index.ts';
 import { openGate } from '../step/main-action.ts';
 import { fixtureName, sentenceOf, shortLabel } from '../step/step-text.ts';
@@ -37,7 +38,7 @@ function stageLine(view: RunView, step: StepView | undefined): string {
   if (!step) return 'Nothing to do just now.';
   const gate = step.status === 'ready' ? openGate(step) : undefined;
   return gate && gate.value !== 'yes'
-    ? `${gate.gate.signal}. ${withStop(gate.gate.ask)}`
+    ? `${gate.gate.signal}. ${withStop(say(gate.gate.ask))}`
     : withStop(sentenceOf(step));
 }
 

@@ -1,0 +1,33 @@
+import { calendar } from './calendar.ts';
+import { cautions } from './cautions.ts';
+import { common } from './common.ts';
+import { custom } from './custom.ts';
+import { engine } from './engine.ts';
+import { kitchen } from './kitchen.ts';
+import { plan } from './plan.ts';
+import { problems } from './problems.ts';
+import { report } from './report.ts';
+import { run } from './run.ts';
+import { shell } from './shell.ts';
+import { sources } from './sources.ts';
+import { steps } from './steps.ts';
+import { survey } from './survey.ts';
+
+/** The whole English catalogue, for the terminal and for tests; the app loads it by section. */
+export const english = {
+  ...common,
+  ...shell,
+  ...run,
+  ...engine,
+  ...steps,
+  ...cautions,
+  ...calendar,
+  ...plan,
+  ...custom,
+  ...sources,
+  ...report,
+  ...kitchen,
+  ...survey,
+  ...problems,
+};
+export type English = typeof english;

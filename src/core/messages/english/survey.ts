@@ -1,0 +1,3 @@
+import type { Section } from '../model/message.ts';
+
+export const survey = {} satisfies Section;

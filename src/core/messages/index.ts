@@ -1,0 +1,11 @@
+export type * from './model/message.ts';
+export type * from './model/traits.ts';
+export {
+  asWritten,
+  message,
+  type MessageKey,
+  type ParamArgs,
+  type ParamsOf,
+  type PlainKey,
+} from './translate/keys.ts';
+export { createTranslator, entriesOf, type Translator } from './translate/translator.ts';

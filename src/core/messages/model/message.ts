@@ -1,0 +1,75 @@
+import type { Band } from '../../units/index.ts';
+
+/** What a sentence is made of, as it travels in plans, facts and files: plain data, units in the names. */
+export type Param =
+  | string
+  | number
+  | boolean
+  | Band
+  | Message
+  | readonly string[]
+  | readonly number[]
+  | readonly Message[];
+
+export type Params = Readonly<Record<string, Param>>;
+
+/**
+ * A sentence not yet made: a key of the catalogue and what fills it. Nothing
+ * reads a sentence back; whoever needs the number reads it from here, or from
+ * the field of the plan that holds it.
+ */
+export type Message = { readonly key: string; readonly params: Params };
+
+/** An entry of a catalogue: fixed text, or a sentence made of its parameters. */
+export type Entry = string | ((params: never, format: Formatter) => string);
+
+/** Part of a catalogue that is loaded at once. Every key begins with the name of its section. */
+export type Section = Readonly<Record<string, Entry>>;
+
+/** The same section in another language: every key, with the same parameters. */
+export type SectionLike<S extends Section> = {
+  readonly [K in keyof S]: S[K] extends (params: infer P, format: Formatter) => string
+    ? string | ((params: P, format: Formatter) => string)
+    : string | ((params: Record<never, never>, format: Formatter) => string);
+};
+
+/** Which way a length of time is brought to whole units: a report never claims a minute too many. */
+export type Rounding = 'nearest' | 'down' | 'up';
+
+/** Forms of a word by number, after the plural rules of the language; `other` always stands. */
+export type PluralForms = Readonly<Partial<Record<Intl.LDMLPluralRule, string>>> & {
+  readonly other: string;
+};
+
+/** How a language writes numbers, times and lists. What it returns is ready to be shown. */
+export type Formatter = {
+  readonly locale: string;
+  /** A sentence inside a sentence. */
+  say(message: Message): string;
+  /** With exactly that many decimals; none unless told. */
+  number(value: number, decimals?: number): string;
+  /** The shortest way to write a number, with at most that many decimals. */
+  shortNumber(value: number, mostDecimals?: number): string;
+  /** "3–4", or "3" where both ends look alike. */
+  range(low: number, high: number, decimals?: number): string;
+  /** "18 (11 to 20)", or "18" where both ends look alike. */
+  band(band: Band, decimals?: number): string;
+  /** A length of time in seconds: "45 s", "2 min 25 s", "12 min", "1 h 35 min", "24 h". */
+  duration(lengthS: number, rounding?: Rounding): string;
+  /** "8 min (5 min to 15 min)"; without spread only the length. Seconds. */
+  durationBand(lengthS: Band): string;
+  /** "18:05" on the wall of a zone (IANA name). ms since 1970-01-01 UTC. */
+  clock(wallMs: number, zone: string): string;
+  /** "Sunday 29 March" on the wall of a zone. */
+  day(wallMs: number, zone: string): string;
+  /** "Sunday 29 March 18:05". */
+  moment(wallMs: number, zone: string): string;
+  /** "Sun 18:05". */
+  shortMoment(wallMs: number, zone: string): string;
+  /** The form of a word that goes with a number. */
+  plural(count: number, forms: PluralForms): string;
+  /** "a, b and c". */
+  list(parts: readonly string[]): string;
+  /** The first letter as a sentence begins. */
+  capital(text: string): string;
+};

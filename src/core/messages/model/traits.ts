@@ -1,0 +1,17 @@
+/** The few words a formatter itself needs, in its language. */
+export type FormatWords = {
+  readonly hours: (count: string) => string;
+  readonly minutes: (count: string) => string;
+  readonly seconds: (count: string) => string;
+  /** A typical value with its ends. */
+  readonly spread: (typical: string, low: string, high: string) => string;
+  readonly rangeTo: (low: string, high: string) => string;
+};
+
+export type LanguageTraits = {
+  readonly language: string;
+  /** BCP 47 tag for numbers and dates; names the region too where that matters. */
+  readonly locale: string;
+  readonly direction: 'ltr' | 'rtl';
+  readonly words: FormatWords;
+};

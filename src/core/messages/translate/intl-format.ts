@@ -1,0 +1,99 @@
+import type { Formatter, PluralForms, Rounding } from '../model/message.ts';
+import type { FormatWords } from '../model/traits.ts';
+
+const MINUTE_S = 60;
+const HOUR_S = 3600;
+/** Below this a length of time is told with its seconds, s. */
+const FINE_BELOW_S = 600;
+/** Estimates of minutes are told to this, s. */
+const FINE_STEP_S = 5;
+/** Below this an estimate is told in seconds alone, s. */
+const SECONDS_BELOW_S = 90;
+/** Sums of binary fractions end a hair short of the whole second they mean, s. */
+const HAIR_S = 1e-6;
+
+const ROUND: Readonly<Record<Rounding, (value: number) => number>> = {
+  nearest: Math.round,
+  down: (value) => Math.floor(value + HAIR_S),
+  up: (value) => Math.ceil(value - HAIR_S),
+};
+
+/** Whole hours, minutes and seconds to be told of a length of time; what is not told is undefined. */
+export function durationParts(
+  lengthS: number,
+  rounding: Rounding,
+): { readonly h?: number; readonly min?: number; readonly s?: number } {
+  const round = ROUND[rounding];
+  const wholeS = Math.max(0, round(lengthS));
+  const secondsBelowS = rounding === 'nearest' ? SECONDS_BELOW_S : MINUTE_S;
+  if (wholeS < secondsBelowS) return { s: wholeS };
+  if (wholeS < FINE_BELOW_S) {
+    const fineS = rounding === 'nearest' ? Math.round(lengthS / FINE_STEP_S) * FINE_STEP_S : wholeS;
+    const s = fineS % MINUTE_S;
+    return { min: Math.floor(fineS / MINUTE_S), ...(s > 0 && { s }) };
+  }
+  const wholeMin = round(lengthS / MINUTE_S);
+  if (wholeMin * MINUTE_S < HOUR_S) return { min: wholeMin };
+  const min = wholeMin % 60;
+  return { h: Math.floor(wholeMin / 60), ...(min > 0 && { min }) };
+}
+
+type Says = Pick<Formatter, 'say'>;
+
+/** A formatter on the platform's own tables (Intl) for a BCP 47 locale, with the words of its language. */
+export function intlFormat(locale: string, words: FormatWords, { say }: Says): Formatter {
+  const plurals = new Intl.PluralRules(locale);
+  const number = (value: number, decimals = 0): string =>
+    value.toLocaleString(locale, {
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+      useGrouping: false,
+    });
+  const shortNumber = (value: number, mostDecimals = 1): string =>
+    value.toLocaleString(locale, { maximumFractionDigits: mostDecimals, useGrouping: false });
+  const duration = (lengthS: number, rounding: Rounding = 'nearest'): string => {
+    const { h, min, s } = durationParts(lengthS, rounding);
+    return [
+      ...(h === undefined ? [] : [words.hours(number(h))]),
+      ...(min === undefined ? [] : [words.minutes(number(min))]),
+      ...(s === undefined ? [] : [words.seconds(number(s))]),
+    ].join(' ');
+  };
+  const date = (
+    wallMs: number,
+    zone: string,
+    fields: Readonly<Intl.DateTimeFormatOptions>,
+  ): string => new Intl.DateTimeFormat(locale, { timeZone: zone, ...fields }).format(wallMs);
+  const clock = (wallMs: number, zone: string): string =>
+    date(wallMs, zone, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+  const day = (wallMs: number, zone: string): string =>
+    date(wallMs, zone, { weekday: 'long', day: 'numeric', month: 'long' });
+  return {
+    locale,
+    say,
+    number,
+    shortNumber,
+    range(low, high, decimals = 0) {
+      const [a, b] = [number(low, decimals), number(high, decimals)];
+      return a === b ? a : words.rangeTo(a, b);
+    },
+    band({ low, typical, high }, decimals = 0) {
+      const [a, b] = [number(low, decimals), number(high, decimals)];
+      return a === b ? number(typical, decimals) : words.spread(number(typical, decimals), a, b);
+    },
+    duration,
+    durationBand({ low, typical, high }) {
+      return high - low < MINUTE_S
+        ? duration(typical)
+        : words.spread(duration(typical), duration(low), duration(high));
+    },
+    clock,
+    day,
+    moment: (wallMs, zone) => `${day(wallMs, zone)} ${clock(wallMs, zone)}`,
+    shortMoment: (wallMs, zone) =>
+      `${date(wallMs, zone, { weekday: 'short' })} ${clock(wallMs, zone)}`,
+    plural: (count, forms: PluralForms) => forms[plurals.select(count)] ?? forms.other,
+    list: (parts) => new Intl.ListFormat(locale, { type: 'conjunction' }).format(parts),
+    capital: (text) => text.slice(0, 1).toLocaleUpperCase(locale) + text.slice(1),
+  };
+}
