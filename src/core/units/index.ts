@@ -1,2 +1,3 @@
 export { addBands, band, exactly, mapBand, type Band } from './band.ts';
 export { inRange, OutOfRangeError } from './out-of-range.ts';
+export * from './durations.ts';
