@@ -107,7 +107,7 @@ export const journalMutations: readonly Mutation[] = [
     id: 'old-kind-forgotten',
     breaks: ['I-15'],
     file: 'src/core/run/model/fact-kinds.ts',
-    find: "  'doubt-reported': true,\n",
+    find: "  'recheck-reported': true,\n",
     replace: '',
     why: 'A journal of a released format no longer opens.',
     tests: [journal('frozen')],

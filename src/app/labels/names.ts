@@ -49,7 +49,7 @@ export const TIMER_STATUS_NAMES: Readonly<Record<TimerStatus, string>> = {
   frozen: 'paused',
   due: 'now',
   late: 'came due while nobody could be told',
-  doubtful: 'doubtful: answer the question',
+  unproved: 'unproved: answer the question',
   void: 'does not count',
   closed: 'over',
 };

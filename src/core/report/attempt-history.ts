@@ -134,7 +134,7 @@ function enter(step: Step, attempt: Attempt, is: StepState, { at }: Fact): void 
 
 /** Why the fact changed what it changed, in the words of whoever said it. */
 function reasonIn({ body }: Fact): string {
-  if (body.kind === 'doubt-reported') return body.text;
+  if (body.kind === 'recheck-reported') return body.text;
   return 'reason' in body ? body.reason : '';
 }
 

@@ -76,6 +76,6 @@ function holdOf(
     provedS,
     onWordS: Math.min(provedS, Math.max(0, word?.wordS ?? 0)),
     corrections: [...(word?.corrections ?? [])],
-    doubtful: timer.doubtful || timer.gapOpen,
+    unproved: timer.unproved || timer.gapOpen,
   };
 }

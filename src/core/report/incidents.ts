@@ -56,7 +56,7 @@ export class Incidents {
       case 'noted':
         this.notes.push({ text: body.text, wallMs });
         return;
-      case 'doubt-reported':
+      case 'recheck-reported':
         this.doubts.push({
           fixture: body.fixture,
           name: fixtureName(plan, body.fixture),

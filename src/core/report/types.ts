@@ -155,7 +155,7 @@ export type HoldReport = {
   /** Why a person dated its beginning back or forth. */
   readonly corrections: readonly string[];
   /** A gap in it stayed unexplained. */
-  readonly doubtful: boolean;
+  readonly unproved: boolean;
 };
 
 /** "Our rabbi said": a row of the custom that was replaced. */

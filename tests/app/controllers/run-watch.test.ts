@@ -86,7 +86,7 @@ describe('a page that only shows', () => {
     await watch.look();
     const shown = views.at(-1);
     for (const clock of shown?.timers ?? []) {
-      expect(clock.status).not.toBe('doubtful');
+      expect(clock.status).not.toBe('unproved');
       expect(clock.atLeastS).toBeLessThanOrEqual(25.1);
     }
     expect(shown?.askClock).toBe(false);

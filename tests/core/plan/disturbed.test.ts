@@ -36,7 +36,7 @@ describe('a plan whose run is disturbed', () => {
   it('rests the sink again after a doubt, and still ends', () => {
     const doubted = outcomes(
       once((seen) => statusOf(seen, 'pour-sink-2') === 'settled', {
-        kind: 'report-doubt',
+        kind: 'report-recheck',
         fixture: 'sink',
         text: 'Hot soup went in.',
       }),

@@ -95,7 +95,7 @@ describe('a rest', () => {
     const tablet = rested();
     pours(tablet, 1);
     const doubtMs = tablet.readings().wallMs;
-    tablet.does({ kind: 'report-doubt', fixture: 'sink', text: 'Hot soup fell into it' });
+    tablet.does({ kind: 'report-recheck', fixture: 'sink', text: 'Hot soup fell into it' });
     tablet.passes(HOUR_S);
     tablet.does({ kind: 'note', text: 'An hour later' });
     const record = recorded(tablet);
@@ -119,7 +119,7 @@ describe('a rest', () => {
     tablet.passes(60);
     tablet.says('clean-hob');
     tablet.passes(HOUR_S);
-    tablet.does({ kind: 'report-doubt', fixture: 'hob', text: 'Used hot' });
+    tablet.does({ kind: 'report-recheck', fixture: 'hob', text: 'Used hot' });
     const [first, second] = stepOf(recorded(tablet), 'rest-hob').attempts;
     expect(first).toMatchObject({ outcome: 'void', replacedBecause: 'Used hot' });
     expect(first?.stages[0]?.brokeOff).toBe('Used hot');

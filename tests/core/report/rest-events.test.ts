@@ -75,7 +75,7 @@ describe('the calendar of a run', () => {
   it('moves a rest that a doubt began anew', () => {
     const tablet = rested(plan);
     pours(tablet, 1);
-    tablet.does({ kind: 'report-doubt', fixture: 'sink', text: 'Soup' });
+    tablet.does({ kind: 'report-recheck', fixture: 'sink', text: 'Soup' });
     const nowMs = tablet.state.clock.lastAt.wallMs;
     const events = restEvents(plan, NEW_YEAR_MS, tablet.state);
     expect(events.find(({ title }) => title === 'Rest over: Sink')?.startMs).toBe(

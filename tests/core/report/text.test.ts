@@ -52,7 +52,7 @@ describe('the record as text', () => {
   it('tells doubt, what no longer counts, and what is not done', () => {
     const tablet = rested();
     pours(tablet, 1);
-    tablet.does({ kind: 'report-doubt', fixture: 'sink', text: 'Hot soup fell into it' });
+    tablet.does({ kind: 'report-recheck', fixture: 'sink', text: 'Hot soup fell into it' });
     tablet.does({ kind: 'stop-run', reason: 'Too late tonight' });
     const text = reportText(recorded(tablet), formatTime);
     expect(text).toContain('stopped before its end.\nReason: Too late tonight.');

@@ -56,7 +56,7 @@ function threeDays(): readonly Fact[] {
     const fixture = seen.plan.steps.find(({ kind }) => kind === 'pour')?.fixture ?? '';
     if (once('note', atS > HOUR_S)) return [{ kind: 'note', text: 'Tea.' } as const];
     if (once('doubt', atS > 40 * HOUR_S))
-      return [{ kind: 'report-doubt', fixture, text: 'A cup was washed.' } as const];
+      return [{ kind: 'report-recheck', fixture, text: 'A cup was washed.' } as const];
     if (once('fault', atS > 41 * HOUR_S))
       return [{ kind: 'report-fault', fault: 'undefined' } as const];
     return [];

@@ -85,7 +85,7 @@ describe('a simulated run', () => {
       script: (_, atS) => {
         if (doubted || atS < 20 * 3600) return [];
         doubted = true;
-        return [{ kind: 'report-doubt', fixture: 'sink', text: 'A cup was washed.' }];
+        return [{ kind: 'report-recheck', fixture: 'sink', text: 'A cup was washed.' }];
       },
     });
     expect(done.view.closedAs).toBe('completed');

@@ -4,7 +4,7 @@ import type { TimerSpec } from '../../../src/core/plan/index.ts';
 import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
 import { resting, Tablet } from './tablet.ts';
 
-const doubt = { kind: 'report-doubt', fixture: 'sink', text: 'Somebody drained pasta.' } as const;
+const doubt = { kind: 'report-recheck', fixture: 'sink', text: 'Somebody drained pasta.' } as const;
 
 const SET: TimerSpec = {
   id: 'set',

@@ -74,7 +74,7 @@ describe('a gap upon a gap', () => {
     tablet.restarts(30);
     const [question] = tablet.view.review;
     tablet.does({ kind: 'answer-review', question: question?.id ?? '', answer: 'unknown' });
-    expect(tablet.clock('/boil').status).toBe('doubtful');
+    expect(tablet.clock('/boil').status).toBe('unproved');
     expect(tablet.clock('/cool')).toMatchObject({ status: 'running' });
     expect(tablet.state.timers[tablet.clock('/cool').id]?.gapOpen).toBe(false);
   });

@@ -12,7 +12,7 @@ describe('an unanswered gap', () => {
     tablet.restarts(1);
     tablet.passes(20);
     expect(tablet.view.status).toBe('reviewing');
-    expect(tablet.clock('/hold/hold')).toMatchObject({ leftS: 0, status: 'doubtful' });
+    expect(tablet.clock('/hold/hold')).toMatchObject({ leftS: 0, status: 'unproved' });
     expect(tablet.step('glow')).toMatchObject({ status: 'active', canConfirm: false });
     const [question] = tablet.view.review;
     tablet.does({ kind: 'answer-review', question: question?.id ?? '', answer: 'went-on' });

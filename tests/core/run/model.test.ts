@@ -72,7 +72,7 @@ describe('any sequence of deeds, against a true clock that nobody sees', () => {
         'resumed',
         'review-answered',
         'timer-due',
-        'doubt-reported',
+        'recheck-reported',
         'fault-cleared',
         'alarm-handed',
         'alarm-failed',

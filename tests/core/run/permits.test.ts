@@ -166,7 +166,7 @@ function asked(tablet: Tablet): Request[] {
       ({ id }) => ({ kind: 'answer-review', question: id, answer: 'went-on' }) as const,
     ),
     { kind: 'answer-clock', right: true },
-    { kind: 'report-doubt', fixture, text: 'Used.' },
+    { kind: 'report-recheck', fixture, text: 'Used.' },
     { kind: 'amend-plan', steps: unbegun.length > 0 ? unbegun : steps, startS: {}, reason: 'Out.' },
     { kind: 'note', text: 'Well.' },
     ...view.steps.flatMap((one) => stepRequests(one.step.id, one.step.stages[one.stage]?.id ?? '')),

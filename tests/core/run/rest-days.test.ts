@@ -57,7 +57,7 @@ describe('inside a rest day', () => {
       [{ kind: 'skip-step', step: 'boil-1', reason: 'Not now.' }, null],
       [{ kind: 'stop-run', reason: 'Enough.' }, null],
       [{ kind: 'report-fault', fault: 'co-alarm' }, null],
-      [{ kind: 'report-doubt', fixture: 'sink', text: 'Used.' }, null],
+      [{ kind: 'report-recheck', fixture: 'sink', text: 'Used.' }, null],
       [{ kind: 'acknowledge-timer', timer: look }, null],
       [{ kind: 'pause' }, null],
       [{ kind: 'note', text: 'A guest came.' }, null],

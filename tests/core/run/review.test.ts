@@ -67,14 +67,14 @@ describe('after a gap', () => {
     }
   });
 
-  it('work that a person judges stays when nobody knows, and says that it is doubtful', () => {
+  it('work that a person judges stays when nobody knows, and says that it is unproved', () => {
     const tablet = new Tablet(purgePlan);
     tablet.does({ kind: 'start-run' }, { kind: 'start-step', step: 'boil-1' });
     tablet.passes(60);
     tablet.restarts(30);
     answers(tablet, 'unknown');
     expect(tablet.step('boil-1').stage).toBe(0);
-    expect(tablet.clock('/boil').status).toBe('doubtful');
+    expect(tablet.clock('/boil').status).toBe('unproved');
     expect(tablet.clock('/boil').atLeastS).toBeCloseTo(60, 0);
     // It still comes due, by what is proved.
     tablet.passes(185);
@@ -239,7 +239,7 @@ describe('a doubt', () => {
     tablet.passes(DAY_S + 10);
     tablet.does({ kind: 'start-step', step: 'boil-1' });
     tablet.passes(240);
-    tablet.does({ kind: 'report-doubt', fixture: 'sink', text: 'Somebody drained pasta.' });
+    tablet.does({ kind: 'report-recheck', fixture: 'sink', text: 'Somebody drained pasta.' });
     expect(tablet.step('rest-sink')).toMatchObject({ attempt: 2, status: 'active' });
     expect(tablet.clock('rest-sink#2').atLeastS).toBe(0);
     expect(tablet.step('boil-1').status).toBe('unwinding');
@@ -248,7 +248,7 @@ describe('a doubt', () => {
     expect(tablet.tries({ kind: 'start-step', step: 'boil-1' })).toBe('needs-unmet');
     tablet.passes(DAY_S + 10);
     expect(tablet.tries({ kind: 'start-step', step: 'boil-1' })).toBeNull();
-    expect(tablet.tries({ kind: 'report-doubt', fixture: 'moon', text: '' })).toBe(
+    expect(tablet.tries({ kind: 'report-recheck', fixture: 'moon', text: '' })).toBe(
       'unknown-fixture',
     );
   });
@@ -256,7 +256,7 @@ describe('a doubt', () => {
   it('told during a review still lets the cool-down begin', () => {
     const tablet = glowing(purgePlan);
     tablet.restarts(10);
-    tablet.does({ kind: 'report-doubt', fixture: 'hob', text: 'A pan stood on it.' });
+    tablet.does({ kind: 'report-recheck', fixture: 'hob', text: 'A pan stood on it.' });
     tablet.does({ kind: 'confirm-safe', step: 'glow' });
     expect(tablet.view.status).toBe('reviewing');
     tablet.does({ kind: 'resume' });
@@ -266,7 +266,7 @@ describe('a doubt', () => {
 
   it('keeps the cool-down clock of what is hot', () => {
     const tablet = glowing(purgePlan);
-    tablet.does({ kind: 'report-doubt', fixture: 'hob', text: 'A pan stood on it.' });
+    tablet.does({ kind: 'report-recheck', fixture: 'hob', text: 'A pan stood on it.' });
     tablet.does({ kind: 'confirm-safe', step: 'glow' });
     expect(tablet.step('cool').status).toBe('active');
     expect(tablet.step('glow')).toMatchObject({ attempt: 2, status: 'ready' });

@@ -59,7 +59,7 @@ function everything(tablet: Tablet): (Request | Observation)[] {
     { kind: 'extend-timer', timer, byS: 60 },
     { kind: 'answer-review', question: view.review[0]?.id ?? 'none', answer: 'went-on' },
     { kind: 'answer-clock', right: true },
-    { kind: 'report-doubt', fixture: 'sink', text: 'Used.' },
+    { kind: 'report-recheck', fixture: 'sink', text: 'Used.' },
     { kind: 'correct-time', timer, sinceWallMs: 0, reason: 'Earlier.' },
     {
       kind: 'amend-plan',
@@ -198,7 +198,7 @@ const TABLE: Readonly<Record<string, readonly string[]>> = {
     'run-closing',
     'run-closed',
   ],
-  'report-doubt': ['run-drafting', '+', '+', '+', '+', 'run-closing', 'run-closed'],
+  'report-recheck': ['run-drafting', '+', '+', '+', '+', 'run-closing', 'run-closed'],
   'correct-time': [
     'run-drafting',
     'cannot-correct',

@@ -22,7 +22,7 @@ describe('alarms', () => {
     expect(tablet.view.status).toBe('reviewing');
     expect(tablet.clock('/look')).toMatchObject({ status: 'late', alerting: true });
     expect(tablet.clock('/look').lateByS).toBeGreaterThan(890);
-    expect(tablet.clock('/hold/hold')).toMatchObject({ status: 'doubtful', alerting: false });
+    expect(tablet.clock('/hold/hold')).toMatchObject({ status: 'unproved', alerting: false });
   });
 
   it('are due once for each cause; sounding on is no second fact', () => {
@@ -108,7 +108,7 @@ describe('minimums', () => {
     tablet.setsClock(2 * DAY_S);
     tablet.passes(60);
     expect(tablet.step('rest-sink').status).toBe('active');
-    expect(tablet.clock('/rest').status).toBe('doubtful');
+    expect(tablet.clock('/rest').status).toBe('unproved');
   });
 
   it('may be made longer, within limits', () => {
@@ -179,14 +179,14 @@ describe('alerts for the sound', () => {
     both.restarts(1);
     expect(families(both)).toEqual(['look']);
     // A minimum in doubt still ends by what is proved, and says so beforehand.
-    const doubtful = new Tablet(purgePlan);
-    doubtful.does({ kind: 'start-run' }, { kind: 'start-step', step: 'boil-1' });
-    doubtful.restarts(30);
-    const [question] = doubtful.view.review;
-    doubtful.does({ kind: 'answer-review', question: question?.id ?? '', answer: 'unknown' });
-    doubtful.passes(180);
-    expect(doubtful.clock('/boil').status).toBe('doubtful');
-    expect(families(doubtful)).toEqual(['boil']);
+    const unproved = new Tablet(purgePlan);
+    unproved.does({ kind: 'start-run' }, { kind: 'start-step', step: 'boil-1' });
+    unproved.restarts(30);
+    const [question] = unproved.view.review;
+    unproved.does({ kind: 'answer-review', question: question?.id ?? '', answer: 'unknown' });
+    unproved.passes(180);
+    expect(unproved.clock('/boil').status).toBe('unproved');
+    expect(families(unproved)).toEqual(['boil']);
   });
 
   it('fall silent at the first of several silences to come', () => {

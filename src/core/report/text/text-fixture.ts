@@ -97,7 +97,7 @@ function holdLine(name: string, hold: HoldReport, formatTime: FormatTime): strin
     hold.toWallMs !== null && hold.provedS + WORTH_TELLING_S < hold.neededS
       ? ' Shorter than asked.'
       : '';
-  const doubt = hold.doubtful ? ' Doubtful: nobody saw what happened in a gap.' : '';
+  const doubt = hold.unproved ? ' Doubtful: nobody saw what happened in a gap.' : '';
   const said = hold.corrections.map((one) => ` Dated by hand: ${sentence(one)}`).join('');
   return `${name}: ${formatTime(hold.fromWallMs)} ${to}, ${lengthText(hold.provedS)} proved (${asked}${word}).${short}${doubt}${said}`;
 }

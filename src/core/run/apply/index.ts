@@ -66,7 +66,7 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
     case 'noted':
     case 'session-closed':
       return state;
-    case 'doubt-reported':
+    case 'recheck-reported':
       return applyRecheck(state, body, at);
     case 'step-started':
       return applyStart(state, body, at);

@@ -19,7 +19,7 @@ const LATER: ReadonlySet<Step['phase']> = new Set(['purge', 'cool', 'cover', 'ma
  */
 export function applyRecheck(
   state: RunState,
-  body: Body<'doubt-reported'>,
+  body: Body<'recheck-reported'>,
   at: Readings,
 ): RunState {
   let next = state;

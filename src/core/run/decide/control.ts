@@ -67,7 +67,7 @@ export function takeNote(asked: Asked<'note'>): Decision {
   return accept({ kind: 'noted', text: asked.text });
 }
 
-export function reportRecheck(state: RunState, asked: Asked<'report-doubt'>): Decision {
+export function reportRecheck(state: RunState, asked: Asked<'report-recheck'>): Decision {
   const known = state.plan.steps.some((step) => step.fixture === asked.fixture);
   if (!known) {
     return refuse(
@@ -75,5 +75,5 @@ export function reportRecheck(state: RunState, asked: Asked<'report-doubt'>): De
       `Fixture is “${asked.fixture}”; allowed: one that the plan works on. Choose it on the picture.`,
     );
   }
-  return accept({ kind: 'doubt-reported', fixture: asked.fixture, text: asked.text });
+  return accept({ kind: 'recheck-reported', fixture: asked.fixture, text: asked.text });
 }

@@ -89,7 +89,7 @@ function handle(state: RunState, asked: Request, now: Readings): Decision {
       return answerReview(state, asked);
     case 'answer-clock':
       return answerClockQuestion(state, asked);
-    case 'report-doubt':
+    case 'report-recheck':
       return reportRecheck(state, asked);
     case 'correct-time':
       return correctTime(state, asked, now);

@@ -89,7 +89,7 @@ export const ALLOWED: Readonly<Record<Request['kind'], readonly RunStatus[]>> = 
   'extend-timer': ['running', 'held', 'suspended'],
   'answer-review': ['reviewing'],
   'answer-clock': ['running', 'held', 'suspended', 'reviewing'],
-  'report-doubt': ['running', 'held', 'suspended', 'reviewing'],
+  'report-recheck': ['running', 'held', 'suspended', 'reviewing'],
   'correct-time': ['running', 'held', 'suspended', 'reviewing'],
   'amend-plan': ['running', 'held', 'suspended'],
   note: ['drafting', 'running', 'held', 'suspended', 'reviewing', 'closing'],

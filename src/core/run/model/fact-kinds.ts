@@ -10,7 +10,7 @@ const KINDS: Readonly<Record<FactBody['kind'], true>> = {
   'run-closed': true,
   'plan-amended': true,
   noted: true,
-  'doubt-reported': true,
+  'recheck-reported': true,
   'step-started': true,
   'stage-ended': true,
   'stage-restarted': true,

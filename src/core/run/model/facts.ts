@@ -31,7 +31,7 @@ export type RunFact =
       readonly reason: string;
     }
   | { readonly kind: 'noted'; readonly text: string }
-  | { readonly kind: 'doubt-reported'; readonly fixture: string; readonly text: string };
+  | { readonly kind: 'recheck-reported'; readonly fixture: string; readonly text: string };
 
 export type ClosedAs = 'completed' | 'failed' | 'stopped';
 

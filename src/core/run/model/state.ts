@@ -99,7 +99,7 @@ export type Timer = {
   /** The wall time in `span.claimS` was confirmed by a person. */
   readonly clockProved: boolean;
   /** A gap stays unexplained; only proved time counts. */
-  readonly doubtful: boolean;
+  readonly unproved: boolean;
   /** From 1. */
   readonly cause: number;
   readonly announced: boolean;

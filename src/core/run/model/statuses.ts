@@ -117,7 +117,7 @@ export type TimerStatus =
    * A gap is unexplained, or the wall clock would have it due and the proof would not.
    * Permits: extend-timer, correct-time.
    */
-  | 'doubtful'
+  | 'unproved'
   /**
    * Its process broke and cannot be repeated. Such a clock leaves the view with its step.
    * Permits: nothing.

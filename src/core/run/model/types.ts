@@ -60,7 +60,7 @@ export type Request =
     }
   /** "Is 21:40 the right time now?" yes, or the right wall time. */
   | { readonly kind: 'answer-clock'; readonly right: boolean; readonly actualWallMs?: number }
-  | { readonly kind: 'report-doubt'; readonly fixture: string; readonly text: string }
+  | { readonly kind: 'report-recheck'; readonly fixture: string; readonly text: string }
   /** "It was last hot at …": a rest begun earlier than its step. */
   | {
       readonly kind: 'correct-time';
@@ -211,7 +211,7 @@ export type RunView = {
   readonly steps: readonly StepView[];
   /** Steps for the stage, most urgent first: alerting, then checking, then active hands-on, then ready in timetable order. */
   readonly currentSteps: readonly StepView[];
-  /** Every running, due or doubtful clock, nearest first. */
+  /** Every running, due or unproved clock, nearest first. */
   readonly timers: readonly TimerView[];
   readonly hot: readonly HotView[];
   readonly faults: readonly FaultView[];

@@ -54,7 +54,7 @@ function familyOf(view: RunView, clock: TimerView): AlertFamily {
 
 /** Would it come due by itself while the run stands as it does? */
 function comes(view: RunView, clock: TimerView): boolean {
-  if (clock.status !== 'running' && clock.status !== 'doubtful') return false;
+  if (clock.status !== 'running' && clock.status !== 'unproved') return false;
   return clock.purpose === 'at-most' || view.status !== 'reviewing';
 }
 

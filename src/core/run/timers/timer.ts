@@ -42,7 +42,7 @@ export function startTimer(
     mode: 'running',
     gapOpen: false,
     clockProved: false,
-    doubtful: false,
+    unproved: false,
     cause: 1,
     announced: false,
     acknowledged: false,

@@ -103,7 +103,7 @@ export function leaveInDoubt(timer: Timer): Timer {
     ...timer,
     gapOpen: false,
     clockProved: false,
-    doubtful: true,
+    unproved: true,
     span: { ...timer.span, claimS: 0, base: 'lost' },
   };
 }

@@ -15,11 +15,11 @@ function statusOf(state: RunState, timer: Timer, now: Readings): TimerStatus {
     return timer.lateByS > LATE_S || toldAfter(state, timer, now) ? 'late' : 'due';
   if (timer.mode === 'closed') return 'closed';
   if (!isAlarm(timer) && isFrozen(state, timer.step)) return 'frozen';
-  if (timer.doubtful || timer.gapOpen) return 'doubtful';
+  if (timer.unproved || timer.gapOpen) return 'unproved';
   const { atLeastS, atMostS } = elapsed(timer.span, now);
   const straddles = atLeastS < timer.lengthS && atMostS >= timer.lengthS;
   // A few seconds of tolerance at the very end are no doubt worth showing.
-  return !isAlarm(timer) && straddles && atMostS - atLeastS > LATE_S ? 'doubtful' : 'running';
+  return !isAlarm(timer) && straddles && atMostS - atLeastS > LATE_S ? 'unproved' : 'running';
 }
 
 /** It came due in the silence of a rest day that is over (I-19). */

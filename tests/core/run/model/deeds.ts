@@ -128,7 +128,7 @@ export const deeds: fc.Arbitrary<Deed>[] = [
   fc
     .constantFrom('sink', 'hob')
     .map((fixture) =>
-      asks(`doubts ${fixture}`, () => [{ kind: 'report-doubt', fixture, text: 'Touched.' }]),
+      asks(`doubts ${fixture}`, () => [{ kind: 'report-recheck', fixture, text: 'Touched.' }]),
     ),
   fc.constant(
     asks('makes safe', (tablet) =>

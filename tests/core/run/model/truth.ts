@@ -86,7 +86,7 @@ export function inspect(truth: Truth, tablet: Tablet, deed: Deed, before: RunSta
       checkStart(truth, tablet, body.step);
       checkRestDay(tablet, body.step, body.by);
     }
-    if (body.kind === 'doubt-reported') {
+    if (body.kind === 'recheck-reported') {
       for (const step of plan.steps) {
         const one = state.steps[step.id];
         if (step.kind === 'rest' && step.fixture === body.fixture && one?.status === 'active')

@@ -78,7 +78,7 @@ export function SomethingHappened(props: {
                   class="button"
                   disabled={text().trim() === ''}
                   onPress={() =>
-                    done({ kind: 'report-doubt', fixture: method.fixture, text: text().trim() })
+                    done({ kind: 'report-recheck', fixture: method.fixture, text: text().trim() })
                   }
                 >
                   {props.view.plan.kitchen.fixtures.find((f) => f.id === method.fixture)?.name}

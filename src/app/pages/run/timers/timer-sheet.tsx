@@ -134,7 +134,7 @@ function Used(props: PartProps) {
           disabled={text().trim() === ''}
           onPress={() =>
             props.onDone({
-              kind: 'report-doubt',
+              kind: 'report-recheck',
               fixture: props.clock.fixture ?? '',
               text: text().trim(),
             })
