@@ -9,12 +9,12 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { comparedOf, differencesOf } from './differences.ts';
-import type { Dump } from './dump.ts';
+import type { Dump } from './dump/dump.ts';
 import { KNOWN } from './known-differences.ts';
 import { commitOf, layOut } from './past-version.ts';
 import { judged, reportLines } from './report.ts';
 
-const DUMP = join(import.meta.dirname, 'dump.ts');
+const DUMP = join(import.meta.dirname, 'dump/dump.ts');
 
 /** Each version in a process of its own: they share no module. */
 async function dumped(version: 'before' | 'after', root: string, file: string): Promise<Dump> {

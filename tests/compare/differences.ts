@@ -1,6 +1,6 @@
 import { align } from './align.ts';
-import type { Dump } from './dump.ts';
-import type { Json } from './plan-dump.ts';
+import type { Dump } from './dump/dump.ts';
+import type { Json } from './dump/plan-dump.ts';
 
 /** What is compared: numbers and names of plans and runs, and three kinds of text. */
 export type Area = 'plan' | 'run' | 'plan text' | 'sentence' | 'record';

@@ -1,6 +1,6 @@
 /**
  * Plays all scenes in one version and writes down what came of them:
- * `tsx tests/compare/dump.ts before|after FOLDER FILE`, in the folder of that version.
+ * `tsx tests/compare/dump/dump.ts before|after FOLDER FILE`, in the folder of that version.
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -52,6 +52,6 @@ async function buildOf(version: string, root: string): Promise<Build> {
 const [version, root, file] = process.argv.slice(2);
 if (process.argv[1]?.endsWith('dump.ts')) {
   if ((version !== 'before' && version !== 'after') || root === undefined || file === undefined)
-    throw new Error('Use: tsx tests/compare/dump.ts before|after FOLDER FILE');
+    throw new Error('Use: tsx tests/compare/dump/dump.ts before|after FOLDER FILE');
   writeFileSync(file, JSON.stringify(dumpOf(await buildOf(version, root), root)));
 }

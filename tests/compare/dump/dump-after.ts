@@ -1,9 +1,9 @@
 /** The working tree, brought into the layout that is pinned in `layout.ts`. */
-import { parseMoment } from '../../src/core/calendar/index.ts';
-import { parseKitchen } from '../../src/core/kitchen/index.ts';
-import { buildPlan, describePlan, ranOut, type Plan } from '../../src/core/plan/index.ts';
-import { reportOf, reportText } from '../../src/core/report/index.ts';
-import { apply, simulateRun, type Fact, type Request } from '../../src/core/run/index.ts';
+import { parseMoment } from '../../../src/core/calendar/index.ts';
+import { parseKitchen } from '../../../src/core/kitchen/index.ts';
+import { buildPlan, describePlan, ranOut, type Plan } from '../../../src/core/plan/index.ts';
+import { reportOf, reportText } from '../../../src/core/report/index.ts';
+import { apply, simulateRun, type Fact, type Request } from '../../../src/core/run/index.ts';
 import type { Build, Played } from './build.ts';
 import { disturbance } from './disturbance.ts';
 import type { FactOne, PlanOne, RequestOne, RunTimerOne } from './layout.ts';
