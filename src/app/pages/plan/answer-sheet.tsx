@@ -1,4 +1,5 @@
 import { createSignal, For, Show } from 'solid-js';
+import { say, t } from '../../context/language.ts';
 import {
   chooseMethod,
   withAnswer,
@@ -39,9 +40,6 @@ function answersFor(question: ChosenQuestion, fixture: Fixture): readonly RowAns
   return isMixed ? [] : (question.answers ?? []);
 }
 
-const ONE_KIND_OF_BURNER =
-  'This cooktop has burners of more than one kind, and an answer is for all of them. For one kind alone, change its row in your own custom.';
-
 /** "Our rabbi said otherwise", or the answer to a question: it becomes the method of the fixture. */
 export function AnswerSheet(props: {
   kitchen: Kitchen;
@@ -76,14 +74,17 @@ export function AnswerSheet(props: {
   const choose = ({ words, method, cover, minutes }: RowAnswer) =>
     change({ words, method, cover, ...(minutes !== undefined && { minutes: String(minutes) }) });
   return (
-    <Sheet label={`An answer about ${props.fixture.name}`} onClose={props.onClose}>
+    <Sheet
+      label={t('plan-page.answer.about', { fixture: props.fixture.name })}
+      onClose={props.onClose}
+    >
       <h2>{props.fixture.name}</h2>
-      <Show when={props.question} fallback={<p>What did your rabbi say about it?</p>}>
+      <Show when={props.question} fallback={<p>{t('plan-page.answer.what-said')}</p>}>
         {(question) => (
           <>
-            <p class="answer-ask">{question().ask}</p>
-            <p class="quiet">{question().why}</p>
-            <div class="answer-list" role="group" aria-label="Answers that are given">
+            <p class="answer-ask">{say(question().ask)}</p>
+            <p class="quiet">{say(question().why)}</p>
+            <div class="answer-list" role="group" aria-label={t('plan-page.answer.given')}>
               <For each={answersFor(question(), props.fixture)}>
                 {(answer) => (
                   <button
@@ -92,30 +93,30 @@ export function AnswerSheet(props: {
                     aria-pressed={sameWay(answer, way())}
                     onClick={() => choose(answer)}
                   >
-                    {answer.words}
+                    {say(answer.words)}
                   </button>
                 )}
               </For>
             </div>
             <p class="quiet">
               {answersFor(question(), props.fixture).length > 0
-                ? 'Or say it in your own way:'
-                : ONE_KIND_OF_BURNER}
+                ? t('plan-page.answer.own-way')
+                : t('plan-page.answer.one-kind-of-burner')}
             </p>
           </>
         )}
       </Show>
       <MethodFields way={way()} methods={methods()} onChange={change} />
-      <SaidFields way={way()} wordsLabel="In which words (if you like)" onChange={change} />
+      <SaidFields way={way()} wordsLabel={t('plan-page.answer.in-words')} onChange={change} />
       <p class="quiet" role="status">
-        {missing() ?? 'It replaces the row of the custom for this fixture alone.'}
+        {missing() ?? t('plan-page.answer.replaces-row')}
       </p>
       <div class="button-row">
         <Action class="button button--ember" disabled={missing() !== undefined} onPress={keep}>
-          Keep the answer
+          {t('plan-page.answer.keep')}
         </Action>
         <Action class="button button--plain" onPress={props.onClose}>
-          Back
+          {t('plan-page.back')}
         </Action>
       </div>
     </Sheet>

@@ -1,10 +1,10 @@
 import '../../styles/plan/plan-days.css';
 import { For, Show } from 'solid-js';
+import { say, t } from '../../context/language.ts';
 import { parseMoment, wallTime } from '../../../core/calendar/index.ts';
-import { clockText, momentInZone, type PlanDays } from '../../../core/plan/index.ts';
+import type { PlanDays } from '../../../core/plan/index.ts';
+import { MS_PER_SECOND } from '../../../core/units/index.ts';
 
-const MS_H = 3_600_000;
-const DAY_H = 24;
 /** Rest days that are told; later ones come when the work is further. */
 const TOLD = 3;
 
@@ -13,16 +13,6 @@ function localText(atWallMs: number, zone: string): string {
   const { year, month, day, hour, minute } = wallTime(atWallMs, zone);
   const two = (value: number) => String(value).padStart(2, '0');
   return `${year}-${two(month)}-${two(day)}T${two(hour)}:${two(minute)}`;
-}
-
-/** "2 days 5 h", "5 h", "40 min" */
-function leftInWords(leftMs: number): string {
-  const hours = Math.floor(leftMs / MS_H);
-  if (hours < 1) return `${Math.max(0, Math.floor(leftMs / 60_000))} min`;
-  const days = Math.floor(hours / DAY_H);
-  const rest = hours % DAY_H;
-  if (days === 0) return `${hours} h`;
-  return `${days} ${days === 1 ? 'day' : 'days'}${rest === 0 ? '' : ` ${rest} h`}`;
 }
 
 /** When the work begins, the days of rest it goes round, and the hour it must be done by. */
@@ -46,43 +36,43 @@ export function Begin(props: {
       (day) => day.fromWallMs <= props.startWallMs && props.startWallMs < day.toWallMs,
     );
   return (
-    <section class="begin" aria-label="When the work begins">
+    <section class="begin" aria-label={t('plan-page.begin.region')}>
       <label class="field begin-when">
-        <span>Begin</span>
+        <span>{t('plan-page.begin')}</span>
         <input
           type="datetime-local"
           value={localText(props.startWallMs, props.zone)}
           onChange={(event) => change(event.currentTarget.value)}
         />
-        <small class="quiet">By the clock in {props.zone.replaceAll('_', ' ')}</small>
+        <small class="quiet">{t('plan-page.begin.zone', { zone: props.zone })}</small>
       </label>
       <div class="begin-days">
-        <Show
-          when={props.days}
-          fallback={
-            <p>
-              Tell under <b>Kitchen</b> where it is, and the plan goes round Sabbaths and festivals.
-            </p>
-          }
-        >
+        <Show when={props.days} fallback={<p>{t('plan-page.begin.tell-place')}</p>}>
           {(days) => (
             <>
               <Show when={inside()}>
                 {(day) => (
                   <p class="begin-inside">
-                    This lies in {day().name}: nothing begins before it is out at{' '}
-                    {momentInZone(day().toWallMs, props.zone)}.
+                    {t('plan-page.begin.inside', {
+                      day: say(day().name),
+                      toWallMs: day().toWallMs,
+                      zone: props.zone,
+                    })}
                   </p>
                 )}
               </Show>
               <Show when={ahead().length > 0}>
-                <p class="quiet">Nothing is planned in</p>
+                <p class="quiet">{t('plan-page.begin.nothing-in')}</p>
                 <ul class="begin-rests">
                   <For each={ahead()}>
                     {(day) => (
                       <li>
-                        <b>{day.name}</b>, {momentInZone(day.fromWallMs, props.zone)} to{' '}
-                        {momentInZone(day.toWallMs, props.zone)}
+                        <b>{say(day.name)}</b>,{' '}
+                        {t('plan-page.begin.from-to', {
+                          fromWallMs: day.fromWallMs,
+                          toWallMs: day.toWallMs,
+                          zone: props.zone,
+                        })}
                       </li>
                     )}
                   </For>
@@ -91,11 +81,18 @@ export function Begin(props: {
               <Show when={days().deadline}>
                 {(deadline) => (
                   <p class="begin-deadline">
-                    <b>{deadline().name}</b>: {momentInZone(deadline().atWallMs, props.zone)}
+                    <b>{say(deadline().name)}</b>:{' '}
                     {deadline().atWallMs > props.startWallMs
-                      ? `, ${leftInWords(deadline().atWallMs - props.startWallMs)} after you begin`
-                      : `. At ${clockText(props.startWallMs, props.zone)} it has passed`}
-                    .
+                      ? t('plan-page.begin.deadline-ahead', {
+                          atWallMs: deadline().atWallMs,
+                          leftS: (deadline().atWallMs - props.startWallMs) / MS_PER_SECOND,
+                          zone: props.zone,
+                        })
+                      : t('plan-page.begin.deadline-passed', {
+                          atWallMs: deadline().atWallMs,
+                          beginWallMs: props.startWallMs,
+                          zone: props.zone,
+                        })}
                   </p>
                 )}
               </Show>

@@ -1,4 +1,4 @@
-import { say } from '../../context/language.ts';
+import { say, t } from '../../context/language.ts';
 import { For } from 'solid-js';
 import type { Plan } from '../../../core/plan/index.ts';
 import { Action } from '../../parts/action.tsx';
@@ -16,17 +16,14 @@ export function Cleaning(props: { plan: Plan }) {
   const name = (id: string | undefined, title: string) =>
     props.plan.kitchen.fixtures.find((one) => one.id === id)?.name ?? title;
   return (
-    <section class="list" aria-label="Cleaning lists" data-print="cleaning">
+    <section class="list" aria-label={t('plan-page.cleaning.region')} data-print="cleaning">
       <header class="questions-head">
-        <h2>Cleaning, from the top down</h2>
+        <h2>{t('plan-page.cleaning')}</h2>
         <Action class="button button--plain" onPress={() => printOnly('cleaning')}>
-          Print the lists
+          {t('plan-page.cleaning.print')}
         </Action>
       </header>
-      <p class="quiet">
-        Dry before wet, inside before outside. The rest counts from the last hot use; cleaning with
-        hot water counts as one.
-      </p>
+      <p class="quiet">{t('plan-page.cleaning.about')}</p>
       <div class="cleaning-lists">
         <For each={lists()}>
           {(step) => (

@@ -1,4 +1,5 @@
 import { For } from 'solid-js';
+import { say, t } from '../../context/language.ts';
 import { withFound, type ChosenQuestion } from '../../../core/custom/index.ts';
 import {
   CONDITIONS,
@@ -20,30 +21,37 @@ export function FoundSheet(props: {
   onClose: () => void;
 }) {
   const material = () => props.question.about === 'material';
-  const words = (): readonly string[] =>
-    (material() ? MATERIALS : CONDITIONS).filter((one) => one !== 'unknown');
-  const keep = (word: string) => {
-    const found = material() ? { material: word as Material } : { condition: word as Condition };
+  const choices = (): readonly (Material | Condition)[] =>
+    (material() ? MATERIALS : CONDITIONS).filter((id) => id !== 'unknown');
+  const nameOf = (id: Material | Condition) =>
+    material() ? t(`common.material.${id as Material}`) : t(`common.condition.${id as Condition}`);
+  const keep = (id: Material | Condition) => {
+    const found = material() ? { material: id as Material } : { condition: id as Condition };
     props.onKitchen(withFound(props.kitchen, props.fixture.id, found));
     props.onClose();
   };
   return (
-    <Sheet label={`What you found about ${props.fixture.name}`} onClose={props.onClose}>
+    <Sheet
+      label={t('plan-page.found.about', { fixture: props.fixture.name })}
+      onClose={props.onClose}
+    >
       <h2>{props.fixture.name}</h2>
-      <p class="answer-ask">{props.question.ask}</p>
-      <p class="quiet">{props.question.why} If you cannot tell, leave it open.</p>
+      <p class="answer-ask">{say(props.question.ask)}</p>
+      <p class="quiet">
+        {say(props.question.why)} {t('plan-page.found.leave-open')}
+      </p>
       <div class="answer-list answer-list--words">
-        <For each={words()}>
-          {(word) => (
-            <button type="button" class="answer-choice" onClick={() => keep(word)}>
-              {word.replaceAll('-', ' ')}
+        <For each={choices()}>
+          {(id) => (
+            <button type="button" class="answer-choice" onClick={() => keep(id)}>
+              {nameOf(id)}
             </button>
           )}
         </For>
       </div>
       <div class="button-row">
         <Action class="button button--plain" onPress={props.onClose}>
-          Back
+          {t('plan-page.back')}
         </Action>
       </div>
     </Sheet>

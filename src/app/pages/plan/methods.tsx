@@ -1,19 +1,14 @@
-import { say } from '../../context/language.ts';
+import { say, t } from '../../context/language.ts';
 import { createSignal, For, lazy, Show, Suspense } from 'solid-js';
 import { customName, forLooking, questionList, withoutAnswer } from '../../../core/custom/index.ts';
 import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
 import type { FixtureMethod, Plan } from '../../../core/plan/index.ts';
 import { Action } from '../../parts/action.tsx';
-import { METHOD_NAMES } from '../../labels/names.ts';
 import { AnswerSheet } from './answer-sheet.tsx';
 
 const OwnCustomSheet = lazy(async () => ({
   default: (await import('../custom/index.ts')).OwnCustomSheet,
 }));
-
-function lowerFirst(sentence: string): string {
-  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
-}
 
 type OnKitchen = ((kitchen: Kitchen) => void) | undefined;
 
@@ -26,11 +21,14 @@ export function Methods(props: { plan: Plan; kitchen: Kitchen; onKitchen?: OnKit
     <>
       <div class="methods-head">
         <p>
-          By the custom: <strong>{customName(props.kitchen.household)}</strong>
+          {t('plan-page.methods.by-custom')}{' '}
+          <strong>{say(customName(props.kitchen.household))}</strong>
         </p>
         <Show when={props.onKitchen}>
           <Action class="button button--plain" onPress={() => setOwnOpen(true)}>
-            {props.kitchen.household.ownCustom ? 'Your own custom' : 'Make a custom of our own'}
+            {props.kitchen.household.ownCustom
+              ? t('plan-page.methods.own-custom')
+              : t('plan-page.methods.make-own-custom')}
           </Action>
         </Show>
       </div>
@@ -77,6 +75,16 @@ function questionOf(kitchen: Kitchen, { id }: Fixture) {
   return [...toAsk, ...answered].find((one) => one.fixture === id && !forLooking(one));
 }
 
+/** "Heat to glow, 15 min, then cover". */
+function methodText({ method, minutes, cover }: FixtureMethod): string {
+  const name = t(`common.method.${method}`);
+  const timed =
+    minutes === undefined ? name : t('plan-page.methods.minutes', { method: name, minutes });
+  return cover && method !== 'cover' && method !== 'line'
+    ? t('plan-page.methods.then-cover', { method: timed })
+    : timed;
+}
+
 function MethodRow(props: {
   plan: Plan;
   kitchen: Kitchen;
@@ -94,55 +102,61 @@ function MethodRow(props: {
       <h3>{name()}</h3>
       <div class="method-what">
         <p>
-          {METHOD_NAMES[props.method.method]}
-          <Show when={props.method.minutes}>{(m) => <>, {m()} min</>}</Show>
-          <Show when={props.method.cover && !['cover', 'line'].includes(props.method.method)}>
-            , then cover
-          </Show>{' '}
+          {methodText(props.method)}{' '}
           <Show when={props.method.term}>
-            <span class="term">({props.method.term})</span>
+            {(term) => (
+              <span class="term">{t('plan-page.methods.term', { term: say(term()) })}</span>
+            )}
           </Show>
         </p>
         <Show when={questions().length > 0}>
-          <p class="method-provisional">The stricter way, until it is answered</p>
+          <p class="method-provisional">{t('plan-page.methods.provisional')}</p>
         </Show>
         <Show when={props.method.ownRow}>
-          <p class="method-own">Your own custom</p>
+          <p class="method-own">{t('plan-page.methods.own-custom')}</p>
         </Show>
         <Show when={answered()}>
-          <p class="method-own">Your rabbi’s answer</p>
+          <p class="method-own">{t('plan-page.methods.answered')}</p>
         </Show>
       </div>
       <div class="method-why">
-        <p>{props.method.reason}</p>
+        <p>{say(props.method.reason)}</p>
         <For each={questions()}>
           {(q) => (
             <p class="method-ask">
-              <strong>To ask:</strong> {say(q.ask)}{' '}
-              <span class="quiet">Until then: {say(q.untilThen)}</span>
+              <strong>{t('plan-page.to-ask')}</strong> {say(q.ask)}{' '}
+              <span class="quiet">
+                {t('plan-page.until-then', { untilThen: say(q.untilThen) })}
+              </span>
             </p>
           )}
         </For>
         <p class="quiet">
-          {props.method.source}
-          <Show when={!props.method.checked}> (cited from memory, not yet checked)</Show>. What
-          would change it: {lowerFirst(props.method.wouldChange)}
+          {t(
+            props.method.checked
+              ? 'plan-page.methods.source'
+              : 'plan-page.methods.source-unchecked',
+            { source: say(props.method.source) },
+          )}{' '}
+          {t('plan-page.methods.would-change', { what: say(props.method.wouldChange) })}{' '}
           <Show when={props.method.overriddenBy}>
-            {(by) => <> In place of the custom’s row: {by()}.</>}
+            {(by) => t('plan-page.methods.instead-of-row', { by: by() })}
           </Show>
         </p>
         <Show when={props.onKitchen}>
           {(onKitchen) => (
             <div class="button-row method-actions">
               <Action class="button button--plain" onPress={props.onSay}>
-                {answered() ? 'Change the answer' : 'Our rabbi said otherwise'}
+                {answered()
+                  ? t('plan-page.methods.change-answer')
+                  : t('plan-page.methods.said-otherwise')}
               </Action>
               <Show when={answered()}>
                 <Action
                   class="button button--plain"
                   onPress={() => onKitchen()(withoutAnswer(props.kitchen, props.method.fixture))}
                 >
-                  Take it back
+                  {t('plan-page.methods.take-back')}
                 </Action>
               </Show>
             </div>

@@ -1,4 +1,4 @@
-import { say } from '../../context/language.ts';
+import { say, t } from '../../context/language.ts';
 import '../../styles/kitchen/custom.css';
 import { createSignal, For, Show } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
@@ -8,8 +8,6 @@ import { Action } from '../../parts/action.tsx';
 import { Curve } from '../../pictures/curve.tsx';
 import { KitchenPlan } from '../../pictures/kitchen-plan.tsx';
 import { Timeline } from '../../pictures/timeline.tsx';
-import { PURPOSE_NAMES } from '../../labels/names.ts';
-import { bandInWords, lengthInWords } from '../../labels/time.ts';
 import { customName } from '../../../core/custom/index.ts';
 import { Begin } from './begin.tsx';
 import { Cleaning } from './cleaning.tsx';
@@ -19,16 +17,8 @@ import { Pours } from './pours.tsx';
 import { Questions } from './questions.tsx';
 import { Steps } from './steps.tsx';
 
-const PARTS = [
-  ['course', 'The course'],
-  ['methods', 'Methods'],
-  ['steps', 'Every step'],
-  ['pours', 'Where it is poured'],
-  ['heat', 'Heat and air'],
-  ['ask', 'To ask'],
-  ['lists', 'To buy and to clean'],
-] as const;
-type Part = (typeof PARTS)[number][0];
+const PARTS = ['course', 'methods', 'steps', 'pours', 'heat', 'ask', 'lists'] as const;
+type Part = (typeof PARTS)[number];
 
 /** Understand, print, shop, ask; and start. */
 export function PlanPage(props: {
@@ -51,24 +41,23 @@ export function PlanPage(props: {
       <header class="plan-head">
         <div>
           <p class="quiet">
-            {PURPOSE_NAMES[props.plan.purpose]}, {customName(props.plan.kitchen.household)}
+            {t('plan-page.for-whom', {
+              purpose: t(`common.purpose.${props.plan.purpose}`),
+              custom: say(customName(props.plan.kitchen.household)),
+            })}
           </p>
           <h1>{props.plan.kitchen.name}</h1>
         </div>
         <div class="button-row plan-actions">
           <Action class="button button--plain" onPress={() => window.print()}>
-            Print
+            {t('plan-page.print')}
           </Action>
           <Action class="button button--ember button--big" onPress={props.onStart}>
-            {props.openRun ? 'Back to the run' : 'Start the run'}
+            {props.openRun ? t('plan-page.back-to-run') : t('plan-page.start-run')}
           </Action>
         </div>
       </header>
-      <p class="standing-line">
-        Customs differ. This plan follows the custom you chose; your rabbi’s word replaces it.
-        Follow makers’ manuals and local codes; gas, electrical and plumbing work is for licensed
-        people.
-      </p>
+      <p class="standing-line">{t('plan-page.standing')}</p>
       <Show when={props.begin}>
         {(begin) => (
           <Begin
@@ -81,47 +70,67 @@ export function PlanPage(props: {
       </Show>
       <Facts plan={props.plan} />
       <Notices plan={props.plan} />
-      <nav class="parts" aria-label="Parts of the plan">
+      <nav class="parts" aria-label={t('plan-page.parts')}>
         <For each={PARTS}>
-          {([id, name]) => (
-            <button type="button" aria-pressed={part() === id} onClick={() => setPart(id)}>
-              {name}
+          {(id) => (
+            <button
+              type="button"
+              data-part={id}
+              aria-pressed={part() === id}
+              onClick={() => setPart(id)}
+            >
+              {t(`plan-page.part.${id}`)}
             </button>
           )}
         </For>
       </nav>
       <div class="plan-parts">
-        <section classList={{ 'part--off': part() !== 'course' }} aria-label="The course">
+        <section
+          classList={{ 'part--off': part() !== 'course' }}
+          aria-label={t('plan-page.part.course')}
+        >
           <div class="course">
             <KitchenPlan kitchen={props.plan.kitchen} selected={picked()} onSelect={setPicked} />
             <Timeline plan={props.plan} />
           </div>
         </section>
-        <section classList={{ 'part--off': part() !== 'methods' }} aria-label="Methods">
-          <h2 class="visually-hidden">Methods</h2>
+        <section
+          classList={{ 'part--off': part() !== 'methods' }}
+          aria-label={t('plan-page.part.methods')}
+        >
+          <h2 class="visually-hidden">{t('plan-page.part.methods')}</h2>
           <Methods plan={props.plan} kitchen={kitchen()} onKitchen={props.onKitchen} />
         </section>
-        <section classList={{ 'part--off': part() !== 'steps' }} aria-label="Every step">
+        <section
+          classList={{ 'part--off': part() !== 'steps' }}
+          aria-label={t('plan-page.part.steps')}
+        >
           <Steps plan={props.plan} />
         </section>
-        <section classList={{ 'part--off': part() !== 'pours' }} aria-label="Where it is poured">
-          <h2 class="visually-hidden">Where it is poured</h2>
+        <section
+          classList={{ 'part--off': part() !== 'pours' }}
+          aria-label={t('plan-page.part.pours')}
+        >
+          <h2 class="visually-hidden">{t('plan-page.part.pours')}</h2>
           <Pours pours={props.pictures.pours} />
         </section>
-        <section classList={{ 'part--off': part() !== 'heat' }} aria-label="Heat and air">
-          <h2 class="visually-hidden">Heat and air</h2>
-          <p class="quiet">
-            Worked out from your hardware, or from what is usual where you told nothing. Bands are
-            wide where the physics or the hardware is; the plan uses the safe side.
-          </p>
+        <section
+          classList={{ 'part--off': part() !== 'heat' }}
+          aria-label={t('plan-page.part.heat')}
+        >
+          <h2 class="visually-hidden">{t('plan-page.part.heat')}</h2>
+          <p class="quiet">{t('plan-page.heat.about')}</p>
           <div class="curves">
             <For each={props.pictures.heat}>{(picture) => <Curve picture={picture} />}</For>
           </div>
         </section>
-        <section classList={{ 'part--off': part() !== 'ask' }} aria-label="To ask">
+        <section classList={{ 'part--off': part() !== 'ask' }} aria-label={t('plan-page.part.ask')}>
           <Questions kitchen={kitchen()} onKitchen={props.onKitchen} />
         </section>
-        <section classList={{ 'part--off': part() !== 'lists' }} aria-label="To buy and to clean">
+        <section
+          classList={{ 'part--off': part() !== 'lists' }}
+          aria-label={t('plan-page.part.lists')}
+        >
           <Shopping plan={props.plan} />
           <Cleaning plan={props.plan} />
         </section>
@@ -135,37 +144,38 @@ function zoneOf({ kitchen }: Plan): string {
   return kitchen.place?.zone ?? new Intl.DateTimeFormat().resolvedOptions().timeZone;
 }
 
+/** The six figures at the head of the plan. */
 function Facts(props: { plan: Plan }) {
-  const totals = () => props.plan.totals;
+  const facts = (): readonly (readonly [name: string, value: string])[] => {
+    const { timetable, totals, boilingC } = props.plan;
+    const { kettles, hotL, electricityKWh, gasKWh } = totals;
+    return [
+      [t('plan-page.facts.whole'), t('plan-page.duration', { lengthS: timetable.finishS })],
+      [t('plan-page.facts.hands'), t('plan-page.duration', { lengthS: totals.handsOnS })],
+      [t('plan-page.facts.boils-at'), t('plan-page.temperature', { tempC: boilingC })],
+      [
+        t('plan-page.facts.kettles'),
+        t('plan-page.count', { low: kettles.low, high: kettles.high }),
+      ],
+      [t('plan-page.facts.hot-water'), t('plan-page.litres', { lowL: hotL.low, highL: hotL.high })],
+      gasKWh > 0
+        ? [
+            t('plan-page.facts.electricity-and-gas'),
+            t('plan-page.energies', { electricityKWh, gasKWh }),
+          ]
+        : [t('plan-page.facts.electricity'), t('plan-page.energy', { kWh: electricityKWh })],
+    ];
+  };
   return (
     <dl class="plan-facts">
-      <div>
-        <dt>From start to end</dt>
-        <dd>{lengthInWords(props.plan.timetable.finishS)}</dd>
-      </div>
-      <div>
-        <dt>Your hands busy</dt>
-        <dd>{lengthInWords(totals().handsOnS)}</dd>
-      </div>
-      <div>
-        <dt>Water boils here at</dt>
-        <dd>{props.plan.boilingC.toFixed(1)} °C</dd>
-      </div>
-      <div>
-        <dt>Kettles</dt>
-        <dd>{bandInWords(totals().kettles.low, totals().kettles.high)}</dd>
-      </div>
-      <div>
-        <dt>Boiling water</dt>
-        <dd>{bandInWords(totals().hotL.low, totals().hotL.high)} L</dd>
-      </div>
-      <div>
-        <dt>Electricity{totals().gasKWh > 0 ? ' and gas' : ''}</dt>
-        <dd>
-          {totals().electricityKWh.toFixed(1)} kWh
-          <Show when={totals().gasKWh > 0}> + {totals().gasKWh.toFixed(1)} kWh</Show>
-        </dd>
-      </div>
+      <For each={facts()}>
+        {([name, value]) => (
+          <div>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        )}
+      </For>
     </dl>
   );
 }

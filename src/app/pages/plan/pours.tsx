@@ -1,3 +1,4 @@
+import { t } from '../../context/language.ts';
 import { For, Match, Show, Switch } from 'solid-js';
 import type { PourChart } from '../../../core/plan/index.ts';
 import { Lanes } from '../../pictures/lanes.tsx';
@@ -8,12 +9,15 @@ type Kind = PourChart['picture']['kind'];
 /** Less than this is no difference to a person pouring, m. */
 const NO_DIFFERENCE_M = 0.1;
 
-function directionWords(of: NonNullable<PourChart['directions']>): string {
+function directionText(of: NonNullable<PourChart['directions']>): string {
   const saved = of.customM - of.shortestM;
-  if (saved < NO_DIFFERENCE_M)
-    return `${of.customM.toFixed(1)} m of lanes; no other direction is shorter.`;
-  const share = Math.round((saved / of.customM) * 100);
-  return `${of.customM.toFixed(1)} m of lanes from back to front, as custom has it; another direction would take ${of.shortestM.toFixed(1)} m, ${share} % less.`;
+  if (saved < NO_DIFFERENCE_M) return t('plan-page.pours.custom-shortest', { customM: of.customM });
+  const { customM, shortestM } = of;
+  return t('plan-page.pours.custom-longer', {
+    customM,
+    shortestM,
+    savedPercent: Math.round((saved / customM) * 100),
+  });
 }
 
 /** Where each kettle goes, a picture a fixture, to be hung beside the work. */
@@ -23,17 +27,15 @@ export function Pours(props: { pours: readonly PourChart[] }) {
       ? (pour.picture as Extract<PourChart['picture'], { kind: K }>)
       : undefined;
   return (
-    <Show when={props.pours.length > 0} fallback={<p class="quiet">Nothing is poured.</p>}>
+    <Show when={props.pours.length > 0} fallback={<p class="quiet">{t('plan-page.pours.none')}</p>}>
       <ul class="pours">
         <For each={props.pours}>
           {(pour) => (
             <li class="pour">
-              <h3>
-                {pour.name}: {pour.kettles} {pour.kettles === 1 ? 'kettle' : 'kettles'}
-              </h3>
+              <h3>{t('plan-page.pours.kettles', { name: pour.name, kettles: pour.kettles })}</h3>
               <p class="quiet">
-                <Show when={pour.directions} fallback="High before low, each part whole.">
-                  {(directions) => directionWords(directions())}
+                <Show when={pour.directions} fallback={t('plan-page.pours.order')}>
+                  {(directions) => directionText(directions())}
                 </Show>
               </p>
               <div class="pour-picture">

@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { say, t, translator } from '../../context/language.ts';
 import {
   customName,
   questionList,
@@ -17,8 +18,15 @@ import { printOnly } from './print-only.ts';
 type Asked = { readonly fixture: Fixture; readonly question: ChosenQuestion };
 
 async function share(kitchen: Kitchen): Promise<void> {
-  const file = { name: 'questions.txt', text: questionListText(kitchen), type: 'text/plain' };
-  const shared = await shareText(file, `Questions for our rabbi: ${kitchen.name}`);
+  const file = {
+    name: 'questions.txt',
+    text: questionListText(kitchen, translator()),
+    type: 'text/plain',
+  };
+  const shared = await shareText(
+    file,
+    t('plan-page.questions.shared-title', { kitchen: kitchen.name }),
+  );
   if (shared === 'not-supported' || shared === 'failed') downloadText(file);
 }
 
@@ -35,41 +43,45 @@ export function Questions(props: {
     if (fixture) setAsked({ fixture, question });
   };
   return (
-    <section class="list questions" aria-label="Questions" data-print="questions">
+    <section
+      class="list questions"
+      aria-label={t('plan-page.questions.region')}
+      data-print="questions"
+    >
       <header class="questions-head">
         <div>
-          <h2>Questions for your rabbi</h2>
+          <h2>{t('plan-page.questions')}</h2>
           <p class="questions-of">
-            {props.kitchen.name}. Custom: {customName(props.kitchen.household)}.
+            {t('plan-page.questions.of', {
+              kitchen: props.kitchen.name,
+              custom: say(customName(props.kitchen.household)),
+            })}
           </p>
         </div>
         <div class="button-row">
           <Action class="button button--plain" onPress={() => printOnly('questions')}>
-            Print the questions
+            {t('plan-page.questions.print')}
           </Action>
           <Action class="button button--plain" onPress={() => void share(props.kitchen)}>
-            Share them
+            {t('plan-page.questions.share')}
           </Action>
         </div>
       </header>
-      <p class="quiet">
-        Customs differ. Until a question is answered, the stricter way is planned, and the plan says
-        so; the answer replaces the row of the custom.
-      </p>
+      <p class="quiet">{t('plan-page.questions.about')}</p>
       <Open
         list={list().toAsk}
-        none="Nothing is left to ask."
+        none={t('plan-page.questions.none')}
         nameOf={(id) => fixtureOf(id)?.name ?? id}
-        button="Enter the answer"
+        button={t('plan-page.questions.enter')}
         onAnswer={props.onKitchen && answer}
       />
       <Show when={list().toFind.length > 0}>
-        <h3 class="questions-part">To look at yourselves</h3>
+        <h3 class="questions-part">{t('plan-page.questions.to-look')}</h3>
         <Open
           list={list().toFind}
           none=""
           nameOf={(id) => fixtureOf(id)?.name ?? id}
-          button="Say what it is"
+          button={t('plan-page.questions.say-what')}
           onAnswer={props.onKitchen && answer}
         />
       </Show>
@@ -136,16 +148,16 @@ function Open(props: {
             <li>
               <div class="question-words">
                 <h3>{props.nameOf(question.fixture)}</h3>
-                <p class="question-ask">{question.ask}</p>
-                <p class="quiet">{question.why}</p>
+                <p class="question-ask">{say(question.ask)}</p>
+                <p class="quiet">{say(question.why)}</p>
                 <p class="question-until">
-                  <strong>Until then:</strong> {question.untilThen}
+                  <strong>{t('plan-page.questions.until-then')}</strong> {say(question.untilThen)}
                 </p>
               </div>
               <div class="answer-line" aria-hidden="true">
-                <span>Answer</span>
-                <span>Said by</span>
-                <span>On</span>
+                <span>{t('plan-page.questions.line.answer')}</span>
+                <span>{t('plan-page.questions.line.said-by')}</span>
+                <span>{t('plan-page.questions.line.on')}</span>
               </div>
               <Show when={props.onAnswer}>
                 {(onAnswer) => (
@@ -170,19 +182,23 @@ function Answered(props: {
   const name = (id: string) => props.kitchen.fixtures.find((one) => one.id === id)?.name ?? id;
   return (
     <Show when={props.list.length > 0}>
-      <h3 class="questions-part">Answered</h3>
+      <h3 class="questions-part">{t('plan-page.questions.answered')}</h3>
       <ul class="question-list answered-list">
         <For each={props.list}>
           {(one) => (
             <li>
               <div class="question-words">
                 <h3>{name(one.fixture)}</h3>
-                <p class="question-ask">{one.ask}</p>
+                <p class="question-ask">{say(one.ask)}</p>
                 <p>
-                  {one.answer || 'Answered.'}{' '}
+                  {one.answer || t('plan-page.questions.answered-bare')}{' '}
                   <span class="quiet">
-                    {one.saidBy}, {one.saidOn}
-                    {one.by === 'own-row' ? ' (a row of your own custom)' : ''}
+                    {t(
+                      one.by === 'own-row'
+                        ? 'plan-page.questions.said-own-row'
+                        : 'plan-page.questions.said',
+                      { saidBy: one.saidBy, saidOn: one.saidOn },
+                    )}
                   </span>
                 </p>
               </div>
@@ -192,7 +208,7 @@ function Answered(props: {
                     class="button button--plain"
                     onPress={() => onKitchen()(withoutAnswer(props.kitchen, one.fixture))}
                   >
-                    Take the answer back
+                    {t('plan-page.questions.take-back')}
                   </Action>
                 )}
               </Show>

@@ -1,12 +1,12 @@
-import { say } from '../../context/language.ts';
+import { say, t } from '../../context/language.ts';
 import { For } from 'solid-js';
 import type { Plan } from '../../../core/plan/index.ts';
 
 /** What to buy and gather before the first day. */
 export function Shopping(props: { plan: Plan }) {
   return (
-    <section class="list" aria-label="To buy and gather">
-      <h2>To buy and gather</h2>
+    <section class="list" aria-label={t('plan-page.shopping')}>
+      <h2>{t('plan-page.shopping')}</h2>
       <ul class="shopping-list">
         <For each={props.plan.shopping}>
           {(item) => (

@@ -1,14 +1,22 @@
-import { say } from '../../context/language.ts';
+import { say, t } from '../../context/language.ts';
 import { createMemo, For, Show } from 'solid-js';
 import type { Plan, Step } from '../../../core/plan/index.ts';
-import { PHASE_NAMES } from '../../labels/names.ts';
-import { lengthInWords, offsetInWords } from '../../labels/time.ts';
+import { HOURS_PER_DAY, MINUTES_PER_HOUR, SECONDS_PER_MINUTE } from '../../../core/units/index.ts';
 import { Lanes } from '../../pictures/lanes.tsx';
 
 /** The open questions that make a step what it is: it purges or covers the stricter way. */
 function openFor(plan: Plan, step: Step): Plan['questions'] {
   if (step.phase !== 'purge' && step.phase !== 'cover') return [];
   return plan.questions.filter((one) => one.fixture === step.fixture);
+}
+
+/** Whole minutes after the start of the job, in days, hours and minutes. */
+function offsetText(offsetS: number): string {
+  const whole = Math.round(offsetS / SECONDS_PER_MINUTE);
+  const minutes = whole % MINUTES_PER_HOUR;
+  const hours = Math.floor(whole / MINUTES_PER_HOUR) % HOURS_PER_DAY;
+  const day = Math.floor(whole / (MINUTES_PER_HOUR * HOURS_PER_DAY)) + 1;
+  return t('plan-page.steps.offset', { day, hours, minutes });
 }
 
 /** Every step in the order of the timetable. */
@@ -19,30 +27,34 @@ export function Steps(props: { plan: Plan }) {
     ),
   );
   const fixture = (step: Step) =>
-    props.plan.kitchen.fixtures.find((f) => f.id === step.fixture)?.name ?? 'Whole kitchen';
+    props.plan.kitchen.fixtures.find((f) => f.id === step.fixture)?.name ??
+    t('plan-page.steps.whole-kitchen');
   return (
     <ol class="steps">
       <For each={ordered()}>
         {(step) => (
           <li class="step-row">
-            <span class="step-when">
-              {offsetInWords(props.plan.timetable.startS[step.id] ?? 0)}
-            </span>
+            <span class="step-when">{offsetText(props.plan.timetable.startS[step.id] ?? 0)}</span>
             <div class="step-what">
               <details>
                 <summary>
                   <span class="step-title">{say(step.title)}</span>
                   <span class="quiet">
-                    {fixture(step)}, {PHASE_NAMES[step.phase].toLowerCase()},{' '}
-                    {lengthInWords(step.durationS.typical)}
+                    {t('plan-page.steps.about', {
+                      where: fixture(step),
+                      phase: t(`common.phase.${step.phase}`),
+                      lengthS: step.durationS.typical,
+                    })}
                   </span>
                 </summary>
                 <p class="quiet">{say(step.reason)}</p>
                 <For each={openFor(props.plan, step)}>
                   {(question) => (
                     <p class="method-ask">
-                      <strong>Not answered yet:</strong> {say(question.ask)}{' '}
-                      <span class="quiet">Until then: {say(question.untilThen)}</span>
+                      <strong>{t('plan-page.not-answered')}</strong> {say(question.ask)}{' '}
+                      <span class="quiet">
+                        {t('plan-page.until-then', { untilThen: say(question.untilThen) })}
+                      </span>
                     </p>
                   )}
                 </For>

@@ -6,41 +6,30 @@ import {
 } from '../../../core/report/index.ts';
 import type { Fact } from '../../../core/run/index.ts';
 import { Action } from '../../parts/action.tsx';
-import { lengthInWords } from '../../labels/time.ts';
-
-const VERBS = {
-  boil: 'boils in',
-  glow: 'glows after',
-  'heat-up': 'is at its highest after',
-  cool: 'may be touched after',
-} as const;
+import { t } from '../../context/language.ts';
 
 /** "Steel kettle: boils in 8 min 40 s (planned 8 min 20 s)". */
 function sentence({ what, name, estimate, plannedS = 0, reckonedS = 0 }: CalibrationRow): string {
   const { mean } = estimate;
-  if (what === 'pour') return `Your pour: ${mean.toFixed(1)} L a minute`;
-  if (what === 'reach') return `One kettle reaches ${Math.round(mean * 100)} % as far as reckoned`;
-  return `${name}: ${VERBS[what]} ${lengthInWords(mean * reckonedS)} (planned ${lengthInWords(plannedS)})`;
+  switch (what) {
+    case 'pour':
+      return t('record-page.calibration.pour', { flowLMin: mean });
+    case 'reach':
+      return t('record-page.calibration.reach', { percent: mean * 100 });
+    default:
+      return t(`record-page.calibration.${what}`, { name, takesS: mean * reckonedS, plannedS });
+  }
 }
 
-const REPORTS = {
-  boil: ['boil', 'boils'],
-  glow: ['glow', 'glows'],
-  'heat-up': ['heating', 'heatings'],
-  cool: ['cool-down', 'cool-downs'],
-  pour: ['pour', 'pours'],
-  reach: ['kettle', 'kettles'],
-} as const;
-
 function grounds({ estimate, what }: CalibrationRow): string {
-  const [one, many] = REPORTS[what];
-  const counted = `from ${estimate.n} ${estimate.n === 1 ? one : many}`;
+  const { n: count, spread, outliers } = estimate;
   const from =
     what === 'cool'
-      ? `${counted}; the longest counts`
-      : `${counted}, ±${Math.round(estimate.spread * 100)} %`;
-  const apart = estimate.outliers.length;
-  return apart > 0 ? `${from}; ${apart} set apart as too far off` : from;
+      ? t('record-page.calibration.grounds-longest', { count })
+      : t('record-page.calibration.grounds', { count, spreadPercent: spread * 100 });
+  return outliers.length > 0
+    ? `${from}; ${t('record-page.calibration.set-apart', { count: outliers.length })}`
+    : from;
 }
 
 /** What the reports of this run say about the household's hardware; the last report of each can be left out. */
@@ -52,7 +41,7 @@ export function CalibrationList(props: {
 }) {
   const [own, setOwn] = createSignal<LeftOutMeasurements>({});
   const leftOut = () => props.leftOut ?? own();
-  const learned = createMemo(() => calibrationFrom(props.facts, leftOut()));
+  const rows = createMemo(() => calibrationFrom(props.facts, leftOut()));
   const toggle = ({ id, reports }: CalibrationRow) => {
     const { [id]: had, ...others } = leftOut();
     const next = had ? others : { ...others, [id]: [reports - 1] };
@@ -60,16 +49,16 @@ export function CalibrationList(props: {
     props.onLeftOut?.(next);
   };
   return (
-    <Show when={learned().length > 0}>
-      <section aria-label="What this run taught">
-        <h2>What this run taught</h2>
+    <Show when={rows().length > 0}>
+      <section aria-label={t('record-page.calibration.title')}>
+        <h2>{t('record-page.calibration.title')}</h2>
         <p class="quiet">
-          By your reports.{' '}
-          {props.onLeftOut ? 'The next plan expects it' : 'The next plan does not use it yet'};
-          rests, holds and limits stay as they are.
+          {props.onLeftOut
+            ? t('record-page.calibration.used')
+            : t('record-page.calibration.not-used')}
         </p>
         <ul class="learned">
-          <For each={learned()}>
+          <For each={rows()}>
             {(one) => (
               <li>
                 <span>
@@ -77,7 +66,9 @@ export function CalibrationList(props: {
                   <span class="quiet learned-grounds">{grounds(one)}</span>
                 </span>
                 <Action class="button button--plain" onPress={() => toggle(one)}>
-                  {leftOut()[one.id] ? 'Count the last report' : 'Leave out the last report'}
+                  {leftOut()[one.id]
+                    ? t('record-page.calibration.count')
+                    : t('record-page.calibration.leave-out')}
                 </Action>
               </li>
             )}

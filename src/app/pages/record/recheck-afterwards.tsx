@@ -1,4 +1,5 @@
 import { createSignal, For, Show } from 'solid-js';
+import { t } from '../../context/language.ts';
 import type { Report } from '../../../core/report/index.ts';
 import { Action } from '../../parts/action.tsx';
 
@@ -20,29 +21,26 @@ export function RecheckAfterwards(props: {
     setTouched((now) => (now.includes(id) ? now.filter((one) => one !== id) : [...now, id]));
   const ready = () => touched().length > 0 && what().trim() !== '';
   return (
-    <section class="doubt" aria-label="Something happened since">
-      <h2>Something happened since?</h2>
-      <p class="quiet">
-        Say what it touches. A small plan for that alone asks first whether it must be purged again;
-        until then, nothing hot there.
-      </p>
+    <section class="doubt" aria-label={t('record-page.recheck.region')}>
+      <h2>{t('record-page.recheck.title')}</h2>
+      <p class="quiet">{t('record-page.recheck.about')}</p>
       <Show
         when={open()}
         fallback={
           <Action class="button" onPress={() => setOpen(true)}>
-            Something happened
+            {t('record-page.recheck.open')}
           </Action>
         }
       >
         <label class="field">
-          <span>What happened?</span>
+          <span>{t('record-page.recheck.what')}</span>
           <input
             value={what()}
             maxLength={MOST_LETTERS}
             onInput={(event) => setWhat(event.currentTarget.value)}
           />
         </label>
-        <div class="doubt-touched" role="group" aria-label="What does it touch?">
+        <div class="doubt-touched" role="group" aria-label={t('record-page.recheck.touches')}>
           <For each={props.record.fixtures}>
             {({ id, name }) => (
               <Action
@@ -61,10 +59,10 @@ export function RecheckAfterwards(props: {
             disabled={!ready()}
             onPress={() => props.onDoubt(touched(), what().trim())}
           >
-            Make a small plan for it
+            {t('record-page.recheck.make-plan')}
           </Action>
           <Action class="button button--plain" onPress={() => setOpen(false)}>
-            Back
+            {t('record-page.recheck.back')}
           </Action>
         </div>
       </Show>

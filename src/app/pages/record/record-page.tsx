@@ -10,7 +10,7 @@ import {
 import type { Fact } from '../../../core/run/index.ts';
 import { Action } from '../../parts/action.tsx';
 import { formatRoute } from '../../context/route.ts';
-import { dayAndTime } from '../../labels/time.ts';
+import { t } from '../../context/language.ts';
 import { RecheckAfterwards } from './recheck-afterwards.tsx';
 import { CalibrationList } from './calibration-list.tsx';
 import { RecordText } from './record-text.tsx';
@@ -23,6 +23,14 @@ const formatTime = (wallMs: number): string =>
     hour: '2-digit',
     minute: '2-digit',
   });
+
+/** The zone of the tablet: which kitchen a run was in is not told in the list of runs. */
+const deviceZone = (): string => new Intl.DateTimeFormat().resolvedOptions().timeZone;
+
+function statusOf(run: StoredRun): string {
+  if (!run.closed) return t('record-page.status.open');
+  return t(`record-page.status.${run.closedAs ?? 'closed'}`);
+}
 
 /** Prove, share, come back: what was done, by which custom, when, by whom. */
 export function RecordPage(props: {
@@ -46,11 +54,8 @@ export function RecordPage(props: {
   });
   return (
     <main class="place record-place">
-      <h1>Record</h1>
-      <Show
-        when={props.runs.length > 0}
-        fallback={<p class="quiet">No run yet. What you do in a run is kept here.</p>}
-      >
+      <h1>{t('record-page.title')}</h1>
+      <Show when={props.runs.length > 0} fallback={<p class="quiet">{t('record-page.none')}</p>}>
         <ul class="run-list">
           <For each={props.runs}>
             {(run) => (
@@ -61,8 +66,11 @@ export function RecordPage(props: {
                 >
                   <span>{run.name}</span>
                   <span class="quiet">
-                    {dayAndTime(run.openedWallMs, props.nowMs)},{' '}
-                    {run.closed ? (run.closedAs ?? 'closed') : 'open'}
+                    {t('record-page.run-status', {
+                      openedWallMs: run.openedWallMs,
+                      zone: deviceZone(),
+                      status: statusOf(run),
+                    })}
                   </span>
                 </a>
               </li>
@@ -86,7 +94,7 @@ export function RecordPage(props: {
         )}
       </Show>
       <Action class="button button--plain" onPress={props.onImport}>
-        Bring in a run from a file
+        {t('record-page.import')}
       </Action>
     </main>
   );
@@ -106,16 +114,16 @@ function ReportView(props: {
     return first?.kind === 'drafted' ? first.plan.kitchen : undefined;
   };
   return (
-    <article class="record-page" aria-label="Record of the run">
+    <article class="record-page" aria-label={t('record-page.region')}>
       <div class="button-row">
         <Action class="button" onPress={() => window.print()}>
-          Print
+          {t('record-page.print')}
         </Action>
         <Action class="button" onPress={props.onSaveText}>
-          Save as text
+          {t('record-page.save-text')}
         </Action>
         <Action class="button" onPress={props.onExport}>
-          Save the run as a file
+          {t('record-page.save-run')}
         </Action>
       </div>
       <RecordText text={reportText(props.record, formatTime)} />

@@ -5,7 +5,9 @@ import { custom } from './custom.ts';
 import { engine } from './engine.ts';
 import { kitchen } from './kitchen.ts';
 import { plan } from './plan.ts';
+import { planPage } from './plan-page.ts';
 import { problems } from './problems.ts';
+import { recordPage } from './record-page.ts';
 import { report } from './report.ts';
 import { run } from './run.ts';
 import { shell } from './shell.ts';
@@ -23,9 +25,11 @@ export const english = {
   ...cautions,
   ...calendar,
   ...plan,
+  ...planPage,
   ...custom,
   ...sources,
   ...report,
+  ...recordPage,
   ...kitchen,
   ...survey,
   ...problems,

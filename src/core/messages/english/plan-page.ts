@@ -1,0 +1,173 @@
+import type { Formatter, Section } from '../model/message.ts';
+
+const S_DAY = 86_400;
+const S_HOUR = 3600;
+
+/** "2 days 5 h", "5 h", "40 min"; cut, so that nobody counts on more than there is. */
+function daysAndHours(leftS: number, f: Formatter): string {
+  const days = Math.floor(leftS / S_DAY);
+  if (days === 0) return f.duration(leftS < S_HOUR ? leftS : leftS - (leftS % S_HOUR), 'down');
+  const hours = Math.floor((leftS % S_DAY) / S_HOUR);
+  const dayText = `${f.number(days)} ${f.plural(days, { one: 'day', other: 'days' })}`;
+  return hours === 0 ? dayText : `${dayText} ${f.duration(hours * S_HOUR, 'down')}`;
+}
+
+type StepOffset = { day: number; hours: number; minutes: number };
+
+/** The Plan page: its parts, answers, questions and the day the work begins. */
+export const planPage = {
+  'plan-page.print': 'Print',
+  'plan-page.start-run': 'Start the run',
+  'plan-page.back-to-run': 'Back to the run',
+  'plan-page.for-whom': ({ purpose, custom }: { purpose: string; custom: string }) =>
+    `${purpose}, ${custom}`,
+  'plan-page.standing':
+    'Customs differ. This plan follows the custom you chose; your rabbi’s word replaces it. Follow makers’ manuals and local codes; gas, electrical and plumbing work is for licensed people.',
+  'plan-page.parts': 'Parts of the plan',
+  'plan-page.part.course': 'The course',
+  'plan-page.part.methods': 'Methods',
+  'plan-page.part.steps': 'Every step',
+  'plan-page.part.pours': 'Where it is poured',
+  'plan-page.part.heat': 'Heat and air',
+  'plan-page.part.ask': 'To ask',
+  'plan-page.part.lists': 'To buy and to clean',
+  'plan-page.heat.about':
+    'Worked out from your hardware, or from what is usual where you told nothing. Bands are wide where the physics or the hardware is; the plan uses the safe side.',
+  'plan-page.facts.whole': 'From start to end',
+  'plan-page.facts.hands': 'Your hands busy',
+  'plan-page.facts.boils-at': 'Water boils here at',
+  'plan-page.facts.kettles': 'Kettles',
+  'plan-page.facts.hot-water': 'Boiling water',
+  'plan-page.facts.electricity': 'Electricity',
+  'plan-page.facts.electricity-and-gas': 'Electricity and gas',
+  'plan-page.duration': ({ lengthS }: { lengthS: number }, f) => f.duration(lengthS),
+  'plan-page.temperature': ({ tempC }: { tempC: number }, f) => `${f.number(tempC, 1)} °C`,
+  'plan-page.count': ({ low, high }: { low: number; high: number }, f) => f.range(low, high),
+  'plan-page.litres': ({ lowL, highL }: { lowL: number; highL: number }, f) =>
+    `${f.range(lowL, highL)} L`,
+  'plan-page.energy': ({ kWh }: { kWh: number }, f) => `${f.number(kWh, 1)} kWh`,
+  'plan-page.energies': (
+    { electricityKWh, gasKWh }: { electricityKWh: number; gasKWh: number },
+    f,
+  ) => `${f.number(electricityKWh, 1)} kWh + ${f.number(gasKWh, 1)} kWh`,
+
+  'plan-page.begin.region': 'When the work begins',
+  'plan-page.begin': 'Begin',
+  'plan-page.begin.zone': ({ zone }: { zone: string }) =>
+    `By the clock in ${zone.replaceAll('_', ' ')}`,
+  'plan-page.begin.tell-place':
+    'Tell under Kitchen where it is, and the plan goes round Sabbaths and festivals.',
+  'plan-page.begin.inside': (
+    { day, toWallMs, zone }: { day: string; toWallMs: number; zone: string },
+    f,
+  ) => `This lies in ${day}: nothing begins before it is out at ${f.moment(toWallMs, zone)}.`,
+  'plan-page.begin.nothing-in': 'Nothing is planned in',
+  'plan-page.begin.from-to': (
+    { fromWallMs, toWallMs, zone }: { fromWallMs: number; toWallMs: number; zone: string },
+    f,
+  ) => `${f.moment(fromWallMs, zone)} to ${f.moment(toWallMs, zone)}`,
+  'plan-page.begin.deadline-ahead': (
+    { atWallMs, leftS, zone }: { atWallMs: number; leftS: number; zone: string },
+    f,
+  ) => `${f.moment(atWallMs, zone)}, ${daysAndHours(leftS, f)} after you begin.`,
+  'plan-page.begin.deadline-passed': (
+    { atWallMs, beginWallMs, zone }: { atWallMs: number; beginWallMs: number; zone: string },
+    f,
+  ) => `${f.moment(atWallMs, zone)}. At ${f.clock(beginWallMs, zone)} it has passed.`,
+
+  'plan-page.methods.by-custom': 'By the custom:',
+  'plan-page.methods.own-custom': 'Your own custom',
+  'plan-page.methods.make-own-custom': 'Make a custom of our own',
+  'plan-page.methods.minutes': ({ method, minutes }: { method: string; minutes: number }, f) =>
+    `${method}, ${f.number(minutes)} min`,
+  'plan-page.methods.then-cover': ({ method }: { method: string }) => `${method}, then cover`,
+  'plan-page.methods.term': ({ term }: { term: string }) => `(${term})`,
+  'plan-page.methods.provisional': 'The stricter way, until it is answered',
+  'plan-page.methods.answered': 'Your rabbi’s answer',
+  'plan-page.methods.source': ({ source }: { source: string }) => `${source}.`,
+  'plan-page.methods.source-unchecked': ({ source }: { source: string }) =>
+    `${source} (cited from memory, not yet checked).`,
+  'plan-page.methods.would-change': ({ what }: { what: string }) => `What would change it: ${what}`,
+  'plan-page.methods.instead-of-row': ({ by }: { by: string }) =>
+    `In place of the custom’s row: ${by}.`,
+  'plan-page.methods.said-otherwise': 'Our rabbi said otherwise',
+  'plan-page.methods.change-answer': 'Change the answer',
+  'plan-page.methods.take-back': 'Take it back',
+  'plan-page.to-ask': 'To ask:',
+  'plan-page.until-then': ({ untilThen }: { untilThen: string }) => `Until then: ${untilThen}`,
+  'plan-page.not-answered': 'Not answered yet:',
+
+  'plan-page.steps.whole-kitchen': 'Whole kitchen',
+  'plan-page.steps.about': (
+    { where, phase, lengthS }: { where: string; phase: string; lengthS: number },
+    f,
+  ) => `${where}, ${phase}, ${f.duration(lengthS)}`,
+  'plan-page.steps.offset': ({ day, hours, minutes }: StepOffset) =>
+    `Day ${day}, +${hours}:${String(minutes).padStart(2, '0')}`,
+
+  'plan-page.pours.none': 'Nothing is poured.',
+  'plan-page.pours.kettles': ({ name, kettles }: { name: string; kettles: number }, f) =>
+    `${name}: ${f.number(kettles)} ${f.plural(kettles, { one: 'kettle', other: 'kettles' })}`,
+  'plan-page.pours.order': 'High before low, each part whole.',
+  'plan-page.pours.custom-shortest': ({ customM }: { customM: number }, f) =>
+    `${f.number(customM, 1)} m of lanes; no other direction is shorter.`,
+  'plan-page.pours.custom-longer': (
+    {
+      customM,
+      shortestM,
+      savedPercent,
+    }: {
+      customM: number;
+      shortestM: number;
+      savedPercent: number;
+    },
+    f,
+  ) =>
+    `${f.number(customM, 1)} m of lanes from back to front, as custom has it; another direction would take ${f.number(shortestM, 1)} m, ${f.number(savedPercent)} % less.`,
+
+  'plan-page.shopping': 'To buy and gather',
+  'plan-page.cleaning': 'Cleaning, from the top down',
+  'plan-page.cleaning.region': 'Cleaning lists',
+  'plan-page.cleaning.print': 'Print the lists',
+  'plan-page.cleaning.about':
+    'Dry before wet, inside before outside. The rest counts from the last hot use; cleaning with hot water counts as one.',
+
+  'plan-page.questions.region': 'Questions',
+  'plan-page.questions': 'Questions for your rabbi',
+  'plan-page.questions.of': ({ kitchen, custom }: { kitchen: string; custom: string }) =>
+    `${kitchen}. Custom: ${custom}.`,
+  'plan-page.questions.print': 'Print the questions',
+  'plan-page.questions.share': 'Share them',
+  'plan-page.questions.shared-title': ({ kitchen }: { kitchen: string }) =>
+    `Questions for our rabbi: ${kitchen}`,
+  'plan-page.questions.about':
+    'Customs differ. Until a question is answered, the stricter way is planned, and the plan says so; the answer replaces the row of the custom.',
+  'plan-page.questions.none': 'Nothing is left to ask.',
+  'plan-page.questions.enter': 'Enter the answer',
+  'plan-page.questions.to-look': 'To look at yourselves',
+  'plan-page.questions.say-what': 'Say what it is',
+  'plan-page.questions.until-then': 'Until then:',
+  'plan-page.questions.line.answer': 'Answer',
+  'plan-page.questions.line.said-by': 'Said by',
+  'plan-page.questions.line.on': 'On',
+  'plan-page.questions.answered': 'Answered',
+  'plan-page.questions.answered-bare': 'Answered.',
+  'plan-page.questions.said': ({ saidBy, saidOn }: { saidBy: string; saidOn: string }) =>
+    `${saidBy}, ${saidOn}`,
+  'plan-page.questions.said-own-row': ({ saidBy, saidOn }: { saidBy: string; saidOn: string }) =>
+    `${saidBy}, ${saidOn} (a row of your own custom)`,
+  'plan-page.questions.take-back': 'Take the answer back',
+
+  'plan-page.answer.about': ({ fixture }: { fixture: string }) => `An answer about ${fixture}`,
+  'plan-page.answer.what-said': 'What did your rabbi say about it?',
+  'plan-page.answer.given': 'Answers that are given',
+  'plan-page.answer.own-way': 'Or say it in your own way:',
+  'plan-page.answer.one-kind-of-burner':
+    'This cooktop has burners of more than one kind, and an answer is for all of them. For one kind alone, change its row in your own custom.',
+  'plan-page.answer.in-words': 'In which words (if you like)',
+  'plan-page.answer.replaces-row': 'It replaces the row of the custom for this fixture alone.',
+  'plan-page.answer.keep': 'Keep the answer',
+  'plan-page.back': 'Back',
+  'plan-page.found.about': ({ fixture }: { fixture: string }) => `What you found about ${fixture}`,
+  'plan-page.found.leave-open': 'If you cannot tell, leave it open.',
+} satisfies Section;

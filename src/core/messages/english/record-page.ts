@@ -1,0 +1,66 @@
+import type { Formatter, Section } from '../model/message.ts';
+
+type Measured = { name: string; takesS: number; plannedS: number };
+
+function from(count: number, f: Formatter): string {
+  return `from ${f.number(count)} ${f.plural(count, { one: 'report', other: 'reports' })}`;
+}
+
+/** The Record page around the report itself. */
+export const recordPage = {
+  'record-page.title': 'Record',
+  'record-page.none': 'No run yet. What you do in a run is kept here.',
+  'record-page.run-status': (
+    { openedWallMs, zone, status }: { openedWallMs: number; zone: string; status: string },
+    f,
+  ) => `${f.shortMoment(openedWallMs, zone)}, ${status}`,
+  'record-page.status.open': 'open',
+  'record-page.status.closed': 'closed',
+  'record-page.status.completed': 'completed',
+  'record-page.status.failed': 'failed',
+  'record-page.status.stopped': 'stopped',
+  'record-page.region': 'Record of the run',
+  'record-page.print': 'Print',
+  'record-page.save-text': 'Save as text',
+  'record-page.save-calendar': 'Save what lies ahead for a calendar',
+  'record-page.save-run': 'Save the run as a file',
+  'record-page.import': 'Bring in a run from a file',
+
+  'record-page.recheck.region': 'Something happened since',
+  'record-page.recheck.title': 'Something happened since?',
+  'record-page.recheck.about':
+    'Say what it touches. A small plan for that alone asks first whether it must be purged again; until then, nothing hot there.',
+  'record-page.recheck.open': 'Something happened',
+  'record-page.recheck.what': 'What happened?',
+  'record-page.recheck.touches': 'What does it touch?',
+  'record-page.recheck.make-plan': 'Make a small plan for it',
+  'record-page.recheck.back': 'Back',
+
+  'record-page.calibration.title': 'What this run taught',
+  'record-page.calibration.used':
+    'By your reports. The next plan expects it; rests, holds and limits stay as they are.',
+  'record-page.calibration.not-used':
+    'By your reports. The next plan does not use it yet; rests, holds and limits stay as they are.',
+  'record-page.calibration.boil': ({ name, takesS, plannedS }: Measured, f) =>
+    `${name}: boils in ${f.duration(takesS)} (planned ${f.duration(plannedS)})`,
+  'record-page.calibration.glow': ({ name, takesS, plannedS }: Measured, f) =>
+    `${name}: glows after ${f.duration(takesS)} (planned ${f.duration(plannedS)})`,
+  'record-page.calibration.heat-up': ({ name, takesS, plannedS }: Measured, f) =>
+    `${name}: is at its highest after ${f.duration(takesS)} (planned ${f.duration(plannedS)})`,
+  'record-page.calibration.cool': ({ name, takesS, plannedS }: Measured, f) =>
+    `${name}: may be touched after ${f.duration(takesS)} (planned ${f.duration(plannedS)})`,
+  'record-page.calibration.pour': ({ flowLMin }: { flowLMin: number }, f) =>
+    `Your pour: ${f.number(flowLMin, 1)} L a minute`,
+  'record-page.calibration.reach': ({ percent }: { percent: number }, f) =>
+    `One kettle reaches ${f.number(percent)} % as far as reckoned`,
+  'record-page.calibration.grounds': (
+    { count, spreadPercent }: { count: number; spreadPercent: number },
+    f,
+  ) => `${from(count, f)}, ±${f.number(spreadPercent)} %`,
+  'record-page.calibration.grounds-longest': ({ count }: { count: number }, f) =>
+    `${from(count, f)}; the longest counts`,
+  'record-page.calibration.set-apart': ({ count }: { count: number }, f) =>
+    `${f.number(count)} set apart as too far off`,
+  'record-page.calibration.leave-out': 'Leave out the last report',
+  'record-page.calibration.count': 'Count the last report',
+} satisfies Section;
