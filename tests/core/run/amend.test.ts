@@ -1,3 +1,4 @@
+import { inEnglish as english } from '../../support/english.ts';
 import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import type { Plan, Stage, Step } from '../../../src/core/plan/index.ts';
@@ -61,7 +62,7 @@ describe('a plan amended in the run', () => {
     expect(fold(tablet.facts)).toEqual(tablet.state);
     expect(tablet.step('pour-3').status).toBe('waiting');
     expect(tablet.tries({ kind: 'start-step', step: 'boil-3' })).toBe('needs-unmet');
-    expect(tablet.step('cover-sink').blockedBy).toContain('First: “pour-2”.');
+    expect(tablet.step('cover-sink').blockedBy.map(english.say)).toContain('First: “pour-2”.');
     expect(tablet.step('pour-3').gates.map(({ gate }) => gate.id)).toEqual(['scald-dress']);
     // Less water, other words and another guess are nobody's loss.
     expect(amends({ ...of('pour-1'), title: unkeyed('Kettle 1 of 3') })).toBeNull();

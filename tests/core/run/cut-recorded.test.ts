@@ -1,3 +1,5 @@
+import { asWritten } from '../../../src/core/messages/index.ts';
+import { inEnglish as english } from '../../support/english.ts';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -35,7 +37,7 @@ function demoPlan(): Plan {
       startWallMs: NEW_YEAR_MS,
       restDays: [
         {
-          name: 'the Sabbath',
+          name: asWritten('the Sabbath'),
           fromWallMs: NEW_YEAR_MS + 10 * HOUR_S * 1000,
           toWallMs: NEW_YEAR_MS + 35 * HOUR_S * 1000,
         },
@@ -78,7 +80,7 @@ const JOURNALS: Readonly<Record<string, () => readonly Fact[]>> = {
 function reopened(state: RunState): { state: RunState; now: Readings } {
   const now = { wallMs: state.clock.lastAt.wallMs, monoMs: 0, session: 'reopened' };
   const done = perform(state, { kind: 'session-opened', tornRecords: 1 }, now);
-  if ('refusal' in done) throw new Error(done.refusal.message);
+  if ('refusal' in done) throw new Error(english.say(done.refusal.message));
   return { state: done.state, now };
 }
 

@@ -211,9 +211,21 @@ function glow(): Step[] {
 }
 
 const resources: Resource[] = [
-  { id: 'hands', name: unkeyed('Hands'), capacity: 1, unit: unkeyed('people') },
-  { id: 'kettle', name: unkeyed('The kettle'), capacity: 1, unit: unkeyed('kettles') },
-  { id: 'burners-lit', name: unkeyed('Burners lit'), capacity: 1, unit: unkeyed('burners') },
+  { id: 'hands', kind: 'hands', name: unkeyed('Hands'), capacity: 1, unit: unkeyed('people') },
+  {
+    id: 'kettle',
+    kind: 'vessel',
+    name: unkeyed('The kettle'),
+    capacity: 1,
+    unit: unkeyed('kettles'),
+  },
+  {
+    id: 'burners-lit',
+    kind: 'burners-lit',
+    name: unkeyed('Burners lit'),
+    capacity: 1,
+    unit: unkeyed('burners'),
+  },
 ];
 
 export const steps: readonly Step[] = [

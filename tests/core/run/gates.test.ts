@@ -1,3 +1,4 @@
+import { inEnglish as english } from '../../support/english.ts';
 import { describe, expect, it } from 'vitest';
 import { purgePlan } from './fixtures.ts';
 import { glowing, Tablet } from './tablet.ts';
@@ -99,7 +100,7 @@ describe('gates', () => {
     expect(tablet.tries({ kind: 'resume' })).toBe('gate-shut');
     tablet.opens('air');
     expect(tablet.tries({ kind: 'resume' })).toBe('gate-shut');
-    expect(tablet.view.resumeBlockedBy).toEqual([
+    expect(tablet.view.resumeBlockedBy.map(english.say)).toEqual([
       'Wait until it has settled: Hood on high and window open, nobody unwell?',
     ]);
     expect(tablet.view.wakeInS).toBeLessThanOrEqual(601);

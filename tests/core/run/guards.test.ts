@@ -1,3 +1,4 @@
+import { inEnglish as english } from '../../support/english.ts';
 import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import { apply, perform } from '../../../src/core/run/index.ts';
@@ -106,7 +107,7 @@ describe('boiled water', () => {
     tablet.does({ kind: 'confirm-safe', step: 'boil-1' });
     expect(tablet.step('boil-1')).toMatchObject({ outcome: 'stopped', reason: 'Leak.' });
     expect(tablet.tries({ kind: 'start-step', step: 'pour-1' })).toBe('needs-unmet');
-    expect(tablet.step('pour-1').blockedBy).toEqual([
+    expect(tablet.step('pour-1').blockedBy.map(english.say)).toEqual([
       '“boil-1” was not finished. Repeat it, or skip it with a reason.',
     ]);
   });
@@ -128,7 +129,9 @@ describe('a resource that is taken', () => {
       .map((one) => ({ ...one, id: 'boil-b' }));
     const tablet = glowing({ ...purgePlan, steps: [...purgePlan.steps, ...other] });
     tablet.does({ kind: 'start-step', step: 'boil-1' });
-    expect(tablet.step('boil-b').blockedBy).toEqual(['The kettle is in use by “boil-1”.']);
+    expect(tablet.step('boil-b').blockedBy.map(english.say)).toEqual([
+      'The kettle is in use by “boil-1”.',
+    ]);
   });
 });
 

@@ -1,3 +1,4 @@
+import { asWritten, message } from '../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/core/plan/index.ts';
 import {
@@ -10,7 +11,7 @@ import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
 import { glowing, NEW_YEAR_MS, resting, Tablet } from './tablet.ts';
 
 const HOUR_S = 3600;
-const SABBATH = 'the Sabbath';
+const SABBATH = asWritten('the Sabbath');
 
 /** The plan with one rest day, from and to so many seconds after the tablet's beginning. */
 function withSabbath(plan: Plan, fromS: number, toS: number): Plan {
@@ -45,7 +46,7 @@ describe('inside a rest day', () => {
       const tablet = glowingInto(1500);
       tablet.does({ kind: 'skip-step', step: 'boil-2', reason: 'Small bowl.' });
       tablet.passes(1400);
-      expect(tablet.view.restDay?.name).toBe(SABBATH);
+      expect(tablet.view.restDay?.name).toEqual(SABBATH);
       return tablet;
     };
     const look = make().view.timers.find(({ alerting }) => alerting)?.id ?? '';
@@ -93,7 +94,7 @@ describe('inside a rest day', () => {
     expect(tablet.step('rest-sink').outcome).toBe('done');
     expect(tablet.step('boil-1')).toMatchObject({
       status: 'waiting',
-      blockedBy: [`It is ${SABBATH}. No work begins until it is over.`],
+      blockedBy: [message('engine.rest-day.inside', { day: SABBATH })],
     });
     expect(tablet.view.currentSteps.filter(({ status }) => status === 'ready')).toEqual([]);
     tablet.passes(DAY_S);
@@ -149,9 +150,7 @@ describe('before a rest day', () => {
     expect(tablet.tries({ kind: 'start-step', step: 'glow' })).toBe('reaches-rest-day');
     expect(tablet.step('glow')).toMatchObject({
       status: 'waiting',
-      blockedBy: [
-        `It would not be over before ${SABBATH} begins. Begin it when ${SABBATH} is over.`,
-      ],
+      blockedBy: [message('engine.rest-day.reaches', { day: SABBATH })],
     });
     // Boiled water is poured at once: 240 s and 120 s belong together.
     tablet.passes(530);
@@ -197,7 +196,7 @@ describe('before a rest day', () => {
     const actualWallMs = NEW_YEAR_MS + tablet.trueS * 1000;
     tablet.does({ kind: 'answer-clock', right: false, actualWallMs });
     tablet.passes(2 * HOUR_S);
-    expect(tablet.view.restDay?.name).toBe(SABBATH);
+    expect(tablet.view.restDay?.name).toEqual(SABBATH);
     expect(tablet.tries({ kind: 'start-step', step: 'clean-hob' })).toBe('rest-day');
   });
 });

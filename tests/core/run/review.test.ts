@@ -1,3 +1,4 @@
+import { asWritten } from '../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
 import { perform } from '../../../src/core/run/index.ts';
 import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
@@ -15,7 +16,7 @@ describe('after a gap', () => {
     tablet.passes(100);
     tablet.restarts(120, undefined, 1);
     expect(tablet.view.review).toMatchObject([
-      { step: 'glow', ask: 'Did the burner keep glowing?' },
+      { step: 'glow', ask: asWritten('Did the burner keep glowing?') },
     ]);
     expect(tablet.view.review[0]?.gapS).toBeCloseTo(120, 0);
     expect(tablet.facts.at(-1)?.body).toMatchObject({ kind: 'session-opened', tornRecords: 1 });

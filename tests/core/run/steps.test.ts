@@ -1,3 +1,5 @@
+import { asWritten, message } from '../../../src/core/messages/index.ts';
+import { inEnglish as english } from '../../support/english.ts';
 import { describe, expect, it } from 'vitest';
 import { apply, fold } from '../../../src/core/run/index.ts';
 import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
@@ -36,7 +38,7 @@ describe('a rest', () => {
     };
     const tablet = resting(forgetful);
     expect(tablet.tries({ kind: 'start-step', step: 'boil-1' })).toBe('needs-unmet');
-    expect(tablet.step('boil-1').blockedBy).toEqual(['First: “rest-sink”.']);
+    expect(tablet.step('boil-1').blockedBy.map(english.say)).toEqual(['First: “rest-sink”.']);
   });
 
   it('may be cut short only by a reason', () => {
@@ -81,7 +83,10 @@ describe('a pour', () => {
       {
         step: 'pour-1',
         hazard: 'boiling-water',
-        makeSafe: 'Put the kettle down. Pour cold water over it.',
+        makeSafe: message('engine.step.make-safe-cold', {
+          makeSafe: asWritten('Put the kettle down.'),
+          cold: asWritten('Pour cold water over it.'),
+        }),
         confirmed: false,
       },
     ]);
@@ -151,13 +156,15 @@ describe('starting', () => {
     const tablet = new Tablet(smallPlan);
     tablet.does({ kind: 'start-run' }, { kind: 'start-step', step: 'clean-sink' });
     expect(tablet.tries({ kind: 'start-step', step: 'clean-hob' })).toBe('resource-taken');
-    expect(tablet.step('clean-hob').blockedBy).toEqual(['All hands are busy with “clean-sink”.']);
+    expect(tablet.step('clean-hob').blockedBy.map(english.say)).toEqual([
+      'All hands are busy with “clean-sink”.',
+    ]);
     expect(tablet.tries({ kind: 'start-step', step: 'glow' })).toBe('needs-unmet');
     const purge = new Tablet(purgePlan);
     purge.does({ kind: 'start-run' });
     expect(purge.tries({ kind: 'start-step', step: 'glow' })).toBe('gate-shut');
     purge.opens('burner-clear', 'glow#1');
-    expect(purge.step('glow').blockedBy).toEqual([
+    expect(purge.step('glow').blockedBy.map(english.say)).toEqual([
       'Confirm first: Hood on high and window open, nobody unwell?',
     ]);
     purge.opens('air');
@@ -171,7 +178,9 @@ describe('starting', () => {
       .map((one) => ({ ...one, id: 'glow-2', gates: ['air'] }));
     const tablet = glowing({ ...purgePlan, steps: [...purgePlan.steps, ...second] });
     expect(tablet.tries({ kind: 'start-step', step: 'glow-2' })).toBe('resource-taken');
-    expect(tablet.step('glow-2').blockedBy).toEqual(['Burner limit reached: one is lit.']);
+    expect(tablet.step('glow-2').blockedBy.map(english.say)).toEqual([
+      'Burner limit reached: 1 is lit.',
+    ]);
     tablet.does({ kind: 'stop-step', step: 'glow', reason: 'Enough.' });
     // Unwinding is still hot: it keeps its place until it is safe.
     expect(tablet.tries({ kind: 'start-step', step: 'glow-2' })).toBe('resource-taken');

@@ -1,3 +1,221 @@
-import type { Section } from '../model/message.ts';
+import type { Message, Section } from '../model/message.ts';
 
-export const engine = {} satisfies Section;
+type Step = { step: Message };
+
+/** What the run engine says: why something cannot be, and what to do instead. */
+export const engine = {
+  'engine.status.drafting': 'The run has not started. Start it first.',
+  'engine.status.running': 'The run is going on already.',
+  'engine.status.held': 'The run is paused. Resume it first.',
+  'engine.status.suspended': 'The run is suspended. Put right what stopped it, then resume.',
+  'engine.status.reviewing': 'Answer first what happened while the app was away.',
+  'engine.status.closing': 'The run is being stopped. Only making safe is left.',
+  'engine.status.closed': 'The run is closed.',
+
+  'engine.halted.drafting': 'The run has not started.',
+  'engine.halted.held': 'The run is paused.',
+  'engine.halted.suspended': 'The run is suspended.',
+  'engine.halted.reviewing': 'First say what happened while the app was away.',
+  'engine.halted.closing': 'The run is being stopped.',
+  'engine.halted.closed': 'The run is closed.',
+
+  'engine.unknown.step': ({ id }: { id: string }) =>
+    `Step is “${id}”; allowed: a step of the plan.`,
+  'engine.unknown.stage': ({ id, current }: { id: string; current: string }) =>
+    `Stage is “${id}”; allowed: “${current}”, the one in progress.`,
+  'engine.unknown.fault': ({ id }: { id: string }) =>
+    `Fault is “${id}”; allowed: one that was reported.`,
+  'engine.unknown.gate': ({ id }: { id: string }) =>
+    `Gate is “${id}”; allowed: a gate of the plan.`,
+  'engine.unknown.scope': ({ id, allowed }: { id: string; allowed: readonly string[] }, f) =>
+    `Scope is “${id}”; allowed: ${f.list(allowed)}.`,
+  'engine.unknown.question': ({ id }: { id: string }) =>
+    `Question is “${id}”; allowed: an open one.`,
+  'engine.unknown.fixture': ({ id }: { id: string }) =>
+    `Fixture is “${id}”; allowed: one that the plan works on. Choose it on the picture.`,
+
+  'engine.step.over': ({ step }: Step, f) => `“${f.say(step)}” is over.`,
+  'engine.step.over-repeat': ({ step }: Step, f) =>
+    `“${f.say(step)}” is over. Repeat it to do it again.`,
+  'engine.step.begun': ({ step }: Step, f) => `“${f.say(step)}” has begun.`,
+  'engine.step.not-begun': ({ step }: Step, f) => `“${f.say(step)}” has not begun.`,
+  'engine.step.stopped': ({ step }: Step, f) => `“${f.say(step)}” was stopped. Make it safe.`,
+  'engine.step.not-over': ({ step }: Step, f) => `“${f.say(step)}” is not over yet. Stop it first.`,
+  'engine.step.cannot-repeat': ({ step }: Step, f) => `“${f.say(step)}” cannot be repeated.`,
+  'engine.step.ends-by-itself': 'This part ends by its clock.',
+  'engine.step.fault-open': 'Put right first what was reported about this step.',
+  'engine.step.not-due': 'The time is not over yet.',
+  'engine.step.cold-first': 'Boiling water was poured here. Confirm the cold water first.',
+  'engine.step.hot': 'It is hot. Stop the step and make it safe.',
+  'engine.step.not-stopped': 'This step was not stopped, so there is nothing to make safe.',
+  'engine.step.went-on': ({ step }: Step, f) => `Did “${f.say(step)}” go on without a break?`,
+  'engine.step.make-safe': ({ step }: Step, f) => `Make “${f.say(step)}” safe.`,
+  'engine.step.make-safe-cold': ({ makeSafe, cold }: { makeSafe: Message; cold: Message }, f) =>
+    `${f.say(makeSafe)} ${f.say(cold)}`,
+  'engine.step.use-within': ({ step }: Step, f) => `Use within this time after “${f.say(step)}”`,
+
+  'engine.reason.skip': 'Say why you skip this step; it goes into the record.',
+  'engine.reason.repeat': 'Say why you repeat this step; it goes into the record.',
+  'engine.reason.override': 'Write why it may be overridden; it goes into the record.',
+  'engine.reason.amend': 'Say why the plan is changed; it goes into the record.',
+  'engine.reason.correct': 'Write how you know; it goes into the record.',
+  'engine.reason.note': 'The note is empty. Write something.',
+
+  'engine.resume.review-gap': 'Answer first what happened in the gap.',
+  'engine.resume.review-clock': 'Say first whether the time shown is right.',
+  'engine.resume.storage': 'Nothing can be written down yet.',
+  'engine.resume.hot': 'Make safe first what is still hot.',
+  'engine.resume.fault': ({ fault }: { fault: Message }, f) =>
+    `Not put right yet: ${f.say(fault)}.`,
+  'engine.resume.gate-settling': ({ ask }: { ask: Message }, f) =>
+    `Wait until it has settled: ${f.say(ask)}`,
+  'engine.resume.gate-asked': ({ ask }: { ask: Message }, f) => `Answer first: ${f.say(ask)}`,
+
+  'engine.need.open': ({ step }: Step, f) => `First: “${f.say(step)}”.`,
+  'engine.need.undone': ({ step }: Step, f) =>
+    `“${f.say(step)}” was not finished. Repeat it, or skip it with a reason.`,
+  'engine.need.late': ({ step }: Step, f) => `Too long since “${f.say(step)}”. Repeat it first.`,
+
+  'engine.rest-day.inside': ({ day }: { day: Message }, f) =>
+    `It is ${f.say(day)}. No work begins until it is over.`,
+  'engine.rest-day.reaches': ({ day }: { day: Message }, f) =>
+    `It would not be over before ${f.say(day)} begins. Begin it when ${f.say(day)} is over.`,
+
+  'engine.gate.settling': ({ say, leftMin }: { say: Message; leftMin: number }, f) =>
+    `Wait ${f.number(leftMin)} min until it has settled: ${f.say(say)}`,
+  'engine.gate.answered-no': ({ ask }: { ask: Message }, f) => `Answered no: ${f.say(ask)}`,
+  'engine.gate.confirm-first': ({ ask }: { ask: Message }, f) => `Confirm first: ${f.say(ask)}`,
+  'engine.gate.danger': 'This guards against death or grave injury. It cannot be overridden.',
+  'engine.gate.undescribed': ({ id }: { id: string }) =>
+    `The plan does not describe its safety question “${id}”.`,
+
+  'engine.resource.too-few': (
+    {
+      name,
+      unit,
+      wanted,
+      capacity,
+    }: { name: Message; unit: Message; wanted: number; capacity: number },
+    f,
+  ) =>
+    `This needs ${f.shortNumber(wanted)} ${f.say(unit)} of ${f.say(name)}; there is ${f.shortNumber(capacity)}.`,
+  'engine.resource.hands': ({ steps }: { steps: readonly Message[] }, f) =>
+    `All hands are busy with ${f.list(steps.map((step) => `“${f.say(step)}”`))}.`,
+  'engine.resource.burners': ({ lit }: { lit: number }, f) =>
+    `Burner limit reached: ${f.number(lit)} ${f.plural(lit, { one: 'is', other: 'are' })} lit.`,
+  'engine.resource.in-use': ({ name, steps }: { name: Message; steps: readonly Message[] }, f) =>
+    `${f.say(name)} is in use by ${f.list(steps.map((step) => `“${f.say(step)}”`))}.`,
+  'engine.resource.taken': (
+    {
+      name,
+      unit,
+      used,
+      capacity,
+      steps,
+    }: {
+      name: Message;
+      unit: Message;
+      used: number;
+      capacity: number;
+      steps: readonly Message[];
+    },
+    f,
+  ) =>
+    `${f.say(name)}: ${f.shortNumber(used)} of ${f.shortNumber(capacity)} ${f.say(unit)} taken by ${f.list(steps.map((step) => `“${f.say(step)}”`))}.`,
+
+  'engine.fault.undefined': 'Something went wrong',
+  'engine.fault.undefined.off': 'Turn off what is hot.',
+  'engine.fault.undefined.write': 'Write down what happened.',
+  'engine.fault.undefined.go-on': 'Go on when it is put right.',
+  'engine.fault.already-cleared': 'It was put right already.',
+
+  'engine.session.open': 'This page has opened the run already.',
+  'engine.session.not-open':
+    'This page has not opened the run. Open the session first, so that the gap is seen.',
+  'engine.storage.down': 'Nothing can be written down now.',
+  'engine.storage.down-already': 'The storage is down already.',
+  'engine.storage.up-already': 'The storage works already.',
+  'engine.storage.no-progress':
+    'Nothing can be written down now, so nothing goes on. Free some room or export the journal.',
+
+  'engine.timer.ended': ({ id }: { id: string }) =>
+    `Timer is “${id}”; allowed: one that runs or calls. It has ended.`,
+  'engine.timer.cause': ({ found, most }: { found: number; most: number }) =>
+    `cause is ${found}; allowed: 1 to ${most}, as the clock shows it.`,
+  'engine.timer.told': 'This was told already; once for each cause is enough.',
+  'engine.timer.does-not-call': 'This clock does not call for an answer.',
+  'engine.timer.cannot-extend': 'An alarm cannot be put off. Answer it when it sounds.',
+  'engine.timer.extend-range': ({ byS, mostS }: { byS: number; mostS: number }) =>
+    `byS is ${byS}; allowed: more than 0, at most ${mostS}. Enter the time to add.`,
+  'engine.timer.cannot-correct': 'Only a wait such as a rest can be dated back.',
+  'engine.timer.correct-range': ({
+    sinceWallMs,
+    mostS,
+    startedWallMs,
+  }: {
+    sinceWallMs: number;
+    mostS: number;
+    startedWallMs: number;
+  }) =>
+    `sinceWallMs is ${sinceWallMs}; allowed: up to ${mostS} s before this clock began (${startedWallMs}). Enter when it was last hot.`,
+
+  'engine.clock.not-asked': 'Nobody asked for the time.',
+  'engine.clock.range': ({
+    actualWallMs,
+    fromWallMs,
+  }: {
+    actualWallMs: number;
+    fromWallMs: number;
+  }) =>
+    `actualWallMs is ${actualWallMs}; allowed: ${fromWallMs} or later, when this app was built. Enter the right time.`,
+
+  'engine.amend.begun': ({ step }: Step, f) =>
+    `“${f.say(step)}” has begun; only what has not can change.`,
+  'engine.amend.empty': 'The amendment has no step; allowed: one or more.',
+  'engine.amend.twice': 'The amendment names a step twice; allowed: once.',
+  'engine.amend.cycle': ({ id }: { id: string }) =>
+    `Step "${id}" would need itself; no order is left.`,
+  'engine.amend.no-need': ({ id, need }: { id: string; need: string }) =>
+    `Step "${id}" needs "${need}", which is no step.`,
+  'engine.amend.no-resource': ({ id, resource }: { id: string; resource: string }) =>
+    `Step "${id}" demands "${resource}", which is no resource.`,
+  'engine.amend.no-gate': ({ id, gate }: { id: string; gate: string }) =>
+    `Step "${id}" names the gate "${gate}", which does not exist.`,
+  'engine.amend.lacks-gate': ({ id, gate }: { id: string; gate: string }) =>
+    `Step "${id}" lacks the gate "${gate}".`,
+  'engine.amend.lacks-caution': ({ id, caution }: { id: string; caution: string }) =>
+    `Step "${id}" lacks the caution "${caution}".`,
+  'engine.amend.stages': (
+    { id, found, allowed }: { id: string; found: readonly string[]; allowed: readonly string[] },
+    f,
+  ) =>
+    `Step "${id}" has the stages ${f.list(found)}; allowed: with ${f.list(allowed)} in this order.`,
+  'engine.amend.demands-less': ({
+    id,
+    resource,
+    wanted,
+  }: {
+    id: string;
+    resource: string;
+    wanted: number;
+  }) => `Step "${id}" demands less of "${resource}" than ${wanted}.`,
+  'engine.amend.guards-less': ({ id, step }: { id: string; step: Message }, f) =>
+    `Step "${id}" guards less than “${f.say(step)}”: a hazard, a clock or its making safe.`,
+  'engine.amend.other-work': ({ id, step }: { id: string; step: Message }, f) =>
+    `Step "${id}" is other work than “${f.say(step)}”; allowed: the same fixture and kind.`,
+  'engine.amend.drops-need': ({ id, need, step }: { id: string; need: string; step: Message }, f) =>
+    `Step "${id}" no longer needs "${need}" as “${f.say(step)}” does.`,
+  'engine.amend.no-sibling': ({
+    id,
+    kind,
+    fixture,
+  }: {
+    id: string;
+    kind: string;
+    fixture: string;
+  }) => `Step "${id}" is a ${kind} of ${fixture}; allowed: work the plan already has there.`,
+  'engine.amend.not-fresh': ({ id, step }: { id: string; step: Message }, f) =>
+    `Step "${id}" does not need fresh water as “${f.say(step)}” does.`,
+  'engine.amend.not-begun-so': ({ id, step }: { id: string; step: Message }, f) =>
+    `Step "${id}" is not begun as “${f.say(step)}” is.`,
+} satisfies Section;

@@ -70,12 +70,12 @@ export type PlanDays = {
   /** Sabbaths and festivals the household keeps, touching ones joined, in order; empty when it keeps none. */
   readonly restDays: readonly RestDay[];
   /** By when all purging must be done (the eve of Passover), where there is such an hour. */
-  readonly deadline?: { readonly name: string; readonly atWallMs: number };
+  readonly deadline?: { readonly name: Message; readonly atWallMs: number };
 };
 
 /** From candle lighting to nightfall. */
 export type RestDay = {
-  readonly name: string;
+  readonly name: Message;
   readonly fromWallMs: number;
   readonly toWallMs: number;
 };
@@ -217,8 +217,12 @@ export type Stretch = {
   readonly lengthM: number;
 };
 
+/** What can be in use: pairs of hands, burners lit at once, the burners of one range, one vessel, amperes of a circuit. */
+export type ResourceKind = 'hands' | 'burners-lit' | 'range' | 'vessel' | 'circuit';
+
 export type Resource = {
   readonly id: string;
+  readonly kind: ResourceKind;
   readonly name: Message;
   readonly capacity: number;
   readonly unit: Message;

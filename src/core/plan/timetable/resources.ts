@@ -15,12 +15,14 @@ export function resourcesOf(site: PlanContext, steps: readonly Step[]): readonly
   const all: Resource[] = [
     {
       id: HANDS,
+      kind: 'hands' as const,
       name: unkeyed('Hands'),
       capacity: kitchen.household.people,
       unit: unkeyed('people'),
     },
     {
       id: BURNERS_LIT,
+      kind: 'burners-lit' as const,
       name: unkeyed('Burners lit'),
       capacity: room.atOnce,
       unit: unkeyed('burners'),
@@ -30,6 +32,7 @@ export function resourcesOf(site: PlanContext, steps: readonly Step[]): readonly
         ? [
             {
               id: rangeResource(one.id),
+              kind: 'range' as const,
               name: unkeyed(one.name),
               capacity: Math.max(1, one.burners.length),
               unit: unkeyed('burners'),
@@ -39,12 +42,14 @@ export function resourcesOf(site: PlanContext, steps: readonly Step[]): readonly
     ),
     ...kettles.map((kettle) => ({
       id: vesselResource(kettle),
+      kind: 'vessel' as const,
       name: unkeyed(kettle.name),
       capacity: 1,
       unit: unkeyed('kettles'),
     })),
     ...kitchen.circuits.map(({ id, name, ratingA }) => ({
       id: circuitResource(id),
+      kind: 'circuit' as const,
       name: unkeyed(name),
       capacity: ratingA,
       unit: unkeyed('A'),

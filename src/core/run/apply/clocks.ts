@@ -1,4 +1,4 @@
-import { inEnglish } from '../../messages/temporary.ts';
+import { message } from '../../messages/index.ts';
 import type { Stage } from '../../plan/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import { lapseGates } from '../rules/gates.ts';
@@ -112,9 +112,8 @@ function questionOf(
     step,
     attempt: one.attempt,
     stage: stage.id,
-    ask: stage.reviewAsk
-      ? inEnglish(stage.reviewAsk)
-      : `Did “${inEnglish(stepOf(state.plan, step).title)}” go on without a break?`,
+    ask:
+      stage.reviewAsk ?? message('engine.step.went-on', { step: stepOf(state.plan, step).title }),
     gapS: (open?.gapS ?? 0) + gapS,
   };
 }

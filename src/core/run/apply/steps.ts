@@ -1,4 +1,4 @@
-import { unkeyed } from '../../messages/temporary.ts';
+import { message } from '../../messages/index.ts';
 import type { TimerSpec } from '../../plan/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import {
@@ -125,7 +125,7 @@ function startCarries(state: RunState, needed: string, at: Readings): RunState {
       role: 'carry',
       purpose: 'at-most',
       lengthS: withinS,
-      label: unkeyed(`Use within this time after “${stepOf(state.plan, needed).title}”`),
+      label: message('engine.step.use-within', { step: stepOf(state.plan, needed).title }),
     };
     const id = carryId(dependent.id, one.attempt, needed, known(state, needed).attempt);
     next = putTimers(next, [

@@ -1,9 +1,9 @@
-import { inEnglish } from '../../messages/temporary.ts';
+import { message, type Message } from '../../messages/index.ts';
 import type { Plan, Stage, Step, TimerSpec } from '../../plan/index.ts';
 import type { Refusal, RefusalCode } from './refusal.ts';
 
-function problem(code: RefusalCode, message: string): Refusal {
-  return { code, message };
+function problem(code: RefusalCode, why: Message): Refusal {
+  return { code, message: why };
 }
 
 function missing(all: readonly string[], from: readonly string[]): string | undefined {
@@ -40,16 +40,26 @@ function stageWeakened(before: Stage, after: Stage): boolean {
 function guardProblem(model: Step, step: Step): Refusal | null {
   const gate = missing(model.gates, step.gates);
   if (gate !== undefined)
-    return problem('amendment-drops-gate', `Step "${step.id}" lacks the gate "${gate}".`);
+    return problem(
+      'amendment-drops-gate',
+      message('engine.amend.lacks-gate', { id: step.id, gate }),
+    );
   const caution = missing([...model.standing, ...model.after], [...step.standing, ...step.after]);
   if (caution !== undefined)
-    return problem('amendment-drops-caution', `Step "${step.id}" lacks the caution "${caution}".`);
+    return problem(
+      'amendment-drops-caution',
+      message('engine.amend.lacks-caution', { id: step.id, caution }),
+    );
   const ids = step.stages.map(({ id }) => id);
   const order = model.stages.map(({ id }) => ids.indexOf(id));
   if (order.some((place, i) => place < 0 || place <= (order[i - 1] ?? -1)))
     return problem(
       'amendment-drops-stage',
-      `Step "${step.id}" has the stages ${ids.join(', ')}; allowed: with ${model.stages.map(({ id }) => id).join(', ')} in this order.`,
+      message('engine.amend.stages', {
+        id: step.id,
+        found: ids,
+        allowed: model.stages.map(({ id }) => id),
+      }),
     );
   const thinned = Object.entries(model.demands).find(
     ([id, wanted]) => (step.demands[id] ?? 0) < wanted,
@@ -57,7 +67,11 @@ function guardProblem(model: Step, step: Step): Refusal | null {
   if (thinned)
     return problem(
       'amendment-weakens',
-      `Step "${step.id}" demands less of "${thinned[0]}" than ${thinned[1]}.`,
+      message('engine.amend.demands-less', {
+        id: step.id,
+        resource: thinned[0],
+        wanted: thinned[1],
+      }),
     );
   const weak = model.stages.find((stage, i) => {
     const after = step.stages[order[i] ?? -1];
@@ -66,7 +80,7 @@ function guardProblem(model: Step, step: Step): Refusal | null {
   if (weak || (model.makeSafe !== undefined && step.makeSafe === undefined))
     return problem(
       'amendment-weakens',
-      `Step "${step.id}" guards less than “${inEnglish(model.title)}”: a hazard, a clock or its making safe.`,
+      message('engine.amend.guards-less', { id: step.id, step: model.title }),
     );
   return null;
 }
@@ -82,14 +96,18 @@ export function replacedProblem(before: Step, step: Step): Refusal | null {
   if (!same)
     return problem(
       'amendment-changes-work',
-      `Step "${step.id}" is other work than “${inEnglish(before.title)}”; allowed: the same fixture and kind.`,
+      message('engine.amend.other-work', { id: step.id, step: before.title }),
     );
   for (const need of before.needs) {
     const kept = step.needs.find((one) => one.step === need.step);
     if (!kept || (kept.withinS ?? Infinity) > (need.withinS ?? Infinity))
       return problem(
         'amendment-drops-need',
-        `Step "${step.id}" no longer needs "${need.step}" as “${inEnglish(before.title)}” does.`,
+        message('engine.amend.drops-need', {
+          id: step.id,
+          need: need.step,
+          step: before.title,
+        }),
       );
   }
   return guardProblem(before, step);
@@ -107,18 +125,22 @@ export function addedProblem(plan: Plan, step: Step): Refusal | null {
   if (!first)
     return problem(
       'amendment-without-sibling',
-      `Step "${step.id}" is a ${step.kind} of ${step.fixture ?? 'nothing'}; allowed: work the plan already has there.`,
+      message('engine.amend.no-sibling', {
+        id: step.id,
+        kind: step.kind,
+        fixture: step.fixture ?? 'nothing',
+      }),
     );
   const freshest = Math.max(...siblings.map((one) => shortestS(one)));
   if (shortestS(step) > freshest)
     return problem(
       'amendment-drops-need',
-      `Step "${step.id}" does not need fresh water as “${inEnglish(first.title)}” does.`,
+      message('engine.amend.not-fresh', { id: step.id, step: first.title }),
     );
   if (step.phase !== first.phase || step.startsBy !== first.startsBy)
     return problem(
       'amendment-changes-work',
-      `Step "${step.id}" is not begun as “${inEnglish(first.title)}” is.`,
+      message('engine.amend.not-begun-so', { id: step.id, step: first.title }),
     );
   for (const sibling of siblings) {
     const found = guardProblem(sibling, step);

@@ -1,4 +1,4 @@
-import { inEnglish } from '../../messages/temporary.ts';
+import { message, type Message } from '../../messages/index.ts';
 import type { Step } from '../../plan/index.ts';
 import type { RunState } from '../model/state.ts';
 import type { Request } from '../model/types.ts';
@@ -6,28 +6,25 @@ import { addedProblem, cycleThrough, replacedProblem } from './amend-guards.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
 
 /** What an amended step names that nothing in the plan or the amendment answers to. */
-function danglingIn(state: RunState, step: Step, steps: ReadonlySet<string>): string | undefined {
+function danglingIn(state: RunState, step: Step, steps: ReadonlySet<string>): Message | undefined {
   const need = step.needs.find((one) => !steps.has(one.step));
-  if (need) return `needs "${need.step}", which is no step`;
+  if (need) return message('engine.amend.no-need', { id: step.id, need: need.step });
   const resource = Object.keys(step.demands).find(
     (id) => !state.plan.resources.some((one) => one.id === id),
   );
-  if (resource) return `demands "${resource}", which is no resource`;
+  if (resource) return message('engine.amend.no-resource', { id: step.id, resource });
   const gate = step.gates.find((id) => !state.plan.gates.some((one) => one.id === id));
-  return gate ? `names the gate "${gate}", which does not exist` : undefined;
+  return gate ? message('engine.amend.no-gate', { id: step.id, gate }) : undefined;
 }
 
 /** Why one step of an amendment cannot be taken. */
 function stepProblem(state: RunState, step: Step, ids: ReadonlySet<string>): Decision | null {
   const before = state.plan.steps.find(({ id }) => id === step.id);
   if (before && state.steps[step.id]?.status !== 'waiting') {
-    return refuse(
-      'already-begun',
-      `“${inEnglish(before.title)}” has begun; only what has not can change.`,
-    );
+    return refuse('already-begun', message('engine.amend.begun', { step: before.title }));
   }
   const dangling = danglingIn(state, step, ids);
-  if (dangling) return refuse('bad-amendment', `Step "${step.id}" ${dangling}.`);
+  if (dangling) return refuse('bad-amendment', dangling);
   const problem = before ? replacedProblem(before, step) : addedProblem(state.plan, step);
   return problem ? { refusal: problem } : null;
 }
@@ -43,14 +40,14 @@ export function amendPlan(
   asked: Extract<Request, { kind: 'amend-plan' }>,
 ): Decision {
   if (asked.reason.trim() === '') {
-    return refuse('reason-missing', 'Say why the plan is changed; it goes into the record.');
+    return refuse('reason-missing', message('engine.reason.amend'));
   }
   if (asked.steps.length === 0) {
-    return refuse('bad-amendment', 'The amendment has no step; allowed: one or more.');
+    return refuse('bad-amendment', message('engine.amend.empty'));
   }
   const amended = new Set(asked.steps.map(({ id }) => id));
   if (amended.size < asked.steps.length) {
-    return refuse('bad-amendment', 'The amendment names a step twice; allowed: once.');
+    return refuse('bad-amendment', message('engine.amend.twice'));
   }
   const ids = new Set([...Object.keys(state.steps), ...amended]);
   for (const step of asked.steps) {
@@ -59,7 +56,7 @@ export function amendPlan(
   }
   const circle = cycleThrough(state.plan, asked.steps);
   if (circle !== undefined) {
-    return refuse('amendment-cycle', `Step "${circle}" would need itself; no order is left.`);
+    return refuse('amendment-cycle', message('engine.amend.cycle', { id: circle }));
   }
   const { startS, reason } = asked;
   return accept({ kind: 'plan-amended', steps: asked.steps, startS, reason });

@@ -1,11 +1,11 @@
-import { inEnglish } from '../../messages/temporary.ts';
+import { message } from '../../messages/index.ts';
 import { trippedGates } from '../rules/gates.ts';
 import { openFaults, policyOf } from '../rules/faults.ts';
 import { restDayAt, rightWallMs } from '../rules/rest-days.ts';
 import type { RunState } from '../model/state.ts';
 import { clockQuestion } from '../timers/unproved-time.ts';
 import type { Readings, Request } from '../model/types.ts';
-import { insideSentence } from '../rules/words.ts';
+import { insideRestDay } from '../rules/obstacles.ts';
 import { accept, refuse, type Decision, type Refusal } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
@@ -13,7 +13,7 @@ type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
 /** Not inside a rest day (I-19). */
 export function startRun(state: RunState, now: Readings): Decision {
   const day = restDayAt(state.plan, rightWallMs(state, now));
-  return day ? refuse('rest-day', insideSentence(day.name)) : accept({ kind: 'run-started' });
+  return day ? refuse('rest-day', insideRestDay(day)) : accept({ kind: 'run-started' });
 }
 
 export function pause(): Decision {
@@ -25,25 +25,22 @@ export function resumeObstacles(state: RunState, now: Readings): readonly Refusa
   const found: Refusal[] = [];
   if (state.status === 'reviewing') {
     if (state.questions.length > 0)
-      found.push({ code: 'review-open', message: 'Answer first what happened in the gap.' });
+      found.push({ code: 'review-open', message: message('engine.resume.review-gap') });
     if (clockQuestion(state))
-      found.push({ code: 'review-open', message: 'Say first whether the time shown is right.' });
+      found.push({ code: 'review-open', message: message('engine.resume.review-clock') });
     return found;
   }
   if (state.storageDown)
-    found.push({ code: 'storage-down', message: 'Nothing can be written down yet.' });
+    found.push({ code: 'storage-down', message: message('engine.resume.storage') });
   if (Object.values(state.steps).some((one) => one.status === 'unwinding'))
-    found.push({ code: 'make-safe-first', message: 'Make safe first what is still hot.' });
+    found.push({ code: 'make-safe-first', message: message('engine.resume.hot') });
   for (const fault of openFaults(state)) {
     const { name } = policyOf(state.plan, fault.kind);
-    found.push({ code: 'fault-open', message: `Not put right yet: ${inEnglish(name)}.` });
+    found.push({ code: 'fault-open', message: message('engine.resume.fault', { fault: name }) });
   }
   for (const { gate, known } of trippedGates(state, now)) {
-    const message =
-      known.value === 'yes'
-        ? `Wait until it has settled: ${inEnglish(gate.ask)}`
-        : `Answer first: ${inEnglish(gate.ask)}`;
-    found.push({ code: 'gate-shut', message });
+    const key = known.value === 'yes' ? 'engine.resume.gate-settling' : 'engine.resume.gate-asked';
+    found.push({ code: 'gate-shut', message: message(key, { ask: gate.ask }) });
   }
   return found;
 }
@@ -62,18 +59,14 @@ export function stopRun(state: RunState, asked: Asked<'stop-run'>): Decision {
 }
 
 export function takeNote(asked: Asked<'note'>): Decision {
-  if (asked.text.trim() === '')
-    return refuse('reason-missing', 'The note is empty. Write something.');
+  if (asked.text.trim() === '') return refuse('reason-missing', message('engine.reason.note'));
   return accept({ kind: 'noted', text: asked.text });
 }
 
 export function reportRecheck(state: RunState, asked: Asked<'report-recheck'>): Decision {
   const known = state.plan.steps.some((step) => step.fixture === asked.fixture);
   if (!known) {
-    return refuse(
-      'unknown-fixture',
-      `Fixture is “${asked.fixture}”; allowed: one that the plan works on. Choose it on the picture.`,
-    );
+    return refuse('unknown-fixture', message('engine.unknown.fixture', { id: asked.fixture }));
   }
   return accept({ kind: 'recheck-reported', fixture: asked.fixture, text: asked.text });
 }

@@ -1,3 +1,4 @@
+import { message } from '../../messages/index.ts';
 import type { RunState } from '../model/state.ts';
 import type { Request } from '../model/types.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
@@ -6,7 +7,7 @@ type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
 
 export function reportFault(state: RunState, asked: Asked<'report-fault'>): Decision {
   if (asked.step !== undefined && !state.steps[asked.step])
-    return refuse('unknown-step', `Step is “${asked.step}”; allowed: a step of the plan.`);
+    return refuse('unknown-step', message('engine.unknown.step', { id: asked.step }));
   return accept({
     kind: 'fault-raised',
     fault: `fault-${state.seq + 1}`,
@@ -21,16 +22,16 @@ export function reportFault(state: RunState, asked: Asked<'report-fault'>): Deci
 export function clearFault(state: RunState, asked: Asked<'clear-fault'>): Decision {
   const fault = state.faults.find((one) => one.id === asked.faultId);
   if (!fault)
-    return refuse('unknown-fault', `Fault is “${asked.faultId}”; allowed: one that was reported.`);
-  if (fault.cleared) return refuse('already-cleared', 'It was put right already.');
+    return refuse('unknown-fault', message('engine.unknown.fault', { id: asked.faultId }));
+  if (fault.cleared) return refuse('already-cleared', message('engine.fault.already-cleared'));
   return accept({ kind: 'fault-cleared', fault: fault.id });
 }
 
 /** A person's word that a stopped step is safe; for a pour this includes its cold water (I-18). */
 export function confirmSafe(state: RunState, asked: Asked<'confirm-safe'>): Decision {
   const one = state.steps[asked.step];
-  if (!one) return refuse('unknown-step', `Step is “${asked.step}”; allowed: a step of the plan.`);
+  if (!one) return refuse('unknown-step', message('engine.unknown.step', { id: asked.step }));
   if (one.status !== 'unwinding' || one.safe)
-    return refuse('not-unwinding', 'This step was not stopped, so there is nothing to make safe.');
+    return refuse('not-unwinding', message('engine.step.not-stopped'));
   return accept({ kind: 'safe-confirmed', step: asked.step, attempt: one.attempt });
 }

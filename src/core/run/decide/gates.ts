@@ -1,3 +1,4 @@
+import { message } from '../../messages/index.ts';
 import { scopeKeys } from '../rules/gates.ts';
 import { indexOf } from '../model/plan-index.ts';
 import type { RunState } from '../model/state.ts';
@@ -8,10 +9,10 @@ type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
 
 function refuseUnknown(state: RunState, gateId: string, key: string): Decision | null {
   const gate = indexOf(state.plan).gates.get(gateId);
-  if (!gate) return refuse('unknown-gate', `Gate is “${gateId}”; allowed: a gate of the plan.`);
+  if (!gate) return refuse('unknown-gate', message('engine.unknown.gate', { id: gateId }));
   const keys = scopeKeys(state, gate);
   if (!keys.includes(key)) {
-    return refuse('unknown-scope', `Scope is “${key}”; allowed: ${keys.join(', ')}.`);
+    return refuse('unknown-scope', message('engine.unknown.scope', { id: key, allowed: keys }));
   }
   return null;
 }
@@ -34,13 +35,10 @@ export function overrideGate(state: RunState, asked: Asked<'override-gate'>): De
   const unknown = refuseUnknown(state, asked.gate, asked.scopeKey);
   if (unknown) return unknown;
   if (indexOf(state.plan).gates.get(asked.gate)?.signal === 'DANGER') {
-    return refuse(
-      'danger-gate',
-      'This guards against death or grave injury. It cannot be overridden.',
-    );
+    return refuse('danger-gate', message('engine.gate.danger'));
   }
   if (asked.reason.trim() === '') {
-    return refuse('reason-missing', 'Write why it may be overridden; it goes into the record.');
+    return refuse('reason-missing', message('engine.reason.override'));
   }
   return accept({
     kind: 'gate-overridden',

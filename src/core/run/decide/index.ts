@@ -1,3 +1,4 @@
+import { message } from '../../messages/index.ts';
 import type { RunState } from '../model/state.ts';
 import type { Observation, Readings, Request } from '../model/types.ts';
 import { amendPlan } from './amend.ts';
@@ -37,16 +38,10 @@ export function decide(
 function request(state: RunState, asked: Request, now: Readings): Decision {
   if (!ALLOWED[asked.kind].includes(state.status)) return refuseByStatus(state.status);
   if (now.session !== state.clock.anchor.session) {
-    return refuse(
-      'session-not-opened',
-      'This page has not opened the run. Open the session first, so that the gap is seen.',
-    );
+    return refuse('session-not-opened', message('engine.session.not-open'));
   }
   if (state.storageDown && PROGRESS.has(asked.kind)) {
-    return refuse(
-      'storage-down',
-      'Nothing can be written down now, so nothing goes on. Free some room or export the journal.',
-    );
+    return refuse('storage-down', message('engine.storage.no-progress'));
   }
   return handle(state, asked, now);
 }

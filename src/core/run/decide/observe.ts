@@ -1,3 +1,4 @@
+import { message } from '../../messages/index.ts';
 import { alarmOf } from '../rules/alarms.ts';
 import type { RunState } from '../model/state.ts';
 import type { Observation, Readings } from '../model/types.ts';
@@ -8,7 +9,7 @@ export function observe(state: RunState, seen: Observation, now: Readings): Deci
   if (state.status === 'closed') return observeClosed(seen);
   if (seen.kind === 'session-opened') {
     if (now.session === state.clock.anchor.session)
-      return refuse('session-already-open', 'This page has opened the run already.');
+      return refuse('session-already-open', message('engine.session.open'));
     return accept({
       kind: 'session-opened',
       lastHeartbeat: seen.lastHeartbeat ?? null,
@@ -16,22 +17,19 @@ export function observe(state: RunState, seen: Observation, now: Readings): Deci
     });
   }
   if (now.session !== state.clock.anchor.session) {
-    return refuse(
-      'session-not-opened',
-      'This page has not opened the run. Open the session first, so that the gap is seen.',
-    );
+    return refuse('session-not-opened', message('engine.session.not-open'));
   }
   switch (seen.kind) {
     case 'session-closed':
       return accept({ kind: 'session-closed' });
     case 'storage-failed':
       return state.storageDown
-        ? refuse('storage-down', 'The storage is down already.')
+        ? refuse('storage-down', message('engine.storage.down-already'))
         : accept({ kind: 'storage-failed', text: seen.text });
     case 'storage-mended':
       return state.storageDown
         ? accept({ kind: 'storage-mended' })
-        : refuse('storage-up', 'The storage works already.');
+        : refuse('storage-up', message('engine.storage.up-already'));
     case 'alarm-handed':
     case 'alarm-failed':
       return alarmTold(state, seen);
@@ -47,22 +45,17 @@ function alarmTold(
 ): Decision {
   const timer = state.timers[seen.timer];
   if (!timer) {
-    return refuse(
-      'timer-closed',
-      `Timer is “${seen.timer}”; allowed: one that runs or calls. It has ended.`,
-    );
+    return refuse('timer-closed', message('engine.timer.ended', { id: seen.timer }));
   }
   if (!(Number.isInteger(seen.cause) && seen.cause >= 1 && seen.cause <= timer.cause)) {
     return refuse(
       'out-of-range',
-      `cause is ${seen.cause}; allowed: 1 to ${timer.cause}, as the clock shows it.`,
+      message('engine.timer.cause', { found: seen.cause, most: timer.cause }),
     );
   }
   const known = alarmOf(state, seen.timer, seen.cause);
   const told = seen.kind === 'alarm-handed' ? known?.handed === true : known?.failed != null;
-  return told
-    ? refuse('already-told', 'This was told already; once for each cause is enough.')
-    : accept(seen);
+  return told ? refuse('already-told', message('engine.timer.told')) : accept(seen);
 }
 
 /** A closed run may be looked at: pages that open it, leave it, or see time pass change nothing. */

@@ -1,3 +1,4 @@
+import { message, type Message } from '../../messages/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import type { Request, RunStatus } from '../model/types.ts';
 
@@ -56,13 +57,13 @@ export type RefusalCode =
   | 'reaches-rest-day'
   | 'already-told';
 
-export type Refusal = { readonly code: RefusalCode; readonly message: string };
+export type Refusal = { readonly code: RefusalCode; readonly message: Message };
 
 /** Facts that follow from a request, or why it is refused. A refusal changes nothing (I-12). */
 export type Decision = { readonly facts: readonly FactBody[] } | { readonly refusal: Refusal };
 
-export function refuse(code: RefusalCode, message: string): Decision {
-  return { refusal: { code, message } };
+export function refuse(code: RefusalCode, why: Message): Decision {
+  return { refusal: { code, message: why } };
 }
 
 export function accept(...facts: readonly FactBody[]): Decision {
@@ -107,16 +108,6 @@ export const PROGRESS: ReadonlySet<Request['kind']> = new Set<Request['kind']>([
   'answer-review',
 ]);
 
-const STATUS_WORDS: Readonly<Record<RunStatus, string>> = {
-  drafting: 'The run has not started. Start it first.',
-  running: 'The run is going on already.',
-  held: 'The run is paused. Resume it first.',
-  suspended: 'The run is suspended. Put right what stopped it, then resume.',
-  reviewing: 'Answer first what happened while the app was away.',
-  closing: 'The run is being stopped. Only making safe is left.',
-  closed: 'The run is closed.',
-};
-
 export function refuseByStatus(status: RunStatus): Decision {
-  return refuse(`run-${status}`, STATUS_WORDS[status]);
+  return refuse(`run-${status}`, message(`engine.status.${status}`));
 }

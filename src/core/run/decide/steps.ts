@@ -1,4 +1,4 @@
-import { inEnglish } from '../../messages/temporary.ts';
+import { message } from '../../messages/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { faultsOf } from '../rules/faults.ts';
 import { shutGates, trippedGates } from '../rules/gates.ts';
@@ -10,12 +10,12 @@ import type { RunState, StepState } from '../model/state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
 import type { Readings, Request } from '../model/types.ts';
 import {
-  gateSentence,
-  insideSentence,
-  needSentence,
-  restDaySentence,
-  shortageSentence,
-} from '../rules/words.ts';
+  gateObstacle,
+  insideRestDay,
+  needObstacle,
+  restDayMessage,
+  shortageMessage,
+} from '../rules/obstacles.ts';
 import { accept, refuse, type Decision, type Refusal } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
@@ -29,11 +29,7 @@ function find(state: RunState, id: string): Found | null {
 }
 
 function unknownStep(id: string): Decision {
-  return refuse('unknown-step', `Step is “${id}”; allowed: a step of the plan.`);
-}
-
-function reasonMissing(what: string): Decision {
-  return refuse('reason-missing', `Say why you ${what}; it goes into the record.`);
+  return refuse('unknown-step', message('engine.unknown.step', { id }));
 }
 
 /** What keeps a waiting step from starting: a rest day (I-19), needs, gates, resources (I-11). */
@@ -43,20 +39,20 @@ export function startObstacles(state: RunState, step: Step, now: Readings): read
   if (day)
     found.push({
       code: day.why === 'inside' ? 'rest-day' : 'reaches-rest-day',
-      message: restDaySentence(day),
+      message: restDayMessage(day),
     });
   for (const problem of unmetNeeds(state, step, now)) {
     found.push({
       code: problem.why === 'late' ? 'needs-late' : 'needs-unmet',
-      message: needSentence(state, problem),
+      message: needObstacle(state, problem),
     });
   }
   for (const shortage of shortages(state, step)) {
-    found.push({ code: 'resource-taken', message: shortageSentence(shortage) });
+    found.push({ code: 'resource-taken', message: shortageMessage(shortage) });
   }
   const attempt = state.steps[step.id]?.attempt ?? 1;
   for (const shut of shutGates(state, step, attempt, now)) {
-    found.push({ code: 'gate-shut', message: gateSentence(shut, now) });
+    found.push({ code: 'gate-shut', message: gateObstacle(shut, now) });
   }
   return found;
 }
@@ -66,12 +62,9 @@ export function startStep(state: RunState, asked: Asked<'start-step'>, now: Read
   if (!found) return unknownStep(asked.step);
   const { step, one } = found;
   if (one.status === 'settled')
-    return refuse(
-      'already-settled',
-      `“${inEnglish(step.title)}” is over. Repeat it to do it again.`,
-    );
+    return refuse('already-settled', message('engine.step.over-repeat', { step: step.title }));
   if (one.status !== 'waiting')
-    return refuse('already-begun', `“${inEnglish(step.title)}” has begun.`);
+    return refuse('already-begun', message('engine.step.begun', { step: step.title }));
   const [first] = startObstacles(state, step, now);
   if (first) return { refusal: first };
   return accept({ kind: 'step-started', step: step.id, attempt: one.attempt, by: 'person' });
@@ -84,11 +77,11 @@ export function confirmObstacles(state: RunState, step: Step, now: Readings): re
   if (!stage) return [];
   const found: Refusal[] = [];
   if (stage.say === undefined)
-    found.push({ code: 'ends-by-itself', message: 'This part ends by its clock.' });
+    found.push({ code: 'ends-by-itself', message: message('engine.step.ends-by-itself') });
   if (faultsOf(state, step.id).length > 0)
     found.push({
       code: 'fault-open',
-      message: 'Put right first what was reported about this step.',
+      message: message('engine.step.fault-open'),
     });
   const holds = Object.values(state.timers).filter(
     (timer) =>
@@ -98,9 +91,9 @@ export function confirmObstacles(state: RunState, step: Step, now: Readings): re
       isHold(timer),
   );
   if (holds.some((timer) => !isDue(timer, now)))
-    found.push({ code: 'hold-not-due', message: 'The time is not over yet.' });
+    found.push({ code: 'hold-not-due', message: message('engine.step.not-due') });
   const shut = trippedGates(state, now).find(({ gate }) => step.gates.includes(gate.id));
-  if (shut) found.push({ code: 'gate-shut', message: gateSentence(shut, now) });
+  if (shut) found.push({ code: 'gate-shut', message: gateObstacle(shut, now) });
   return found;
 }
 
@@ -113,16 +106,16 @@ export function confirm(state: RunState, asked: Asked<'confirm'>, now: Readings)
   if (!found) return unknownStep(asked.step);
   const { step, one } = found;
   if (one.status === 'settled')
-    return refuse('already-settled', `“${inEnglish(step.title)}” is over.`);
+    return refuse('already-settled', message('engine.step.over', { step: step.title }));
   if (one.status === 'waiting')
-    return refuse('not-begun', `“${inEnglish(step.title)}” has not begun.`);
+    return refuse('not-begun', message('engine.step.not-begun', { step: step.title }));
   if (one.status === 'unwinding')
-    return refuse('make-safe-first', `“${inEnglish(step.title)}” was stopped. Make it safe.`);
+    return refuse('make-safe-first', message('engine.step.stopped', { step: step.title }));
   const stage = stageOf(step, one.stage);
   if (!stage || stage.id !== asked.stage) {
     return refuse(
       'unknown-stage',
-      `Stage is “${asked.stage}”; allowed: “${stage?.id ?? 'none'}”, the one in progress.`,
+      message('engine.unknown.stage', { id: asked.stage, current: stage?.id ?? 'none' }),
     );
   }
   const [first] = confirmObstacles(state, step, now);
@@ -141,14 +134,14 @@ export function skipStep(state: RunState, asked: Asked<'skip-step'>): Decision {
   const found = find(state, asked.step);
   if (!found) return unknownStep(asked.step);
   const { step, one } = found;
-  if (asked.reason.trim() === '') return reasonMissing('skip this step');
+  if (asked.reason.trim() === '') return refuse('reason-missing', message('engine.reason.skip'));
   if (one.status === 'settled')
-    return refuse('already-settled', `“${inEnglish(step.title)}” is over.`);
+    return refuse('already-settled', message('engine.step.over', { step: step.title }));
   if (one.status !== 'waiting') {
     if (owesCold(step, one.stage) && !one.safe)
-      return refuse('cold-first', 'Boiling water was poured here. Confirm the cold water first.');
+      return refuse('cold-first', message('engine.step.cold-first'));
     if (one.status === 'unwinding' || needsMakeSafe(step, one.stage))
-      return refuse('make-safe-first', 'It is hot. Stop the step and make it safe.');
+      return refuse('make-safe-first', message('engine.step.hot'));
   }
   return accept({
     kind: 'step-settled',
@@ -165,9 +158,9 @@ export function stopStep(state: RunState, asked: Asked<'stop-step'>): Decision {
   const { step, one } = found;
   const reason = asked.reason.trim() === '' ? 'Stopped.' : asked.reason;
   if (one.status === 'settled')
-    return refuse('already-settled', `“${inEnglish(step.title)}” is over.`);
+    return refuse('already-settled', message('engine.step.over', { step: step.title }));
   if (one.status === 'waiting')
-    return refuse('not-begun', `“${inEnglish(step.title)}” has not begun.`);
+    return refuse('not-begun', message('engine.step.not-begun', { step: step.title }));
   if (one.status === 'unwinding') return accept();
   const common = { step: step.id, attempt: one.attempt, outcome: 'stopped', reason } as const;
   return needsMakeSafe(step, one.stage)
@@ -179,13 +172,13 @@ export function repeatStep(state: RunState, asked: Asked<'repeat-step'>, now: Re
   const found = find(state, asked.step);
   if (!found) return unknownStep(asked.step);
   const { step, one } = found;
-  if (asked.reason.trim() === '') return reasonMissing('repeat this step');
+  if (asked.reason.trim() === '') return refuse('reason-missing', message('engine.reason.repeat'));
   if (one.status !== 'settled')
-    return refuse('not-settled', `“${inEnglish(step.title)}” is not over yet. Stop it first.`);
+    return refuse('not-settled', message('engine.step.not-over', { step: step.title }));
   if (one.begun && step.stages.some((stage) => stage.resumption === 'void'))
-    return refuse('cannot-repeat', `“${inEnglish(step.title)}” cannot be repeated.`);
+    return refuse('cannot-repeat', message('engine.step.cannot-repeat', { step: step.title }));
   const day = restDayAt(state.plan, rightWallMs(state, now));
-  if (day) return refuse('rest-day', insideSentence(day.name));
+  if (day) return refuse('rest-day', insideRestDay(day));
   return accept({
     kind: 'step-repeated',
     step: step.id,

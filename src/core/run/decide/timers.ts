@@ -1,3 +1,4 @@
+import { message } from '../../messages/index.ts';
 import { CORRECT_MAX_S, EXTEND_MAX_S } from '../model/constants.ts';
 import type { RunState, Timer } from '../model/state.ts';
 import { isHold } from '../timers/timer.ts';
@@ -7,7 +8,7 @@ import { accept, refuse, type Decision } from './refusal.ts';
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
 
 function timerClosed(id: string): Decision {
-  return refuse('timer-closed', `Timer is “${id}”; allowed: one that runs or calls. It has ended.`);
+  return refuse('timer-closed', message('engine.timer.ended', { id }));
 }
 
 /** Is it sounding for an answer? Also after its stage ended by itself. */
@@ -18,7 +19,7 @@ export function isAlerting(timer: Timer): boolean {
 export function acknowledgeTimer(state: RunState, asked: Asked<'acknowledge-timer'>): Decision {
   const timer = state.timers[asked.timer];
   if (!timer) return timerClosed(asked.timer);
-  if (!isAlerting(timer)) return refuse('not-alerting', 'This clock does not call for an answer.');
+  if (!isAlerting(timer)) return refuse('not-alerting', message('engine.timer.does-not-call'));
   return accept({ kind: 'timer-acknowledged', timer: timer.id, cause: timer.cause });
 }
 
@@ -28,11 +29,11 @@ export function extendTimer(state: RunState, asked: Asked<'extend-timer'>): Deci
   if (!timer) return timerClosed(asked.timer);
   if (timer.mode !== 'running') return timerClosed(timer.id);
   if (timer.spec.purpose === 'at-most')
-    return refuse('cannot-extend', 'An alarm cannot be put off. Answer it when it sounds.');
+    return refuse('cannot-extend', message('engine.timer.cannot-extend'));
   if (!(asked.byS > 0 && asked.byS <= EXTEND_MAX_S)) {
     return refuse(
       'out-of-range',
-      `byS is ${asked.byS}; allowed: more than 0, at most ${EXTEND_MAX_S}. Enter the time to add.`,
+      message('engine.timer.extend-range', { byS: asked.byS, mostS: EXTEND_MAX_S }),
     );
   }
   return accept({ kind: 'timer-extended', timer: timer.id, byS: asked.byS });
@@ -48,16 +49,19 @@ export function correctTime(
   if (!timer) return timerClosed(asked.timer);
   if (timer.mode !== 'running') return timerClosed(timer.id);
   if (timer.spec.purpose !== 'at-least' || !isHold(timer)) {
-    return refuse('cannot-correct', 'Only a wait such as a rest can be dated back.');
+    return refuse('cannot-correct', message('engine.timer.cannot-correct'));
   }
-  if (asked.reason.trim() === '')
-    return refuse('reason-missing', 'Write how you know; it goes into the record.');
+  if (asked.reason.trim() === '') return refuse('reason-missing', message('engine.reason.correct'));
   const backS = (timer.startedWallMs - asked.sinceWallMs) / 1000;
   const future = !(asked.sinceWallMs <= now.wallMs);
   if (future || !(backS >= 0 && backS <= CORRECT_MAX_S)) {
     return refuse(
       'out-of-range',
-      `sinceWallMs is ${asked.sinceWallMs}; allowed: up to ${CORRECT_MAX_S} s before this clock began (${timer.startedWallMs}). Enter when it was last hot.`,
+      message('engine.timer.correct-range', {
+        sinceWallMs: asked.sinceWallMs,
+        mostS: CORRECT_MAX_S,
+        startedWallMs: timer.startedWallMs,
+      }),
     );
   }
   return accept({

@@ -1,3 +1,4 @@
+import type { Message } from '../../messages/index.ts';
 import type { FaultKind, Plan, TimerSpec } from '../../plan/index.ts';
 import type { ClosedAs } from './facts.ts';
 import type { ElapsedInterval } from '../timers/elapsed-interval.ts';
@@ -136,6 +137,6 @@ export type OpenQuestion = {
   readonly step: string;
   readonly attempt: number;
   readonly stage: string;
-  readonly ask: string;
+  readonly ask: Message;
   readonly gapS: number;
 };

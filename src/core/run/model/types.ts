@@ -1,3 +1,4 @@
+import type { Message } from '../../messages/index.ts';
 import type {
   FaultKind,
   Gate,
@@ -102,12 +103,14 @@ export type Observation =
 export type { RunStatus, StepStatus, TimerStatus };
 export type Outcome = 'done' | 'skipped' | 'failed' | 'stopped' | 'not-run';
 
-/** How a screen sees a clock. Seconds. `leftS` is on the safe side for its purpose. */
+/** How a screen sees a timer. Seconds. `leftS` is on the safe side for its purpose. */
 export type TimerView = {
   readonly id: string;
   readonly step: string;
+  /** Stage it belongs to; empty for a freshness limit, which runs between two steps. */
+  readonly stage: string;
   readonly fixture?: string;
-  readonly label: string;
+  readonly label: Message;
   readonly purpose: TimerPurpose;
   readonly role: TimerRole;
   readonly status: TimerStatus;
@@ -122,7 +125,7 @@ export type TimerView = {
   /** From 1; grows each time it comes due anew. What `alarm-handed` and `alarm-failed` name. */
   readonly cause: number;
   /** It came due inside this rest day, in silence; told after it. */
-  readonly cameDueIn?: string;
+  readonly cameDueIn?: Message;
 };
 
 /** A clock whose alarm the device could not sound, and which nobody has answered. */
@@ -130,13 +133,13 @@ export type AlarmFailure = {
   readonly timer: string;
   readonly cause: number;
   readonly step: string;
-  readonly label: string;
+  readonly label: Message;
   readonly text: string;
 };
 
 /** The rest day that is now. */
 export type RestDayNow = {
-  readonly name: string;
+  readonly name: Message;
   readonly toWallMs: number;
   /** Seconds until it is over. */
   readonly leftS: number;
@@ -144,7 +147,7 @@ export type RestDayNow = {
 
 /** The rest day that comes next. */
 export type RestDayAhead = {
-  readonly name: string;
+  readonly name: Message;
   readonly fromWallMs: number;
   readonly toWallMs: number;
   /** Seconds until it begins and until it is over. */
@@ -171,7 +174,7 @@ export type StepView = {
   readonly timers: readonly TimerView[];
   readonly gates: readonly GateView[];
   /** Why it cannot start now, in words; empty when it can. */
-  readonly blockedBy: readonly string[];
+  readonly blockedBy: readonly Message[];
   /** The main action can be pressed now. */
   readonly canConfirm: boolean;
 };
@@ -179,16 +182,16 @@ export type StepView = {
 export type ReviewQuestion = {
   readonly id: string;
   readonly step: string;
-  readonly ask: string;
+  readonly ask: Message;
   readonly gapS: number;
 };
 
 export type FaultView = {
   readonly id: string;
   readonly kind: FaultKind;
-  readonly name: string;
+  readonly name: Message;
   readonly step?: string;
-  readonly doThis: readonly string[];
+  readonly doThis: readonly Message[];
   readonly cleared: boolean;
 };
 
@@ -198,7 +201,7 @@ export type FixturePhase =
 export type HotView = {
   readonly step: string;
   readonly hazard: Hazard;
-  readonly makeSafe: string;
+  readonly makeSafe: Message;
   readonly confirmed: boolean;
 };
 
@@ -224,7 +227,7 @@ export type RunView = {
   readonly doneSteps: number;
   readonly allSteps: number;
   /** Held, suspended, reviewing: why `resume` would be refused now; empty when it would be accepted. */
-  readonly resumeBlockedBy: readonly string[];
+  readonly resumeBlockedBy: readonly Message[];
   /** Nothing can be written down; progress waits, alarms do not. */
   readonly storageDown: boolean;
   /** A rest day is now: no work begins, nothing sounds. */

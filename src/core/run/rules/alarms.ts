@@ -1,4 +1,3 @@
-import { inEnglish } from '../../messages/temporary.ts';
 import type { AlarmState, RunState } from '../model/state.ts';
 import type { AlarmFailure } from '../model/types.ts';
 
@@ -22,7 +21,7 @@ export function failedAlarms(state: RunState): readonly AlarmFailure[] {
       timer: id,
       cause,
       step: timer.step,
-      label: inEnglish(timer.spec.label),
+      label: timer.spec.label,
       text: failed,
     });
   }

@@ -42,8 +42,8 @@ function familyOf(view: RunView, clock: TimerView): AlertFamily {
     case 'estimate':
       return 'soon';
     case 'hold': {
-      const stage = view.steps.find(({ step }) => step.id === clock.step)?.step.stages;
-      const ofTimer = stage?.find((one) => clock.id.includes(`/${one.id}/`));
+      const stages = view.steps.find(({ step }) => step.id === clock.step)?.step.stages;
+      const ofTimer = stages?.find(({ id }) => id === clock.stage);
       return ofTimer?.say === undefined ? 'done' : 'due';
     }
     case 'reminder':

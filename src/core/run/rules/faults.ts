@@ -1,4 +1,4 @@
-import { unkeyed } from '../../messages/temporary.ts';
+import { message } from '../../messages/index.ts';
 import type { FaultKind, FaultPolicy, Plan } from '../../plan/index.ts';
 import { stepOf } from '../model/plan-index.ts';
 import type { FaultState, RunState } from '../model/state.ts';
@@ -19,12 +19,12 @@ export function policyOf(plan: Plan, kind: FaultKind): FaultPolicy {
   return (
     plan.faults.find((one) => one.kind === kind) ?? {
       kind,
-      name: unkeyed('Something went wrong'),
+      name: message('engine.fault.undefined'),
       policy: 'suspend',
       doThis: [
-        unkeyed('Turn off what is hot.'),
-        unkeyed('Write down what happened.'),
-        unkeyed('Go on when it is put right.'),
+        message('engine.fault.undefined.off'),
+        message('engine.fault.undefined.write'),
+        message('engine.fault.undefined.go-on'),
       ],
     }
   );

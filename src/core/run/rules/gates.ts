@@ -1,4 +1,4 @@
-import { unkeyed } from '../../messages/temporary.ts';
+import { asWritten, message } from '../../messages/index.ts';
 import type { Gate, Step } from '../../plan/index.ts';
 import { indexOf } from '../model/plan-index.ts';
 import type { GateState, RunState } from '../model/state.ts';
@@ -63,17 +63,17 @@ export type StepGate = { readonly gate: Gate; readonly known: GateState };
 
 /** A gate that the plan names and does not describe: nobody can open it (I-05). */
 function missingGate(id: string): Gate {
-  const ask = `The plan does not describe its safety question “${id}”.`;
+  const ask = message('engine.gate.undescribed', { id });
   return {
     id,
     kind: 'caution',
     signal: 'DANGER',
-    ask: unkeyed(ask),
-    say: unkeyed(ask),
+    ask,
+    say: ask,
     scope: 'run',
     trippedBy: [],
     settleS: 0,
-    makeSafe: unkeyed(''),
+    makeSafe: asWritten(''),
   };
 }
 

@@ -1,4 +1,4 @@
-import { unkeyed } from '../../messages/temporary.ts';
+import { asWritten } from '../../messages/index.ts';
 import type { Resource, Step } from '../../plan/index.ts';
 import type { RunState } from '../model/state.ts';
 
@@ -39,9 +39,10 @@ export function shortages(
     if (wanted <= 0) continue;
     const resource = state.plan.resources.find((one) => one.id === id) ?? {
       id,
-      name: unkeyed(id),
+      kind: 'vessel' as const,
+      name: asWritten(id),
       capacity: 0,
-      unit: unkeyed(''),
+      unit: asWritten(''),
     };
     const usedBy = begun.filter((other) => other.id !== step.id && (other.demands[id] ?? 0) > 0);
     const used = usedBy.reduce((sum, other) => sum + (other.demands[id] ?? 0), 0);

@@ -1,4 +1,5 @@
-import { inEnglish, unkeyed } from '../../messages/temporary.ts';
+import { message, type Message } from '../../messages/index.ts';
+import type { Step } from '../../plan/index.ts';
 import { failedAlarms } from '../rules/alarms.ts';
 import { resumeObstacles } from '../decide/control.ts';
 import { policyOf } from '../rules/faults.ts';
@@ -93,6 +94,13 @@ function forStage(state: RunState, steps: readonly StepView[]): readonly StepVie
     .map(({ step }) => step);
 }
 
+/** How a step in progress is made safe; boiling water poured gets its cold water first (I-18). */
+function makeSafeMessage(step: Step, stage: number): Message {
+  const makeSafe = step.makeSafe ?? message('engine.step.make-safe', { step: step.title });
+  const cold = owesCold(step, stage) ? step.stages[coldStage(step)]?.title : undefined;
+  return cold ? message('engine.step.make-safe-cold', { makeSafe, cold }) : makeSafe;
+}
+
 /** What is hot now and how it is made safe; while stopping, also what has been made safe. */
 function hotViews(state: RunState): readonly HotView[] {
   const hot: HotView[] = [];
@@ -102,13 +110,10 @@ function hotViews(state: RunState): readonly HotView[] {
     const begun = one?.status === 'active' || one?.status === 'unwinding';
     const madeSafe = stopping && one?.status === 'settled' && one.safe;
     if (!one || !(madeSafe || (begun && needsMakeSafe(step, one.stage)))) continue;
-    const cold = owesCold(step, one.stage)
-      ? ` ${step.stages[coldStage(step)]?.title ?? unkeyed('')}`
-      : '';
     hot.push({
       step: step.id,
       hazard: stageOf(step, one.stage)?.hazards[0] ?? 'boiling-water',
-      makeSafe: `${step.makeSafe ?? unkeyed(`Make “${step.title}” safe.`)}${cold}`,
+      makeSafe: makeSafeMessage(step, one.stage),
       confirmed: one.safe,
     });
   }
@@ -120,9 +125,9 @@ function faultView(state: RunState, fault: RunState['faults'][number]): FaultVie
   return {
     id: fault.id,
     kind: fault.kind,
-    name: inEnglish(name),
+    name,
     ...(fault.step === null ? {} : { step: fault.step }),
-    doThis: doThis.map(inEnglish),
+    doThis,
     cleared: fault.cleared,
   };
 }

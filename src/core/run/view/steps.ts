@@ -1,3 +1,4 @@
+import { message, type Message } from '../../messages/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { confirmObstacles, startObstacles } from '../decide/steps.ts';
 import { isAlerting } from '../decide/timers.ts';
@@ -64,26 +65,16 @@ function activeStatus(state: RunState, step: Step, one: StepState, now: Readings
   return holds.length > 0 && holds.every((timer) => isDue(timer, now)) ? 'checking' : 'active';
 }
 
-const HALTED: Readonly<Record<RunState['status'], string>> = {
-  drafting: 'The run has not started.',
-  running: '',
-  held: 'The run is paused.',
-  suspended: 'The run is suspended.',
-  reviewing: 'First say what happened while the app was away.',
-  closing: 'The run is being stopped.',
-  closed: 'The run is closed.',
-};
-
 function blockedBy(
   state: RunState,
   one: StepState,
   obstacles: readonly Refusal[],
-): readonly string[] {
+): readonly Message[] {
   if (one.status !== 'waiting') return [];
-  const run = HALTED[state.status];
+  const { status } = state;
   return [
-    ...(run === '' ? [] : [run]),
-    ...(state.storageDown ? ['Nothing can be written down now.'] : []),
+    ...(status === 'running' ? [] : [message(`engine.halted.${status}`)]),
+    ...(state.storageDown ? [message('engine.storage.down')] : []),
     ...obstacles.map((obstacle) => obstacle.message),
   ];
 }

@@ -1,4 +1,3 @@
-import { inEnglish } from '../../messages/temporary.ts';
 import { LATE_S } from '../model/constants.ts';
 import { isAlerting } from '../decide/timers.ts';
 import { isFrozen } from '../rules/faults.ts';
@@ -44,8 +43,9 @@ export function timerView(state: RunState, timer: Timer, now: Readings): TimerVi
   return {
     id: timer.id,
     step: timer.step,
+    stage: timer.stage,
     ...(fixture === undefined ? {} : { fixture }),
-    label: inEnglish(timer.spec.label),
+    label: timer.spec.label,
     purpose: timer.spec.purpose,
     role: timer.spec.role,
     status: statusOf(state, timer, now),

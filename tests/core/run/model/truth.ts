@@ -1,3 +1,4 @@
+import { asWritten } from '../../../../src/core/messages/index.ts';
 import { expect } from 'vitest';
 import { alertsDue, type RunState } from '../../../../src/core/run/index.ts';
 import { elapsed } from '../../../../src/core/run/timers/elapsed-interval.ts';
@@ -18,7 +19,7 @@ export const planWithRestDays = planOf(steps, {
   days: {
     startWallMs: NEW_YEAR_MS,
     restDays: REST_DAYS_S.map(([fromS, toS], index) => ({
-      name: `rest day ${index + 1}`,
+      name: asWritten(`rest day ${index + 1}`),
       fromWallMs: NEW_YEAR_MS + fromS * 1000,
       toWallMs: NEW_YEAR_MS + toS * 1000,
     })),
