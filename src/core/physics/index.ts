@@ -62,10 +62,16 @@ export { touchThreshold } from './burn/touch.ts';
 export { circuitLoad } from './electricity/circuit-load.ts';
 export { heatingPowerW } from './electricity/heating-power.ts';
 
-export { learn, startEstimate, unlearn, type Estimate, type Prior } from './learn/learn.ts';
-export { PRIORS } from './learn/priors.ts';
+export {
+  learn,
+  startEstimate,
+  unlearn,
+  type Estimate,
+  type Prior,
+} from './calibration/calibrate.ts';
+export { PRIORS } from './calibration/priors.ts';
 
-export type { CurvePoint } from './curve.ts';
+export type { CurvePoint } from './common/curve.ts';
 export { cleanCycle, hobEfficiency, kettleBody, type KettleBody } from './tables/appliances.ts';
 export {
   burnerRow,

@@ -1,6 +1,6 @@
-export { checkSchedule, type Violation } from './check.ts';
-export { ScheduleRefusal, type RefusalCode } from './refusal.ts';
-export { solve } from './solve.ts';
+export { checkSchedule, type Violation } from './problem/check.ts';
+export { ScheduleRefusal, type RefusalCode } from './problem/refusal.ts';
+export { solve } from './solver/solve.ts';
 export type {
   Activity,
   After,
@@ -11,4 +11,4 @@ export type {
   Schedule,
   SolveOptions,
   Solver,
-} from './types.ts';
+} from './problem/types.ts';

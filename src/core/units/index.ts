@@ -1,3 +1,4 @@
 export { addBands, band, exactly, mapBand, type Band } from './band.ts';
 export { inRange, OutOfRangeError } from './out-of-range.ts';
 export * from './durations.ts';
+export * from './sizes.ts';

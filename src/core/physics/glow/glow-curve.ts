@@ -1,6 +1,5 @@
-import { inRange } from '../../units/index.ts';
-import { SECONDS_MIN } from '../constants.ts';
-import { thinned, type CurvePoint } from '../curve.ts';
+import { SECONDS_PER_MINUTE, inRange } from '../../units/index.ts';
+import { thinned, type CurvePoint } from '../common/curve.ts';
 import { lumpPath, steadyTempC } from '../surface/lumped.ts';
 import { coolToTouch } from './cool-to-touch.ts';
 import { glowLump, type GlowInput } from './glow-time.ts';
@@ -16,7 +15,7 @@ const HALF = 100;
  */
 export function glowCurve(of: GlowInput & { readonly holdMin: number }): readonly CurvePoint[] {
   const body = glowLump(of);
-  const holdS = inRange('holdMin', of.holdMin, 0, 600) * SECONDS_MIN;
+  const holdS = inRange('holdMin', of.holdMin, 0, 600) * SECONDS_PER_MINUTE;
   const topC = steadyTempC(body) - NEARLY_K;
   const heating = thinned(lumpPath(body, body.roomC, topC), HALF - 1);
   const heatS = heating.at(-1)?.timeS ?? 0;

@@ -1,5 +1,5 @@
 import { band, OutOfRangeError, inRange, type Band } from '../../units/index.ts';
-import { USUAL_ROOM_C } from '../constants.ts';
+import { USUAL_ROOM_C } from '../common/constants.ts';
 import { checkLump, lumpSeconds, steadyTempC, type Lump } from '../surface/lumped.ts';
 import { glowBody, type GlowBody } from '../tables/burners.ts';
 import { DRAPER_C, draperPoint } from './colours.ts';

@@ -1,5 +1,5 @@
 import { inRange } from '../../units/index.ts';
-import { ZERO_C_K } from '../constants.ts';
+import { ZERO_C_K } from '../common/constants.ts';
 
 /** Luminous efficacy of light at 540 THz, lm/W. SI by definition (683 at 555.016 nm; 683.002 for the peak of V(λ)). */
 const EFFICACY_LMW = 683.002;

@@ -1,5 +1,12 @@
-import { band, exactly, inRange, OutOfRangeError, type Band } from '../../units/index.ts';
-import { JOULES_KWH, LATENT_HEAT_JKG, SECONDS_MIN, USUAL_ROOM_C } from '../constants.ts';
+import {
+  OutOfRangeError,
+  SECONDS_PER_MINUTE,
+  band,
+  exactly,
+  inRange,
+  type Band,
+} from '../../units/index.ts';
+import { JOULES_KWH, LATENT_HEAT_JKG, USUAL_ROOM_C } from '../common/constants.ts';
 import { boilingTemp } from '../water/boiling-temp.ts';
 import { water } from '../water/water.ts';
 import { integrate, LARGEST_VESSEL_L, waterMassKg } from './heat-needed.ts';
@@ -91,7 +98,7 @@ export function boilTime(boil: Boil): BoilResult {
   return {
     timeS: band(quickest, timeS, slowest),
     energyKWh: (drawnW * timeS) / JOULES_KWH,
-    steamGMin: ((drawnW * efficiency.typical) / LATENT_HEAT_JKG) * 1000 * SECONDS_MIN,
+    steamGMin: ((drawnW * efficiency.typical) / LATENT_HEAT_JKG) * 1000 * SECONDS_PER_MINUTE,
     boilingC,
   };
 }

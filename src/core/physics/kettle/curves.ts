@@ -1,5 +1,5 @@
-import { USUAL_ROOM_C } from '../constants.ts';
-import type { CurvePoint } from '../curve.ts';
+import { USUAL_ROOM_C } from '../common/constants.ts';
+import type { CurvePoint } from '../common/curve.ts';
 import { boilTime, type Boil } from './boil-time.ts';
 import { kettleCooling, type Cooling } from './kettle-cooling.ts';
 

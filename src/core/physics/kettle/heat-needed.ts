@@ -1,5 +1,4 @@
-import { inRange } from '../../units/index.ts';
-import { LITRES_M3 } from '../constants.ts';
+import { LITRES_PER_M3, inRange } from '../../units/index.ts';
 import { water } from '../water/water.ts';
 
 /** Simpson intervals over temperature: cp varies by 1 % from 0 to 100 °C, so few are plenty. */
@@ -15,7 +14,7 @@ export function integrate(f: (x: number) => number, a: number, b: number): numbe
 
 /** Mass of what the tap filled, kg, with the kettle's body counted as water. */
 export function waterMassKg(volumeL: number, fillC: number, bodyWaterL: number): number {
-  return ((volumeL + bodyWaterL) / LITRES_M3) * water({ tempC: fillC }).densityKgM3;
+  return ((volumeL + bodyWaterL) / LITRES_PER_M3) * water({ tempC: fillC }).densityKgM3;
 }
 
 /** Largest vessel the models are asked about, L: a communal urn. */

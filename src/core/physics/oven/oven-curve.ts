@@ -1,5 +1,6 @@
-import { USUAL_ROOM_C, SECONDS_MIN } from '../constants.ts';
-import type { CurvePoint } from '../curve.ts';
+import { SECONDS_PER_MINUTE } from '../../units/index.ts';
+import { USUAL_ROOM_C } from '../common/constants.ts';
+import type { CurvePoint } from '../common/curve.ts';
 import { cleanCycle } from '../tables/appliances.ts';
 import { ovenStages, type OvenInput } from './oven-stages.ts';
 
@@ -20,15 +21,15 @@ export function ovenCurve(of: OvenInput): readonly CurvePoint[] {
   const row = cleanCycle(of.cycle ?? 'normal');
   const roomC = of.roomC ?? USUAL_ROOM_C;
   const topC = row.cleanC.typical;
-  const heatS = heatMin.typical * SECONDS_MIN;
-  const holdEndS = heatS + holdMin.typical * SECONDS_MIN;
+  const heatS = heatMin.typical * SECONDS_PER_MINUTE;
+  const holdEndS = heatS + holdMin.typical * SECONDS_PER_MINUTE;
   const whole = 1 - Math.exp(-RISE_CONSTANTS);
   const heating = Array.from({ length: HEAT_POINTS + 1 }, (_, i) => {
     const share = i / HEAT_POINTS;
     const risen = (1 - Math.exp(-RISE_CONSTANTS * share)) / whole;
     return { timeS: heatS * share, tempC: roomC + (topC - roomC) * risen };
   });
-  const tauS = row.coolTauMin.typical * SECONDS_MIN;
+  const tauS = row.coolTauMin.typical * SECONDS_PER_MINUTE;
   const cooling = Array.from({ length: COOL_POINTS + 1 }, (_, i) => {
     const afterS = (tauS * COOL_CONSTANTS * i) / COOL_POINTS;
     return {

@@ -1,5 +1,5 @@
 import { addBands, band, exactly, inRange, OutOfRangeError, type Band } from '../../units/index.ts';
-import { USUAL_ROOM_C } from '../constants.ts';
+import { USUAL_ROOM_C } from '../common/constants.ts';
 import { cleanCycle, HIGHEST_HEAT, type CycleRow } from '../tables/appliances.ts';
 
 export type CycleName = 'light' | 'normal' | 'heavy';

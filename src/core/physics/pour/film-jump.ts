@@ -1,9 +1,8 @@
-import { inRange } from '../../units/index.ts';
+import { MM_PER_M, inRange } from '../../units/index.ts';
 import { water } from '../water/water.ts';
 import { flowM3S } from './flow.ts';
 
 const RAD_DEG = Math.PI / 180;
-const MM_M = 1000;
 /** (18/(100·π³))^(1/4) = 0.27603; the paper rounds to 0.276. */
 const WILSON = (18 / (100 * Math.PI ** 3)) ** (1 / 4);
 
@@ -28,7 +27,7 @@ export function filmJump(of: {
   const massKgS = flowM3S(of.flowLMin) * densityKgM3;
   const radiusMm = (betaDeg: number) => {
     const pull = surfaceTensionNM * (1 - Math.cos(betaDeg * RAD_DEG));
-    return WILSON * (massKgS ** 3 / (viscosityPaS * densityKgM3 * pull)) ** (1 / 4) * MM_M;
+    return WILSON * (massKgS ** 3 / (viscosityPaS * densityKgM3 * pull)) ** (1 / 4) * MM_PER_M;
   };
   return {
     radiusMm: radiusMm(of.contactDeg),

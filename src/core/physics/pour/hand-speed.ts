@@ -1,9 +1,8 @@
-import { inRange } from '../../units/index.ts';
+import { MM_PER_M, inRange } from '../../units/index.ts';
 import { material } from '../tables/materials.ts';
 import { levelJump } from './level-jump.ts';
 import { radialFilm } from './radial-film.ts';
 
-const MM_M = 1000;
 /** An exponential is 95 % done after three time constants. */
 const TIME_CONSTANTS = 3;
 /** Sheet of an ordinary household sink, mm; makers state 0.8 to 1.2. Common practice, no published source. */
@@ -39,7 +38,7 @@ export function handSpeed(of: HandSpeed): {
   readonly filmWM2K: number;
 } {
   const overlap = inRange('overlapShare', of.overlapShare ?? USUAL_OVERLAP, 0, 0.5);
-  const sheetM = inRange('sheetMm', of.sheetMm ?? SINK_SHEET_MM, 0.3, 5) / MM_M;
+  const sheetM = inRange('sheetMm', of.sheetMm ?? SINK_SHEET_MM, 0.3, 5) / MM_PER_M;
   const radiusMm = levelJump(of).radiusMm.typical;
   const { filmWM2K } = radialFilm({ ...of, radiusMm });
   const steel = material('stainless-steel');
@@ -47,6 +46,6 @@ export function handSpeed(of: HandSpeed): {
   const dwellS = TIME_CONSTANTS * timeConstantS;
   // Without overlap the edge of a strip is only touched: half the least overlap stands in for it.
   const offset = 1 - Math.max(overlap, 0.05);
-  const chordM = 2 * (radiusMm / MM_M) * Math.sqrt(1 - offset ** 2);
+  const chordM = 2 * (radiusMm / MM_PER_M) * Math.sqrt(1 - offset ** 2);
   return { speedMS: chordM / dwellS, dwellS, filmWM2K };
 }

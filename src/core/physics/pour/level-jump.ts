@@ -1,9 +1,8 @@
-import { band, type Band } from '../../units/index.ts';
-import { GRAVITY_MS2 } from '../constants.ts';
+import { MM_PER_M, band, type Band } from '../../units/index.ts';
+import { GRAVITY_MS2 } from '../common/constants.ts';
 import { water } from '../water/water.ts';
 import { flowM3S } from './flow.ts';
 
-const MM_M = 1000;
 /** Coefficient of the gravity law. Bohr, Dimon & Putkaradze, J. Fluid Mech. 254 (1993). */
 const BOHR = 0.73;
 /** Coefficient of the surface-tension law. Bhagat et al., J. Fluid Mech. 851 R5 (2018). */
@@ -25,9 +24,9 @@ export function levelJump(of: { readonly flowLMin: number; readonly tempC: numbe
   const { densityKgM3, viscosityPaS, surfaceTensionNM } = water({ tempC: of.tempC });
   const viscosityM2S = viscosityPaS / densityKgM3;
   const q = flow / (2 * Math.PI);
-  const bohr = BOHR * q ** (5 / 8) * viscosityM2S ** (-3 / 8) * GRAVITY_MS2 ** (-1 / 8) * MM_M;
+  const bohr = BOHR * q ** (5 / 8) * viscosityM2S ** (-3 / 8) * GRAVITY_MS2 ** (-1 / 8) * MM_PER_M;
   const group = (densityKgM3 * flow ** 3) / (viscosityM2S * surfaceTensionNM);
-  const bhagat = BHAGAT * group ** (1 / 4) * MM_M;
+  const bhagat = BHAGAT * group ** (1 / 4) * MM_PER_M;
   return {
     radiusMm: band(Math.min(bhagat, bohr), (bhagat + bohr) / 2, Math.max(bhagat, bohr)),
   };

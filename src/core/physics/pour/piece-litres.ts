@@ -1,5 +1,10 @@
-import { inRange, type Band } from '../../units/index.ts';
-import { LITRES_M3, SECONDS_MIN } from '../constants.ts';
+import {
+  LITRES_PER_M3,
+  MM_PER_M,
+  SECONDS_PER_MINUTE,
+  inRange,
+  type Band,
+} from '../../units/index.ts';
 import { water } from '../water/water.ts';
 import { filmJump } from './film-jump.ts';
 import { levelJump } from './level-jump.ts';
@@ -8,7 +13,6 @@ import type { PourGovern, PourPiece } from './pour-types.ts';
 import { puddleDepth } from './puddle-depth.ts';
 import { wettingRate } from './wetting-rate.ts';
 
-const MM_M = 1000;
 /** Half the width of the wetted band at the level of the stream, in radii of the film jump; from memory. */
 const UPRIGHT_HALF_WIDTH = 4 / 3;
 /** Path round one spout, tap or handle, m: its length along the front and along both sides. Common practice, no published source. */
@@ -28,7 +32,7 @@ export type PieceLitres = { readonly litres: number; readonly governedBy: PourGo
 type Area = Extract<PourPiece, { readonly areaM2: number }>;
 
 function levelL(piece: Area, hand: Hand, tempC: number): PieceLitres {
-  const swathM = (2 * levelJump({ flowLMin: hand.flowLMin, tempC }).radiusMm[hand.jump]) / MM_M;
+  const swathM = (2 * levelJump({ flowLMin: hand.flowLMin, tempC }).radiusMm[hand.jump]) / MM_PER_M;
   const stream = litresPerM2(hand, swathM);
   const standing = puddleDepth({ tempC, contactDeg: piece.contactDeg }).depthMm;
   return {
@@ -40,8 +44,9 @@ function levelL(piece: Area, hand: Hand, tempC: number): PieceLitres {
 function uprightL(piece: Area, hand: Hand, tempC: number): PieceLitres {
   const { contactDeg } = piece;
   const flow = { flowLMin: hand.flowLMin, tempC };
-  const jumpM = filmJump({ ...flow, contactDeg }).halfAngleRadiusMm / MM_M;
-  const massKgS = (hand.flowLMin / (LITRES_M3 * SECONDS_MIN)) * water({ tempC }).densityKgM3;
+  const jumpM = filmJump({ ...flow, contactDeg }).halfAngleRadiusMm / MM_PER_M;
+  const massKgS =
+    (hand.flowLMin / (LITRES_PER_M3 * SECONDS_PER_MINUTE)) * water({ tempC }).densityKgM3;
   // A wider film than this breaks into rivulets further down the wall.
   const wettableM = massKgS / wettingRate({ tempC, contactDeg }).rateKgMS;
   const wideM = 2 * UPRIGHT_HALF_WIDTH * jumpM;
@@ -52,13 +57,13 @@ function uprightL(piece: Area, hand: Hand, tempC: number): PieceLitres {
 }
 
 function litresPerM2(hand: Hand, swathM: number): number {
-  return hand.flowLMin / SECONDS_MIN / (swathM * (1 - hand.overlapShare) * hand.handSpeedMS);
+  return hand.flowLMin / SECONDS_PER_MINUTE / (swathM * (1 - hand.overlapShare) * hand.handSpeedMS);
 }
 
 /** Litres that end on one piece. */
 export function litresOf(piece: PourPiece, hand: Hand): PieceLitres {
   const tempC = inRange('tempC', piece.tempC ?? STREAM_C, 40, 105);
-  const litresPerM = hand.flowLMin / SECONDS_MIN / hand.handSpeedMS;
+  const litresPerM = hand.flowLMin / SECONDS_PER_MINUTE / hand.handSpeedMS;
   switch (piece.kind) {
     case 'level':
       inRange('areaM2', piece.areaM2, 0, 100);

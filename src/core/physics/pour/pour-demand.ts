@@ -1,11 +1,17 @@
-import { addBands, band, exactly, inRange, type Band } from '../../units/index.ts';
-import { SECONDS_MIN } from '../constants.ts';
+import {
+  MM_PER_M,
+  SECONDS_PER_MINUTE,
+  addBands,
+  band,
+  exactly,
+  inRange,
+  type Band,
+} from '../../units/index.ts';
 import { levelJump } from './level-jump.ts';
 import { ORDINARY_HAND, STREAM_C } from './ordinary-hand.ts';
 import { litresOf, type Hand } from './piece-litres.ts';
 import type { PiecePour, PourDemand, PourHand, PourPiece } from './pour-types.ts';
 
-const MM_M = 1000;
 /** Rounding that is not worth another kettle. */
 const NEARLY = 1e-9;
 
@@ -57,7 +63,7 @@ function pieceOf(piece: PourPiece, ways: Readonly<Record<keyof Band, Hand>>): Pi
   const usual = litresOf(piece, ways.typical);
   const high = litresOf(piece, ways.high);
   const litres = band(low.litres, usual.litres, high.litres);
-  const seconds = (volumeL: number) => (volumeL / ways.typical.flowLMin) * SECONDS_MIN;
+  const seconds = (volumeL: number) => (volumeL / ways.typical.flowLMin) * SECONDS_PER_MINUTE;
   return {
     kind: piece.kind,
     litres,
@@ -86,7 +92,7 @@ export function pourDemand(of: PourDemandInput): PourDemand {
   const litres = band(boiled(onSurface.low), boiled(onSurface.typical), boiled(onSurface.high));
   const kettles = (volumeL: number) => Math.ceil(volumeL / kettleL - NEARLY);
   const { radiusMm } = levelJump({ flowLMin: hand.flowLMin.typical, tempC: STREAM_C });
-  const swath = (radius: number) => (2 * radius) / MM_M;
+  const swath = (radius: number) => (2 * radius) / MM_PER_M;
   return {
     litres,
     kettles: band(kettles(litres.low), kettles(litres.typical), kettles(litres.high)),

@@ -1,9 +1,8 @@
-import { inRange } from '../../units/index.ts';
-import { GRAVITY_MS2 } from '../constants.ts';
+import { MM_PER_M, inRange } from '../../units/index.ts';
+import { GRAVITY_MS2 } from '../common/constants.ts';
 import { water } from '../water/water.ts';
 
 const RAD_DEG = Math.PI / 180;
-const MM_M = 1000;
 
 /**
  * Depth of a puddle that spreads freely on a level top, mm; each mm is one
@@ -18,5 +17,5 @@ export function puddleDepth(of: { readonly tempC: number; readonly contactDeg: n
   inRange('contactDeg', of.contactDeg, 1, 180);
   const { surfaceTensionNM, densityKgM3 } = water({ tempC: of.tempC });
   const capillaryM = Math.sqrt(surfaceTensionNM / (densityKgM3 * GRAVITY_MS2));
-  return { depthMm: 2 * capillaryM * Math.sin((of.contactDeg * RAD_DEG) / 2) * MM_M };
+  return { depthMm: 2 * capillaryM * Math.sin((of.contactDeg * RAD_DEG) / 2) * MM_PER_M };
 }

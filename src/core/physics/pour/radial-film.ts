@@ -1,9 +1,8 @@
-import { inRange } from '../../units/index.ts';
-import { GRAVITY_MS2 } from '../constants.ts';
+import { MM_PER_M, inRange } from '../../units/index.ts';
+import { GRAVITY_MS2 } from '../common/constants.ts';
 import { water } from '../water/water.ts';
 import { flowM3S } from './flow.ts';
 
-const MM_M = 1000;
 /** Watson's similarity solution: 2π²/(3√3) and the virtual origin 0.567·a·Re^(1/3). */
 const WATSON_DEPTH = (2 * Math.PI ** 2) / (3 * Math.sqrt(3));
 const WATSON_ORIGIN = 0.567;
@@ -33,14 +32,14 @@ export function radialFilm(of: {
 }): { readonly thicknessMm: number; readonly filmWM2K: number } {
   const flow = flowM3S(of.flowLMin);
   const fallM = inRange('fallM', of.fallM ?? SPOUT_HEIGHT_M, 0.02, 1);
-  const r = inRange('radiusMm', of.radiusMm, 5, 400) / MM_M;
+  const r = inRange('radiusMm', of.radiusMm, 5, 400) / MM_PER_M;
   const { densityKgM3, viscosityPaS, conductivityWMK } = water({ tempC: of.tempC });
   const nu = viscosityPaS / densityKgM3;
   const a = streamRadiusM(flow, fallM);
   const originM = WATSON_ORIGIN * a * (flow / (a * nu)) ** (1 / 3);
   const thicknessM = (WATSON_DEPTH * nu * (r ** 3 + originM ** 3)) / (flow * r);
   return {
-    thicknessMm: thicknessM * MM_M,
+    thicknessMm: thicknessM * MM_PER_M,
     filmWM2K: (FILM_NUSSELT * conductivityWMK) / thicknessM,
   };
 }

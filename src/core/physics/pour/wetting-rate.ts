@@ -1,9 +1,8 @@
-import { inRange } from '../../units/index.ts';
-import { GRAVITY_MS2 } from '../constants.ts';
+import { MM_PER_M, inRange } from '../../units/index.ts';
+import { GRAVITY_MS2 } from '../common/constants.ts';
 import { water } from '../water/water.ts';
 
 const RAD_DEG = Math.PI / 180;
-const MM_M = 1000;
 
 /** Coefficients of the force criterion: 15^(3/5)/3 = 1.6925 and 15^(1/5) = 1.7188. */
 const RATE = 15 ** (3 / 5) / 3;
@@ -28,7 +27,7 @@ export function wettingRate(of: { readonly tempC: number; readonly contactDeg: n
     THICKNESS *
     (pull / densityKgM3) ** (1 / 5) *
     (viscosityPaS / (densityKgM3 * GRAVITY_MS2)) ** (2 / 5);
-  return { rateKgMS: rate, thicknessMm: thicknessM * MM_M };
+  return { rateKgMS: rate, thicknessMm: thicknessM * MM_PER_M };
 }
 
 /**
@@ -45,5 +44,5 @@ export function fallingFilm(of: { readonly tempC: number; readonly rateKgMS: num
   const { densityKgM3, viscosityPaS } = water({ tempC: of.tempC });
   const thicknessM =
     ((3 * viscosityPaS * of.rateKgMS) / (densityKgM3 ** 2 * GRAVITY_MS2)) ** (1 / 3);
-  return { thicknessMm: thicknessM * MM_M, reynolds: (4 * of.rateKgMS) / viscosityPaS };
+  return { thicknessMm: thicknessM * MM_PER_M, reynolds: (4 * of.rateKgMS) / viscosityPaS };
 }

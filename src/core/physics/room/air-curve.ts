@@ -1,6 +1,5 @@
-import { band, inRange, type Band } from '../../units/index.ts';
-import { SECONDS_H } from '../constants.ts';
-import { thinned } from '../curve.ts';
+import { SECONDS_PER_HOUR, band, inRange, type Band } from '../../units/index.ts';
+import { thinned } from '../common/curve.ts';
 import { AIR_LIMITS, emissionFactor, type AirLimit, type Pollutant } from '../tables/emissions.ts';
 import { air } from './air.ts';
 import type { Hood } from './room-types.ts';
@@ -9,7 +8,7 @@ const STEP_S = 30;
 const MG_NG = 1e-6;
 /** A shut room still leaks, 1/h; below this the balance has no end. */
 const LEAST_CHANGES_PERH = 0.05;
-const LONGEST_S = 24 * SECONDS_H;
+const LONGEST_S = 24 * SECONDS_PER_HOUR;
 
 export type GasPiece = { readonly fromS: number; readonly toS: number; readonly gasW: number };
 
@@ -39,7 +38,7 @@ function pathOf(of: AirCurveInput, corner: keyof Band, untilS: number): readonly
   // The low end of the curve is a clean flame, a good hood, and walls that take up most.
   const best = corner === 'low' ? 'high' : corner === 'high' ? 'low' : 'typical';
   const kept = 1 - of.hood.capture[best];
-  const changes = of.airChangesPerH + (of.hood.flowM3S * SECONDS_H) / of.volumeM3;
+  const changes = of.airChangesPerH + (of.hood.flowM3S * SECONDS_PER_HOUR) / of.volumeM3;
   const points: AirPoint[] = [{ timeS: 0, mgM3: factor.outdoorMgM3 }];
   let mgM3 = factor.outdoorMgM3;
   for (let timeS = 0; timeS < untilS; timeS += STEP_S) {
@@ -49,11 +48,11 @@ function pathOf(of: AirCurveInput, corner: keyof Band, untilS: number): readonly
     mgM3 = air({
       volumeM3: of.volumeM3,
       airChangesPerH: Math.max(changes, LEAST_CHANGES_PERH),
-      emissionMgH: gasW * factor.ngJ[corner] * kept * MG_NG * SECONDS_H,
+      emissionMgH: gasW * factor.ngJ[corner] * kept * MG_NG * SECONDS_PER_HOUR,
       outdoorMgM3: factor.outdoorMgM3,
       startMgM3: mgM3,
       depositionPerH: factor.depositionPerH[best],
-      timeH: STEP_S / SECONDS_H,
+      timeH: STEP_S / SECONDS_PER_HOUR,
     }).concentrationMgM3;
     points.push({ timeS: timeS + STEP_S, mgM3 });
   }
@@ -90,7 +89,7 @@ export function airCurve(of: AirCurveInput): {
   inRange('airChangesPerH', of.airChangesPerH, 0, 200);
   of.gas.forEach(({ gasW }, i) => inRange(`gas[${i}].gasW`, gasW, 0, 100_000));
   const lastS = Math.max(0, ...of.gas.map(({ toS }) => toS));
-  const untilS = inRange('untilS', of.untilS ?? lastS + SECONDS_H / 2, STEP_S, LONGEST_S);
+  const untilS = inRange('untilS', of.untilS ?? lastS + SECONDS_PER_HOUR / 2, STEP_S, LONGEST_S);
   const low = pathOf(of, 'low', untilS);
   const usual = pathOf(of, 'typical', untilS);
   const high = pathOf(of, 'high', untilS);
@@ -98,7 +97,9 @@ export function airCurve(of: AirCurveInput): {
   const over = (value: (points: readonly AirPoint[]) => number): Band =>
     band(value(low), value(usual), value(high));
   const limits = AIR_LIMITS.filter(({ pollutant }) => pollutant === of.pollutant).map((limit) => {
-    const meanMgM3 = over((points) => worstMean(points, limit.averagingH * SECONDS_H, outdoorMgM3));
+    const meanMgM3 = over((points) =>
+      worstMean(points, limit.averagingH * SECONDS_PER_HOUR, outdoorMgM3),
+    );
     const passed = usual.find(({ mgM3 }) => mgM3 > limit.mgM3);
     return {
       ...limit,

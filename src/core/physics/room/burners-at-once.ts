@@ -1,5 +1,4 @@
-import { inRange, type Band } from '../../units/index.ts';
-import { SECONDS_H, SECONDS_MIN } from '../constants.ts';
+import { SECONDS_PER_HOUR, SECONDS_PER_MINUTE, inRange, type Band } from '../../units/index.ts';
 import { circuitLoad } from '../electricity/circuit-load.ts';
 import { emissionFactor } from '../tables/emissions.ts';
 import { airCurve } from './air-curve.ts';
@@ -49,11 +48,11 @@ function airChangesPerH(of: BurnersInput): number {
     differenceK: WARM_ROOM_K,
     windMS: of.windMS ?? 2,
   }).flowM3S.typical;
-  return leak + (flow * SECONDS_H) / of.volumeM3;
+  return leak + (flow * SECONDS_PER_HOUR) / of.volumeM3;
 }
 
 function rowOf(of: BurnersInput, burners: number): BurnersRow {
-  const toS = of.minutes * SECONDS_MIN;
+  const toS = of.minutes * SECONDS_PER_MINUTE;
   const watts = burners * of.burnerW;
   const moistureKgS = of.gas ? watts * emissionFactor('H2O').ngJ.typical * MG_NG * KG_MG : 0;
   const heat = roomHeat({ ...of, heat: [{ fromS: 0, toS, heatW: watts, moistureKgS }] });

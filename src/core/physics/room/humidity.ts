@@ -1,4 +1,4 @@
-import { ZERO_C_K } from '../constants.ts';
+import { ZERO_C_K } from '../common/constants.ts';
 import { saturationPressure } from '../water/saturation.ts';
 
 /** Gas constant of water vapour, J/(kg K). IAPWS. */

@@ -1,6 +1,6 @@
-import { band, inRange, type Band } from '../../units/index.ts';
-import { AIR_HEAT_CAPACITY_JKGK, SECONDS_H } from '../constants.ts';
-import { thinned } from '../curve.ts';
+import { SECONDS_PER_HOUR, band, inRange, type Band } from '../../units/index.ts';
+import { AIR_HEAT_CAPACITY_JKGK } from '../common/constants.ts';
+import { thinned } from '../common/curve.ts';
 import { SURFACE_RESISTANCE_M2KW } from './admittance.ts';
 import { heatIndex } from './heat-index.ts';
 import { humidityPct, vapourKgM3 } from './humidity.ts';
@@ -21,7 +21,7 @@ const USUAL = {
   afterS: 600,
 } as const;
 const STEP_S = 10;
-const LONGEST_S = 24 * SECONDS_H;
+const LONGEST_S = 24 * SECONDS_PER_HOUR;
 /** The heat index is asked for no more than this, °C. */
 const INDEX_TOP_C = 50;
 
@@ -79,7 +79,7 @@ function freshAirM3S(room: Room, airC: number, corner: keyof Band): number {
           meanC: (airC + room.outdoorC) / 2,
         }).flowM3S[corner]
       : 0;
-  const leak = (room.leakPerH * room.volumeM3) / SECONDS_H;
+  const leak = (room.leakPerH * room.volumeM3) / SECONDS_PER_HOUR;
   return Math.hypot(hood.flowM3S, through + leak);
 }
 

@@ -1,5 +1,5 @@
 import { band, inRange, type Band } from '../../units/index.ts';
-import { GRAVITY_MS2, ZERO_C_K } from '../constants.ts';
+import { GRAVITY_MS2, ZERO_C_K } from '../common/constants.ts';
 
 /** Discharge over three of a single opening, and the wind share. Warren & Parkins 1984. */
 const STACK = 0.61 / 3;

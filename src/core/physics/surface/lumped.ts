@@ -1,5 +1,5 @@
 import { inRange } from '../../units/index.ts';
-import { STEFAN_BOLTZMANN_WM2K4, ZERO_C_K } from '../constants.ts';
+import { STEFAN_BOLTZMANN_WM2K4, ZERO_C_K } from '../common/constants.ts';
 
 /** A body of one temperature that gains power and loses heat by film and radiation. */
 export type Lump = {

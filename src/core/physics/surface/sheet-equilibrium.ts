@@ -1,8 +1,6 @@
-import { inRange } from '../../units/index.ts';
+import { MM_PER_M, inRange } from '../../units/index.ts';
 import { material } from '../tables/materials.ts';
 import { water } from '../water/water.ts';
-
-const MM_M = 1000;
 
 export type Sheet = {
   readonly sheetMm: number;
@@ -22,8 +20,8 @@ export type Sheet = {
  * Source: energy balance; water at its own temperature by IAPWS SR6-08(2011).
  */
 export function sheetEquilibrium(of: Sheet): { readonly tempC: number } {
-  const sheetM = inRange('sheetMm', of.sheetMm, 0.1, 20) / MM_M;
-  const depthM = inRange('waterDepthMm', of.waterDepthMm, 0.05, 100) / MM_M;
+  const sheetM = inRange('sheetMm', of.sheetMm, 0.1, 20) / MM_PER_M;
+  const depthM = inRange('waterDepthMm', of.waterDepthMm, 0.05, 100) / MM_PER_M;
   inRange('sheetC', of.sheetC, -20, 300);
   const { densityKgM3, heatCapacityJKgK } = water({ tempC: of.waterC });
   const sheet = material(of.material ?? 'stainless-steel');

@@ -1,5 +1,5 @@
 import { inRange } from '../../units/index.ts';
-import { ZERO_C_K } from '../constants.ts';
+import { ZERO_C_K } from '../common/constants.ts';
 
 /** IAPWS R7-97(2012), table 34: n1 … n10. */
 const N = [

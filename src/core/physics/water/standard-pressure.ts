@@ -1,5 +1,5 @@
 import { inRange } from '../../units/index.ts';
-import { AIR_GAS_JKGK, GRAVITY_MS2 } from '../constants.ts';
+import { AIR_GAS_JKGK, GRAVITY_MS2 } from '../common/constants.ts';
 
 /** ISO 2533 sea-level pressure (Pa), temperature (K) and gradient (K/m) of the troposphere. */
 const SEA_PA = 101_325;

@@ -1,5 +1,5 @@
 import { inRange } from '../../units/index.ts';
-import { ZERO_C_K } from '../constants.ts';
+import { ZERO_C_K } from '../common/constants.ts';
 
 /**
  * IAPWS SR6-08(2011), liquid water at 0.1 MPa. R in kJ/(kg K), p0 in MPa, Tr in K,

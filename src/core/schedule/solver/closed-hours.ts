@@ -1,10 +1,10 @@
-import type { Calendar } from './types.ts';
+import type { Calendar } from '../problem/types.ts';
 
-/** Closed spans as [from, to, from, to, …]: sorted, apart, in ticks. */
-export type Closed = readonly number[];
+/** ClosedTicks spans as [from, to, from, to, …]: sorted, apart, in ticks. */
+export type ClosedTicks = readonly number[];
 
 /** Sorts and joins closed spans; an empty span closes nothing. */
-export function closedSpans(calendar: Calendar, toTicks: (seconds: number) => number): Closed {
+export function closedSpans(calendar: Calendar, toTicks: (seconds: number) => number): ClosedTicks {
   const spans = calendar.closed
     .map(({ fromS, toS }) => [toTicks(fromS), toTicks(toS)] as const)
     .filter(([from, to]) => to > from)
@@ -19,7 +19,7 @@ export function closedSpans(calendar: Calendar, toTicks: (seconds: number) => nu
 }
 
 /** The earliest start ≥ `start` at which `duration` touches no closed span. */
-export function firstOpen(closed: Closed, start: number, duration: number): number {
+export function firstOpen(closed: ClosedTicks, start: number, duration: number): number {
   let at = start;
   for (let k = 0; k < closed.length; k += 2) {
     const from = closed[k]!;
@@ -32,7 +32,7 @@ export function firstOpen(closed: Closed, start: number, duration: number): numb
 }
 
 /** When `work` ticks of open time have passed since `start`. */
-export function afterOpenTime(closed: Closed, start: number, work: number): number {
+export function afterOpenTime(closed: ClosedTicks, start: number, work: number): number {
   let at = start;
   let left = work;
   for (let k = 0; k < closed.length; k += 2) {
@@ -49,6 +49,6 @@ export function afterOpenTime(closed: Closed, start: number, work: number): numb
 }
 
 /** The same spans seen backwards in time from `horizon`. */
-export function mirrored(closed: Closed, horizon: number): Closed {
+export function mirrored(closed: ClosedTicks, horizon: number): ClosedTicks {
   return closed.map((time) => horizon - time).toReversed();
 }

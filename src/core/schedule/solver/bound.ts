@@ -1,7 +1,7 @@
-import { afterOpenTime, type Closed } from './closed.ts';
+import { afterOpenTime, type ClosedTicks } from './closed-hours.ts';
 import type { Model } from './model.ts';
 import { tails } from './rules.ts';
-import type { BoundReason } from './types.ts';
+import type { BoundReason } from '../problem/types.ts';
 
 export type Bound = { readonly ticks: number; readonly reason: BoundReason };
 
@@ -38,7 +38,7 @@ function energyBound(
   model: Model,
   after: Float64Array,
   { members, busy }: Load,
-  closed: Closed,
+  closed: ClosedTicks,
 ): number {
   const byTail = members.toSorted((a, b) => after[b]! - after[a]!);
   const heads = new Set(members.map((i) => model.earliest[i]!));
@@ -55,7 +55,7 @@ function energyBound(
 }
 
 /** All work on a resource, work of which no two go together, and that of each calendar alone. */
-function loadsOf(model: Model, r: number): { readonly load: Load; readonly closed: Closed }[] {
+function loadsOf(model: Model, r: number): { readonly load: Load; readonly closed: ClosedTicks }[] {
   const kinds = model.capacity.length;
   const capacity = model.capacity[r]!;
   const amount = (i: number) => model.demand[i * kinds + r]!;
@@ -64,7 +64,7 @@ function loadsOf(model: Model, r: number): { readonly load: Load; readonly close
   );
   const shared = (i: number) => (model.duration[i]! * amount(i)) / capacity;
   const alone = users.filter((i) => 2 * amount(i) > capacity);
-  const loads: { load: Load; closed: Closed }[] = [
+  const loads: { load: Load; closed: ClosedTicks }[] = [
     { load: { members: users, busy: shared }, closed: [] },
     { load: { members: alone, busy: (i) => model.duration[i]! }, closed: [] },
   ];

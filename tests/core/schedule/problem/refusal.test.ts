@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ScheduleRefusal, solve, type Problem } from '../../../src/core/schedule/index.ts';
-import { activity } from './activity.ts';
+import { ScheduleRefusal, solve, type Problem } from '../../../../src/core/schedule/index.ts';
+import { activity } from '../activity.ts';
 
 function refusal(problem: Problem): ScheduleRefusal {
   try {

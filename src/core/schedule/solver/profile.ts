@@ -1,4 +1,4 @@
-import { firstOpen } from './closed.ts';
+import { firstOpen } from './closed-hours.ts';
 import type { Model } from './model.ts';
 
 /** What is held of each resource over time: `used` from each of `times` to the next. */

@@ -1,7 +1,7 @@
-import { closedSpans, firstOpen, mirrored, type Closed } from './closed.ts';
+import { closedSpans, firstOpen, mirrored, type ClosedTicks } from './closed-hours.ts';
 import { addArc, longestPaths, NO_LAG, type Arc } from './lags.ts';
-import { ScheduleRefusal } from './refusal.ts';
-import type { Activity, Problem } from './types.ts';
+import { ScheduleRefusal } from '../problem/refusal.ts';
+import type { Activity, Problem } from '../problem/types.ts';
 
 /** Whole milliseconds inside, so that sums taken in different orders are equal. */
 export const TICKS_PER_S = 1000;
@@ -23,7 +23,7 @@ export type Model = {
   /** Windows of starts that lags, calendars and forced orders leave. */
   readonly earliest: Float64Array;
   readonly latest: Float64Array;
-  readonly closed: readonly (Closed | undefined)[];
+  readonly closed: readonly (ClosedTicks | undefined)[];
   readonly priority: Float64Array;
 };
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { checkSchedule, ScheduleRefusal, solve } from '../../../src/core/schedule/index.ts';
-import { knownProblems } from './known-problems.ts';
+import { checkSchedule, ScheduleRefusal, solve } from '../../../../src/core/schedule/index.ts';
+import { knownProblems } from '../known-problems.ts';
 
 /** As many as the command line searches. */
 const ROUNDS = 1000;

@@ -6,8 +6,8 @@ import {
   solve,
   type Problem,
   type Schedule,
-} from '../../../src/core/schedule/index.ts';
-import { smallProblem, solvedProblem } from './problems.ts';
+} from '../../../../src/core/schedule/index.ts';
+import { smallProblem, solvedProblem } from '../problems.ts';
 
 const RUNS = 400;
 

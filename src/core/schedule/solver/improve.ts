@@ -1,5 +1,5 @@
 import { flip, mirror, mirrorLags, type Model } from './model.ts';
-import { orderOf, place, type Effort, type Order } from './place.ts';
+import { orderOf, generateSchedule, type Effort, type Order } from './generate.ts';
 import { ruleKeys, type Keys } from './rules.ts';
 
 export type Found = {
@@ -20,8 +20,8 @@ const DISTURB_SHARE = 0.5;
 const PARENT_BIAS = 1.5;
 /** Least and most share of a list that comes from the second parent. */
 const CROSS_SHARE = { least: 0.2, most: 0.7 };
-/** Half-width, in places of the list, by which a mutation shifts an activity. */
-const SHIFT_PLACES = 6;
+/** Half-width, in positions of the list, by which a mutation shifts an activity. */
+const SHIFT_POSITIONS = 6;
 /** Share of the activities a mutation shifts. */
 const SHIFT_SHARE = 0.2;
 
@@ -47,7 +47,7 @@ function listOf(start: Float64Array): number[] {
 
 function keyOf(list: readonly number[]): Float64Array {
   const key = new Float64Array(list.length);
-  list.forEach((activity, place) => (key[activity] = place));
+  list.forEach((activity, position) => (key[activity] = position));
   return key;
 }
 
@@ -117,15 +117,15 @@ export class Search {
     const horizon = finishOf(this.model, start);
     const back = mirror(this.model, horizon, this.backLags);
     const key = flip(this.model, start, horizon);
-    const late = place(back, this.backOrder, key, false, this.effort);
+    const late = generateSchedule(back, this.backOrder, key, false, this.effort);
     if (!late) return;
     const again = flip(this.model, late, horizon);
-    const early = place(this.model, this.order, again, false, this.effort);
+    const early = generateSchedule(this.model, this.order, again, false, this.effort);
     if (early) this.keep(early);
   }
 
   try({ key, dynamic }: Keys): void {
-    const start = place(this.model, this.order, key, dynamic, this.effort);
+    const start = generateSchedule(this.model, this.order, key, dynamic, this.effort);
     if (!start) return;
     this.keep(start);
     this.justify(start);
@@ -145,7 +145,7 @@ export class Search {
     this.try({ key: key.map((value) => value + (this.random() - 0.5) * spread), dynamic });
   }
 
-  /** One new order: now and then a rule disturbed, else two good orders crossed and some places shifted. */
+  /** One new order: now and then a rule disturbed, else two good orders crossed and some positions shifted. */
   round(horizon: number): void {
     const { count } = this.model;
     const few = this.found.length < FEWEST_PARENTS;
@@ -156,8 +156,8 @@ export class Search {
     const share = CROSS_SHARE.least + (CROSS_SHARE.most - CROSS_SHARE.least) * this.random();
     const length = Math.floor(share * count);
     const key = keyOf(cross(parent(), parent(), from, Math.min(count, from + length)));
-    const shifted = key.map((place) =>
-      this.random() < SHIFT_SHARE ? place + (2 * this.random() - 1) * SHIFT_PLACES : place,
+    const shifted = key.map((position) =>
+      this.random() < SHIFT_SHARE ? position + (2 * this.random() - 1) * SHIFT_POSITIONS : position,
     );
     this.try({ key: shifted, dynamic: false });
   }

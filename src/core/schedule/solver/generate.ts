@@ -167,7 +167,7 @@ class Pass {
  * @param dynamic limits from what is already placed count as keys too
  * @returns start ticks, or undefined when this pass found no schedule
  */
-export function place(
+export function generateSchedule(
   model: Model,
   order: Order,
   key: Float64Array,

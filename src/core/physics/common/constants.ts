@@ -15,7 +15,4 @@ export const AIR_GAS_JKGK = 287.05287;
 /** Usual room temperature, °C; common practice, no published source. */
 export const USUAL_ROOM_C = 20;
 /** Litres in a cubic metre. */
-export const LITRES_M3 = 1000;
-export const SECONDS_MIN = 60;
-export const SECONDS_H = 3600;
 export const JOULES_KWH = 3.6e6;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { checkSchedule, solve, type Problem } from '../../../src/core/schedule/index.ts';
-import { activity } from './activity.ts';
+import { checkSchedule, solve, type Problem } from '../../../../src/core/schedule/index.ts';
+import { activity } from '../activity.ts';
 
 describe('checkSchedule', () => {
   const problem: Problem = {

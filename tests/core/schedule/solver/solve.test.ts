@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { solve, type Problem } from '../../../src/core/schedule/index.ts';
-import { activity } from './activity.ts';
+import { solve, type Problem } from '../../../../src/core/schedule/index.ts';
+import { activity } from '../activity.ts';
 
 const HOUR_S = 3600;
 const DAY_S = 24 * HOUR_S;

@@ -1,9 +1,9 @@
 import { gridOf, lowerBound, type Bound } from './bound.ts';
 import { Search } from './improve.ts';
 import { modelOf, TICKS_PER_S, ticksUp, type Model } from './model.ts';
-import { ScheduleRefusal } from './refusal.ts';
-import type { Problem, Schedule, SolveOptions } from './types.ts';
-import { validate } from './validate.ts';
+import { ScheduleRefusal } from '../problem/refusal.ts';
+import type { Problem, Schedule, SolveOptions } from '../problem/types.ts';
+import { validate } from '../problem/validate.ts';
 import { raiseBound } from './windows.ts';
 
 /** Enough for the problems of one home to reach their bound; see the tests for what more brings. */

@@ -1,4 +1,4 @@
-import type { Prior } from './learn.ts';
+import type { Prior } from './calibrate.ts';
 
 /**
  * Where learning starts, by what is learned. Spread and noise are common
