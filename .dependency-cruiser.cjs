@@ -9,8 +9,8 @@
 /** From the bottom to the top. A room imports rooms of lines above its own here, never one of the same line or below. */
 const LAYERS = [
   ['core/units'],
-  ['core/geometry'],
-  ['core/kitchen', 'core/messages'],
+  ['core/geometry', 'core/messages'],
+  ['core/kitchen'],
   ['core/editing', 'core/custom', 'core/calendar', 'core/physics', 'core/schedule', 'core/pouring'],
   ['core/plan'],
   ['core/run'],
@@ -18,30 +18,16 @@ const LAYERS = [
   ['core/report', 'core/calibration'],
   ['host'],
   ['app/styles'],
-  ['app/controllers'],
   ['app/context'],
+  ['app/controllers'],
+  ['app/labels'],
   ['app/parts'],
   ['app/pictures'],
+  ['app/pages/custom'],
   ['app/pages/kitchen', 'app/pages/plan', 'app/pages/record', 'app/pages/run'],
   ['app'],
   ['cli', 'offline'],
 ];
-
-/** Names in use before the rooms were moved: each counts as the room it becomes. To be emptied by the move. */
-const FORMER_NAMES = {
-  'core/quantity': 'core/units',
-  'core/survey': 'core/editing',
-  'core/lanes': 'core/pouring',
-  'core/record': 'core/report',
-  'app/look': 'app/styles',
-  'app/words': 'app/styles',
-  'app/state': 'app/controllers',
-  'app/custom': 'app/pictures',
-  'app/kitchen': 'app/pages/kitchen',
-  'app/plan': 'app/pages/plan',
-  'app/record': 'app/pages/record',
-  'app/run': 'app/pages/run',
-};
 
 /** Rooms that know less of the house than their layer allows. `x/*` is every room below x. */
 const KNOWS_ONLY = [
@@ -77,7 +63,7 @@ const ENTERED_BY_INDEX = ['core/*', 'host'];
  * so the folders do not import them. In these it is the other way round: the
  * loose files are what the folders stand on.
  */
-const LOOSE_FILES_ARE_THE_BASE = ['core/physics'];
+const LOOSE_FILES_ARE_THE_BASE = [];
 
 /** Packages that are pure, which the core may use. */
 const PURE_PACKAGES = ['clipper2-ts', 'suncalc'];
@@ -86,17 +72,13 @@ const ROOMS = LAYERS.flat();
 
 /** Path of all files of a room, without anchor. */
 const inRoom = (room) => (room === 'app' ? 'src/app/[^/]+$' : `src/${room}/`);
-const namesOf = (room) => [
-  room,
-  ...Object.keys(FORMER_NAMES).filter((name) => FORMER_NAMES[name] === room),
-];
 const matching = (pattern) =>
   pattern.endsWith('/*')
     ? ROOMS.filter((room) => room === pattern.slice(0, -2) || room.startsWith(pattern.slice(0, -1)))
     : [pattern];
 /** One expression for the files of some rooms, named or given as `x/*`. */
 const paths = (...patterns) =>
-  `^(?:${patterns.flatMap(matching).flatMap(namesOf).map(inRoom).join('|') || '(?!)'})`;
+  `^(?:${patterns.flatMap(matching).map(inRoom).join('|') || '(?!)'})`;
 
 const layerRules = LAYERS.flatMap((layer, depth) =>
   layer.map((room) => ({
