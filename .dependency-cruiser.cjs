@@ -58,13 +58,6 @@ const KNOWS_NOT = [
 /** Rooms that others enter by an index.ts, their own or that of a folder in them. */
 const ENTERED_BY_INDEX = ['core/*', 'host'];
 
-/**
- * In most rooms the files that lie loose put the folders beside them together,
- * so the folders do not import them. In these it is the other way round: the
- * loose files are what the folders stand on.
- */
-const LOOSE_FILES_ARE_THE_BASE = [];
-
 /** Packages that are pure, which the core may use. */
 const PURE_PACKAGES = ['clipper2-ts', 'suncalc'];
 
@@ -77,8 +70,7 @@ const matching = (pattern) =>
     ? ROOMS.filter((room) => room === pattern.slice(0, -2) || room.startsWith(pattern.slice(0, -1)))
     : [pattern];
 /** One expression for the files of some rooms, named or given as `x/*`. */
-const paths = (...patterns) =>
-  `^(?:${patterns.flatMap(matching).map(inRoom).join('|') || '(?!)'})`;
+const paths = (...patterns) => `^(?:${patterns.flatMap(matching).map(inRoom).join('|') || '(?!)'})`;
 
 const layerRules = LAYERS.flatMap((layer, depth) =>
   layer.map((room) => ({
@@ -116,8 +108,6 @@ const entryRules = ENTERED_BY_INDEX.flatMap(matching).map((room) => ({
   from: { path: '^src/', pathNot: paths(room) },
   to: { path: paths(room), pathNot: '/index\\.ts$' },
 }));
-
-const looseBase = paths(...LOOSE_FILES_ARE_THE_BASE);
 
 module.exports = {
   forbidden: [
@@ -174,23 +164,15 @@ module.exports = {
         'A folder imports a file of the folder around it, which puts it together. ' +
         'Move that file into a folder of its own.',
       severity: 'error',
-      from: { path: '^(src/.+)/[^/]+/[^/]+$', pathNot: looseBase },
+      from: { path: '^(src/.+)/[^/]+/[^/]+$' },
       to: { path: '^$1/[^/]+$' },
     },
     {
       name: 'cycles:outermost-folder',
       comment: 'As cycles:outer-folder, two folders out.',
       severity: 'error',
-      from: { path: '^(src/.+)/[^/]+/[^/]+/[^/]+$', pathNot: looseBase },
+      from: { path: '^(src/.+)/[^/]+/[^/]+/[^/]+$' },
       to: { path: '^$1/[^/]+$' },
-    },
-    {
-      name: 'cycles:inner-folder',
-      comment:
-        'The loose files of this room are what its folders stand on: they import none of them.',
-      severity: 'error',
-      from: { path: `${looseBase}[^/]+$`, pathNot: '/index\\.ts$' },
-      to: { path: `${looseBase}[^/]+/` },
     },
     {
       name: 'imports:missing',
