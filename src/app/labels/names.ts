@@ -1,9 +1,21 @@
-import type { CustomId, Designation, Purpose } from '../../core/kitchen/index.ts';
+import type { CustomId, Designation, MethodId, Purpose } from '../../core/kitchen/index.ts';
 import type { Phase } from '../../core/plan/index.ts';
 import type { FixturePhase, Outcome, RunStatus, TimerStatus } from '../../core/run/index.ts';
 
 /** Plain English first; the trade's word stands beside it where the plan gives one. */
-export { METHOD_WORDS as METHOD_NAMES } from '../../core/report/index.ts';
+export const METHOD_NAMES: Readonly<Record<MethodId, string>> = {
+  glow: 'Heat to glow',
+  'light-heat': 'Heat at the highest setting',
+  'self-clean': 'Full self-clean cycle',
+  pour: 'Pour boiling water',
+  immerse: 'Immerse in boiling water',
+  steam: 'Boil water inside',
+  'boil-over': 'Boil over the rim',
+  clean: 'Clean thoroughly',
+  line: 'Clean and line',
+  cover: 'Cover',
+  'not-purged': 'Not purged: keep it out of use',
+};
 
 export const PHASE_NAMES: Readonly<Record<Phase, string>> = {
   prepare: 'Prepare',

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/core/plan/index.ts';
 import { calendarOf, restEvents } from '../../../src/core/report/index.ts';
-import { projectedTimes } from '../../../src/core/report/projection.ts';
+import { projectedTimes } from '../../../src/core/report/ical/projection.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
+import { inEnglish } from '../../support/english.ts';
 import { DAY_S } from '../run/fixtures.ts';
 import { NEW_YEAR_MS } from '../run/tablet.ts';
 import { pours, rested, toldPlan } from './runs.ts';
@@ -32,7 +33,7 @@ const timetable: Plan['timetable'] = {
 const plan: Plan = { ...toldPlan, timetable };
 
 describe('the calendar of a plan', () => {
-  const events = restEvents(plan, NEW_YEAR_MS);
+  const events = restEvents(plan, NEW_YEAR_MS, inEnglish);
 
   it('has the end of every rest, and the purge in blocks with their pauses', () => {
     expect(
@@ -52,7 +53,7 @@ describe('the calendar of a plan', () => {
 
   it('names every event once, and the same again', () => {
     expect(new Set(events.map(({ uid }) => uid)).size).toBe(events.length);
-    expect(restEvents(plan, NEW_YEAR_MS)).toEqual(events);
+    expect(restEvents(plan, NEW_YEAR_MS, inEnglish)).toEqual(events);
     expect(calendarOf(events, NEW_YEAR_MS).match(/BEGIN:VEVENT/g)).toHaveLength(4);
   });
 });
@@ -60,7 +61,7 @@ describe('the calendar of a plan', () => {
 describe('the calendar of a run', () => {
   it('asks the clocks of the run, and leaves out what is over', () => {
     const tablet = rested(plan);
-    const events = restEvents(plan, NEW_YEAR_MS, tablet.state);
+    const events = restEvents(plan, NEW_YEAR_MS, inEnglish, tablet.state);
     // The sink has rested; the hob was never cleaned: its rest follows its cleaning, now.
     const [hob, ...blocks] = events;
     expect(hob?.title).toBe('Rest over: Hob');
@@ -77,7 +78,7 @@ describe('the calendar of a run', () => {
     pours(tablet, 1);
     tablet.does({ kind: 'report-recheck', fixture: 'sink', text: 'Soup' });
     const nowMs = tablet.state.clock.lastAt.wallMs;
-    const events = restEvents(plan, NEW_YEAR_MS, tablet.state);
+    const events = restEvents(plan, NEW_YEAR_MS, inEnglish, tablet.state);
     expect(events.find(({ title }) => title === 'Rest over: Sink')?.startMs).toBe(
       nowMs + DAY_S * 1000,
     );
@@ -88,7 +89,7 @@ describe('the calendar of a run', () => {
   it('has nothing more of a run that is closed', () => {
     const run = simulateRun(plan, { startWallMs: NEW_YEAR_MS });
     expect(run.state.status).toBe('closed');
-    expect(restEvents(plan, NEW_YEAR_MS, run.state)).toEqual([]);
+    expect(restEvents(plan, NEW_YEAR_MS, inEnglish, run.state)).toEqual([]);
   });
 
   it('never asks for more hands or kettles than there are, however late the run is', () => {

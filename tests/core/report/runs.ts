@@ -1,4 +1,4 @@
-import { unkeyed } from '../../../src/core/messages/temporary.ts';
+import { asWritten } from '../../../src/core/messages/index.ts';
 import type { FixtureMethod, Plan, Question } from '../../../src/core/plan/index.ts';
 import {
   reportOf,
@@ -12,9 +12,9 @@ import { resting, type Tablet } from '../run/tablet.ts';
 const question: Question = {
   id: 'ask-hob',
   fixture: 'hob',
-  ask: unkeyed('How long must the burner glow?'),
-  why: unkeyed('Opinions differ.'),
-  untilThen: unkeyed('The longer time is planned'),
+  ask: asWritten('How long must the burner glow?'),
+  why: asWritten('Opinions differ.'),
+  untilThen: asWritten('The longer time is planned'),
 };
 
 const methods: readonly FixtureMethod[] = [

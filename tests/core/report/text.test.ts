@@ -1,20 +1,27 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { reportOf, reportText, STANDING_LINES } from '../../../src/core/report/index.ts';
-import { lengthText, oneLine } from '../../../src/core/report/words.ts';
+import { oneLine } from '../../../src/core/report/lines/line.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
+import { inEnglishWith } from '../../support/english.ts';
 import { NEW_YEAR_MS, resting } from '../run/tablet.ts';
 import { pours, recorded, rested, toldPlan } from './runs.ts';
 
 /** 2026-01-01T00:00Z reads as "d1 00:00". */
-const formatTime = (wallMs: number): string => {
+const dateTime = (wallMs: number): string => {
   const minutes = Math.floor((wallMs - NEW_YEAR_MS) / 60_000);
   const two = (value: number): string => String(value).padStart(2, '0');
   return `d${Math.floor(minutes / 1440) + 1} ${two(Math.floor((minutes % 1440) / 60))}:${two(minutes % 60)}`;
 };
 
+const translator = inEnglishWith({ dateTime });
+
 const textOf = (): string =>
-  reportText(reportOf(simulateRun(toldPlan, { startWallMs: NEW_YEAR_MS }).facts), formatTime);
+  reportText(
+    reportOf(simulateRun(toldPlan, { startWallMs: NEW_YEAR_MS }).facts),
+    translator,
+    'UTC',
+  );
 
 describe('the record as text', () => {
   it('can be read fixture by fixture', () => {
@@ -42,11 +49,13 @@ describe('the record as text', () => {
   });
 
   it('ends with the standing lines, every one of them, whatever was done', () => {
-    for (const text of [textOf(), reportText(recorded(rested()), formatTime)]) {
+    for (const text of [textOf(), reportText(recorded(rested()), translator, 'UTC')]) {
       const last = text.trimEnd().split('\n').slice(-STANDING_LINES.length);
-      expect(last.map((line) => line.trim())).toEqual(STANDING_LINES);
+      expect(last.map((line) => line.trim())).toEqual(STANDING_LINES.map(translator.say));
     }
-    expect(STANDING_LINES.join(' ')).toMatch(/Customs differ.*no ruling.*manual.*emergency number/);
+    expect(STANDING_LINES.map(translator.say).join(' ')).toMatch(
+      /Customs differ.*no ruling.*manual.*emergency number/,
+    );
   });
 
   it('tells doubt, what no longer counts, and what is not done', () => {
@@ -54,7 +63,7 @@ describe('the record as text', () => {
     pours(tablet, 1);
     tablet.does({ kind: 'report-recheck', fixture: 'sink', text: 'Hot soup fell into it' });
     tablet.does({ kind: 'stop-run', reason: 'Too late tonight' });
-    const text = reportText(recorded(tablet), formatTime);
+    const text = reportText(recorded(tablet), translator, 'UTC');
     expect(text).toContain('stopped before its end.\nReason: Too late tonight.');
     expect(text).toContain('  Doubt, d2 00:15: Hot soup fell into it.');
     expect(text).toContain('  Kettles poured: 0 of 2. 1 poured before does not count.');
@@ -69,7 +78,7 @@ describe('the record as text', () => {
     const tablet = resting(toldPlan);
     tablet.passes(20 * 3600 + 60);
     tablet.does({ kind: 'skip-step', step: 'rest-sink', reason: 'Our rabbi allowed it' });
-    const text = reportText(recorded(tablet), formatTime);
+    const text = reportText(recorded(tablet), translator, 'UTC');
     expect(text).toContain(
       '    rest-sink: left out, d1 00:10 to d1 20:11. Reason: Our rabbi allowed it.',
     );
@@ -80,7 +89,7 @@ describe('the record as text', () => {
   it('says of a gap how long it was and what was answered', () => {
     const tablet = rested();
     tablet.restarts(3600, undefined, 1);
-    const text = reportText(recorded(tablet), formatTime);
+    const text = reportText(recorded(tablet), translator, 'UTC');
     expect(text).toContain(
       'Gaps\n  d2 00:10 to d2 01:10: the app was not running, 1 h. 1 half-written entry was dropped.',
     );
@@ -94,42 +103,12 @@ describe('the record as text', () => {
     const evil = rested();
     evil.does({ kind: 'note', text: forged });
     const lines = (text: string): number => text.split(/[\n\r\u2028\u2029\u0085\v\f]/).length;
-    expect(lines(reportText(recorded(evil), formatTime))).toBe(
-      lines(reportText(recorded(plain), formatTime)),
+    expect(lines(reportText(recorded(evil), translator, 'UTC'))).toBe(
+      lines(reportText(recorded(plain), translator, 'UTC')),
     );
     fc.assert(
       fc.property(fc.string({ unit: 'binary' }), (text) => {
         expect(oneLine(text)).not.toMatch(/[\p{Cc}\p{Zl}\p{Zp}]/u);
-      }),
-    );
-  });
-});
-
-describe('a length of time', () => {
-  it('is told as people say it', () => {
-    expect([0, 59, 60, 245, 600, 3599, 3600, 5400, 86_400].map(lengthText)).toEqual([
-      '0 s',
-      '59 s',
-      '1 min',
-      '4 min 5 s',
-      '10 min',
-      '59 min',
-      '1 h',
-      '1 h 30 min',
-      '24 h',
-    ]);
-  });
-
-  it('never claims more than there was, and hides less than a minute', () => {
-    fc.assert(
-      fc.property(fc.double({ min: 0, max: 1e6, noNaN: true }), (lengthS) => {
-        const told = [...lengthText(lengthS).matchAll(/(\d+) (h|min|s)/g)].reduce(
-          (sum, [, number, unit]) =>
-            sum + Number(number) * ({ h: 3600, min: 60, s: 1 }[unit ?? ''] ?? Number.NaN),
-          0,
-        );
-        expect(told).toBeLessThanOrEqual(lengthS + 1e-6);
-        expect(lengthS - told).toBeLessThan(60);
       }),
     );
   });

@@ -1,3 +1,4 @@
+import { asWritten } from '../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
 import { purgePlan } from '../run/fixtures.ts';
 import { glowing, Tablet } from '../run/tablet.ts';
@@ -28,7 +29,7 @@ describe('a glow', () => {
     expect(record.reviews[0]).toMatchObject({
       step: 'glow',
       fixture: 'hob',
-      ask: 'Did the burner keep glowing?',
+      ask: asWritten('Did the burner keep glowing?'),
       gapS: 840,
       answer: 'unknown',
     });
@@ -52,7 +53,7 @@ describe('a glow', () => {
     const [fault] = recorded(tablet).faults;
     expect(fault).toMatchObject({
       kind: 'no-glow',
-      name: 'It does not glow',
+      name: asWritten('It does not glow'),
       step: 'glow',
       fixture: 'hob',
       text: 'It should have glowed',
@@ -67,7 +68,11 @@ describe('a glow', () => {
     const tablet = lit();
     tablet.restarts(2 * HOUR_S);
     const [late] = recorded(tablet).lateTimers;
-    expect(late).toMatchObject({ step: 'glow', fixture: 'hob', label: 'It should have glowed' });
+    expect(late).toMatchObject({
+      step: 'glow',
+      fixture: 'hob',
+      label: asWritten('It should have glowed'),
+    });
     expect(late?.lateByS).toBeGreaterThan(2 * HOUR_S - 721);
   });
 });
@@ -88,7 +93,7 @@ describe('what people said and left', () => {
       {
         gate: 'scald-dress',
         signal: 'WARNING',
-        ask: 'Closed shoes and gloves on?',
+        ask: asWritten('Closed shoes and gloves on?'),
         fixture: null,
         reason: 'Gloves are wet',
         wallMs: pausedMs,

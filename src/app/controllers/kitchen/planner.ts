@@ -10,4 +10,4 @@ export {
   pourCharts,
   ranOut,
 } from '../../../core/plan/index.ts';
-export { calibrationOf } from '../../../core/report/index.ts';
+export { calibrationOf } from '../../../core/calibration/index.ts';

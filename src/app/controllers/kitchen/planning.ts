@@ -2,7 +2,7 @@ import { createSignal } from 'solid-js';
 import { decodeJournal, type JournalStore } from '../../../core/journal/index.ts';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { PlanOptions } from '../../../core/plan/index.ts';
-import type { LeftOutMeasurements } from '../../../core/report/index.ts';
+import type { LeftOutMeasurements } from '../../../core/calibration/index.ts';
 import type { SettingsStore } from '../../../host/kitchens/index.ts';
 
 const QUARTER_MS = 15 * 60_000;

@@ -1,4 +1,4 @@
-import { say, t } from '../../context/language.ts';
+import { say, t, translator } from '../../context/language.ts';
 import '../../styles/kitchen/custom.css';
 import { createSignal, For, Show } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
@@ -9,6 +9,9 @@ import { Curve } from '../../pictures/curve.tsx';
 import { KitchenPlan } from '../../pictures/kitchen-plan.tsx';
 import { Timeline } from '../../pictures/timeline.tsx';
 import { customName } from '../../../core/custom/index.ts';
+import { calendarFile } from '../../../core/report/index.ts';
+import { downloadText } from '../../../host/files/index.ts';
+import { calendarDownload } from '../../parts/calendar-download.ts';
 import { Begin } from './begin.tsx';
 import { Cleaning } from './cleaning.tsx';
 import { Methods } from './methods.tsx';
@@ -36,6 +39,8 @@ export function PlanPage(props: {
   const [part, setPart] = createSignal<Part>('course');
   const [picked, setPicked] = createSignal<string>();
   const kitchen = () => props.kitchen ?? props.plan.kitchen;
+  const calendar = () =>
+    props.begin && calendarFile(props.plan, props.begin.startWallMs, Date.now(), translator());
   return (
     <main class="place plan-place">
       <header class="plan-head">
@@ -49,6 +54,16 @@ export function PlanPage(props: {
           <h1>{props.plan.kitchen.name}</h1>
         </div>
         <div class="button-row plan-actions">
+          <Show when={calendar()}>
+            {(text) => (
+              <Action
+                class="button button--plain"
+                onPress={() => downloadText(calendarDownload(text()))}
+              >
+                {t('plan-page.save-calendar')}
+              </Action>
+            )}
+          </Show>
           <Action class="button button--plain" onPress={() => window.print()}>
             {t('plan-page.print')}
           </Action>

@@ -3,7 +3,7 @@ import {
   calibrationFrom,
   type CalibrationRow,
   type LeftOutMeasurements,
-} from '../../../core/report/index.ts';
+} from '../../../core/calibration/index.ts';
 import type { Fact } from '../../../core/run/index.ts';
 import { Action } from '../../parts/action.tsx';
 import { t } from '../../context/language.ts';

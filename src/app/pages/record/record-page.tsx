@@ -1,31 +1,37 @@
-import { createResource, For, Show } from 'solid-js';
+import { createMemo, createResource, For, Show } from 'solid-js';
+import { downloadText } from '../../../host/files/index.ts';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { StoredRun } from '../../../core/journal/index.ts';
-import {
-  reportOf,
-  reportText,
-  type LeftOutMeasurements,
-  type Report,
-} from '../../../core/report/index.ts';
-import type { Fact } from '../../../core/run/index.ts';
+import type { LeftOutMeasurements } from '../../../core/calibration/index.ts';
+import { calendarFile, reportOf, reportText, type Report } from '../../../core/report/index.ts';
+import { fold, type Fact } from '../../../core/run/index.ts';
 import { Action } from '../../parts/action.tsx';
 import { formatRoute } from '../../context/route.ts';
-import { t } from '../../context/language.ts';
+import { t, translator } from '../../context/language.ts';
 import { RecheckAfterwards } from './recheck-afterwards.tsx';
 import { CalibrationList } from './calibration-list.tsx';
+import { calendarDownload } from '../../parts/calendar-download.ts';
 import { RecordText } from './record-text.tsx';
-
-const formatTime = (wallMs: number): string =>
-  new Date(wallMs).toLocaleString('en-GB', {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    hour: '2-digit',
-    minute: '2-digit',
-  });
 
 /** The zone of the tablet: which kitchen a run was in is not told in the list of runs. */
 const deviceZone = (): string => new Intl.DateTimeFormat().resolvedOptions().timeZone;
+
+/** The zone of the kitchen the run was in, or the tablet's where no place was told. */
+function zoneOf(facts: readonly Fact[]): string {
+  const first = facts[0]?.body;
+  const place = first?.kind === 'drafted' ? first.plan.kitchen.place : undefined;
+  return place?.zone ?? deviceZone();
+}
+
+/** What lies ahead of an open run, for a calendar; nothing before it has begun, and nothing once it is closed. */
+function calendarOf(facts: readonly Fact[], nowMs: number): string | undefined {
+  const state = fold(facts);
+  const startedMs = facts.find(({ body }) => body.kind === 'run-started')?.at.wallMs;
+  const startWallMs = state.plan.days?.startWallMs ?? startedMs;
+  return startWallMs === undefined
+    ? undefined
+    : calendarFile(state.plan, startWallMs, nowMs, translator(), state);
+}
 
 function statusOf(run: StoredRun): string {
   if (!run.closed) return t('record-page.status.open');
@@ -84,12 +90,16 @@ export function RecordPage(props: {
             record={record().record}
             facts={record().facts}
             onSaveText={() =>
-              props.onSaveText('record.txt', reportText(record().record, formatTime))
+              props.onSaveText(
+                'record.txt',
+                reportText(record().record, translator(), zoneOf(record().facts)),
+              )
             }
             onExport={() => props.onExport(openId() ?? '')}
             leftOut={props.leftOutOf?.(openId() ?? '')}
             onLeftOut={props.onLeftOut && ((next) => props.onLeftOut?.(openId() ?? '', next))}
             onDoubt={props.onDoubt}
+            nowMs={props.nowMs}
           />
         )}
       </Show>
@@ -108,7 +118,9 @@ function ReportView(props: {
   leftOut: LeftOutMeasurements | undefined;
   onLeftOut: ((next: LeftOutMeasurements) => void) | undefined;
   onDoubt: ((kitchen: Kitchen, fixtureIds: readonly string[], what: string) => void) | undefined;
+  nowMs: number;
 }) {
+  const calendar = createMemo(() => calendarOf(props.facts, props.nowMs));
   const kitchen = () => {
     const first = props.facts[0]?.body;
     return first?.kind === 'drafted' ? first.plan.kitchen : undefined;
@@ -125,8 +137,15 @@ function ReportView(props: {
         <Action class="button" onPress={props.onExport}>
           {t('record-page.save-run')}
         </Action>
+        <Show when={calendar()}>
+          {(text) => (
+            <Action class="button" onPress={() => downloadText(calendarDownload(text()))}>
+              {t('record-page.save-calendar')}
+            </Action>
+          )}
+        </Show>
       </div>
-      <RecordText text={reportText(props.record, formatTime)} />
+      <RecordText report={props.record} zone={zoneOf(props.facts)} />
       <CalibrationList facts={props.facts} leftOut={props.leftOut} onLeftOut={props.onLeftOut} />
       <Show when={props.record.outcome !== 'open' && props.onDoubt && kitchen()}>
         {(known) => (

@@ -1,20 +1,27 @@
 import { For } from 'solid-js';
-import { linesOf } from './lines-of.ts';
+import { reportSections, type Report } from '../../../core/report/index.ts';
+import { say } from '../../context/language.ts';
 
-/** The record as people read it; the saved text has the same words. */
-export function RecordText(props: { text: string }) {
+/** How far one step of depth sets a line in, rem. */
+const INDENT_REM = 1.4;
+
+/** The report as people read it; the saved text has the same sentences. */
+export function RecordText(props: { report: Report; zone: string }) {
   return (
     <div class="record-text">
-      <For each={linesOf(props.text)}>
-        {(line) =>
-          line.heading ? (
-            <h2>{line.text}</h2>
-          ) : (
-            <p style={{ 'padding-inline-start': `${Math.max(0, line.depth - 1) * 1.4}rem` }}>
-              {line.text}
-            </p>
-          )
-        }
+      <For each={reportSections(props.report, props.zone)}>
+        {({ heading, lines }) => (
+          <>
+            <h2>{say(heading)}</h2>
+            <For each={lines}>
+              {({ depth, text }) => (
+                <p style={{ 'padding-inline-start': `${Math.max(0, depth - 1) * INDENT_REM}rem` }}>
+                  {text.map(say).join(' ')}
+                </p>
+              )}
+            </For>
+          </>
+        )}
       </For>
     </div>
   );

@@ -17,10 +17,11 @@ type StepOffset = { day: number; hours: number; minutes: number };
 /** The Plan page: its parts, answers, questions and the day the work begins. */
 export const planPage = {
   'plan-page.print': 'Print',
+  'plan-page.save-calendar': 'Save for a calendar',
   'plan-page.start-run': 'Start the run',
   'plan-page.back-to-run': 'Back to the run',
-  'plan-page.for-whom': ({ purpose, custom }: { purpose: string; custom: string }) =>
-    `${purpose}, ${custom}`,
+  'plan-page.for-whom': ({ purpose, custom }: { purpose: string; custom: string }, f) =>
+    `${f.capital(purpose)}, ${custom}`,
   'plan-page.standing':
     'Customs differ. This plan follows the custom you chose; your rabbi’s word replaces it. Follow makers’ manuals and local codes; gas, electrical and plumbing work is for licensed people.',
   'plan-page.parts': 'Parts of the plan',
@@ -101,7 +102,7 @@ export const planPage = {
   'plan-page.steps.about': (
     { where, phase, lengthS }: { where: string; phase: string; lengthS: number },
     f,
-  ) => `${where}, ${phase}, ${f.duration(lengthS)}`,
+  ) => `${where}, ${phase.toLowerCase()}, ${f.duration(lengthS)}`,
   'plan-page.steps.offset': ({ day, hours, minutes }: StepOffset) =>
     `Day ${day}, +${hours}:${String(minutes).padStart(2, '0')}`,
 

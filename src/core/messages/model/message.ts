@@ -64,6 +64,8 @@ export type Formatter = {
   day(wallMs: number, zone: string): string;
   /** "Sunday 29 March 18:05". */
   moment(wallMs: number, zone: string): string;
+  /** "Sun 29 Mar, 18:05". */
+  dateTime(wallMs: number, zone: string): string;
   /** "Sun 18:05". */
   shortMoment(wallMs: number, zone: string): string;
   /** The form of a word that goes with a number. */

@@ -90,6 +90,8 @@ export function intlFormat(locale: string, words: FormatWords, { say }: Says): F
     clock,
     day,
     moment: (wallMs, zone) => `${day(wallMs, zone)} ${clock(wallMs, zone)}`,
+    dateTime: (wallMs, zone) =>
+      `${date(wallMs, zone, { weekday: 'short', day: 'numeric', month: 'short' })}, ${clock(wallMs, zone)}`,
     shortMoment: (wallMs, zone) =>
       `${date(wallMs, zone, { weekday: 'short' })} ${clock(wallMs, zone)}`,
     plural: (count, forms: PluralForms) => forms[plurals.select(count)] ?? forms.other,

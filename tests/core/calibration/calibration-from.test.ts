@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan, Step } from '../../../src/core/plan/index.ts';
-import { calibrationFrom } from '../../../src/core/report/index.ts';
+import { calibrationFrom } from '../../../src/core/calibration/index.ts';
 import { planOf, purgePlan } from '../run/fixtures.ts';
 import { glowing, Tablet } from '../run/tablet.ts';
 

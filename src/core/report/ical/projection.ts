@@ -1,12 +1,11 @@
-import type { Plan, Step } from '../plan/index.ts';
-import { view, type RunState } from '../run/index.ts';
+import { MS_PER_SECOND } from '../../units/index.ts';
+import type { Plan, Step } from '../../plan/index.ts';
+import { view, type RunState } from '../../run/index.ts';
 
 /** When a step that is not over is expected to begin and to end, wall ms. */
 export type TimeRange = { readonly startMs: number; readonly endMs: number };
 
 type Placed = TimeRange & { readonly demands: Step['demands'] };
-
-const MS = 1000;
 
 /**
  * Expected times of every step that is not over. Of a plan: its timetable. Of
@@ -30,12 +29,12 @@ export function projectedTimes(
   for (const step of plan.steps) {
     if (!state || !isBegun(state, step)) continue;
     const { wallMs } = state.clock.lastAt;
-    put(step, { startMs: wallMs, endMs: wallMs + leftS(state, step) * MS });
+    put(step, { startMs: wallMs, endMs: wallMs + leftS(state, step) * MS_PER_SECOND });
   }
   for (const step of inOrder(plan)) {
     if (times.has(step.id) || (state && state.steps[step.id]?.status === 'settled')) continue;
     const needed = step.needs.map((need) => times.get(need.step)?.endMs ?? -Infinity);
-    const plannedMs = startWallMs + (plan.timetable.startS[step.id] ?? 0) * MS;
+    const plannedMs = startWallMs + (plan.timetable.startS[step.id] ?? 0) * MS_PER_SECOND;
     const nowMs = state && state.status !== 'drafting' ? state.clock.lastAt.wallMs : startWallMs;
     const fromMs = Math.max(plannedMs, nowMs, ...needed);
     put(step, fit(plan, step, fromMs, placed));
@@ -88,7 +87,7 @@ function leftS(state: RunState, step: Step): number {
 
 /** The earliest span from `fromMs` on in which nothing is asked for twice. */
 function fit(plan: Plan, step: Step, fromMs: number, placed: readonly Placed[]): TimeRange {
-  const lengthMs = step.durationS.typical * MS;
+  const lengthMs = step.durationS.typical * MS_PER_SECOND;
   const starts = [fromMs, ...placed.map(({ endMs }) => endMs).filter((endMs) => endMs > fromMs)];
   for (const startMs of starts.toSorted((a, b) => a - b)) {
     const span = { startMs, endMs: startMs + lengthMs };

@@ -1,3 +1,4 @@
+import type { Message } from '../../messages/index.ts';
 import type {
   CustomId,
   Designation,
@@ -5,7 +6,7 @@ import type {
   FixtureKind,
   MethodId,
   Purpose,
-} from '../kitchen/index.ts';
+} from '../../kitchen/index.ts';
 import type {
   FaultKind,
   Phase,
@@ -13,8 +14,8 @@ import type {
   SignalWord,
   StepKind,
   TimerPurpose,
-} from '../plan/index.ts';
-import type { ClosedAs, Outcome } from '../run/index.ts';
+} from '../../plan/index.ts';
+import type { ClosedAs, Outcome } from '../../run/index.ts';
 
 /**
  * What was done in a run, told for people who were not there. Derived from the
@@ -26,7 +27,7 @@ export type Report = {
   readonly purpose: Purpose;
   readonly custom: CustomId;
   /** As the household calls it: its own, or one of the built-in ones. */
-  readonly customName: string;
+  readonly customName: Message;
   /** When the plan of this run was laid down. */
   readonly draftedWallMs: number;
   /** Null while nothing has begun. */
@@ -44,7 +45,7 @@ export type Report = {
   readonly overrides: readonly OverrideReport[];
   readonly overriddenGates: readonly GateOverride[];
   readonly faults: readonly FaultReport[];
-  readonly doubts: readonly RecheckReport[];
+  readonly rechecks: readonly RecheckReport[];
   readonly gaps: readonly GapReport[];
   readonly clockQuestions: readonly ClockQuestion[];
   readonly reviews: readonly ReviewReport[];
@@ -58,7 +59,7 @@ export type Report = {
   /** What nobody told and the plan took as usual. */
   readonly assumed: readonly Assumption[];
   readonly notDone: readonly NotDone[];
-  readonly standing: readonly string[];
+  readonly standing: readonly Message[];
 };
 
 export type FixtureReport = {
@@ -105,7 +106,7 @@ export type StepReport = {
   readonly id: string;
   readonly kind: StepKind;
   readonly phase: Phase;
-  readonly title: string;
+  readonly title: Message;
   readonly fixture: string | null;
   /** In order; only the last one stands. */
   readonly attempts: readonly AttemptReport[];
@@ -127,7 +128,7 @@ export type AttemptReport = {
 
 export type StageReport = {
   readonly id: string;
-  readonly title: string;
+  readonly title: Message;
   readonly fromWallMs: number;
   readonly toWallMs: number | null;
   /** Who ended it; null: it did not come to its end. */
@@ -141,7 +142,7 @@ export type StageReport = {
 export type HoldReport = {
   readonly timer: string;
   readonly step: string;
-  readonly label: string;
+  readonly label: Message;
   readonly purpose: TimerPurpose;
   readonly fromWallMs: number;
   readonly toWallMs: number | null;
@@ -173,7 +174,7 @@ export type OverrideReport = {
 export type GateOverride = {
   readonly gate: string;
   readonly signal: SignalWord | null;
-  readonly ask: string;
+  readonly ask: Message;
   /** Fixture it was overridden for; null: for the whole run. */
   readonly fixture: string | null;
   readonly reason: string;
@@ -183,9 +184,9 @@ export type GateOverride = {
 export type FaultReport = {
   readonly id: string;
   readonly kind: FaultKind;
-  readonly name: string;
+  readonly name: Message;
   readonly step: string | null;
-  readonly stepTitle: string | null;
+  readonly stepTitle: Message | null;
   readonly fixture: string | null;
   readonly text: string;
   readonly wallMs: number;
@@ -222,9 +223,9 @@ export type ClockQuestion = {
 
 export type ReviewReport = {
   readonly step: string;
-  readonly stepTitle: string;
+  readonly stepTitle: Message;
   readonly fixture: string | null;
-  readonly ask: string;
+  readonly ask: Message;
   readonly gapS: number;
   readonly askedWallMs: number;
   readonly answeredWallMs: number | null;
@@ -233,9 +234,9 @@ export type ReviewReport = {
 
 export type LateTimer = {
   readonly step: string;
-  readonly stepTitle: string;
+  readonly stepTitle: Message;
   readonly fixture: string | null;
-  readonly label: string;
+  readonly label: Message;
   readonly lateByS: number;
   readonly toldWallMs: number;
 };
@@ -250,19 +251,19 @@ export type StorageTrouble = {
 
 /** An alarm that the tablet could not be made to sound. */
 export type SilentAlarm = {
-  readonly stepTitle: string;
-  readonly label: string;
+  readonly stepTitle: Message;
+  readonly label: Message;
   readonly text: string;
   readonly wallMs: number;
 };
 
 export type NoteReport = { readonly text: string; readonly wallMs: number };
 
-export type Assumption = { readonly what: string; readonly taken: string };
+export type Assumption = { readonly what: Message; readonly taken: Message };
 
 export type NotDone = {
   readonly step: string;
-  readonly title: string;
+  readonly title: Message;
   readonly fixture: string | null;
   readonly outcome: Exclude<Outcome, 'done'> | 'open' | 'waiting' | 'void';
   readonly reason: string;

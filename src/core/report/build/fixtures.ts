@@ -1,6 +1,6 @@
-import type { Fixture } from '../kitchen/index.ts';
-import type { Plan, Step } from '../plan/index.ts';
-import { standing, standingHolds } from './attempt-history.ts';
+import type { Fixture } from '../../kitchen/index.ts';
+import type { Plan, Step } from '../../plan/index.ts';
+import { standing, standingHolds } from '../gather/attempt-history.ts';
 import type {
   AttemptReport,
   FixtureReport,
@@ -8,7 +8,7 @@ import type {
   MethodReport,
   NotDone,
   StepReport,
-} from './types.ts';
+} from '../model/report.ts';
 
 export function fixtureReport(
   plan: Plan,
@@ -23,7 +23,7 @@ export function fixtureReport(
     name: fixture.name,
     kind: fixture.kind,
     designation: fixture.designation,
-    method: methodRecord(plan, fixture.id),
+    method: methodReport(plan, fixture.id),
     steps,
     rests: steps.filter(rest).flatMap(standingHolds),
     holds: steps.filter((step) => !rest(step)).flatMap(standingHolds),
@@ -32,7 +32,7 @@ export function fixtureReport(
   };
 }
 
-function methodRecord(plan: Plan, fixture: string): MethodReport | null {
+function methodReport(plan: Plan, fixture: string): MethodReport | null {
   const row = plan.methods.find((one) => one.fixture === fixture);
   if (!row) return null;
   return {

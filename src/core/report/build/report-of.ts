@@ -1,11 +1,12 @@
-import { customName } from '../custom/index.ts';
-import { apply, type Fact, type RunState } from '../run/index.ts';
+import { asWritten } from '../../messages/index.ts';
+import { customName } from '../../custom/index.ts';
+import { apply, type Fact, type RunState } from '../../run/index.ts';
 import { assumptions } from './assumed.ts';
 import { fixtureReport, notDone } from './fixtures.ts';
-import { fixtureName, Incidents } from './incidents.ts';
+import { fixtureName, Incidents } from '../gather/incidents.ts';
 import { STANDING_LINES } from './standing-lines.ts';
-import { AttemptHistory } from './attempt-history.ts';
-import type { OverrideReport, Report, ReportOptions } from './types.ts';
+import { AttemptHistory } from '../gather/attempt-history.ts';
+import type { OverrideReport, Report, ReportOptions } from '../model/report.ts';
 
 /**
  * What was done, from the facts of a run: whole, or up to any fact of it.
@@ -13,14 +14,14 @@ import type { OverrideReport, Report, ReportOptions } from './types.ts';
  * @throws RangeError when the facts are none, do not follow each other, or do not belong to one run
  */
 export function reportOf(facts: readonly Fact[], options: ReportOptions = {}): Report {
-  const trail = new AttemptHistory();
-  const happenings = new Incidents();
+  const attempts = new AttemptHistory();
+  const incidents = new Incidents();
   let state: RunState | null = null;
   let startedWallMs: number | null = null;
   for (const fact of facts) {
     const after: RunState = apply(state, fact);
-    trail.follow(state, after, fact);
-    happenings.follow(state, after, fact);
+    attempts.follow(state, after, fact);
+    incidents.follow(state, after, fact);
     if (fact.body.kind === 'run-started') startedWallMs = fact.at.wallMs;
     state = after;
   }
@@ -28,7 +29,7 @@ export function reportOf(facts: readonly Fact[], options: ReportOptions = {}): R
   if (state === null || first === undefined)
     throw new RangeError('facts is empty; allowed: at least "drafted". Open a run first.');
   return {
-    ...modelOf(state, trail, happenings, options),
+    ...modelOf(state, attempts, incidents, options),
     draftedWallMs: first.at.wallMs,
     startedWallMs,
   };
@@ -38,18 +39,18 @@ type Model = Omit<Report, 'draftedWallMs' | 'startedWallMs'>;
 
 function modelOf(
   state: RunState,
-  trail: AttemptHistory,
-  happenings: Incidents,
+  attempts: AttemptHistory,
+  incidents: Incidents,
   options: ReportOptions,
 ): Model {
   const { plan } = state;
-  const steps = trail.steps(state);
+  const steps = attempts.steps(state);
   const { lastAt } = state.clock;
   return {
     kitchen: plan.kitchen.name,
     purpose: plan.purpose,
     custom: plan.custom,
-    customName: customName(plan.kitchen.household),
+    customName: asWritten(customName(plan.kitchen.household)),
     closedWallMs: state.status === 'closed' ? lastAt.wallMs : null,
     outcome: state.closedAs ?? 'open',
     reason: state.reason,
@@ -57,17 +58,17 @@ function modelOf(
     fixtures: plan.kitchen.fixtures.map((fixture) => fixtureReport(plan, fixture, steps)),
     general: steps.filter((step) => step.fixture === null),
     overrides: overridesOf(state),
-    overriddenGates: happenings.overriddenGates,
-    faults: happenings.faults,
-    doubts: happenings.doubts,
-    gaps: happenings.gaps,
-    clockQuestions: happenings.clockQuestions,
-    reviews: happenings.reviews,
-    lateTimers: happenings.lateTimers,
-    pauses: happenings.pauses,
-    storage: happenings.storage,
-    silentAlarms: happenings.silentAlarms,
-    notes: happenings.notes,
+    overriddenGates: incidents.overriddenGates,
+    faults: incidents.faults,
+    rechecks: incidents.rechecks,
+    gaps: incidents.gaps,
+    clockQuestions: incidents.clockQuestions,
+    reviews: incidents.reviews,
+    lateTimers: incidents.lateTimers,
+    pauses: incidents.pauses,
+    storage: incidents.storage,
+    silentAlarms: incidents.silentAlarms,
+    notes: incidents.notes,
     questions: plan.questions,
     assumed: assumptions(plan.kitchen, options.filled ?? []),
     notDone: notDone(plan, steps),

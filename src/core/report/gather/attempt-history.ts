@@ -1,8 +1,7 @@
-import { inEnglish } from '../messages/temporary.ts';
-import type { Step } from '../plan/index.ts';
-import type { Fact, RunState } from '../run/index.ts';
+import type { Step } from '../../plan/index.ts';
+import type { Fact, RunState } from '../../run/index.ts';
 import { holdsOf, noteWord, type Said } from './holds.ts';
-import type { AttemptReport, HoldReport, StageReport, StepReport } from './types.ts';
+import type { AttemptReport, HoldReport, StageReport, StepReport } from '../model/report.ts';
 
 type Loose<T> = { -readonly [K in keyof T]: T[K] };
 type Attempt = Omit<Loose<AttemptReport>, 'stages'> & { stages: Loose<StageReport>[] };
@@ -85,7 +84,7 @@ export class AttemptHistory {
       id: step.id,
       kind: step.kind,
       phase: step.phase,
-      title: inEnglish(step.title),
+      title: step.title,
       fixture: step.fixture ?? null,
       attempts: (this.#attempts.get(step.id) ?? []).map((attempt) => ({
         ...attempt,
@@ -123,7 +122,7 @@ function enter(step: Step, attempt: Attempt, is: StepState, { at }: Fact): void 
   if (!stage || (last && last.toWallMs === null)) return;
   attempt.stages.push({
     id: stage.id,
-    title: inEnglish(stage.title),
+    title: stage.title,
     fromWallMs: at.wallMs,
     toWallMs: null,
     endedBy: null,

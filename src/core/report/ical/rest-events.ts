@@ -1,9 +1,9 @@
-import type { Plan, Step } from '../plan/index.ts';
-import type { RunState } from '../run/index.ts';
-import { fixtureName } from './incidents.ts';
-import type { CalendarEvent } from './ical/index.ts';
+import { asWritten, message, type Message, type Translator } from '../../messages/index.ts';
+import type { Plan, Step } from '../../plan/index.ts';
+import type { RunState } from '../../run/index.ts';
+import { fixtureName } from '../gather/incidents.ts';
+import type { CalendarEvent } from './index.ts';
 import { projectedTimes, type TimeRange } from './projection.ts';
-import { METHOD_WORDS } from './words.ts';
 
 /** A shorter break does not end a block of work, ms. A choice: nobody changes out of wet clothes for less. */
 const BLOCK_BREAK_MS = 2 * 3600 * 1000;
@@ -22,6 +22,7 @@ type Timed = { readonly step: Step; readonly span: TimeRange };
 export function restEvents(
   plan: Plan,
   startWallMs: number,
+  translator: Translator,
   state?: RunState,
 ): readonly CalendarEvent[] {
   if (state && (state.status === 'closed' || state.status === 'closing')) return [];
@@ -33,21 +34,29 @@ export function restEvents(
   const uid = (what: string): string => `${startWallMs}-${what}@glowpour.invalid`;
   const rests = timed
     .filter(({ step }) => step.kind === 'rest')
-    .map(({ step, span }) => restEvent(plan, step, span, uid(`rest-${step.id}`)));
+    .map(({ step, span }) => restEvent(plan, step, span, uid(`rest-${step.id}`), translator));
   const blocks = blocksOf(timed.filter(({ step }) => step.phase === 'purge'));
   return [
     ...rests,
-    ...blocks.map((block) => blockEvent(plan, block, uid(`purge-${block.at(-1)?.step.id ?? ''}`))),
+    ...blocks.map((block) =>
+      blockEvent(plan, block, uid(`purge-${block.at(-1)?.step.id ?? ''}`), translator),
+    ),
   ];
 }
 
-function restEvent(plan: Plan, step: Step, { endMs }: TimeRange, uid: string): CalendarEvent {
-  const name = step.fixture === undefined ? step.title : fixtureName(plan, step.fixture);
+function restEvent(
+  plan: Plan,
+  step: Step,
+  { endMs }: TimeRange,
+  uid: string,
+  { say }: Translator,
+): CalendarEvent {
+  const name = step.fixture === undefined ? step.title : asWritten(fixtureName(plan, step.fixture));
   return {
     uid,
     startMs: endMs,
-    title: `Rest over: ${name}`,
-    text: `Until then do not use it hot; a doubt begins the rest anew. The clock of the run decides, not this entry.`,
+    title: say(message('report.event.rest-over', { name })),
+    text: say(message('report.event.rest-text')),
     busy: false,
   };
 }
@@ -63,24 +72,41 @@ function blocksOf(purge: readonly Timed[]): readonly (readonly Timed[])[] {
   return blocks;
 }
 
-function blockEvent(plan: Plan, block: readonly Timed[], uid: string): CalendarEvent {
+function blockTitle(names: readonly string[], more: number): Message {
+  if (names.length === 0) return message('report.event.purge');
+  return more > 0
+    ? message('report.event.purge-of-more', { names: names.slice(0, MOST_NAMES), more })
+    : message('report.event.purge-of', { names });
+}
+
+function blockEvent(
+  plan: Plan,
+  block: readonly Timed[],
+  uid: string,
+  { say }: Translator,
+): CalendarEvent {
   const fixtures = [
     ...new Set(block.flatMap(({ step }) => (step.fixture === undefined ? [] : [step.fixture]))),
   ];
   const names = fixtures.map((id) => fixtureName(plan, id));
   const more = names.length - MOST_NAMES;
-  const shown =
-    more > 0 ? `${names.slice(0, MOST_NAMES).join(', ')} and ${more} more` : names.join(', ');
   const lines = fixtures.map((id) => {
     const row = plan.methods.find((one) => one.fixture === id);
-    return `${fixtureName(plan, id)}${row ? `: ${METHOD_WORDS[row.method]}` : ''}`;
+    return row
+      ? say(
+          message('report.event.method', {
+            name: fixtureName(plan, id),
+            method: message(`common.method.${row.method}`),
+          }),
+        )
+      : fixtureName(plan, id);
   });
   return {
     uid,
     startMs: Math.min(...block.map(({ span }) => span.startMs)),
     endMs: Math.max(...block.map(({ span }) => span.endMs)),
-    title: shown === '' ? 'Purge' : `Purge: ${shown}`,
-    text: [...lines, 'Expected times. Somebody stays with it all the time.'].join('\n'),
+    title: say(blockTitle(names, more)),
+    text: [...lines, say(message('report.event.stay'))].join('\n'),
     busy: true,
   };
 }

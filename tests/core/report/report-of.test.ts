@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { asWritten, message } from '../../../src/core/messages/index.ts';
 import { reportOf } from '../../../src/core/report/index.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
+import { inEnglish } from '../../support/english.ts';
 import { DAY_S } from '../run/fixtures.ts';
 import { NEW_YEAR_MS, Tablet } from '../run/tablet.ts';
 import { fixtureOf, pours, recorded, rested, stepOf, toldPlan } from './runs.ts';
@@ -21,7 +23,7 @@ describe('the record of a run without trouble', () => {
       outcome: 'completed',
       notDone: [],
       faults: [],
-      doubts: [],
+      rechecks: [],
       gaps: [],
       lateTimers: [],
     });
@@ -43,9 +45,9 @@ describe('the record of a run without trouble', () => {
     expect(rest?.fromWallMs).toBeCloseTo(atMs(600), -1);
     expect(((rest?.toWallMs ?? 0) - (rest?.fromWallMs ?? 0)) / 1000 - DAY_S).toBeLessThan(9);
     const hob = fixtureOf(record, 'hob');
-    expect(hob.holds.map(({ label }) => label)).toEqual(['Glow', 'Safe to touch']);
+    expect(hob.holds.map(({ label }) => inEnglish.say(label))).toEqual(['Glow', 'Safe to touch']);
     expect(hob.holds[0]).toMatchObject({ purpose: 'unbroken', neededS: 600, addedS: 0 });
-    expect(hob.method?.question?.ask).toBe('How long must the burner glow?');
+    expect(hob.method?.question?.ask).toEqual(asWritten('How long must the burner glow?'));
   });
 
   it('tells whose word replaced a row, what was open, and what was taken as usual', () => {
@@ -62,11 +64,11 @@ describe('the record of a run without trouble', () => {
       },
     ]);
     expect(record.questions.map(({ id }) => id)).toEqual(['ask-hob']);
-    expect(record.assumed.map(({ what }) => what)).toEqual(['Place']);
+    expect(record.assumed.map(({ what }) => what)).toEqual([message('report.assumed.place')]);
     const filled = [{ path: 'tapColdC', value: 15, why: 'usual' }];
     expect(reportOf(run.facts, { filled }).assumed[0]).toEqual({
-      what: 'tapColdC',
-      taken: '15 (usual)',
+      what: asWritten('tapColdC'),
+      taken: message('report.assumed.filled', { value: '15', why: asWritten('usual') }),
     });
   });
 
@@ -100,7 +102,7 @@ describe('a rest', () => {
     tablet.does({ kind: 'note', text: 'An hour later' });
     const record = recorded(tablet);
     const sink = fixtureOf(record, 'sink');
-    expect(record.doubts).toEqual([
+    expect(record.rechecks).toEqual([
       { fixture: 'sink', name: 'Sink', text: 'Hot soup fell into it', wallMs: doubtMs },
     ]);
     expect(sink.kettles).toEqual({ planned: 2, poured: 0, cold: 0, voided: 1 });
@@ -185,7 +187,7 @@ describe('a rest', () => {
     const record = recorded(tablet);
     expect(record.notDone.find(({ step }) => step === 'rest-sink')).toEqual({
       step: 'rest-sink',
-      title: 'rest-sink',
+      title: asWritten('rest-sink'),
       fixture: 'sink',
       outcome: 'skipped',
       reason: 'Never used before',

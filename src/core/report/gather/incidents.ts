@@ -1,6 +1,7 @@
-import { inEnglish } from '../messages/temporary.ts';
-import type { Plan } from '../plan/index.ts';
-import { view, type Fact, type FactBody, type Readings, type RunState } from '../run/index.ts';
+import { asWritten, message, type Message } from '../../messages/index.ts';
+import { MS_PER_SECOND } from '../../units/index.ts';
+import type { Plan } from '../../plan/index.ts';
+import { view, type Fact, type FactBody, type Readings, type RunState } from '../../run/index.ts';
 import type {
   ClockQuestion,
   RecheckReport,
@@ -13,21 +14,19 @@ import type {
   ReviewReport,
   SilentAlarm,
   StorageTrouble,
-} from './types.ts';
+} from '../model/report.ts';
 
 type Loose<T> = { -readonly [K in keyof T]: T[K] };
 type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 
-const MS = 1000;
-
-/** A clock told later than this after it was due counts as late, s; the screens use the same. */
+/** A timer told later than this after it was due counts as late, s; the screens use the same. */
 const LATE_S = 30;
 
 /** Everything beside the steps, in the order in which it happened. */
 export class Incidents {
   readonly overriddenGates: GateOverride[] = [];
   readonly faults: Loose<FaultReport>[] = [];
-  readonly doubts: RecheckReport[] = [];
+  readonly rechecks: RecheckReport[] = [];
   readonly gaps: GapReport[] = [];
   readonly clockQuestions: Loose<ClockQuestion>[] = [];
   readonly reviews: Loose<ReviewReport>[] = [];
@@ -57,7 +56,7 @@ export class Incidents {
         this.notes.push({ text: body.text, wallMs });
         return;
       case 'recheck-reported':
-        this.doubts.push({
+        this.rechecks.push({
           fixture: body.fixture,
           name: fixtureName(plan, body.fixture),
           text: body.text,
@@ -114,7 +113,7 @@ export class Incidents {
       this.faults.push({
         id: body.fault,
         kind: body.faultKind,
-        name: name ? inEnglish(name) : 'Something went wrong',
+        name: name ?? message('engine.fault.undefined'),
         step: body.step,
         ...about,
         text: body.text,
@@ -137,8 +136,8 @@ export class Incidents {
     if (!timer) return;
     const { stepTitle } = aboutStep(plan, timer.step);
     this.silentAlarms.push({
-      stepTitle: stepTitle ?? timer.step,
-      label: inEnglish(timer.spec.label),
+      stepTitle: stepTitle ?? asWritten(timer.step),
+      label: timer.spec.label,
       text: body.text,
       wallMs,
     });
@@ -150,9 +149,9 @@ export class Incidents {
     const { stepTitle, fixture } = aboutStep(plan, timer.step);
     this.lateTimers.push({
       step: timer.step,
-      stepTitle: stepTitle ?? timer.step,
+      stepTitle: stepTitle ?? asWritten(timer.step),
       fixture,
-      label: inEnglish(timer.spec.label),
+      label: timer.spec.label,
       lateByS: body.lateByS,
       toldWallMs,
     });
@@ -183,7 +182,7 @@ export class Incidents {
       const { stepTitle, fixture } = aboutStep(after.plan, step);
       const review: Loose<ReviewReport> = {
         step,
-        stepTitle: stepTitle ?? step,
+        stepTitle: stepTitle ?? asWritten(step),
         fixture,
         ask,
         gapS,
@@ -204,9 +203,9 @@ export function fixtureName(plan: Plan, id: string): string {
 function aboutStep(
   plan: Plan,
   id: string | null,
-): { readonly stepTitle: string | null; readonly fixture: string | null } {
+): { readonly stepTitle: Message | null; readonly fixture: string | null } {
   const step = plan.steps.find((one) => one.id === id);
-  return { stepTitle: step ? inEnglish(step.title) : null, fixture: step?.fixture ?? null };
+  return { stepTitle: step?.title ?? null, fixture: step?.fixture ?? null };
 }
 
 /** The scope key is `run`, a fixture, or a step with the number of its attempt. */
@@ -222,7 +221,7 @@ function gateOverride(plan: Plan, body: Body<'gate-overridden'>, wallMs: number)
   return {
     gate: body.gate,
     signal: gate?.signal ?? null,
-    ask: gate ? inEnglish(gate.ask) : body.gate,
+    ask: gate?.ask ?? asWritten(body.gate),
     fixture,
     reason: body.reason,
     wallMs,
@@ -237,7 +236,7 @@ function sessionGap(lastAt: Readings, body: Body<'session-opened'>, at: Readings
     kind: 'not-running',
     fromWallMs: alive.wallMs,
     toWallMs: at.wallMs,
-    unprovedS: Math.max(0, (at.wallMs - alive.wallMs) / MS),
+    unprovedS: Math.max(0, (at.wallMs - alive.wallMs) / MS_PER_SECOND),
     tornRecords: body.tornRecords,
   };
 }
@@ -245,7 +244,7 @@ function sessionGap(lastAt: Readings, body: Body<'session-opened'>, at: Readings
 function clockGap(body: Body<'clocks-disagree'>, wallMs: number): GapReport {
   return {
     kind: body.cause === 'slept' ? 'slept-or-set' : 'set-back',
-    fromWallMs: wallMs - body.wallS * MS,
+    fromWallMs: wallMs - body.wallS * MS_PER_SECOND,
     toWallMs: wallMs,
     unprovedS: Math.abs(body.wallS - body.monoS),
     tornRecords: 0,

@@ -8,7 +8,11 @@ import {
   type Plan,
   type Step,
 } from '../../../src/core/plan/index.ts';
-import { calibrationFrom, calibrationOf, withoutLearned } from '../../../src/core/report/index.ts';
+import {
+  calibrationFrom,
+  calibrationOf,
+  withoutLearned,
+} from '../../../src/core/calibration/index.ts';
 import type { Fact, FactBody } from '../../../src/core/run/index.ts';
 import { kitchenOf, only } from '../plan/plans.ts';
 

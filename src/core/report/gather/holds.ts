@@ -1,10 +1,9 @@
-import { inEnglish } from '../messages/temporary.ts';
-import { view, type TimerView, type Fact, type RunState } from '../run/index.ts';
-import type { HoldReport } from './types.ts';
+import { view, type TimerView, type Fact, type RunState } from '../../run/index.ts';
+import type { HoldReport } from '../model/report.ts';
 
 type Timer = RunState['timers'][string];
 
-/** What people said about the clocks of a run, by timer. */
+/** What people said about the timers of a run, by timer. */
 export type Said = Map<string, { wordS: number; corrections: string[] }>;
 
 /** Only these facts move proved time without a clock. */
@@ -17,11 +16,10 @@ const BY_WORD: ReadonlySet<string> = new Set([
 /** Writes down how much proved time this fact gave by a person's word. */
 export function noteWord(said: Said, before: RunState, after: RunState, { at, body }: Fact): void {
   if (!BY_WORD.has(body.kind)) return;
-  const provedS = new Map(view(before, at).timers.map((clock) => [clock.id, clock.atLeastS]));
-  for (const clock of view(after, at).timers) {
-    const wasS = provedS.get(clock.id);
-    if (wasS !== undefined && wasS !== clock.atLeastS)
-      saidOf(said, clock.id).wordS += clock.atLeastS - wasS;
+  const provedS = new Map(view(before, at).timers.map(({ id, atLeastS }) => [id, atLeastS]));
+  for (const { id, atLeastS } of view(after, at).timers) {
+    const wasS = provedS.get(id);
+    if (wasS !== undefined && wasS !== atLeastS) saidOf(said, id).wordS += atLeastS - wasS;
   }
   if (body.kind === 'time-corrected') saidOf(said, body.timer).corrections.push(body.reason);
 }
@@ -51,23 +49,23 @@ export function holdsOf(
       timer.stage === stage,
   );
   if (timers.length === 0) return [];
-  const clocks = new Map(view(state, at).timers.map((clock) => [clock.id, clock]));
-  return timers.map((timer) => holdOf(timer, clocks.get(timer.id), at, ended, said));
+  const views = new Map(view(state, at).timers.map((one) => [one.id, one]));
+  return timers.map((timer) => holdOf(timer, views.get(timer.id), at, ended, said));
 }
 
 function holdOf(
   timer: Timer,
-  clock: TimerView | undefined,
+  timerView: TimerView | undefined,
   at: Fact['at'],
   ended: boolean,
   said: Said,
 ): HoldReport {
   const word = said.get(timer.id);
-  const provedS = clock?.atLeastS ?? 0;
+  const provedS = timerView?.atLeastS ?? 0;
   return {
     timer: timer.id,
     step: timer.step,
-    label: inEnglish(timer.spec.label),
+    label: timer.spec.label,
     purpose: timer.spec.purpose,
     fromWallMs: timer.startedWallMs - timer.correctedS * 1000,
     toWallMs: ended ? at.wallMs : null,

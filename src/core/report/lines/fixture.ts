@@ -1,0 +1,114 @@
+import { message, type Message } from '../../messages/index.ts';
+import type {
+  FixtureReport,
+  HoldReport,
+  MethodReport,
+  OverrideReport,
+  Report,
+} from '../model/report.ts';
+import { deeper, line, type ReportLine, type ReportSection } from './line.ts';
+import { faultLine, stepLines } from './steps.ts';
+
+/** Tolerance of the clocks that is not worth a line, s. */
+const WORTH_TELLING_S = 1;
+
+/** Everything about one fixture, so that it can be read by itself. */
+export function fixtureSection(
+  report: Report,
+  fixture: FixtureReport,
+  zone: string,
+): ReportSection {
+  const own = <T extends { readonly fixture: string | null }>(all: readonly T[]): readonly T[] =>
+    all.filter((row) => row.fixture === fixture.id);
+  return {
+    heading: message('report.fixture', {
+      name: fixture.name,
+      designation: message(`common.designation.${fixture.designation}`),
+    }),
+    lines: deeper([
+      ...methodLines(fixture.method),
+      ...own(report.overrides).map((row) => line(0, saidMessage(row))),
+      line(0, message(`report.result.${fixture.done}`)),
+      ...fixture.rests.map((hold) => holdLine(message('report.rest'), hold, zone)),
+      ...fixture.holds.map((hold) => holdLine(hold.label, hold, zone)),
+      ...kettleLines(fixture),
+      ...own(report.rechecks).map(({ wallMs, text }) =>
+        line(0, message('report.recheck', { wallMs, zone, text })),
+      ),
+      ...own(report.overriddenGates).map(({ wallMs, ask, reason }) =>
+        line(0, message('report.override', { wallMs, zone, ask, reason })),
+      ),
+      ...own(report.faults).map((fault) => faultLine(fault, zone)),
+      ...(fixture.steps.length === 0 ? [] : [line(0, message('report.steps'))]),
+      ...deeper(fixture.steps.flatMap((step) => stepLines(step, zone))),
+    ]),
+  };
+}
+
+function methodLines(method: MethodReport | null): readonly ReportLine[] {
+  if (!method) return [line(0, message('report.method.none'))];
+  const { minutes, cover, term, reason, source, checked, overriddenBy, question } = method;
+  return [
+    line(
+      0,
+      message('report.method', {
+        method: message(`common.method.${method.method}`),
+        minutes: minutes ?? 0,
+        cover: cover && method.method !== 'cover',
+        term: term ?? '',
+        reason,
+      }),
+    ),
+    line(0, message(checked ? 'report.source' : 'report.source-unchecked', { source })),
+    ...(overriddenBy === null
+      ? []
+      : [line(0, message('report.replaces-row', { by: overriddenBy }))]),
+    ...(question === null
+      ? []
+      : [
+          line(
+            0,
+            message('report.open-when-planned', {
+              ask: question.ask,
+              untilThen: question.untilThen,
+            }),
+          ),
+        ]),
+  ];
+}
+
+function saidMessage({ saidBy, saidOn, method, minutes, cover, text }: OverrideReport): Message {
+  return message('report.said', {
+    saidBy,
+    saidOn,
+    method: message(`common.method.${method}`),
+    minutes: minutes ?? 0,
+    cover: cover === null ? 'unsaid' : cover ? 'with' : 'without',
+    text,
+  });
+}
+
+function holdLine(name: Message, hold: HoldReport, zone: string): ReportLine {
+  const { fromWallMs, toWallMs, provedS, neededS, addedS, onWordS, unproved, corrections } = hold;
+  const short = toWallMs !== null && provedS + WORTH_TELLING_S < neededS;
+  return line(
+    0,
+    message('report.hold', {
+      name,
+      fromWallMs,
+      toWallMs: toWallMs ?? 0,
+      zone,
+      provedS,
+      neededS,
+      addedS,
+      onWordS: onWordS > WORTH_TELLING_S ? onWordS : 0,
+    }),
+    ...(short ? [message('report.hold.short')] : []),
+    ...(unproved ? [message('report.hold.unproved')] : []),
+    ...corrections.map((text) => message('report.hold.dated', { text })),
+  );
+}
+
+function kettleLines({ kettles }: FixtureReport): readonly ReportLine[] {
+  return kettles.planned === 0 ? [] : [line(0, message('report.kettles', { ...kettles }))];
+}

@@ -1,0 +1,72 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { inEnglish } from '../../support/english.ts';
+
+const { duration, durationBand, range, band, clock, day, dateTime, plural, list } =
+  inEnglish.format;
+
+describe('a length of time', () => {
+  it('is told as people say it', () => {
+    expect(
+      [0, 59, 60, 245, 600, 3599, 3600, 5400, 86_400].map((lengthS) => duration(lengthS, 'down')),
+    ).toEqual([
+      '0 s',
+      '59 s',
+      '1 min',
+      '4 min 5 s',
+      '10 min',
+      '59 min',
+      '1 h',
+      '1 h 30 min',
+      '24 h',
+    ]);
+  });
+
+  it('never claims more than there was, and hides less than a minute', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 1e6, noNaN: true }), (lengthS) => {
+        const told = [...duration(lengthS, 'down').matchAll(/(\d+) (h|min|s)/g)].reduce(
+          (sum, [, number, unit]) =>
+            sum + Number(number) * ({ h: 3600, min: 60, s: 1 }[unit ?? ''] ?? Number.NaN),
+          0,
+        );
+        expect(told).toBeLessThanOrEqual(lengthS + 1e-6);
+        expect(lengthS - told).toBeLessThan(60);
+      }),
+    );
+  });
+});
+
+describe('an estimate of time', () => {
+  it('is told to five seconds below ten minutes, to the minute above', () => {
+    expect([45, 89, 90, 142, 599, 600, 3599, 5700].map((lengthS) => duration(lengthS))).toEqual([
+      '45 s',
+      '89 s',
+      '1 min 30 s',
+      '2 min 20 s',
+      '10 min',
+      '10 min',
+      '1 h',
+      '1 h 35 min',
+    ]);
+  });
+
+  it('has its ends where they differ', () => {
+    expect(durationBand({ low: 300, typical: 480, high: 900 })).toBe('8 min (5 min to 15 min)');
+    expect(durationBand({ low: 480, typical: 480, high: 500 })).toBe('8 min');
+  });
+});
+
+describe('numbers, times and lists', () => {
+  it('are written as English writes them', () => {
+    expect(range(3, 4)).toBe('3–4');
+    expect(range(3.01, 3.02)).toBe('3');
+    expect(band({ low: 11, typical: 18, high: 20 })).toBe('18 (11 to 20)');
+    const noonMs = Date.UTC(2026, 2, 29, 15, 5);
+    expect(clock(noonMs, 'Asia/Jerusalem')).toBe('18:05');
+    expect(day(noonMs, 'Asia/Jerusalem')).toBe('Sunday 29 March');
+    expect(dateTime(noonMs, 'UTC')).toBe('Sun 29 Mar, 15:05');
+    expect(plural(1, { one: 'kettle', other: 'kettles' })).toBe('kettle');
+    expect(list(['a', 'b', 'c'])).toBe('a, b and c');
+  });
+});
