@@ -32,4 +32,54 @@ export const common = {
   'common.designation.dairy': 'Dairy',
   'common.designation.pareve': 'Pareve (neutral)',
   'common.designation.undecided': 'Not decided',
+
+  'common.custom.sephardic': 'Sephardic custom',
+  'common.custom.ashkenazic': 'Ashkenazic custom',
+
+  'common.fixture-phase.to-clean': 'to clean',
+  'common.fixture-phase.resting': 'resting',
+  'common.fixture-phase.ready': 'ready',
+  'common.fixture-phase.purging': 'in work',
+  'common.fixture-phase.hot': 'hot',
+  'common.fixture-phase.done': 'done',
+  'common.fixture-phase.covered': 'covered',
+
+  'common.fixture-kind.counter': 'counter',
+  'common.fixture-kind.sink': 'sink',
+  'common.fixture-kind.cooktop': 'cooktop',
+  'common.fixture-kind.oven': 'oven',
+  'common.fixture-kind.table': 'table',
+  'common.fixture-kind.cupboard': 'cupboard',
+  'common.fixture-kind.drawer': 'drawer',
+  'common.fixture-kind.fridge': 'fridge',
+  'common.fixture-kind.freezer': 'freezer',
+  'common.fixture-kind.microwave': 'microwave',
+  'common.fixture-kind.dishwasher': 'dishwasher',
+  'common.fixture-kind.warming-drawer': 'warming drawer',
+  'common.fixture-kind.hood': 'hood',
+
+  /** The hour, with its day where that is not today. */
+  'common.when': ({ wallMs, nowMs, zone }: { wallMs: number; nowMs: number; zone: string }, f) =>
+    f.day(wallMs, zone) === f.day(nowMs, zone)
+      ? f.clock(wallMs, zone)
+      : f.shortMoment(wallMs, zone),
+  /** What is left, as a clock shows it: from an hour up, and below. */
+  'common.countdown.hours': ({ hours, minutes }: { hours: number; minutes: number }) =>
+    `${hours} h ${String(minutes).padStart(2, '0')} min`,
+  'common.countdown.minutes': ({ minutes, seconds }: { minutes: number; seconds: number }) =>
+    `${minutes}:${String(seconds).padStart(2, '0')}`,
+  'common.countdown.unit.hours': 'h',
+  'common.countdown.unit.minutes': 'min',
+
+  'common.resource.hands': 'Hands',
+  'common.resource.burners-lit': 'Burners lit',
+  'common.resource.unit.people': 'people',
+  'common.resource.unit.burners': 'burners',
+  'common.resource.unit.kettles': 'kettles',
+  'common.resource.unit.amperes': 'A',
+
+  'common.signal.DANGER': 'DANGER',
+  'common.signal.WARNING': 'WARNING',
+  'common.signal.CAUTION': 'CAUTION',
+  'common.signal.NOTICE': 'NOTICE',
 } satisfies Section;

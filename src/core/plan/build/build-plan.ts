@@ -103,9 +103,9 @@ export function buildPlan(kitchen: Kitchen, options: PlanOptions = {}): Plan {
     timetable: timed.timetable,
     ...(calendar && { days: calendar.days }),
     notices: [
-      ...(options.doubt ? [unkeyed(recheckNotice(options.doubt))] : []),
-      ...noticesOf(site, drafts, timed, { calendar, told: options }).map(unkeyed),
-      ...calibrationNotices(site).map(unkeyed),
+      ...(options.doubt ? [recheckNotice(options.doubt)] : []),
+      ...noticesOf(site, drafts, timed, { calendar, told: options }),
+      ...calibrationNotices(site),
     ],
     ...(site.calibration && { learned: site.calibration }),
   };

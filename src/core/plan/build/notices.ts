@@ -1,142 +1,139 @@
+import { asWritten, message, type Message } from '../../messages/index.ts';
 import type { PlanContext, StepDraft } from '../context/step-draft.ts';
 import { planCautions } from '../cautions/index.ts';
 import { isGas, isPoured, standingVessels } from '../estimates/index.ts';
 import { dayNotices, type Known } from '../timetable/day-notices.ts';
 import type { Timed } from '../timetable/timetable.ts';
 
-function circuitNotices(site: PlanContext): string[] {
-  const { kitchen, kettles } = site;
-  const notices: string[] = [];
+function circuitNotices(context: PlanContext): readonly Message[] {
+  const { kitchen, kettles } = context;
+  const notices: Message[] = [];
   for (const circuit of kitchen.circuits) {
     const loads = [
       ...kettles
         .filter(({ vessel, burner }) => !burner && vessel.circuit === circuit.id)
         .map(({ name, vessel }) => ({
-          name,
+          name: asWritten(name),
           w: vessel.ratedW * (kitchen.supplyV / vessel.ratedV) ** 2,
         })),
-      ...[...site.burners.values()]
+      ...[...context.burners.values()]
         .filter(({ burner }) => burner.circuit === circuit.id)
-        .map(({ burner }) => ({ name: `the ${burner.name} burner`, w: burner.ratedW })),
+        .map(({ burner }) => ({
+          name: message('plan.burner', { burner: burner.name }),
+          w: burner.ratedW,
+        })),
       ...kitchen.fixtures.flatMap((one) =>
         'circuit' in one && one.circuit === circuit.id && one.ratedW !== undefined
-          ? [{ name: one.name, w: one.ratedW }]
+          ? [{ name: asWritten(one.name), w: one.ratedW }]
           : [],
       ),
     ];
     for (const { name, w } of loads) {
       if (w / circuit.voltsV > circuit.ratingA)
         notices.push(
-          `${name} draws ${(w / circuit.voltsV).toFixed(0)} A, and ${circuit.name} bears ${circuit.ratingA} A: have an electrician look at it before you heat.`,
+          message('plan.notice.circuit-overloaded', {
+            name,
+            drawsA: w / circuit.voltsV,
+            circuit: circuit.name,
+            ratingA: circuit.ratingA,
+          }),
         );
     }
     const all = loads.reduce((sum, { w }) => sum + w, 0) / circuit.voltsV;
     if (loads.length > 1 && all > circuit.ratingA)
       notices.push(
-        `${circuit.name} (${circuit.ratingA} A) cannot carry ${loads.map(({ name }) => name).join(', ')} together (${all.toFixed(0)} A): never run them together, as the plan does not.`,
+        message('plan.notice.circuit-shared', {
+          circuit: circuit.name,
+          ratingA: circuit.ratingA,
+          names: loads.map(({ name }) => name),
+          drawsA: all,
+        }),
       );
   }
   return notices;
 }
 
-function airNotices(site: PlanContext): string[] {
-  const { hood, window } = site.kitchen.room;
-  const lit = [...site.burners.values()].filter(({ method }) => method === 'glow');
+function airNotices(context: PlanContext): readonly Message[] {
+  const { hood, window } = context.kitchen.room;
+  const lit = [...context.burners.values()].filter(({ method }) => method === 'glow');
   if (lit.length === 0) return [];
   const gas = lit.some(({ burner }) => isGas(burner.type));
-  const { atOnce, peakC, limitedBy, withinLimits } = site.room;
-  const why = { heat: ', for the heat', air: ', for the air', circuit: ', for the circuit' };
-  const because = limitedBy in why ? why[limitedBy as keyof typeof why] : '';
-  const number = atOnce === 1 ? 'One burner' : 'Two burners';
-  const notices = [
+  const { atOnce, peakC, limitedBy, withinLimits } = context.room;
+  const told =
+    limitedBy === 'heat' || limitedBy === 'air' || limitedBy === 'circuit' ? limitedBy : 'none';
+  const notices: Message[] = [
     peakC
-      ? `${number} at a time${because}: the room is expected to reach about ${peakC.typical.toFixed(0)} °C (${peakC.low.toFixed(0)} to ${peakC.high.toFixed(0)} °C). It advises; it never says the air is safe.`
-      : 'One burner at a time: how warm this room gets cannot be reckoned as it is described. Check its size, its hood and its window.',
+      ? message('plan.notice.burners-at-once', {
+          atOnce,
+          limitedBy: told,
+          peakC: peakC.typical,
+          lowC: peakC.low,
+          highC: peakC.high,
+        })
+      : message('plan.notice.room-unknown'),
   ];
-  if (!withinLimits && peakC)
-    notices.push(
-      'By the reckoning even one burner makes the room too hot or its air too bad as it is described: give air a way out, and wait between burners.',
-    );
+  if (!withinLimits && peakC) notices.push(message('plan.notice.room-too-much'));
   if (gas && hood.kind !== 'vented' && window.areaM2 === 0)
-    notices.push(
-      'There is neither a hood to the outside nor a window: gas burners cannot be purged here before air has a way out.',
-    );
-  else if (gas && hood.kind === 'recirculating')
-    notices.push('The hood only filters: it removes no gas. The window must be open.');
+    notices.push(message('plan.notice.no-air'));
+  else if (gas && hood.kind === 'recirculating') notices.push(message('plan.notice.hood-filters'));
   return notices;
 }
 
-function fixtureNotices(site: PlanContext): string[] {
-  return site.kitchen.fixtures.flatMap((one) => {
-    const method = site.choices.get(one.id)?.method.method;
+function fixtureNotices(context: PlanContext): readonly Message[] {
+  return context.kitchen.fixtures.flatMap((one) => {
+    const method = context.choices.get(one.id)?.method.method;
     if (one.kind === 'oven' && (one.cleaning === 'steam' || one.cleaning === 'catalytic'))
-      return [
-        `${one.name}: a ${one.cleaning} clean is not a purge; it is treated as an oven without self-clean.`,
-      ];
+      return [message(`plan.notice.clean-not-purge.${one.cleaning}`, { oven: one.name })];
     if (one.kind === 'cooktop' && one.burners.some(({ type }) => type === 'induction'))
-      return [
-        `${one.name}: induction gives no glow. Ask how it may be purged before you plan the day.`,
-      ];
+      return [message('plan.notice.induction', { cooktop: one.name })];
     if (method === 'pour' && !isPoured(one))
-      return [
-        `${one.name}: how much water it takes is not reckoned; it is planned as work by hand.`,
-      ];
+      return [message('plan.notice.by-hand', { fixture: one.name })];
     return [];
   });
 }
 
-function vesselNotices(site: PlanContext): string[] {
-  const standing = standingVessels(site.kitchen);
+function vesselNotices(context: PlanContext): readonly Message[] {
+  const standing = standingVessels(context.kitchen);
   if (standing.length === 0) return [];
   const pots = standing.filter(({ kind }) => kind === 'urn' || kind === 'pot');
   const small = standing.filter(({ kind }) => kind !== 'urn' && kind !== 'pot');
   return [
     ...(pots.length > 0
-      ? [
-          `Not poured from: ${pots.map(({ name }) => name).join(', ')}. What is ladled from it is in a second vessel, and it is too heavy to carry full.`,
-        ]
+      ? [message('plan.notice.pots', { names: pots.map(({ name }) => name) })]
       : []),
     ...(small.length > 0
-      ? [
-          `Not used: ${small.map(({ name }) => name).join(', ')}, with no heater named, too weak to boil here, or too small beside the others.`,
-        ]
+      ? [message('plan.notice.unused-vessels', { names: small.map(({ name }) => name) })]
       : []),
   ];
 }
 
-function customNotices(site: PlanContext, { calendar }: Known): string[] {
-  const { custom, purpose } = site.kitchen.household;
+function customNotices(context: PlanContext, { calendar }: Known): readonly Message[] {
+  const { custom, purpose } = context.kitchen.household;
   return [
     ...(custom === 'ashkenazic' && purpose !== 'passover'
-      ? [
-          'By custom a vessel is not changed between meat and dairy (Magen Avraham 509:11, from memory): ask before you do.',
-        ]
+      ? [message('plan.notice.no-change')]
       : []),
     ...(purpose === 'passover' && !calendar?.days.deadline
-      ? [
-          'The purge must be over before the hour on the eve of Passover at which leaven becomes forbidden: plan it to end a day earlier.',
-        ]
+      ? [message('plan.notice.passover-hour')]
       : []),
   ];
 }
 
 /** What the household should know before it starts. */
 export function noticesOf(
-  site: PlanContext,
+  context: PlanContext,
   drafts: readonly StepDraft[],
   timed: Timed,
   known: Known,
-): readonly string[] {
+): readonly Message[] {
   return [
-    ...dayNotices(site, drafts, timed, known),
-    ...timed.overnight.map(
-      (title) => `No working day is long enough for this, so it runs into the night: ${title}`,
-    ),
-    ...planCautions(drafts, site).map(({ say }) => say),
-    ...airNotices(site),
-    ...circuitNotices(site),
-    ...fixtureNotices(site),
-    ...vesselNotices(site),
-    ...customNotices(site, known),
+    ...dayNotices(context, drafts, timed, known),
+    ...timed.overnight.map((step) => message('plan.notice.overnight', { step })),
+    ...planCautions(drafts, context).map(({ say }) => asWritten(say)),
+    ...airNotices(context),
+    ...circuitNotices(context),
+    ...fixtureNotices(context),
+    ...vesselNotices(context),
+    ...customNotices(context, known),
   ];
 }

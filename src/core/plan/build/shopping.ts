@@ -1,4 +1,4 @@
-import { unkeyed } from '../../messages/temporary.ts';
+import { asWritten, message, type Message } from '../../messages/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
 import type { StepDraft, PlanContext } from '../context/step-draft.ts';
 import { isGas } from '../estimates/index.ts';
@@ -10,19 +10,32 @@ const JUG_L = 2;
 /** Cover material beyond the area itself, for overhang and cuts: common practice, no published source. */
 const OVERHANG_SHARE = 0.2;
 
-function item(id: string, name: string, amount: string, why: string): ShoppingItem {
-  return { id, name: unkeyed(name), amount: unkeyed(amount), why: unkeyed(why) };
+/** An item of the catalogue: its name and its reason stand there under its id. */
+type ItemId =
+  | 'mop'
+  | 'gloves'
+  | 'rubber-gloves'
+  | 'extinguisher'
+  | 'co-alarm'
+  | 'smoke-alarm'
+  | 'ladder'
+  | 'towels'
+  | 'cleaning'
+  | 'labels';
+
+function item(id: ItemId, amount: Message): ShoppingItem {
+  return { id, name: message(`plan.buy.${id}`), amount, why: message(`plan.buy.${id}.why`) };
 }
 
-function squareMetres(area: number): string {
-  return `${Number((area * (1 + OVERHANG_SHARE)).toFixed(1))} m²`;
+function count(number: number): Message {
+  return message('plan.amount.count', { count: number });
 }
 
 /** Covers and liners, one item for each material they are made of. */
-function coverItems(site: PlanContext): readonly ShoppingItem[] {
+function coverItems(context: PlanContext): readonly ShoppingItem[] {
   const byWith = new Map<string, Fixture[]>();
-  for (const fixture of site.kitchen.fixtures) {
-    const choice = site.choices.get(fixture.id);
+  for (const fixture of context.kitchen.fixtures) {
+    const choice = context.choices.get(fixture.id);
     if (!choice?.method.cover) continue;
     byWith.set(choice.coverWith, [...(byWith.get(choice.coverWith) ?? []), fixture]);
   }
@@ -34,17 +47,16 @@ function coverItems(site: PlanContext): readonly ShoppingItem[] {
     );
     const amount =
       bowls > 0
-        ? `for ${bowls} ${bowls === 1 ? 'bowl' : 'bowls'}`
+        ? message('plan.amount.bowls', { bowls })
         : area > 0
-          ? squareMetres(area)
-          : 'to size';
-    const name = coverWith.charAt(0).toUpperCase() + coverWith.slice(1);
-    return item(
-      `cover-${at + 1}`,
-      name,
+          ? message('plan.amount.area', { areaM2: area * (1 + OVERHANG_SHARE) })
+          : message('plan.amount.to-size');
+    return {
+      id: `cover-${at + 1}`,
+      name: message('plan.buy.cover', { material: asWritten(coverWith) }),
       amount,
-      `For ${fixtures.map((one) => one.name).join(', ')}.`,
-    );
+      why: message('plan.buy.cover.why', { fixtures: fixtures.map(({ name }) => name) }),
+    };
   });
 }
 
@@ -58,74 +70,65 @@ type Needs = {
 const HIGH_KINDS: readonly Fixture['kind'][] = ['hood', 'cupboard', 'fridge', 'freezer'];
 const HOT_KINDS: ReadonlySet<StepKind> = new Set(['glow', 'self-clean', 'high-heat']);
 
-function needsOf(site: PlanContext, drafts: readonly StepDraft[]): Needs {
-  const { fixtures } = site.kitchen;
+function needsOf(context: PlanContext, drafts: readonly StepDraft[]): Needs {
+  const { fixtures } = context.kitchen;
   const has = (holds: (kind: StepKind) => boolean) => drafts.some(({ step }) => holds(step.kind));
   return {
     pours: has((kind) => kind === 'pour'),
     hot: has((kind) => HOT_KINDS.has(kind)),
     gas:
-      [...site.burners.values()].some(({ burner }) => isGas(burner.type)) ||
+      [...context.burners.values()].some(({ burner }) => isGas(burner.type)) ||
       fixtures.some((one) => one.kind === 'oven' && one.heat === 'gas'),
     high: fixtures.some(({ kind }) => HIGH_KINDS.includes(kind)),
   };
 }
 
-function waterItems(site: PlanContext, totals: Totals): readonly ShoppingItem[] {
-  const jugs = Math.max(1, Math.ceil((site.filledL * site.kitchen.household.people) / JUG_L));
-  const coldL = Math.ceil(totals.coldL.typical);
+function waterItems(context: PlanContext, totals: Totals): readonly ShoppingItem[] {
+  const jugs = Math.max(1, Math.ceil((context.filledL * context.kitchen.household.people) / JUG_L));
   return [
-    ...site.kettles
+    ...context.kettles
       .filter(({ toBuy }) => toBuy)
-      .map(({ vessel }) =>
-        item(
-          'kettle',
-          `Electric kettle, ${vessel.maxFillL} L, ${vessel.ratedW} W`,
-          '1',
-          'The kitchen names no kettle that can be poured from.',
-        ),
-      ),
-    item(
-      'jugs',
-      `Cold-water jugs of ${JUG_L} L`,
-      String(jugs),
-      `About ${coldL} L of cold water follow the boiling water.`,
-    ),
-    item('mop', 'Mop, bucket and floor towels', '1 set', 'The floor gets wet after each kettle.'),
+      .map(({ vessel: { maxFillL, ratedW } }) => ({
+        id: 'kettle',
+        name: message('plan.buy.kettle', { maxFillL, ratedW }),
+        amount: count(1),
+        why: message('plan.buy.kettle.why'),
+      })),
+    {
+      id: 'jugs',
+      name: message('plan.buy.jugs', { jugL: JUG_L }),
+      amount: count(jugs),
+      why: message('plan.buy.jugs.why', { coldL: Math.ceil(totals.coldL.typical) }),
+    },
+    item('mop', message('plan.amount.set')),
   ];
 }
 
-function safetyItems({ pours, hot, gas, high }: Needs, pairs: string): readonly ShoppingItem[] {
-  const gloves = 'Heat-proof waterproof gloves, long';
-  const extinguisher = 'Fire extinguisher for kitchens, or a fire blanket';
-  const carbon = 'Flames and burning grease give carbon monoxide.';
-  const ladder = 'High places are reached from a ladder, not from a chair.';
+function safetyItems({ pours, hot, gas, high }: Needs, people: number): readonly ShoppingItem[] {
+  const pairs = message('plan.amount.pairs', { pairs: people });
   return [
-    ...(pours || hot ? [item('gloves', gloves, pairs, 'Boiling water and hot metal.')] : []),
-    item('rubber-gloves', 'Rubber gloves and eye cover', pairs, 'Cleaners.'),
-    ...(hot ? [item('extinguisher', extinguisher, '1', 'Glow and oven heat.')] : []),
-    ...(gas || hot ? [item('co-alarm', 'CO alarm, tested', '1', carbon)] : []),
-    item('smoke-alarm', 'Smoke alarm, tested', '1', 'It stays in place, not disabled.'),
-    ...(high ? [item('ladder', 'Step ladder', '1', ladder)] : []),
+    ...(pours || hot ? [item('gloves', pairs)] : []),
+    item('rubber-gloves', pairs),
+    ...(hot ? [item('extinguisher', count(1))] : []),
+    ...(gas || hot ? [item('co-alarm', count(1))] : []),
+    item('smoke-alarm', count(1)),
+    ...(high ? [item('ladder', count(1))] : []),
   ];
 }
 
 /** What to buy and gather, with amounts from the plan. */
 export function shoppingOf(
-  site: PlanContext,
+  context: PlanContext,
   drafts: readonly StepDraft[],
   totals: Totals,
 ): readonly ShoppingItem[] {
-  const needs = needsOf(site, drafts);
-  const { people } = site.kitchen.household;
-  const until = 'Clean things stand on them until the counters are done.';
-  const cleaners = 'Washing-up liquid, brushes, scrubbers, vacuum';
+  const needs = needsOf(context, drafts);
   return [
-    ...(needs.pours ? waterItems(site, totals) : []),
-    ...safetyItems(needs, `${people} ${people === 1 ? 'pair' : 'pairs'}`),
-    item('towels', 'Clean towels or a sheet', '2', until),
-    item('cleaning', cleaners, '1 set', 'Cleaning from top to bottom.'),
-    ...coverItems(site),
-    item('labels', 'Labels or tape in three colours', '1 set', 'Meat, dairy and neutral places.'),
+    ...(needs.pours ? waterItems(context, totals) : []),
+    ...safetyItems(needs, context.kitchen.household.people),
+    item('towels', count(2)),
+    item('cleaning', message('plan.amount.set')),
+    ...coverItems(context),
+    item('labels', message('plan.amount.set')),
   ];
 }

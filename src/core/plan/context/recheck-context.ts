@@ -1,5 +1,6 @@
+import { message, type Message } from '../../messages/index.ts';
 import type { ChosenQuestion, Choice } from '../../custom/index.ts';
-import type { PlanContext } from './step-draft.ts';
+import type { PlanContext } from './plan-context.ts';
 
 /** What was told about fixtures that had been purged. */
 export type Recheck = {
@@ -39,15 +40,15 @@ function onlyHeats({ method, coverWith }: Choice): Choice {
 }
 
 /**
- * The site of a small plan after a doubt: each doubted fixture comes with its
+ * The context of a small plan after a doubt: each doubted fixture comes with its
  * question; kettles and whatever only heats them have been purged and are not
  * in doubt.
  */
-export function recheckContext(site: PlanContext, { what, fixtures }: Recheck): PlanContext {
+export function recheckContext(context: PlanContext, { what, fixtures }: Recheck): PlanContext {
   const doubted = new Set(fixtures);
   const choices = new Map(
-    site.kitchen.fixtures.flatMap(({ id, name }) => {
-      const choice = site.choices.get(id);
+    context.kitchen.fixtures.flatMap(({ id, name }) => {
+      const choice = context.choices.get(id);
       if (!choice) return [];
       if (!doubted.has(id)) return [[id, onlyHeats(choice)] as const];
       const question = questionOf(id, name, what);
@@ -64,24 +65,24 @@ export function recheckContext(site: PlanContext, { what, fixtures }: Recheck): 
     }),
   );
   const heatOnly = new Set(
-    site.kitchen.fixtures.flatMap((one) =>
+    context.kitchen.fixtures.flatMap((one) =>
       one.kind === 'cooktop' && !doubted.has(one.id) ? one.burners.map(({ id }) => id) : [],
     ),
   );
   return {
-    ...site,
+    ...context,
     choices,
     burners: new Map(
-      [...site.burners].map(([id, lit]) => [
+      [...context.burners].map(([id, lit]) => [
         id,
         heatOnly.has(id) ? { ...lit, method: 'clean' as const } : lit,
       ]),
     ),
-    kettles: site.kettles.map((kettle) => ({ ...kettle, purged: true })),
+    kettles: context.kettles.map((kettle) => ({ ...kettle, purged: true })),
   };
 }
 
 /** Said first of such a plan. */
-export function recheckNotice({ what }: Recheck): string {
-  return `A small plan after something happened (${what.trim().replace(/[.\s]+$/, '')}): it holds only what that touches. Ask first whether it must be purged again; until then it is used for nothing hot.`;
+export function recheckNotice({ what }: Recheck): Message {
+  return message('plan.notice.recheck', { what: what.trim().replace(/[.\s]+$/, '') });
 }

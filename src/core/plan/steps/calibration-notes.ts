@@ -1,9 +1,11 @@
+import { asWritten, message, type Message } from '../../messages/index.ts';
 import { inEnglish, unkeyed } from '../../messages/temporary.ts';
 import type { PlanContext } from '../context/step-draft.ts';
 import { vesselResource } from '../context/demands.ts';
 import type { CalibrationFactor, Step } from '../model/types.ts';
 
 const S_MIN = 60;
+const PERCENT = 100;
 
 /** "4 min 20 s", "40 s". */
 function length(seconds: number): string {
@@ -60,46 +62,42 @@ export function withCalibration(site: PlanContext, step: Step): Step {
   return { ...step, reason: unkeyed(`${inEnglish(step.reason)} ${said}`.trim()) };
 }
 
-/** "takes 20 % longer than reckoned". */
-function share(mean: number): string {
-  const percent = Math.round((mean - 1) * 100);
-  if (percent === 0) return 'takes as long as reckoned';
-  return `takes ${Math.abs(percent)} % ${percent > 0 ? 'longer' : 'less time'} than reckoned`;
-}
-
-function namesOf(site: PlanContext): ReadonlyMap<string, string> {
+function namesOf(site: PlanContext): ReadonlyMap<string, Message> {
   const { vessels, fixtures } = site.kitchen;
   const burners = fixtures.flatMap((one) => (one.kind === 'cooktop' ? one.burners : []));
   return new Map([
-    ...fixtures.map(({ id, name }) => [id, name] as const),
-    ...burners.map(({ id, name }) => [id, `the ${name} burner`] as const),
-    ...vessels.map(({ id, name }) => [id, name] as const),
+    ...fixtures.map(({ id, name }) => [id, asWritten(name)] as const),
+    ...burners.map(({ id, name }) => [id, message('plan.burner', { burner: name })] as const),
+    ...vessels.map(({ id, name }) => [id, asWritten(name)] as const),
   ]);
 }
 
 /** One line on what the plan took from earlier runs; none when it took nothing. */
-export function calibrationNotices(site: PlanContext): readonly string[] {
-  const { calibration: learned } = site;
-  if (!learned) return [];
+export function calibrationNotices(site: PlanContext): readonly Message[] {
+  const { calibration } = site;
+  if (!calibration) return [];
   const names = namesOf(site);
-  const times = (
-    lessons: Readonly<Record<string, CalibrationFactor>> | undefined,
-    to: string,
-  ): string[] =>
-    Object.entries(lessons ?? {}).map(
-      ([id, { mean }]) => `${names.get(id) ?? id} ${share(mean)} ${to}`,
+  const factors = (
+    what: 'boil' | 'glow' | 'heat-up' | 'cool',
+    by: Readonly<Record<string, CalibrationFactor>> = {},
+  ): readonly Message[] =>
+    Object.entries(by).map(([id, { mean }]) =>
+      message(`plan.calibration.${what}`, {
+        name: names.get(id) ?? asWritten(id),
+        percent: (mean - 1) * PERCENT,
+      }),
     );
   const told = [
-    ...times(learned.boil, 'to boil'),
-    ...times(learned.glow, 'to glow'),
-    ...times(learned.heatUp, 'to heat up'),
-    ...times(learned.cool, 'to cool'),
-    ...(learned.flowLMin ? [`your pour is ${learned.flowLMin.mean.toFixed(1)} L a minute`] : []),
-    ...(learned.reach
-      ? [`a kettle reaches ${Math.round(learned.reach.mean * 100)} % as far as reckoned`]
+    ...factors('boil', calibration.boil),
+    ...factors('glow', calibration.glow),
+    ...factors('heat-up', calibration.heatUp),
+    ...factors('cool', calibration.cool),
+    ...(calibration.flowLMin
+      ? [message('plan.calibration.flow', { flowLMin: calibration.flowLMin.mean })]
+      : []),
+    ...(calibration.reach
+      ? [message('plan.calibration.reach', { percent: calibration.reach.mean * PERCENT })]
       : []),
   ];
-  return [
-    `From your last run: ${told.join('; ')}. It sets when to look and how long work takes; rests, holds and limits stay as they are.`,
-  ];
+  return [message('plan.notice.calibration', { told })];
 }

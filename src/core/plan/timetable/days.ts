@@ -1,3 +1,5 @@
+import { asWritten, message, type Message } from '../../messages/index.ts';
+import { MS_PER_DAY, MS_PER_SECOND } from '../../units/index.ts';
 import {
   civilDate,
   dayNumber,
@@ -13,8 +15,6 @@ import { NIGHT, nightsBetween } from './nights.ts';
 import type { ClosedHours } from './timetable.ts';
 import type { PlanDays, RestDay } from '../model/types.ts';
 
-const MS_S = 1000;
-const MS_DAY = 86_400_000;
 /** Where the sun gives no hour on the eve, work ends at noon: the careful side. */
 const NO_SUNSET = { hour: 12, minute: 0 } as const;
 /** Days ahead that are laid out; longer than any plan. */
@@ -29,7 +29,7 @@ export type Calendar = {
   readonly rests: ClosedHours;
   /** s after the start; below 0: it has passed. */
   readonly purgeByS?: number;
-  readonly notices: readonly string[];
+  readonly notices: readonly Message[];
 };
 
 /** A span in ms; what the sun does not tell is taken on the careful side. */
@@ -37,18 +37,18 @@ function restDayOf(span: RestSpan, zone: string): RestDay {
   const { name, startsAtMs, endsAtMs, eve, last } = span;
   const after = civilDate(dayNumber(last) + 1);
   return {
-    name,
+    name: asWritten(name),
     fromWallMs: startsAtMs ?? momentOf({ ...eve, ...NO_SUNSET }, zone),
     toWallMs: endsAtMs ?? momentOf({ ...after, ...NIGHT.to }, zone),
   };
 }
 
-function sunNotices(spans: readonly RestSpan[]): readonly string[] {
+function sunNotices(spans: readonly RestSpan[]): readonly Message[] {
   const dim = spans.filter(({ startsAtMs, endsAtMs }) => startsAtMs === null || endsAtMs === null);
   const [first] = dim;
   if (!first) return [];
   return [
-    `At this place the sun does not tell when ${first.name} begins or ends at this time of the year (it does not set, or the night does not get dark): the plan leaves out all from lighting, or from noon where there is no sunset, to ${NIGHT.to.hour}:00 on the morning after. Ask your rabbi for the hours.`,
+    message('plan.notice.dim-days', { day: asWritten(first.name), untilHour: NIGHT.to.hour }),
   ];
 }
 
@@ -75,12 +75,12 @@ export function calendarOf(kitchen: Kitchen, place: Place, startWallMs: number):
     .map((span) => ({ span, day: restDayOf(span, zone) }))
     .filter(({ day }) => day.toWallMs > startWallMs);
   const { deadline, notices } = deadlineOf(kitchen, place, startWallMs);
-  const toS = (atWallMs: number): number => (atWallMs - startWallMs) / MS_S;
+  const toS = (atWallMs: number): number => (atWallMs - startWallMs) / MS_PER_SECOND;
   const closed = (list: readonly Pick<RestDay, 'fromWallMs' | 'toWallMs'>[]): ClosedHours =>
     list
       .filter(({ toWallMs }) => toWallMs > startWallMs)
       .map(({ fromWallMs, toWallMs }) => ({ fromS: toS(fromWallMs), toS: toS(toWallMs) }));
-  const nights = nightsBetween(startWallMs, startWallMs + AHEAD_DAYS * MS_DAY, zone);
+  const nights = nightsBetween(startWallMs, startWallMs + AHEAD_DAYS * MS_PER_DAY, zone);
   const rests = closed(kept.map(({ day }) => day));
   return {
     days: {

@@ -1,3 +1,5 @@
+import { message, type Message } from '../../messages/index.ts';
+import { MS_PER_HOUR } from '../../units/index.ts';
 import {
   civilDate,
   dayNumber,
@@ -9,10 +11,8 @@ import {
   wallTime,
 } from '../../calendar/index.ts';
 import type { Kitchen, Place } from '../../kitchen/index.ts';
-import { momentInZone } from './day-text.ts';
 import type { PlanDays } from '../model/types.ts';
 
-const MS_H = 3_600_000;
 /** Purging is planned to end this long before the hour of leaven: common practice, no published source. */
 export const DEADLINE_MARGIN_H = 1;
 /** Further ahead than this Passover sets no deadline yet: a judgement. */
@@ -22,37 +22,35 @@ const LAST_OF_PASSOVER = { israel: 21, diaspora: 22 } as const;
 
 export type DeadlineFound = {
   readonly deadline?: NonNullable<PlanDays['deadline']>;
-  readonly notices: readonly string[];
+  readonly notices: readonly Message[];
 };
 
-const PASSED =
-  'The hour at which leaven becomes forbidden has passed: what is not purged by now is cleaned, closed up and kept out of use over Passover. Ask your rabbi.';
+const PASSED = message('plan.notice.leaven-passed');
 
 function ofSpring(place: Place, year: number, startWallMs: number): DeadlineFound {
   const hours = leavenHours({ ...place, year });
   const { purgeDate, purgeUntilAtMs, eveIsSabbath } = hours;
-  const said: string[] = [];
-  if (eveIsSabbath)
-    said.push(
-      'This year the eve of Passover is a Sabbath: purging and burning are planned to end on the Friday before, by its fifth hour as in other years (Orach Chaim 444:1–2, from memory, not yet checked). Some let the rest of Friday serve: ask your rabbi.',
-    );
+  const said: Message[] = [];
+  if (eveIsSabbath) said.push(message('plan.notice.eve-is-sabbath'));
   if (purgeUntilAtMs === null) {
     const atWallMs = momentOf({ ...purgeDate, hour: 0, minute: 0 }, place.zone);
-    said.push(
-      'At this place the sun does not rise and set on the eve of Passover, so its hours are not reckoned: the plan ends a day earlier. Ask your rabbi for the hour.',
-    );
+    said.push(message('plan.notice.no-sun-on-eve'));
     return {
-      deadline: { name: 'Purging ends before the eve of Passover', atWallMs },
+      deadline: { name: message('plan.deadline.before-eve'), atWallMs },
       notices: said,
     };
   }
-  const atWallMs = purgeUntilAtMs - DEADLINE_MARGIN_H * MS_H;
+  const atWallMs = purgeUntilAtMs - DEADLINE_MARGIN_H * MS_PER_HOUR;
   if (purgeUntilAtMs < startWallMs) said.unshift(PASSED);
   else
     said.push(
-      `Leaven becomes forbidden at ${momentInZone(purgeUntilAtMs, place.zone)} (the end of the fifth hour of the day; many say the fourth); the plan purges until ${momentInZone(atWallMs, place.zone)}.`,
+      message('plan.notice.leaven-hour', {
+        leavenWallMs: purgeUntilAtMs,
+        purgeWallMs: atWallMs,
+        zone: place.zone,
+      }),
     );
-  const name = `Purging ends, ${DEADLINE_MARGIN_H} h before leaven is forbidden`;
+  const name = message('plan.deadline.before-leaven', { marginH: DEADLINE_MARGIN_H });
   return { deadline: { name, atWallMs }, notices: said };
 }
 

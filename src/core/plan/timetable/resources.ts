@@ -1,4 +1,4 @@
-import { unkeyed } from '../../messages/temporary.ts';
+import { asWritten, message } from '../../messages/index.ts';
 import {
   BURNERS_LIT,
   circuitResource,
@@ -10,22 +10,22 @@ import type { PlanContext } from '../context/step-draft.ts';
 import type { Resource, Step } from '../model/types.ts';
 
 /** What steps hold while they are begun: hands, lit burners, ranges, kettles, circuits. Only what some step asks for. */
-export function resourcesOf(site: PlanContext, steps: readonly Step[]): readonly Resource[] {
-  const { kitchen, kettles, room } = site;
+export function resourcesOf(context: PlanContext, steps: readonly Step[]): readonly Resource[] {
+  const { kitchen, kettles, room } = context;
   const all: Resource[] = [
     {
       id: HANDS,
       kind: 'hands' as const,
-      name: unkeyed('Hands'),
+      name: message('common.resource.hands'),
       capacity: kitchen.household.people,
-      unit: unkeyed('people'),
+      unit: message('common.resource.unit.people'),
     },
     {
       id: BURNERS_LIT,
       kind: 'burners-lit' as const,
-      name: unkeyed('Burners lit'),
+      name: message('common.resource.burners-lit'),
       capacity: room.atOnce,
-      unit: unkeyed('burners'),
+      unit: message('common.resource.unit.burners'),
     },
     ...kitchen.fixtures.flatMap((one) =>
       one.kind === 'cooktop'
@@ -33,9 +33,9 @@ export function resourcesOf(site: PlanContext, steps: readonly Step[]): readonly
             {
               id: rangeResource(one.id),
               kind: 'range' as const,
-              name: unkeyed(one.name),
+              name: asWritten(one.name),
               capacity: Math.max(1, one.burners.length),
-              unit: unkeyed('burners'),
+              unit: message('common.resource.unit.burners'),
             },
           ]
         : [],
@@ -43,16 +43,16 @@ export function resourcesOf(site: PlanContext, steps: readonly Step[]): readonly
     ...kettles.map((kettle) => ({
       id: vesselResource(kettle),
       kind: 'vessel' as const,
-      name: unkeyed(kettle.name),
+      name: asWritten(kettle.name),
       capacity: 1,
-      unit: unkeyed('kettles'),
+      unit: message('common.resource.unit.kettles'),
     })),
     ...kitchen.circuits.map(({ id, name, ratingA }) => ({
       id: circuitResource(id),
       kind: 'circuit' as const,
-      name: unkeyed(name),
+      name: asWritten(name),
       capacity: ratingA,
-      unit: unkeyed('A'),
+      unit: message('common.resource.unit.amperes'),
     })),
   ];
   const asked = new Set(steps.flatMap(({ demands }) => Object.keys(demands)));

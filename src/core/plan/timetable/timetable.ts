@@ -1,4 +1,4 @@
-import { inEnglish } from '../../messages/temporary.ts';
+import type { Message } from '../../messages/index.ts';
 import {
   solve,
   type Activity,
@@ -91,7 +91,7 @@ export type Timed = {
   /** No order of work would keep the deadline. */
   readonly certain: boolean;
   /** Steps that no working day is long enough for: they run into the night. */
-  readonly overnight: readonly string[];
+  readonly overnight: readonly Message[];
 };
 
 /** Rounds of improvement: a plan is made while a person waits. */
@@ -183,8 +183,6 @@ export function timetableOf(
     },
     lateS,
     certain,
-    overnight: drafts
-      .filter((one) => isOvernight(one, options))
-      .map(({ step }) => inEnglish(step.title)),
+    overnight: drafts.filter((one) => isOvernight(one, options)).map(({ step }) => step.title),
   };
 }

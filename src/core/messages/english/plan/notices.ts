@@ -1,0 +1,154 @@
+import type { Message, Section } from '../../model/message.ts';
+
+type Share = { name: Message; percent: number };
+
+/** "takes 20 % longer than reckoned". */
+function shareText(percent: number): string {
+  const whole = Math.round(percent);
+  if (whole === 0) return 'takes as long as reckoned';
+  return `takes ${Math.abs(whole)} % ${whole > 0 ? 'longer' : 'less time'} than reckoned`;
+}
+
+/** What the plan tells the household before it starts, and how it is printed. */
+export const notices = {
+  'plan.notice.circuit-overloaded': (
+    {
+      name,
+      drawsA,
+      circuit,
+      ratingA,
+    }: {
+      name: Message;
+      drawsA: number;
+      circuit: string;
+      ratingA: number;
+    },
+    f,
+  ) =>
+    `${f.capital(f.say(name))} draws ${f.number(drawsA)} A, and ${circuit} bears ${f.shortNumber(ratingA)} A: have an electrician look at it before you heat.`,
+  'plan.notice.circuit-shared': (
+    {
+      circuit,
+      ratingA,
+      names,
+      drawsA,
+    }: {
+      circuit: string;
+      ratingA: number;
+      names: readonly Message[];
+      drawsA: number;
+    },
+    f,
+  ) =>
+    `${circuit} (${f.shortNumber(ratingA)} A) cannot carry ${names.map((name) => f.say(name)).join(', ')} together (${f.number(drawsA)} A): never run them together, as the plan does not.`,
+  'plan.burner': ({ burner }: { burner: string }) => `the ${burner} burner`,
+  'plan.notice.burners-at-once': (
+    {
+      atOnce,
+      limitedBy,
+      peakC,
+      lowC,
+      highC,
+    }: {
+      atOnce: number;
+      limitedBy: 'heat' | 'air' | 'circuit' | 'none';
+      peakC: number;
+      lowC: number;
+      highC: number;
+    },
+    f,
+  ) => {
+    const why = {
+      heat: ', for the heat',
+      air: ', for the air',
+      circuit: ', for the circuit',
+      none: '',
+    };
+    return `${atOnce === 1 ? 'One burner' : 'Two burners'} at a time${why[limitedBy]}: the room is expected to reach about ${f.number(peakC)} °C (${f.number(lowC)} to ${f.number(highC)} °C). It advises; it never says the air is safe.`;
+  },
+  'plan.notice.room-unknown':
+    'One burner at a time: how warm this room gets cannot be reckoned as it is described. Check its size, its hood and its window.',
+  'plan.notice.room-too-much':
+    'By the reckoning even one burner makes the room too hot or its air too bad as it is described: give air a way out, and wait between burners.',
+  'plan.notice.no-air':
+    'There is neither a hood to the outside nor a window: gas burners cannot be purged here before air has a way out.',
+  'plan.notice.hood-filters': 'The hood only filters: it removes no gas. The window must be open.',
+  'plan.notice.clean-not-purge.steam': ({ oven }: { oven: string }) =>
+    `${oven}: a steam clean is not a purge; it is treated as an oven without self-clean.`,
+  'plan.notice.clean-not-purge.catalytic': ({ oven }: { oven: string }) =>
+    `${oven}: a catalytic clean is not a purge; it is treated as an oven without self-clean.`,
+  'plan.notice.induction': ({ cooktop }: { cooktop: string }) =>
+    `${cooktop}: induction gives no glow. Ask how it may be purged before you plan the day.`,
+  'plan.notice.by-hand': ({ fixture }: { fixture: string }) =>
+    `${fixture}: how much water it takes is not reckoned; it is planned as work by hand.`,
+  'plan.notice.pots': ({ names }: { names: readonly string[] }) =>
+    `Not poured from: ${names.join(', ')}. What is ladled from it is in a second vessel, and it is too heavy to carry full.`,
+  'plan.notice.unused-vessels': ({ names }: { names: readonly string[] }) =>
+    `Not used: ${names.join(', ')}, with no heater named, too weak to boil here, or too small beside the others.`,
+  'plan.notice.no-change':
+    'By custom a vessel is not changed between meat and dairy (Magen Avraham 509:11, from memory): ask before you do.',
+  'plan.notice.passover-hour':
+    'The purge must be over before the hour on the eve of Passover at which leaven becomes forbidden: plan it to end a day earlier.',
+  'plan.notice.overnight': ({ step }: { step: Message }, f) =>
+    `No working day is long enough for this, so it runs into the night: ${f.say(step)}`,
+  'plan.notice.purge-late': ({ lateH, certain }: { lateH: number; certain: boolean }, f) =>
+    `By this plan purging ends ${f.number(lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: begin earlier; a second kettle, a helper, or covering instead of pouring would shorten it.`,
+  'plan.notice.plan-late': ({ lateH, certain }: { lateH: number; certain: boolean }, f) =>
+    `This plan ends ${f.number(lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: a second kettle, a helper, or covering instead of pouring would shorten it.`,
+  'plan.notice.days-unknown': ({ place, start }: { place: boolean; start: boolean }) => {
+    const missing = [
+      ...(place ? [] : ['where the kitchen is (latitude, longitude, time zone, Israel or not)']),
+      ...(start ? [] : ['when you begin']),
+    ].join(', and ');
+    return `Sabbaths and festivals are not in this timetable, which counts hours from the start: tell ${missing}, and it keeps them. Until then begin so that none of its work falls into one.`;
+  },
+  'plan.notice.last-day': ({ step }: { step: Message }, f) =>
+    `On the last day before the deadline, with no day to spare if the lock or the cut-out fails: ${f.say(step)} Begin the work earlier.`,
+  'plan.notice.leaven-passed':
+    'The hour at which leaven becomes forbidden has passed: what is not purged by now is cleaned, closed up and kept out of use over Passover. Ask your rabbi.',
+  'plan.notice.eve-is-sabbath':
+    'This year the eve of Passover is a Sabbath: purging and burning are planned to end on the Friday before, by its fifth hour as in other years (Orach Chaim 444:1–2, from memory, not yet checked). Some let the rest of Friday serve: ask your rabbi.',
+  'plan.notice.no-sun-on-eve':
+    'At this place the sun does not rise and set on the eve of Passover, so its hours are not reckoned: the plan ends a day earlier. Ask your rabbi for the hour.',
+  'plan.notice.leaven-hour': (
+    {
+      leavenWallMs,
+      purgeWallMs,
+      zone,
+    }: {
+      leavenWallMs: number;
+      purgeWallMs: number;
+      zone: string;
+    },
+    f,
+  ) =>
+    `Leaven becomes forbidden at ${f.moment(leavenWallMs, zone)} (the end of the fifth hour of the day; many say the fourth); the plan purges until ${f.moment(purgeWallMs, zone)}.`,
+  'plan.notice.dim-days': ({ day, untilHour }: { day: Message; untilHour: number }, f) =>
+    `At this place the sun does not tell when ${f.say(day)} begins or ends at this time of the year (it does not set, or the night does not get dark): the plan leaves out all from lighting, or from noon where there is no sunset, to ${f.number(untilHour)}:00 on the morning after. Ask your rabbi for the hours.`,
+  'plan.notice.recheck': ({ what }: { what: string }) =>
+    `A small plan after something happened (${what}): it holds only what that touches. Ask first whether it must be purged again; until then it is used for nothing hot.`,
+  'plan.notice.calibration': ({ told }: { told: readonly Message[] }, f) =>
+    `From your last run: ${told.map((one) => f.say(one)).join('; ')}. It sets when to look and how long work takes; rests, holds and limits stay as they are.`,
+  'plan.calibration.boil': ({ name, percent }: Share, f) =>
+    `${f.say(name)} ${shareText(percent)} to boil`,
+  'plan.calibration.glow': ({ name, percent }: Share, f) =>
+    `${f.say(name)} ${shareText(percent)} to glow`,
+  'plan.calibration.heat-up': ({ name, percent }: Share, f) =>
+    `${f.say(name)} ${shareText(percent)} to heat up`,
+  'plan.calibration.cool': ({ name, percent }: Share, f) =>
+    `${f.say(name)} ${shareText(percent)} to cool`,
+  'plan.calibration.flow': ({ flowLMin }: { flowLMin: number }, f) =>
+    `your pour is ${f.number(flowLMin, 1)} L a minute`,
+  'plan.calibration.reach': ({ percent }: { percent: number }, f) =>
+    `a kettle reaches ${f.number(percent)} % as far as reckoned`,
+  'plan.deadline.before-eve': 'Purging ends before the eve of Passover',
+  'plan.deadline.before-leaven': ({ marginH }: { marginH: number }, f) =>
+    `Purging ends, ${f.number(marginH)} h before leaven is forbidden`,
+  'plan.question.recheck': ({ fixture }: { fixture: string }) =>
+    `Must this be purged again: ${fixture}?`,
+  'plan.question.recheck.why': ({ what }: { what: string }) =>
+    `After its purge this was told: ${what}`,
+  'plan.question.recheck.until-then':
+    'Use it for nothing hot. The plan lets it rest and purges it anew.',
+  'plan.only-heats': 'It is not in doubt: it only heats the kettle.',
+} satisfies Section;
