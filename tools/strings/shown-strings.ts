@@ -7,8 +7,8 @@
 import { parseSync, visitorKeys } from 'oxc-parser';
 import { FILLED, holdsLetters, looksLikeProse } from './prose.ts';
 
-export type ShownString = { readonly line: number; readonly text: string };
-export type Findings = {
+type ShownString = { readonly line: number; readonly text: string };
+type Findings = {
   readonly shown: readonly ShownString[];
   /** Lines of `not shown` comments that excuse nothing, or give no reason. */
   readonly needless: readonly number[];
