@@ -1,12 +1,31 @@
-import { inEnglish } from '../../messages/temporary.ts';
-import type { Plan } from '../model/types.ts';
-import { headerLines, methodLines, questionLines, shoppingLines, totalsLines } from './sections.ts';
-import { dayLines, timetableLines } from './timetable.ts';
+import { message, type Translator } from '../../messages/index.ts';
+import type { Plan } from '../model/index.ts';
+import { lines, type Line, type PlanSection } from './line.ts';
+import {
+  headerMessages,
+  methodLines,
+  questionLines,
+  shoppingMessages,
+  totalsMessages,
+} from './sections.ts';
+import { dayMessages, timetableLines } from './timetable.ts';
 import { gateLines, workLines } from './work.ts';
-import { CUSTOMS_DIFFER } from './words.ts';
 
-function section(title: string, lines: readonly string[]): readonly string[] {
-  return lines.length === 0 ? [] : ['', title, '-'.repeat(title.length), ...lines];
+/** What one step of depth sets a line in by. */
+const INDENT = '  ';
+
+function sectionsOf(plan: Plan): readonly PlanSection[] {
+  return [
+    { heading: message('plan.section.methods'), lines: methodLines(plan) },
+    { heading: message('plan.section.questions'), lines: questionLines(plan) },
+    { heading: message('plan.section.notices'), lines: lines(plan.notices) },
+    { heading: message('plan.section.shopping'), lines: lines(shoppingMessages(plan)) },
+    { heading: message('plan.section.totals'), lines: lines(totalsMessages(plan)) },
+    { heading: message('plan.section.days'), lines: lines(dayMessages(plan)) },
+    { heading: message('plan.section.timetable'), lines: timetableLines(plan) },
+    { heading: message('plan.section.gates'), lines: gateLines(plan) },
+    { heading: message('plan.section.work'), lines: workLines(plan) },
+  ];
 }
 
 /**
@@ -14,22 +33,20 @@ function section(title: string, lines: readonly string[]): readonly string[] {
  * wall clock where the plan knows its start and place; else they are counted
  * from the start of the job: "T+1 day 02:10".
  */
-export function describePlan(plan: Plan): string {
+export function describePlan(plan: Plan, { say, t }: Translator): string {
+  const print = ({ depth, text }: Line): string => `${INDENT.repeat(depth)}${say(text)}`;
+  const printSection = ({ heading, lines: told }: PlanSection): readonly string[] => {
+    if (told.length === 0) return [];
+    const title = say(heading);
+    return ['', title, '-'.repeat(title.length), ...told.map(print)];
+  };
   return [
-    ...headerLines(plan),
+    ...headerMessages(plan).map(say),
     '',
-    CUSTOMS_DIFFER,
-    ...section('Methods', methodLines(plan)),
-    ...section('Questions to ask', questionLines(plan)),
-    ...section('Before you start', plan.notices.map(inEnglish)),
-    ...section('To buy and gather', shoppingLines(plan)),
-    ...section('Totals', totalsLines(plan)),
-    ...section('Days', dayLines(plan)),
-    ...section('Timetable', timetableLines(plan)),
-    ...section('Confirmed once, before the work', gateLines(plan)),
-    ...section('How it is done', workLines(plan)),
+    t('plan.customs-differ'),
+    ...sectionsOf(plan).flatMap(printSection),
     '',
-    CUSTOMS_DIFFER,
+    t('plan.customs-differ'),
     '',
   ].join('\n');
 }

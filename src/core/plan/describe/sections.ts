@@ -1,82 +1,88 @@
-import { inEnglish } from '../../messages/temporary.ts';
 import { customName } from '../../custom/index.ts';
-import type { FixtureMethod, Plan } from '../model/types.ts';
-import { amountText, lengthText } from './times.ts';
-import { METHOD_WORDS, PURPOSE_WORDS } from './words.ts';
+import { message, type Message } from '../../messages/index.ts';
+import type { FixtureMethod, Plan } from '../model/index.ts';
+import { line, lines, type Line } from './line.ts';
+
+/** What stands under a fixture or a question is set in by this many steps. */
+const UNDER = 2;
+/** An end this near its bound is as early as it can be, s. */
+const AT_BOUND_S = 60;
 
 export function nameOf(plan: Plan, fixture: string): string {
   return plan.kitchen.fixtures.find(({ id }) => id === fixture)?.name ?? fixture;
 }
 
-export function headerLines(plan: Plan): readonly string[] {
+export function headerMessages(plan: Plan): readonly Message[] {
   const { name, household, altitudeM } = plan.kitchen;
-  const bound = plan.timetable.finishS - plan.timetable.lowerBoundS;
-  const people = `${household.people} ${household.people === 1 ? 'person' : 'people'}`;
+  const { finishS, lowerBoundS } = plan.timetable;
   return [
-    `Plan for ${name}`,
-    `${PURPOSE_WORDS[plan.purpose]}, custom: ${customName(plan.kitchen.household)}, ${people}`,
-    `Water boils at ${plan.boilingC.toFixed(1)} °C here (${altitudeM} m).`,
-    `Done after ${lengthText(plan.timetable.finishS)}${
-      bound < 60
-        ? ', as early as it can be'
-        : `; not before ${lengthText(plan.timetable.lowerBoundS)} in any order of work`
-    }.`,
+    message('plan.title', { kitchen: name }),
+    message('plan.for', {
+      purpose: message(`common.purpose.${plan.purpose}`),
+      custom: customName(household),
+      people: household.people,
+    }),
+    message('plan.boils-at', { boilingC: plan.boilingC, altitudeM }),
+    finishS - lowerBoundS < AT_BOUND_S
+      ? message('plan.done-earliest', { finishS })
+      : message('plan.done-after', { finishS, boundS: lowerBoundS }),
   ];
 }
 
-function methodLine(plan: Plan, row: FixtureMethod): string {
-  const minutes = row.minutes === undefined ? '' : `, ${row.minutes} min`;
-  const cover = row.cover && row.method !== 'cover' && row.method !== 'line' ? ', then cover' : '';
-  const term = row.term === undefined ? '' : ` (${row.term})`;
-  return `${nameOf(plan, row.fixture)}: ${METHOD_WORDS[row.method]}${minutes}${cover}${term}`;
+function methodMessage(plan: Plan, row: FixtureMethod): Message {
+  return message('plan.method', {
+    fixture: nameOf(plan, row.fixture),
+    method: message(`common.method.${row.method}`),
+    minutes: row.minutes ?? 0,
+    cover: row.cover && row.method !== 'cover' && row.method !== 'line',
+    ...(row.term ? { term: row.term } : {}),
+  });
 }
 
-function methodDetail(plan: Plan, row: FixtureMethod): readonly string[] {
+function methodDetail(plan: Plan, row: FixtureMethod): readonly Message[] {
+  const { reason, source, wouldChange, checked, overriddenBy } = row;
   const open = plan.questions.filter(({ fixture }) => fixture === row.fixture);
   return [
-    row.reason,
-    `${row.source}${row.checked ? '' : ' (from memory, not yet checked)'}. Would change it: ${row.wouldChange}`,
-    ...(row.overriddenBy === undefined
+    reason,
+    message(checked ? 'plan.method.source' : 'plan.method.source-unchecked', {
+      source,
+      wouldChange,
+    }),
+    ...(overriddenBy === undefined
       ? []
-      : [`In place of the custom’s row: ${row.overriddenBy}`]),
-    ...open.map(
-      ({ ask, untilThen }) => `To ask: ${inEnglish(ask)} Until then: ${inEnglish(untilThen)}`,
-    ),
+      : [message('plan.method.instead-of-row', { by: overriddenBy })]),
+    ...open.map(({ ask, untilThen }) => message('plan.to-ask', { ask, untilThen })),
   ];
 }
 
-export function methodLines(plan: Plan): readonly string[] {
+export function methodLines(plan: Plan): readonly Line[] {
   return plan.methods.flatMap((row) => [
-    methodLine(plan, row),
-    ...methodDetail(plan, row).map((line) => `    ${line}`),
+    line(methodMessage(plan, row)),
+    ...lines(methodDetail(plan, row), UNDER),
   ]);
 }
 
-export function questionLines(plan: Plan): readonly string[] {
-  return plan.questions.flatMap((question, at) => [
-    `${at + 1}. ${nameOf(plan, question.fixture)}: ${inEnglish(question.ask)}`,
-    `    ${inEnglish(question.why)}`,
-    `    Until then: ${inEnglish(question.untilThen)}`,
+export function questionLines(plan: Plan): readonly Line[] {
+  return plan.questions.flatMap(({ fixture, ask, why, untilThen }, at) => [
+    line(
+      message('plan.question.numbered', { number: at + 1, fixture: nameOf(plan, fixture), ask }),
+    ),
+    ...lines([why, message('plan.question.until-then', { untilThen })], UNDER),
   ]);
 }
 
-export function totalsLines(plan: Plan): readonly string[] {
+export function totalsMessages(plan: Plan): readonly Message[] {
   const { hotL, coldL, kettles, electricityKWh, gasKWh, handsOnS } = plan.totals;
   return [
     ...(hotL.high > 0
-      ? [
-          `Boiling water: ${amountText(hotL, 0)} L in ${amountText(kettles, 0)} kettles`,
-          `Cold water after it: ${amountText(coldL, 0)} L`,
-        ]
+      ? [message('plan.total.hot', { hotL, kettles }), message('plan.total.cold', { coldL })]
       : []),
-    ...(electricityKWh > 0 ? [`Electricity: about ${electricityKWh.toFixed(1)} kWh`] : []),
-    ...(gasKWh > 0 ? [`Gas: about ${gasKWh.toFixed(1)} kWh`] : []),
-    `Work with the hands: ${lengthText(handsOnS)}`,
+    ...(electricityKWh > 0 ? [message('plan.total.electricity', { kWh: electricityKWh })] : []),
+    ...(gasKWh > 0 ? [message('plan.total.gas', { kWh: gasKWh })] : []),
+    message('plan.total.hands', { lengthS: handsOnS }),
   ];
 }
 
-export function shoppingLines(plan: Plan): readonly string[] {
-  return plan.shopping.map(
-    ({ name, amount, why }) => `${inEnglish(name)}: ${inEnglish(amount)}. ${inEnglish(why)}`,
-  );
+export function shoppingMessages(plan: Plan): readonly Message[] {
+  return plan.shopping.map(({ name, amount, why }) => message('plan.buy', { name, amount, why }));
 }

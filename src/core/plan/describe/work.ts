@@ -1,95 +1,107 @@
-import { inEnglish } from '../../messages/temporary.ts';
-import type { Gate, Plan, Stage, Step } from '../model/types.ts';
+import { message, type Message } from '../../messages/index.ts';
+import type { Gate, Plan, Stage, Step } from '../model/index.ts';
+import { line, lines, type Line } from './line.ts';
 import { nameOf } from './sections.ts';
-import { lengthText } from './times.ts';
 
-const IN = '    ';
+/** What stands under the title of a step is set in by this many steps; its details once more. */
+const UNDER = 2;
+const DETAIL = 2 * UNDER;
 
-function stageLines({ title, detail, timers }: Stage, heading: string): readonly string[] {
-  const clocks = timers.map(({ label, lengthS }) => `${inEnglish(label)}, ${lengthText(lengthS)}`);
-  const told = clocks.length > 0 ? ` [${clocks.join('; ')}]` : '';
-  const first = inEnglish(title) === heading ? [] : [`${IN}${inEnglish(title)}${told}`];
+function same(a: Message, b: Message | undefined): boolean {
+  return b !== undefined && JSON.stringify(a) === JSON.stringify(b);
+}
+
+/** A stage that only repeats the heading has no line of its own. */
+function stageLines({ title, detail, timers }: Stage, heading?: Message): readonly Line[] {
+  if (same(title, heading)) return lines(detail, UNDER);
+  const told = timers.map(({ label, lengthS }) =>
+    message('plan.work.timer', { timer: label, lengthS }),
+  );
   return [
-    ...first,
-    ...detail.map((line) => `${IN}${inEnglish(title) === heading ? '' : IN}${inEnglish(line)}`),
+    line(message('plan.work.stage', { stage: title, timers: told }), UNDER),
+    ...lines(detail, DETAIL),
   ];
 }
 
-/** Cautions in their words, where the hand is. Questions asked once a run are told once, apart. */
-function cautionLines(plan: Plan, step: Step): readonly string[] {
+/** Cautions where the hand is. Questions asked once a run are told once, apart. */
+function cautionMessages(plan: Plan, step: Step): readonly Message[] {
   const asked = plan.gates.filter(({ id, scope }) => scope !== 'run' && step.gates.includes(id));
-  const said = (ids: readonly string[]) => plan.cautions.filter(({ id }) => ids.includes(id));
+  const named = (ids: readonly string[]) => plan.cautions.filter(({ id }) => ids.includes(id));
   return [
-    ...asked.map(
-      ({ signal, ask, say }) =>
-        `${IN}${signal}: ${inEnglish(say)} Confirm first: ${inEnglish(ask)}`,
+    ...asked.map(({ signal, ask, say }) =>
+      message('plan.work.gate', { signal: message(`common.signal.${signal}`), say, ask }),
     ),
-    ...said(step.standing).map(({ signal, say }) => `${IN}${signal}: ${inEnglish(say)}`),
-    ...said(step.after).map(({ signal, say }) => `${IN}${signal}, after it: ${inEnglish(say)}`),
+    ...named(step.standing).map(({ signal, say }) =>
+      message('plan.work.caution', { signal: message(`common.signal.${signal}`), say }),
+    ),
+    ...named(step.after).map(({ signal, say }) =>
+      message('plan.work.caution-after', { signal: message(`common.signal.${signal}`), say }),
+    ),
   ];
 }
 
 /** What one kettle of a pour covers. */
-function kettleLine({ picture, stages }: Step, number: number): string {
+function kettleMessage({ picture, stages }: Step, kettle: number): Message {
   if (picture?.kind === 'sink') {
-    const own = picture.parts.filter(({ kettle }) => kettle === picture.kettle);
-    return `${IN}${IN}Kettle ${number}: ${own.map(({ name }) => name).join('; ')}`;
+    const own = picture.parts.filter((part) => part.kettle === picture.kettle);
+    return message('plan.work.kettle-parts', { kettle, parts: own.map(({ name }) => name) });
   }
   if (picture?.kind === 'lanes') {
-    const own = picture.stretches.filter(({ kettle }) => kettle === picture.kettle);
-    const metres = own.reduce((sum, { lengthM }) => sum + lengthM, 0);
-    return `${IN}${IN}Kettle ${number}: ${metres.toFixed(1)} m of lanes`;
+    const own = picture.stretches.filter((stretch) => stretch.kettle === picture.kettle);
+    const lengthM = own.reduce((sum, stretch) => sum + stretch.lengthM, 0);
+    return message('plan.work.kettle-lanes', { kettle, lengthM });
   }
-  return `${IN}${IN}Kettle ${number}: ${stages[0]?.detail.join(' ') ?? ''}`;
+  return message('plan.work.kettle-told', { kettle, told: stages[0]?.detail ?? [] });
 }
 
-function pourLines(plan: Plan, fixture: string): readonly string[] {
+function pourLines(plan: Plan, fixture: string): readonly Line[] {
   const own = plan.steps.filter((step) => step.fixture === fixture);
   const pours = own.filter(({ kind }) => kind === 'pour');
   const boil = own.find(({ kind }) => kind === 'boil');
   const [first] = pours;
   if (!boil || !first) return [];
-  const within = first.needs.find(({ withinS }) => withinS !== undefined)?.withinS;
+  const withinS = first.needs.find((need) => need.withinS !== undefined)?.withinS;
+  const ofPour = cautionMessages(plan, first);
+  const ofBoil = cautionMessages(plan, boil).filter(
+    (caution) => !ofPour.some((told) => same(told, caution)),
+  );
   return [
-    `${nameOf(plan, fixture)}: ${pours.length} ${pours.length === 1 ? 'kettle' : 'kettles'} of boiling water, each followed by cold.`,
-    ...boil.stages.flatMap((stage) => stageLines(stage, inEnglish(boil.title))),
-    ...(within === undefined
-      ? []
-      : [`${IN}Pour within ${lengthText(within)} of boiling, else boil again.`]),
-    ...first.stages.flatMap((stage) => (stage.id === 'cold' ? stageLines(stage, '') : [])),
-    ...pours.map((pour, at) => kettleLine(pour, at + 1)),
-    ...cautionLines(plan, boil).filter((line) => !cautionLines(plan, first).includes(line)),
-    ...cautionLines(plan, first),
+    line(message('plan.work.kettles', { fixture: nameOf(plan, fixture), kettles: pours.length })),
+    ...boil.stages.flatMap((stage) => stageLines(stage, boil.title)),
+    ...(withinS === undefined ? [] : [line(message('plan.work.pour-within', { withinS }), UNDER)]),
+    ...first.stages.filter(({ role }) => role === 'cold').flatMap((stage) => stageLines(stage)),
+    ...pours.map((pour, at) => line(kettleMessage(pour, at + 1), DETAIL)),
+    ...lines([...ofBoil, ...ofPour], UNDER),
   ];
 }
 
 /** How each kind of work on each fixture goes, stage by stage: alike steps are told once. */
-export function workLines(plan: Plan): readonly string[] {
+export function workLines(plan: Plan): readonly Line[] {
   const seen = new Set<string>();
-  const lines: string[] = [];
+  const told: Line[] = [];
   for (const step of plan.steps) {
-    const key = step.kind === 'boil' || step.kind === 'pour' ? 'pour' : step.kind;
-    const about = `${key}/${step.fixture ?? step.id}`;
+    const kind = step.kind === 'boil' || step.kind === 'pour' ? 'pour' : step.kind;
+    const about = `${kind}/${step.fixture ?? step.id}`;
     if (step.kind === 'rest' || seen.has(about)) continue;
     seen.add(about);
-    if (key === 'pour') {
-      lines.push(...pourLines(plan, step.fixture ?? ''));
+    if (kind === 'pour') {
+      told.push(...pourLines(plan, step.fixture ?? ''));
       continue;
     }
-    lines.push(
-      inEnglish(step.title),
-      ...step.stages.flatMap((stage) => stageLines(stage, inEnglish(step.title))),
+    told.push(
+      line(step.title),
+      ...step.stages.flatMap((stage) => stageLines(stage, step.title)),
+      ...lines(cautionMessages(plan, step), UNDER),
     );
-    lines.push(...cautionLines(plan, step));
   }
-  return lines;
+  return told;
 }
 
 /** Questions that are asked once a run, with what stands behind them. */
-export function gateLines(plan: Plan): readonly string[] {
-  const of = ({ signal, ask, say }: Gate): readonly string[] => [
-    `${signal}: ${inEnglish(ask)}`,
-    `${IN}${inEnglish(say)}`,
+export function gateLines(plan: Plan): readonly Line[] {
+  const of = ({ signal, ask, say }: Gate): readonly Line[] => [
+    line(message('plan.work.caution', { signal: message(`common.signal.${signal}`), say: ask })),
+    line(say, UNDER),
   ];
   return plan.gates.filter(({ scope }) => scope === 'run').flatMap(of);
 }

@@ -48,11 +48,11 @@ export const print = {
       method: Message;
       minutes: number;
       cover: boolean;
-      term: string;
+      term?: Message;
     },
     f,
   ) =>
-    `${fixture}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${cover ? ', then cover' : ''}${term === '' ? '' : ` (${term})`}`,
+    `${fixture}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${cover ? ', then cover' : ''}${term ? ` (${f.say(term)})` : ''}`,
   'plan.method.source': ({ source, wouldChange }: { source: Message; wouldChange: Message }, f) =>
     `${f.say(source)}. Would change it: ${f.say(wouldChange)}`,
   'plan.method.source-unchecked': (
