@@ -1,31 +1,37 @@
 import type { Fact } from '../run/index.ts';
 import { canonical } from './canonical.ts';
 import { crc32 } from './crc32.ts';
+import type { Fact1 } from './upgrade/index.ts';
 
-/**
- * One line of a journal, plain JSON. `seq` counts from 1 without gaps; `prev`
- * is the sum of the record before it (absent at seq 1), so that a record taken
- * out or put in is seen; `sum` is the CRC-32 of the rest in canonical form.
- */
-export type JournalEntry = {
-  readonly v: 1;
+type EntryOf<Version extends number, F> = {
+  readonly v: Version;
   readonly seq: number;
   readonly prev?: string;
-  readonly fact: Fact;
+  readonly fact: F;
   readonly sum: string;
 };
 
-/** Version of the record format that this code writes, and the newest it reads. */
-export const JOURNAL_VERSION = 1;
+/**
+ * One line of a journal, plain JSON. `seq` counts from 1 without gaps; `prev`
+ * is the sum of the entry before it (absent at seq 1), so that an entry taken
+ * out or put in is seen; `sum` is the CRC-32 of the rest in canonical form.
+ */
+export type JournalEntry = EntryOf<typeof JOURNAL_VERSION, Fact>;
 
-/** Sum over everything of a record but the sum. */
-export function sumOf(record: Omit<JournalEntry, 'sum'>): string {
-  const { v, seq, prev, fact } = record;
+/** An entry as it lies in a store: of this version, or of version 1. Its sum is over what is stored. */
+export type StoredEntry = JournalEntry | EntryOf<1, Fact1>;
+
+/** Version of the entry format that this code writes, and the newest it reads. */
+export const JOURNAL_VERSION = 2;
+
+/** Sum over everything of an entry but the sum. */
+export function sumOf(entry: Omit<EntryOf<number, unknown>, 'sum'>): string {
+  const { v, seq, prev, fact } = entry;
   return crc32(canonical({ v, seq, prev, fact }));
 }
 
 /**
- * A record of a fact that follows the record with sum `prev` (none for seq 1).
+ * An entry of a fact that follows the entry with sum `prev` (none for seq 1).
  * Checked as it is written: read back from its own text it gives the same sum.
  * @throws TypeError when the fact holds what JSON cannot carry
  */
@@ -41,22 +47,22 @@ export function encodeEntry(fact: Fact, prev?: string): JournalEntry {
     ...(prev === undefined ? {} : { prev }),
     fact,
   } as const;
-  const record: JournalEntry = { ...body, sum: sumOf(body) };
-  const again = JSON.parse(JSON.stringify(record)) as JournalEntry;
-  if (sumOf(again) !== record.sum) {
+  const entry: JournalEntry = { ...body, sum: sumOf(body) };
+  const again = JSON.parse(JSON.stringify(entry)) as JournalEntry;
+  if (sumOf(again) !== entry.sum) {
     throw new TypeError(`fact ${fact.seq} does not survive being written down. Report this.`);
   }
-  return record;
+  return entry;
 }
 
-/** Records of contiguous facts, each tied to the one before. */
+/** Entries of contiguous facts, each tied to the one before. */
 export function encodeEntries(facts: readonly Fact[], prev?: string): readonly JournalEntry[] {
-  const records: JournalEntry[] = [];
+  const entries: JournalEntry[] = [];
   let last = prev;
   for (const fact of facts) {
-    const record = encodeEntry(fact, last);
-    records.push(record);
-    last = record.sum;
+    const entry = encodeEntry(fact, last);
+    entries.push(entry);
+    last = entry.sum;
   }
-  return records;
+  return entries;
 }

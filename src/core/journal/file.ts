@@ -1,49 +1,60 @@
-import type { JournalEntry } from './entry.ts';
+import { message, type Message } from '../messages/index.ts';
+import type { StoredEntry } from './entry.ts';
+
+const FORMAT = 'glowpour-journal';
 
 /** A journal as a file: to keep it elsewhere, or to carry it to another device. */
 export type JournalFile = {
-  readonly format: 'glowpour-journal';
-  readonly version: 1;
-  readonly records: readonly unknown[];
+  readonly format: typeof FORMAT;
+  readonly version: 2;
+  readonly entries: readonly unknown[];
 };
 
 /** Largest file read, characters. A three-day run is well below a tenth of it. */
 const MAX_CHARACTERS = 20_000_000;
 
-export function exportJournal(records: readonly (JournalEntry | unknown)[]): string {
-  const file: JournalFile = { format: 'glowpour-journal', version: 1, records };
+/** @param entries of a journal, or what a store holds in their place, as it is */
+export function exportJournal(entries: readonly (StoredEntry | unknown)[]): string {
+  const file: JournalFile = { format: FORMAT, version: 2, entries };
   return `${JSON.stringify(file)}\n`;
 }
 
-/** Records of a journal file, unchecked (give them to `decodeJournal`), or what is wrong with the file. */
+/** Where a version keeps its entries. */
+const FIELD_OF_VERSION: Readonly<Record<number, 'records' | 'entries'>> = {
+  1: 'records',
+  2: 'entries',
+};
+
+/** As it stands in the file, in few letters. */
+function shown(value: unknown): string {
+  return (JSON.stringify(value) ?? 'undefined').slice(0, 80);
+}
+
+/** Entries of a journal file, unchecked (give them to `decodeJournal`), or what is wrong with the file. */
 export function importJournal(
   text: string,
-): { readonly records: readonly unknown[] } | { readonly problem: string } {
-  if (text.length > MAX_CHARACTERS) {
-    return {
-      problem: `The file has ${text.length} characters; allowed: up to ${MAX_CHARACTERS}. Choose a journal file.`,
-    };
-  }
+): { readonly entries: readonly unknown[] } | { readonly problem: Message } {
+  const found = text.length;
+  if (found > MAX_CHARACTERS)
+    return { problem: message('engine.journal.file.long', { found, most: MAX_CHARACTERS }) };
   let file: unknown;
   try {
     file = JSON.parse(text);
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    return { problem: `The file is not JSON (${why}). Choose a journal file.` };
+    return { problem: message('engine.journal.file.not-json', { why }) };
   }
-  const { format, version, records } = (file ?? {}) as Partial<Record<keyof JournalFile, unknown>>;
-  if (format !== 'glowpour-journal') {
+  const fields = (file ?? {}) as Readonly<Record<string, unknown>>;
+  const { format, version } = fields;
+  if (format !== FORMAT)
     return {
-      problem: `format is ${JSON.stringify(format)}; allowed: "glowpour-journal". Choose a journal file.`,
+      problem: message('engine.journal.file.format', { found: shown(format), allowed: FORMAT }),
     };
-  }
-  if (version !== 1) {
-    return {
-      problem: `version is ${JSON.stringify(version)}; allowed: 1. Open it with the app that wrote it.`,
-    };
-  }
-  if (!Array.isArray(records)) {
-    return { problem: 'records is not a list; allowed: a list of records. Choose a journal file.' };
-  }
-  return { records };
+  const field = typeof version === 'number' ? FIELD_OF_VERSION[version] : undefined;
+  if (field === undefined)
+    return { problem: message('engine.journal.file.version', { found: shown(version) }) };
+  const entries = fields[field];
+  if (!Array.isArray(entries))
+    return { problem: message('engine.journal.file.entries', { field }) };
+  return { entries };
 }

@@ -1,14 +1,14 @@
 import type { Readings } from '../run/index.ts';
-import type { JournalEntry } from './entry.ts';
+import type { StoredEntry } from './entry.ts';
 
 /**
  * The port behind which a journal is kept. The core never sees a database: it
- * hands records over and is told by name what became of them.
+ * hands entries over and is told by name what became of them.
  *
  * Promises of a store:
- * - `append` resolves only when every record of the call is on the disk (strict
+ * - `append` resolves only when every entry of the call is on the disk (strict
  *   durability), and writes all of them or none.
- * - Records of a run are contiguous from seq 1; a record that does not follow
+ * - Entries of a run are contiguous from seq 1; an entry that does not follow
  *   the last one stored is refused with `out-of-order`.
  * - Every append carries the epoch of its writer, and the comparison with the
  *   stored epoch happens in the same transaction as the write. A writer with
@@ -23,13 +23,13 @@ export type JournalStore = {
    * fenced from then on.
    */
   openRun(entry: StoredRun): Promise<RunJournal>;
-  /** Reads all records of a run as stored, by seq, unchecked; for `decodeJournal`. Writes nothing. */
+  /** Reads all entries of a run as stored, by seq, unchecked; for `decodeJournal`. Writes nothing. */
   readAll(runId: string): Promise<readonly unknown[]>;
-  /** Removes a run and its records; refused with `open-run` while it is not marked closed. */
+  /** Removes a run and its entries; refused with `open-run` while it is not marked closed. */
   forgetRun(runId: string): Promise<void>;
   /**
    * The last heartbeat of a run, null when there was none. The heartbeat store
-   * is apart from the records, so that proof of life neither grows the journal
+   * is apart from the entries, so that proof of life neither grows the journal
    * nor waits for it.
    */
   readHeartbeat(runId: string): Promise<Readings | null>;
@@ -40,11 +40,11 @@ export type RunJournal = {
   readonly runId: string;
   /** Writer's number, 1 or more; grows by one at each `openRun`. */
   readonly epoch: number;
-  /** All records so far, by seq, unchecked. */
+  /** All entries so far, by seq, unchecked. */
   readAll(): Promise<readonly unknown[]>;
-  /** Appends contiguous records; all or none; durable when resolved. */
-  append(records: readonly JournalEntry[]): Promise<void>;
-  /** Drops a torn last record (seq ≥ `fromSeq`) so that writing can go on after it. Checked against the epoch. */
+  /** Appends contiguous entries; all or none; durable when resolved. */
+  append(entries: readonly StoredEntry[]): Promise<void>;
+  /** Drops a torn last entry (seq ≥ `fromSeq`) so that writing can go on after it. Checked against the epoch. */
   dropFrom(fromSeq: number): Promise<void>;
   /** Overwrites the heartbeat; may be relaxed in durability. Refused with `fenced` like an append. */
   writeHeartbeat(readings: Readings): Promise<void>;
@@ -69,14 +69,25 @@ export type StoredRun = {
  * - `fenced`: another writer took over (second tab, or a person's word);
  * - `full`: the device has no room left;
  * - `refused`: the browser denied storage altogether;
- * - `out-of-order`: the records do not follow the last one stored;
+ * - `blocked`: another tab holds an older database open;
+ * - `out-of-order`: the entries do not follow the last one stored;
  * - `timeout`: no answer within the host's limit; the write may or may not be on disk;
  * - `lost`: the connection was closed under us and could not be made again;
+ * - `gone`: what was stored of the run was deleted from outside;
  * - `open-run`: a run that is not closed cannot be forgotten;
  * - `unknown`: anything else, with the platform's own words in `message`.
  */
 export type JournalStoreCode =
-  'fenced' | 'full' | 'refused' | 'out-of-order' | 'timeout' | 'lost' | 'open-run' | 'unknown';
+  | 'fenced'
+  | 'full'
+  | 'refused'
+  | 'blocked'
+  | 'out-of-order'
+  | 'timeout'
+  | 'lost'
+  | 'gone'
+  | 'open-run'
+  | 'unknown';
 
 /** Every promise of the port rejects with this and nothing else. */
 export class JournalStoreError extends Error {

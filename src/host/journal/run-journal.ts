@@ -1,6 +1,6 @@
 import {
   JournalStoreError,
-  type JournalEntry,
+  type StoredEntry,
   type StoredRun,
   type RunJournal,
 } from '../../core/journal/index.ts';
@@ -102,7 +102,7 @@ function outOfOrder(seq: number, expected: number): JournalStoreError {
   );
 }
 
-function checkContiguous(records: readonly JournalEntry[]): void {
+function checkContiguous(records: readonly StoredEntry[]): void {
   for (const [index, record] of records.entries()) {
     const expected = (records[0]?.seq ?? 1) + index;
     if (record.seq !== expected) throw outOfOrder(record.seq, expected);
@@ -117,7 +117,7 @@ function checkContiguous(records: readonly JournalEntry[]): void {
 async function add(
   tables: Tables,
   runId: string,
-  records: readonly JournalEntry[],
+  records: readonly StoredEntry[],
   doubtFromSeq: number | undefined,
 ): Promise<void> {
   const store = tables('records');

@@ -1,6 +1,6 @@
 import {
   JournalStoreError,
-  type JournalEntry,
+  type StoredEntry,
   type JournalStore,
   type StoredRun,
   type RunJournal,
@@ -9,7 +9,7 @@ import type { Readings } from '../../../src/core/run/index.ts';
 
 /** A journal store in memory that keeps the promises of the port and can be made to fail. */
 export class MemoryStore implements JournalStore {
-  readonly records = new Map<string, JournalEntry[]>();
+  readonly records = new Map<string, StoredEntry[]>();
   readonly entries = new Map<string, StoredRun>();
   readonly heartbeats = new Map<string, Readings>();
   readonly epochs = new Map<string, number>();
@@ -41,7 +41,7 @@ export class MemoryStore implements JournalStore {
   }
 
   #journal(runId: string, epoch: number): RunJournal {
-    const own = (): JournalEntry[] => {
+    const own = (): StoredEntry[] => {
       const list = this.records.get(runId) ?? [];
       this.records.set(runId, list);
       return list;

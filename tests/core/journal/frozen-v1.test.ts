@@ -4,6 +4,7 @@ import { gunzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { importJournal, openJournal } from '../../../src/core/journal/index.ts';
 import { reportOf, reportText } from '../../../src/core/report/index.ts';
+import { inEnglish, inEnglishWith } from '../../support/english.ts';
 import { finishes, standing } from '../run/finishing.ts';
 import { endView } from './frozen/v1/end-view.ts';
 
@@ -28,12 +29,15 @@ function journalText(name: string): string {
 
 function opened(name: string): ReturnType<typeof openJournal> {
   const file = importJournal(journalText(name));
-  if ('problem' in file) throw new Error(file.problem);
-  return openJournal(file.records);
+  if ('problem' in file) throw new Error(inEnglish.say(file.problem));
+  return openJournal(file.entries);
 }
 
 const recorded = (name: string): string => readFileSync(join(V1, name), 'utf8');
-const formatTime = (wallMs: number): string => new Date(wallMs).toISOString().slice(0, 19);
+/** Times as the frozen records have them. */
+const translator = inEnglishWith({
+  dateTime: (wallMs) => new Date(wallMs).toISOString().slice(0, 19),
+});
 /** As it is written down: without what is undefined. */
 const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
@@ -60,7 +64,7 @@ describe('a journal of version 1', () => {
   });
 
   it.each(NAMES)('%s is told in the same words', (name) => {
-    expect(reportText(reportOf(opened(name).facts), formatTime)).toBe(
+    expect(reportText(reportOf(opened(name).facts), translator, 'UTC')).toBe(
       recorded(`${name}.record.txt`),
     );
   });

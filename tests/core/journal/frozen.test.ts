@@ -2,12 +2,13 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { importJournal, openJournal } from '../../../src/core/journal/index.ts';
+import { inEnglish } from '../../support/english.ts';
 import { summary } from './frozen/summary.ts';
 
 function frozen(name: string): readonly unknown[] {
   const file = importJournal(readFileSync(join(import.meta.dirname, 'frozen', name), 'utf8'));
-  if ('problem' in file) throw new Error(file.problem);
-  return file.records;
+  if ('problem' in file) throw new Error(inEnglish.say(file.problem));
+  return file.entries;
 }
 
 describe('frozen journals of version 1', () => {
@@ -35,20 +36,20 @@ describe('frozen journals of version 1', () => {
   });
 
   it('the corrupt one opens read-only at its damage, with what came before', () => {
-    const records = frozen('corrupt-v1.json');
-    const opened = openJournal(records);
+    const entries = frozen('corrupt-v1.json');
+    const opened = openJournal(entries);
     expect(opened.problem).toMatchObject({
       name: 'corrupt',
-      seq: Math.floor(records.length / 2) + 1,
+      seq: Math.floor(entries.length / 2) + 1,
     });
-    expect(opened.facts).toHaveLength(Math.floor(records.length / 2));
+    expect(opened.facts).toHaveLength(Math.floor(entries.length / 2));
     expect(opened.state?.seq).toBe(opened.facts.length);
   });
 
   it('the altered one opens read-only at the change', () => {
     const opened = openJournal(frozen('altered-v1.json'));
     expect(opened.problem?.name).toBe('altered');
-    expect(opened.problem?.message).toMatch(/sum does not match/);
+    expect(opened.problem?.message.key).toBe('engine.journal.altered');
     expect(opened.facts.length).toBe((opened.problem?.seq ?? 0) - 1);
   });
 });

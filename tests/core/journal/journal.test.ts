@@ -13,17 +13,18 @@ import {
 import { canonical } from '../../../src/core/journal/canonical.ts';
 import { crc32 } from '../../../src/core/journal/crc32.ts';
 import type { Fact } from '../../../src/core/run/index.ts';
+import { inEnglish } from '../../support/english.ts';
 import { purgePlan } from '../run/fixtures.ts';
 import { glowing } from '../run/tablet.ts';
 
 const { facts } = glowing(purgePlan);
-const records = encodeEntries(facts);
+const entries = encodeEntries(facts);
 
-/** The same records with one changed and its sum made right again: a forger who knows the format. */
-function forged(at: number, change: (record: JournalEntry) => object): unknown[] {
-  return records.map((record, index) => {
-    if (index !== at) return record;
-    const { sum: _, ...rest } = { ...record, ...change(record) };
+/** The same entries with one changed and its sum made right again: a forger who knows the format. */
+function forged(at: number, change: (entry: JournalEntry) => object): unknown[] {
+  return entries.map((entry, index) => {
+    if (index !== at) return entry;
+    const { sum: _, ...rest } = { ...entry, ...change(entry) };
     return { ...rest, sum: crc32(canonical(rest)) };
   });
 }
@@ -65,15 +66,15 @@ describe('canonical text', () => {
 describe('a journal', () => {
   it('reads back as it was written, from objects or from text', () => {
     // Verifies: I-02
-    expect(decodeJournal(records)).toMatchObject({ torn: 0, facts, lastSum: records.at(-1)?.sum });
-    expect(decodeJournal(records.map((record) => JSON.stringify(record))).facts).toEqual(facts);
-    expect(decodeJournal(records).problem).toBeUndefined();
+    expect(decodeJournal(entries)).toMatchObject({ torn: 0, facts, lastSum: entries.at(-1)?.sum });
+    expect(decodeJournal(entries.map((entry) => JSON.stringify(entry))).facts).toEqual(facts);
+    expect(decodeJournal(entries).problem).toBeUndefined();
   });
 
   it('is written on from its last sum', () => {
-    const opened = decodeJournal(records.slice(0, 5));
+    const opened = decodeJournal(entries.slice(0, 5));
     const rest = encodeEntries(facts.slice(5), opened.lastSum);
-    expect([...records.slice(0, 5), ...rest]).toEqual(records);
+    expect([...entries.slice(0, 5), ...rest]).toEqual(entries);
     expect(() => encodeEntry(facts[3] as Fact)).toThrow(/prev/);
     expect(() => encodeEntry(facts[0] as Fact, 'abc')).toThrow(/prev/);
     const bad = {
@@ -86,38 +87,38 @@ describe('a journal', () => {
     expect(() => encodeEntry(changed, 'abc')).toThrow(/does not survive/);
   });
 
-  it('drops and counts a torn last record, whatever is left of it', () => {
+  it('drops and counts a torn last entry, whatever is left of it', () => {
     // Verifies: I-14
-    const last = JSON.stringify(records.at(-1));
+    const last = JSON.stringify(entries.at(-1));
     for (let cut = 0; cut < last.length; cut += 7) {
-      const opened = decodeJournal([...records.slice(0, -1), last.slice(0, cut)]);
+      const opened = decodeJournal([...entries.slice(0, -1), last.slice(0, cut)]);
       expect(opened).toMatchObject({ torn: 1 });
       expect(opened.facts).toHaveLength(facts.length - 1);
       expect(opened.problem).toBeUndefined();
     }
-    for (const rest of [undefined, null, 7, [], {}, { v: 1, seq: facts.length }]) {
-      expect(decodeJournal([...records.slice(0, -1), rest]).torn).toBe(1);
+    for (const rest of [undefined, null, 7, [], {}, { v: 2, seq: facts.length }]) {
+      expect(decodeJournal([...entries.slice(0, -1), rest]).torn).toBe(1);
     }
   });
 
-  it('any change of any record is found, and what came before it is kept', () => {
+  it('any change of any entry is found, and what came before it is kept', () => {
     fc.assert(
       fc.property(
-        fc.nat(records.length - 1),
+        fc.nat(entries.length - 1),
         fc.nat(),
         fc.integer({ min: 1, max: 127 }),
         (at, where, by) => {
-          const text = JSON.stringify(records[at]);
+          const text = JSON.stringify(entries[at]);
           const place = where % text.length;
           const other = String.fromCharCode((text.charCodeAt(place) + by) % 128);
           const changed = text.slice(0, place) + other + text.slice(place + 1);
           const opened = decodeJournal(
-            records.map((record, index) => (index === at ? changed : record)),
+            entries.map((entry, index) => (index === at ? changed : entry)),
           );
-          const same = sameValue(changed, records[at]);
+          const same = sameValue(changed, entries[at]);
           if (same) expect(opened.problem).toBeUndefined();
           else {
-            const torn = opened.torn === 1 && at === records.length - 1;
+            const torn = opened.torn === 1 && at === entries.length - 1;
             expect(torn || opened.problem !== undefined).toBe(true);
             expect(opened.facts).toEqual(facts.slice(0, at));
           }
@@ -129,8 +130,8 @@ describe('a journal', () => {
 
   it('damaged into a number beyond all bounds is altered, not a crash', () => {
     // Verifies: I-02, I-15
-    const text = JSON.stringify(records[4]).replace(/"wallMs":\d+/, '"wallMs":1e999');
-    const opened = openJournal(records.map((record, index) => (index === 4 ? text : record)));
+    const text = JSON.stringify(entries[4]).replace(/"wallMs":\d+/, '"wallMs":1e999');
+    const opened = openJournal(entries.map((entry, index) => (index === 4 ? text : entry)));
     expect(opened.problem).toMatchObject({ name: 'altered', seq: 5 });
     expect(opened.state?.seq).toBe(4);
   });
@@ -140,26 +141,26 @@ describe('a journal', () => {
     const middle = 4;
     const cases: [unknown[], string][] = [
       [[], 'empty'],
-      [['{"v":1,'], 'empty'],
-      [records.map((record, index) => (index === middle ? 'xx' : record)), 'corrupt'],
-      [records.filter((_, index) => index !== middle), 'broken-chain'],
-      [[...records.slice(0, 5), records[4], ...records.slice(5)], 'broken-chain'],
-      [forged(middle, () => ({ v: 2 })), 'newer-version'],
+      [['{"v":2,'], 'empty'],
+      [entries.map((entry, index) => (index === middle ? 'xx' : entry)), 'corrupt'],
+      [entries.filter((_, index) => index !== middle), 'broken-chain'],
+      [[...entries.slice(0, 5), entries[4], ...entries.slice(5)], 'broken-chain'],
+      [forged(middle, () => ({ v: 3 as never })), 'newer-version'],
       [
         forged(middle, ({ fact }) => ({ fact: { ...fact, body: { kind: 'teleported' } } })),
         'unknown-fact',
       ],
-      // A forger who mends the sum of one record breaks the chain at the next.
+      // A forger who mends the sum of one entry breaks the chain at the next.
       [forged(middle, ({ fact }) => ({ fact: { ...fact, id: 'other' } })), 'broken-chain'],
     ];
     for (const [some, name] of cases) {
       const opened = decodeJournal(some);
       expect(opened.problem?.name).toBe(name);
-      expect(opened.facts.length).toBeLessThan(records.length);
+      expect(opened.facts.length).toBeLessThan(entries.length);
     }
   });
 
-  it('of good records that cannot have happened does not fold', () => {
+  it('of good entries that cannot have happened does not fold', () => {
     const wrong = {
       ...facts[1],
       body: { kind: 'step-started', step: 'nowhere', attempt: 1, by: 'person' },
@@ -170,9 +171,9 @@ describe('a journal', () => {
   });
 });
 
-function sameValue(text: string, record: unknown): boolean {
+function sameValue(text: string, entry: unknown): boolean {
   try {
-    return canonical(JSON.parse(text)) === canonical(record);
+    return canonical(JSON.parse(text)) === canonical(entry);
   } catch {
     return false;
   }
@@ -180,20 +181,26 @@ function sameValue(text: string, record: unknown): boolean {
 
 describe('a journal file', () => {
   it('comes back as it went out', () => {
-    const file = importJournal(exportJournal(records));
-    expect('records' in file && decodeJournal(file.records).facts).toEqual(facts);
+    const file = importJournal(exportJournal(entries));
+    expect('entries' in file && decodeJournal(file.entries).facts).toEqual(facts);
+  });
+
+  it('of version 1 keeps its entries where version 1 kept them', () => {
+    const file = JSON.stringify({ format: 'glowpour-journal', version: 1, records: [1, 2] });
+    expect(importJournal(file)).toEqual({ entries: [1, 2] });
   });
 
   it('says what is wrong with another file', () => {
     const problem = (text: string): string => {
       const file = importJournal(text);
-      return 'problem' in file ? file.problem : '';
+      return 'problem' in file ? inEnglish.say(file.problem) : '';
     };
     expect(problem('no')).toMatch(/not JSON/);
     expect(problem('null')).toMatch(/format is undefined/);
     expect(problem('{"format":"x"}')).toMatch(/format is "x"; allowed: "glowpour-journal"/);
     expect(problem('{"format":"glowpour-journal","version":9}')).toMatch(/version is 9/);
     expect(problem('{"format":"glowpour-journal","version":1}')).toMatch(/records is not a list/);
+    expect(problem('{"format":"glowpour-journal","version":2}')).toMatch(/entries is not a list/);
     expect(problem(' '.repeat(20_000_001))).toMatch(/allowed: up to/);
   });
 });

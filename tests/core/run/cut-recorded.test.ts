@@ -25,8 +25,8 @@ const HOUR_S = 3600;
 function frozen(name: string): readonly Fact[] {
   const path = join(import.meta.dirname, '../journal/frozen', name);
   const file = importJournal(readFileSync(path, 'utf8'));
-  if ('problem' in file) throw new Error(file.problem);
-  return openJournal(file.records).facts;
+  if ('problem' in file) throw new Error(english.say(file.problem));
+  return openJournal(file.entries).facts;
 }
 
 /** A demo kitchen with a rest day in its first rest, as the household that keeps it would have it. */

@@ -1,4 +1,4 @@
-import type { JournalEntry, StoredRun } from '../../../core/journal/index.ts';
+import type { StoredEntry, StoredRun } from '../../../core/journal/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import type { Observation, Refusal, Request, RunView } from '../../../core/run/index.ts';
 import type { LeaderSilence } from '../../../host/tab-lock/index.ts';
@@ -89,7 +89,7 @@ export class OpenRun {
   }
 
   /** All records of a run that is led here; undefined: only the store has them. */
-  recordsOf(runId: string): readonly JournalEntry[] | undefined {
+  recordsOf(runId: string): readonly StoredEntry[] | undefined {
     return this.#session?.entry.id === runId ? this.#session.records() : undefined;
   }
 

@@ -1,13 +1,13 @@
 import {
   decodeJournal,
-  encodeEntries,
   exportJournal,
   importJournal,
-  type JournalEntry,
   type JournalStore,
+  type StoredEntry,
   type StoredRun,
 } from '../../../core/journal/index.ts';
 import type { Readings } from '../../../core/run/index.ts';
+import { say } from '../../context/language.ts';
 
 /**
  * A run as a file, to keep it elsewhere or carry it to another tablet.
@@ -17,7 +17,7 @@ import type { Readings } from '../../../core/run/index.ts';
 export async function exportRun(
   store: JournalStore,
   runId: string,
-  inMemory: readonly JournalEntry[] | undefined,
+  inMemory: readonly StoredEntry[] | undefined,
 ): Promise<string> {
   return exportJournal(inMemory ?? (await store.readAll(runId)));
 }
@@ -33,8 +33,8 @@ export async function importRun(
   now: Readings,
 ): Promise<StoredRun> {
   const file = importJournal(text);
-  if ('problem' in file) throw new Error(file.problem);
-  const { facts, problem } = decodeJournal(file.records);
+  if ('problem' in file) throw new Error(say(file.problem));
+  const { facts, entries, problem } = decodeJournal(file.entries);
   const first = facts[0]?.body;
   if (problem)
     throw new Error(
@@ -50,7 +50,7 @@ export async function importRun(
     );
   const entry: StoredRun = { id, name: first.plan.kitchen.name, openedWallMs: now.wallMs, closed };
   const journal = await store.openRun(entry);
-  await journal.append(encodeEntries(facts));
+  await journal.append(entries);
   await journal.close();
   return entry;
 }

@@ -3,8 +3,8 @@ import {
   encodeEntries,
   openJournal,
   JournalStoreError,
-  type JournalEntry,
   type JournalStore,
+  type StoredEntry,
   type StoredRun,
   type RunJournal,
 } from '../../../core/journal/index.ts';
@@ -21,6 +21,7 @@ import {
   type RunState,
   type RunView,
 } from '../../../core/run/index.ts';
+import { say } from '../../context/language.ts';
 
 /** What the session needs of the device; the tests pass their own. */
 export type SessionDeps = {
@@ -62,9 +63,9 @@ export class RunSession {
   #journal: RunJournal;
   #state: RunState;
   /** All records so far, stored or not: what storage loses can still leave as a file. */
-  #records: JournalEntry[];
+  #records: StoredEntry[];
   /** Facts that happened but could not be stored yet; the run is suspended meanwhile. */
-  #unsaved: JournalEntry[] = [];
+  #unsaved: StoredEntry[] = [];
   #readOnly = false;
   #queue: Promise<void> = Promise.resolve();
 
@@ -72,7 +73,7 @@ export class RunSession {
     entry: StoredRun,
     journal: RunJournal,
     state: RunState,
-    records: readonly JournalEntry[],
+    records: readonly StoredEntry[],
     deps: SessionDeps,
     listener: SessionListener,
   ) {
@@ -122,12 +123,15 @@ export class RunSession {
     const decoded = openJournal(stored);
     const state = decoded.state;
     if (!state)
-      throw new JournalStoreError('unknown', decoded.problem?.message ?? 'The journal is empty.');
-    const good = encodeEntries(decoded.facts);
-    const session = new RunSession(entry, journal, state, good, deps, listener);
+      throw new JournalStoreError(
+        'unknown',
+        decoded.problem ? say(decoded.problem.message) : 'The journal is empty.',
+      );
+    // As they are stored: what goes on follows the sum of the last, whatever version wrote it.
+    const session = new RunSession(entry, journal, state, decoded.entries, deps, listener);
     if (decoded.problem) {
       session.#readOnly = true;
-      listener.onTrouble({ kind: 'read-only', message: decoded.problem.message });
+      listener.onTrouble({ kind: 'read-only', message: say(decoded.problem.message) });
     } else {
       if (decoded.torn > 0) await journal.dropFrom(decoded.facts.length + 1);
       await session.send({
@@ -171,7 +175,7 @@ export class RunSession {
    * Everything that happened, for export: also what could not be stored.
    * Undefined: the journal was altered, and only the store has all of it.
    */
-  records(): readonly JournalEntry[] | undefined {
+  records(): readonly StoredEntry[] | undefined {
     return this.#readOnly ? undefined : [...this.#records];
   }
 
@@ -220,7 +224,7 @@ export class RunSession {
     }
   }
 
-  #advance(records: readonly JournalEntry[], next: RunState): void {
+  #advance(records: readonly StoredEntry[], next: RunState): void {
     const wasClosed = this.#state.status === 'closed';
     this.#state = next;
     this.#records.push(...records);
@@ -230,7 +234,7 @@ export class RunSession {
         .catch(() => undefined);
   }
 
-  #hold(records: readonly JournalEntry[], next: RunState): void {
+  #hold(records: readonly StoredEntry[], next: RunState): void {
     this.#unsaved.push(...records);
     this.#advance(records, next);
   }

@@ -1,3 +1,4 @@
+import { asWritten } from '../../../../src/core/messages/index.ts';
 import { purgePlan } from '../../run/fixtures.ts';
 import { glowing, NEW_YEAR_MS, type Tablet } from '../../run/tablet.ts';
 
@@ -11,7 +12,7 @@ export function alarmed(): Tablet {
       startWallMs: NEW_YEAR_MS,
       restDays: [
         {
-          name: 'the Sabbath',
+          name: asWritten('the Sabbath'),
           fromWallMs: NEW_YEAR_MS + HOUR_MS,
           toWallMs: NEW_YEAR_MS + 26 * HOUR_MS,
         },

@@ -38,7 +38,7 @@ function disturbed(): Tablet {
   tablet.says('pour-1');
   tablet.does({ kind: 'report-fault', fault: 'cracked', text: 'A hair line in the rim.' });
   tablet.does({ kind: 'skip-step', step: 'boil-2', reason: 'The bowl is small.' });
-  tablet.does({ kind: 'report-doubt', fixture: 'sink', text: 'A cup was washed.' });
+  tablet.does({ kind: 'report-recheck', fixture: 'sink', text: 'A cup was washed.' });
   tablet.does({ kind: 'stop-run', reason: 'Late.' });
   return tablet;
 }

@@ -3,6 +3,9 @@ import { view, type RunState } from '../../../../../src/core/run/index.ts';
 /** A time nobody can bound is no number in JSON. */
 const bounded = (s: number): number | 'unbounded' => (Number.isFinite(s) ? s : 'unbounded');
 
+/** Names that version 1 had for what is called otherwise now. */
+const IN_VERSION_1: Readonly<Record<string, string>> = { unproved: 'doubtful' };
+
 /** How a run stands at its last fact, as a screen would see it: without sentences, and by names that are kept. */
 export function endView(state: RunState): unknown {
   const seen = view(state, state.clock.lastAt);
@@ -24,7 +27,7 @@ export function endView(state: RunState): unknown {
           {
             step,
             purpose,
-            status,
+            status: IN_VERSION_1[status] ?? status,
             lengthS,
             atLeastS: bounded(atLeastS),
             atMostS: bounded(atMostS),
