@@ -1,17 +1,12 @@
 import type { Kitchen } from '../kitchen/index.ts';
 import { chooseByCustom, chooseMethod } from './choose-method.ts';
 import { customTable, ownCustomOf } from './tables.ts';
-import type { AnsweredQuestion, ChosenQuestion } from './types.ts';
+import type { AnsweredQuestion } from './types.ts';
 
 /** The kitchen as the built-in custom sees it. */
 function withoutOwn(kitchen: Kitchen): Kitchen {
   const { ownCustom: _own, ...household } = kitchen.household;
   return { ...kitchen, household };
-}
-
-/** Id of the row a question came from. */
-function rowIdOf({ id, fixture }: ChosenQuestion): string {
-  return id.slice(`ask-${fixture}-`.length);
 }
 
 /**
@@ -28,7 +23,7 @@ export function answeredQuestions(kitchen: Kitchen): readonly AnsweredQuestion[]
     const said = household.overrides.findLast((one) => one.fixture === fixture.id);
     return chooseByCustom(fixture, plain).questions.flatMap((question): AnsweredQuestion[] => {
       if (open.has(question.id)) return [];
-      const row = own?.changedRows.find((one) => one.row === rowIdOf(question));
+      const row = own?.changedRows.find((one) => one.row === question.row);
       if (row) {
         const { saidBy, saidOn, why } = row;
         return [{ ...question, answer: why, saidBy, saidOn, by: 'own-row' }];

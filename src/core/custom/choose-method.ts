@@ -1,9 +1,11 @@
-import type { Burner, Fixture, Kitchen, MethodId, Override } from '../kitchen/index.ts';
+import { asWritten, message, type Message } from '../messages/index.ts';
+import type { Burner, BurnerType, Fixture, Kitchen, MethodId, Override } from '../kitchen/index.ts';
 import { findConditionRule, findRow, type Looked } from './find-row.ts';
 import { citation } from './sources.ts';
 import { tableOf } from './tables.ts';
 import { TERMS } from './terms.ts';
 import type {
+  CoverMaterial,
   ChosenMethod,
   ChosenQuestion,
   ConditionRule,
@@ -16,9 +18,9 @@ export type Choice = {
   readonly method: ChosenMethod;
   readonly questions: readonly ChosenQuestion[];
   /** What it is covered or lined with, where it is. */
-  readonly coverWith: string;
+  readonly coverWith: CoverMaterial;
   /** A line to show where the work is done. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Message[];
 };
 
 /** The method of one burner: an induction zone may stand beside gas. */
@@ -28,7 +30,7 @@ export type BurnerChoice = {
   readonly minutes: number;
 };
 
-const COVER_WITH = 'a liner or cover cut to size';
+const COVER_WITH: CoverMaterial = 'cut-to-size';
 
 function lookedOf(fixture: Fixture, kitchen: Kitchen): Looked {
   return {
@@ -62,7 +64,7 @@ function rowsOf(fixture: Fixture, kitchen: Kitchen): readonly CustomRow[] {
 }
 
 function questionOf(fixture: Fixture, rowId: string, question: RowQuestion): ChosenQuestion {
-  return { id: `ask-${fixture.id}-${rowId}`, fixture: fixture.id, ...question };
+  return { id: `ask-${fixture.id}-${rowId}`, fixture: fixture.id, row: rowId, ...question };
 }
 
 /** A zone that no answer can make glow is still asked about when the answer is to glow. */
@@ -83,19 +85,19 @@ function overridden(fixture: Fixture, rows: readonly CustomRow[], said: Override
   const open = questions[0];
   const minutes = said.minutes ?? (method === row.method ? row.minutes : undefined);
   const term = TERMS[method];
-  const by = `${said.saidBy}, ${said.saidOn}`;
+  const by = saidBy(said);
   return {
     method: {
       fixture: fixture.id,
       method,
       cover: said.cover ?? (method === 'cover' || method === 'line'),
       ...(minutes !== undefined && { minutes }),
-      reason: said.text ?? 'So it was said for this fixture, in place of the row of the custom.',
+      reason: said.text === undefined ? message('custom.said.reason') : asWritten(said.text),
       ...(term !== undefined && { term }),
       source: by,
       checked: true,
       overriddenBy: by,
-      wouldChange: 'Another answer to the same question.',
+      wouldChange: message('custom.said.would-change'),
       ...(open && { question: open.id }),
     },
     questions,
@@ -104,13 +106,20 @@ function overridden(fixture: Fixture, rows: readonly CustomRow[], said: Override
   };
 }
 
-function otherBurners(burners: readonly string[], own: NonNullable<CustomRow['own']>): string {
-  const types = burners.map((type) => type.replaceAll('-', ' ')).join(', ');
-  return `Burners of the type ${types}, by your own custom: ${own.why}`;
+function otherBurners(burners: readonly BurnerType[], own: NonNullable<CustomRow['own']>): Message {
+  return message('custom.own-row.burners', {
+    burners: burners.map((type) => message(`common.burner.${type}`)),
+    why: own.why,
+  });
 }
 
-function ownWords({ custom, saidBy, saidOn }: NonNullable<CustomRow['own']>): string {
-  return `a row of our own custom “${custom}”: ${saidBy}, ${saidOn}`;
+/** By whose word, and when. */
+function saidBy(said: Pick<Override, 'saidBy' | 'saidOn'>): Message {
+  return message('custom.said-by', { saidBy: said.saidBy, saidOn: said.saidOn });
+}
+
+function ownRowOf({ custom, saidBy: by, saidOn }: NonNullable<CustomRow['own']>): Message {
+  return message('custom.own-row.said-by', { custom, saidBy: by, saidOn });
 }
 
 function byCustom(fixture: Fixture, rows: readonly CustomRow[], rule?: ConditionRule): Choice {
@@ -129,11 +138,11 @@ function byCustom(fixture: Fixture, rows: readonly CustomRow[], rule?: Condition
       method,
       cover: row.cover || rule?.cover === true || method === 'line' || method === 'cover',
       ...(row.minutes !== undefined && { minutes: row.minutes }),
-      reason: rule ? `${row.reason} ${rule.reason}` : row.reason,
+      reason: rule ? message('custom.reasons', { row: row.reason, rule: rule.reason }) : row.reason,
       ...(term !== undefined && { term }),
-      source: row.own ? `${row.own.saidBy}, ${row.own.saidOn}` : citation(row.source),
+      source: row.own ? saidBy(row.own) : citation(row.source),
       checked: row.checked,
-      ...(row.own && { overriddenBy: ownWords(row.own), ownRow: row.id }),
+      ...(row.own && { overriddenBy: ownRowOf(row.own), ownRow: row.id }),
       wouldChange: row.wouldChange,
       ...(first && { question: first.id }),
     },

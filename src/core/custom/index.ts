@@ -17,8 +17,6 @@ export {
 } from './edit-kitchen.ts';
 export { findConditionRule, findRow, type Looked } from './find-row.ts';
 export { forLooking, questionList, questionListText, type QuestionList } from './question-list.ts';
-export { readCustomTable } from './read-table.ts';
 export { citation, SOURCE_KEYS, sourceOf } from './sources.ts';
-export { compareStrictness, type Way } from './strictness.ts';
 export { customName, customTable, ownCustomOf, tableOf } from './tables.ts';
 export type * from './types.ts';

@@ -1,3 +1,4 @@
+import { asWritten, message } from '../messages/index.ts';
 import type { OwnCustom, OwnRow } from '../kitchen/index.ts';
 import { TERMS } from './terms.ts';
 import type { CustomRow, CustomTable } from './types.ts';
@@ -13,8 +14,8 @@ function ownRow(base: CustomRow, changed: OwnRow, custom: string): CustomRow {
     cover: changed.cover ?? (method === 'cover' || method === 'line'),
     ...(minutes !== undefined && { minutes }),
     ...(term !== undefined && { term }),
-    reason: changed.why,
-    wouldChange: 'Taking this row of your own custom back.',
+    reason: asWritten(changed.why),
+    wouldChange: message('custom.own-row.would-change'),
     checked: true,
     own: { ...changed, custom },
   };

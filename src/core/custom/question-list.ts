@@ -1,3 +1,4 @@
+import type { Translator } from '../messages/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { answeredQuestions } from './answers.ts';
 import { chooseMethod } from './choose-method.ts';
@@ -28,42 +29,46 @@ export function questionList(kitchen: Kitchen): QuestionList {
   };
 }
 
-const STANDING =
-  'Customs differ. The plan follows the custom we chose; the answers below replace it.';
+/** Lines of an answer are set in by this. */
+const UNDER = '   ';
 
 /** The list as plain text with room for the answers, to be sent or printed; lines end in `\n`. */
-export function questionListText(kitchen: Kitchen): string {
+export function questionListText(kitchen: Kitchen, { t, say }: Translator): string {
   const name = (id: string): string => kitchen.fixtures.find((one) => one.id === id)?.name ?? id;
   const { toAsk, toFind, answered } = questionList(kitchen);
   const openLines = (list: readonly ChosenQuestion[]): readonly string[] =>
-    list.flatMap((one, at) => [
-      `${at + 1}. ${name(one.fixture)}: ${one.ask}`,
-      `   ${one.why}`,
-      `   Until it is answered: ${one.untilThen}`,
-      '   Answer: ______________________________',
-      '   Said by: ________________  on: ________',
+    list.flatMap(({ fixture, ask, why, untilThen }, at) => [
+      t('custom.questions.numbered', { number: at + 1, fixture: name(fixture), ask }),
+      `${UNDER}${say(why)}`,
+      `${UNDER}${t('custom.questions.until-then', { untilThen })}`,
+      `${UNDER}${t('custom.questions.answer-line')}`,
+      `${UNDER}${t('custom.questions.said-line')}`,
       '',
     ]);
   const section = (title: string, lines: readonly string[]): readonly string[] =>
     lines.length === 0 ? [] : [title, '', ...lines];
   return [
-    `Questions for our rabbi: ${kitchen.name}`,
-    `Custom: ${customName(kitchen.household)}`,
-    STANDING,
+    t('custom.questions.title', { kitchen: kitchen.name }),
+    t('custom.questions.custom', { custom: customName(kitchen.household) }),
+    t('custom.questions.standing'),
     '',
-    ...section('To ask', openLines(toAsk)),
+    ...section(t('custom.questions.to-ask'), openLines(toAsk)),
     ...section(
-      'We look ourselves',
-      toFind.map((one) => `- ${name(one.fixture)}: ${one.ask}`),
+      t('custom.questions.to-look'),
+      toFind.map(({ fixture, ask }) => t('custom.questions.look', { fixture: name(fixture), ask })),
     ),
     ...(toFind.length > 0 ? [''] : []),
     ...section(
-      'Answered',
-      answered.map((one) =>
-        `- ${name(one.fixture)}: ${one.ask} ${one.answer} (${one.saidBy}, ${one.saidOn})`.replaceAll(
-          /\s+/g,
-          ' ',
-        ),
+      t('custom.questions.answered'),
+      answered.map(({ fixture, ask, answer, saidBy, saidOn }) =>
+        // What a household wrote stands on one line.
+        t('custom.questions.answered-line', {
+          fixture: name(fixture),
+          ask,
+          answer,
+          saidBy,
+          saidOn,
+        }).replaceAll(/\s+/g, ' '),
       ),
     ),
     '',

@@ -1,5 +1,6 @@
 import custom from '../../../shared/sources/custom.json';
 import safety from '../../../shared/sources/safety.json';
+import type { Message } from '../messages/index.ts';
 import type { Source } from './types.ts';
 
 const SOURCES: Readonly<Record<string, Source>> = { ...custom, ...safety };
@@ -18,8 +19,11 @@ export function sourceOf(key: string): Source {
   return source;
 }
 
-/** A citation to print: title and place. */
-export function citation(key: string): string {
-  const { title, place } = sourceOf(key);
-  return place === undefined ? title : `${title}, ${place}`;
+/**
+ * A citation to print: title and place. A test holds the catalogue against the table.
+ * @throws RangeError when no source has that key
+ */
+export function citation(key: string): Message {
+  sourceOf(key);
+  return { key: `sources.${key}`, params: {} };
 }

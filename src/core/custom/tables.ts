@@ -1,13 +1,24 @@
 import ashkenazic from '../../../shared/customs/ashkenazic.json';
 import sephardic from '../../../shared/customs/sephardic.json';
 import type { CustomId, Household, OwnCustom } from '../kitchen/index.ts';
-import { readCustomTable } from './read-table.ts';
+import { message, type Message } from '../messages/index.ts';
 import { withOwnRows } from './own-rows.ts';
+import { ruleWithTexts, withTexts, type RawRow, type RawRule } from './row-texts.ts';
 import type { CustomTable } from './types.ts';
 
+type RawTable = Omit<CustomTable, 'rows' | 'conditionRules'> & {
+  readonly rows: readonly RawRow[];
+  readonly conditionRules: readonly RawRule[];
+};
+
+/** The tables are ours: a test holds their shape against a schema, so none is checked while running. */
+function tableOfRaw({ rows, conditionRules, ...table }: RawTable): CustomTable {
+  return { ...table, rows: rows.map(withTexts), conditionRules: conditionRules.map(ruleWithTexts) };
+}
+
 const TABLES: Readonly<Record<CustomId, CustomTable>> = {
-  sephardic: readCustomTable(sephardic),
-  ashkenazic: readCustomTable(ashkenazic),
+  sephardic: tableOfRaw(sephardic as unknown as RawTable),
+  ashkenazic: tableOfRaw(ashkenazic as unknown as RawTable),
 };
 
 /** The own custom a household follows; none while it follows another than it copied. */
@@ -27,12 +38,11 @@ export function tableOf(household: Household): CustomTable {
   return customTable(household.custom, ownCustomOf(household));
 }
 
-/** "Sephardic", or "Our custom (Sephardic with 2 rows of our own)". */
-export function customName(household: Household): string {
-  const { name } = TABLES[household.custom];
+/** "Sephardic", or "Our custom (Sephardic, with 2 rows of our own)". */
+export function customName(household: Household): Message {
+  const base = message(`custom.name.${household.custom}`);
   const own = ownCustomOf(household);
-  if (!own) return name;
-  const rows = own.changedRows.length;
-  const words = rows === 0 ? 'unchanged' : `with ${rows} ${rows === 1 ? 'row' : 'rows'} of our own`;
-  return `${own.name} (${name}, ${words})`;
+  return own
+    ? message('custom.name.own', { name: own.name, base, rows: own.changedRows.length })
+    : base;
 }

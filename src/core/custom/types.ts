@@ -1,3 +1,4 @@
+import type { Message } from '../messages/index.ts';
 import type {
   BurnerType,
   Condition,
@@ -9,6 +10,18 @@ import type {
   OwnRow,
   Purpose,
 } from '../kitchen/index.ts';
+
+/** What things are covered or lined with; a sheet is laid on flat and taped, the others are put in. */
+export type CoverMaterial =
+  | 'rack-in-bowls'
+  | 'basin-on-rack'
+  | 'adhesive-paper'
+  | 'shelf-paper'
+  | 'liner-with-holes'
+  | 'insert'
+  | 'plastic-sheet'
+  | 'heat-proof-liner'
+  | 'cut-to-size';
 
 /** What must hold for a row; a list that is absent holds for everything. */
 export type RowWhen = {
@@ -22,7 +35,8 @@ export type RowWhen = {
 
 /** One way a question can be answered. `minutes`: min, 1 to 600. */
 export type RowAnswer = {
-  readonly words: string;
+  /** As it can be said. */
+  readonly text: Message;
   readonly method: MethodId;
   readonly cover: boolean;
   readonly minutes?: number;
@@ -30,9 +44,9 @@ export type RowAnswer = {
 
 /** A question a row leaves to the household's rabbi, and what is planned meanwhile. */
 export type RowQuestion = {
-  readonly ask: string;
-  readonly why: string;
-  readonly untilThen: string;
+  readonly ask: Message;
+  readonly why: Message;
+  readonly untilThen: Message;
   /** `ruling`: for the rabbi. The rest is found out by looking at the fixture. */
   readonly about?: 'ruling' | 'material' | 'condition';
   /** The answers that are known to be given; what is planned meanwhile is as strict as any of them. */
@@ -45,13 +59,13 @@ export type CustomRow = RowWhen & {
   readonly method: MethodId;
   readonly cover: boolean;
   /** What it is covered or lined with. */
-  readonly coverWith?: string;
+  readonly coverWith?: CoverMaterial;
   readonly minutes?: number;
   /** The trade's word, transliterated. */
-  readonly term?: string;
-  readonly reason: string;
-  readonly wouldChange: string;
-  readonly note?: string;
+  readonly term?: Message;
+  readonly reason: Message;
+  readonly wouldChange: Message;
+  readonly note?: Message;
   /** Key of a source. */
   readonly source: string;
   readonly checked: boolean;
@@ -69,8 +83,8 @@ export type ConditionRule = {
   readonly conditions: readonly Condition[];
   readonly method?: MethodId;
   readonly cover: boolean;
-  readonly coverWith?: string;
-  readonly reason: string;
+  readonly coverWith?: CoverMaterial;
+  readonly reason: Message;
   readonly source: string;
   readonly checked: boolean;
   readonly question?: RowQuestion;
@@ -78,7 +92,6 @@ export type ConditionRule = {
 
 export type CustomTable = {
   readonly id: CustomId;
-  readonly name: string;
   /** Hours from the last hot use until it may be purged. */
   readonly restHours: number;
   readonly restSource: string;
@@ -102,22 +115,27 @@ export type ChosenMethod = {
   readonly method: MethodId;
   readonly cover: boolean;
   readonly minutes?: number;
-  readonly reason: string;
-  readonly term?: string;
+  readonly reason: Message;
+  readonly term?: Message;
   /** Citation to print. */
-  readonly source: string;
+  readonly source: Message;
   readonly checked: boolean;
   /** By whose word it stands in place of the custom's row: an answer, or the household's own custom. */
-  readonly overriddenBy?: string;
+  readonly overriddenBy?: Message;
   /** Id of the row that is the household's own. */
   readonly ownRow?: string;
-  readonly wouldChange: string;
+  readonly wouldChange: Message;
   /** Id of the first open question that makes it provisional. */
   readonly question?: string;
 };
 
 /** A question about one fixture. */
-export type ChosenQuestion = RowQuestion & { readonly id: string; readonly fixture: string };
+export type ChosenQuestion = RowQuestion & {
+  readonly id: string;
+  readonly fixture: string;
+  /** Row of the custom it comes from; none for a question of the plan's own. */
+  readonly row?: string;
+};
 
 /** A question that has its answer: by an answer about the fixture, or by a row of the own custom. */
 export type AnsweredQuestion = ChosenQuestion & {

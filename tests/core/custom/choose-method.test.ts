@@ -1,3 +1,5 @@
+import { message } from '../../../src/core/messages/index.ts';
+import { inEnglish } from '../../support/english.ts';
 import { describe, expect, it } from 'vitest';
 import { burnerChoices, chooseMethod } from '../../../src/core/custom/index.ts';
 import type { Fixture, Kitchen, Override } from '../../../src/core/kitchen/index.ts';
@@ -24,6 +26,8 @@ const SAID: Override = {
   saidOn: '2026-03-01',
 };
 
+const SAID_BY = message('custom.said-by', { saidBy: 'our rabbi', saidOn: '2026-03-01' });
+
 describe('chooseMethod', () => {
   it('gives the method with its reason, the word of the trade and its source', () => {
     const { method, questions } = chooseMethod(fixtureOf(FLAT, 'sink'), FLAT);
@@ -31,11 +35,11 @@ describe('chooseMethod', () => {
       fixture: 'sink',
       method: 'pour',
       cover: false,
-      term: 'irui',
+      term: message('custom.term.irui'),
       checked: false,
     });
-    expect(method.source).toContain('451:6');
-    expect(method.reason).not.toBe('');
+    expect(inEnglish.say(method.source)).toContain('451:6');
+    expect(inEnglish.say(method.reason)).not.toBe('');
     expect(questions).toEqual([]);
   });
 
@@ -44,7 +48,9 @@ describe('chooseMethod', () => {
     expect(method).toMatchObject({ method: 'steam', minutes: 20 });
     expect(questions).toHaveLength(1);
     expect(method.question).toBe(questions[0]?.id);
-    expect(questions[0]?.untilThen).toContain('20 minutes');
+    expect(questions.map(({ untilThen }) => inEnglish.say(untilThen)).join()).toContain(
+      '20 minutes',
+    );
   });
 
   it('follows the condition: scratched is poured and covered, open wood is only covered', () => {
@@ -76,9 +82,9 @@ describe('chooseMethod', () => {
     expect(method).toMatchObject({
       method: 'glow',
       minutes: 15,
-      overriddenBy: 'our rabbi, 2026-03-01',
+      overriddenBy: SAID_BY,
     });
-    expect(method.source).toBe('our rabbi, 2026-03-01');
+    expect(method.source).toEqual(SAID_BY);
     expect(questions).toEqual([]);
   });
 
@@ -117,7 +123,7 @@ describe('burnerChoices', () => {
   it('lets the glowing burners speak for the cooktop and still asks about the zone', () => {
     const { method, questions } = chooseMethod(mixed, FLAT);
     expect(method.method).toBe('glow');
-    expect(questions.map(({ ask }) => ask).join(' ')).toContain('induction');
+    expect(questions.map(({ ask }) => inEnglish.say(ask)).join(' ')).toContain('induction');
   });
 
   it('does not make induction glow by an answer', () => {

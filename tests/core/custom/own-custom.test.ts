@@ -1,3 +1,5 @@
+import { asWritten } from '../../../src/core/messages/index.ts';
+import { inEnglish } from '../../support/english.ts';
 import { describe, expect, it } from 'vitest';
 import {
   answeredQuestions,
@@ -68,7 +70,7 @@ describe('a custom of one’s own', () => {
       method: 'glow',
       minutes: 15,
       term: 'libun gamur',
-      reason: FIRE.why,
+      reason: asWritten(FIRE.why),
       source: 'our rabbi, 2027-02-03',
       ownRow: 'burner-fire',
     });
@@ -79,8 +81,8 @@ describe('a custom of one’s own', () => {
   });
 
   it('is printed in the plan with who said it', () => {
-    const text = describePlan(buildPlan(own));
-    expect(text).toContain('heat to glow, 15 min');
+    const text = describePlan(buildPlan(own), inEnglish);
+    expect(text).toContain('Heat to glow, 15 min');
     expect(text).toContain('a row of our own custom “As at home”: our rabbi, 2027-02-03');
   });
 
@@ -113,12 +115,14 @@ describe('a custom of one’s own', () => {
   it('rests while the household follows the other custom, with a warning, and comes back', () => {
     const other: Kitchen = { ...own, household: { ...own.household, custom: 'ashkenazic' } };
     expect(tableOf(other.household)).toBe(customTable('ashkenazic'));
-    expect(customName(other.household)).toBe('Ashkenazic');
+    expect(inEnglish.say(customName(other.household))).toBe('Ashkenazic');
     const read = parseKitchen(formatKitchen(other));
     expect('problems' in read ? read.problems : read.warnings.map(({ path }) => path)).toContain(
       'household.ownCustom.basedOn',
     );
-    expect(customName(own.household)).toBe('As at home (Sephardic, with 1 row of our own)');
+    expect(inEnglish.say(customName(own.household))).toBe(
+      'As at home (Sephardic, with 1 row of our own)',
+    );
   });
 
   it('travels inside the kitchen file', () => {
@@ -201,7 +205,7 @@ describe('an answer', () => {
 
 describe('the list to take to the rabbi', () => {
   it('has every open question once, with room for the answer', () => {
-    const text = questionListText(FLAT);
+    const text = questionListText(FLAT, inEnglish);
     const { toAsk, toFind } = questionList(FLAT);
     expect(toAsk.length + toFind.length).toBe(buildPlan(FLAT).questions.length);
     for (const { ask, untilThen } of toAsk) {

@@ -1,7 +1,8 @@
+import { inEnglish } from '../../support/english.ts';
+import { compareStrictness, type Way } from './strictness.ts';
 import { describe, expect, it } from 'vitest';
 import methods from '../../../shared/customs/methods.json';
 import {
-  compareStrictness,
   customTable,
   findConditionRule,
   findRow,
@@ -9,7 +10,6 @@ import {
   type CustomRow,
   type Looked,
   type RowQuestion,
-  type Way,
 } from '../../../src/core/custom/index.ts';
 import {
   CONDITIONS,
@@ -107,23 +107,24 @@ describe.each(CUSTOMS)('every row of the %s custom that must be asked about', (c
   it.each(asks.map((one) => [one.id, one] as const))('%s', (_, { ways, question }) => {
     expect(question.about).toBeDefined();
     for (const way of ways) {
-      expect(question.untilThen, `says what is planned: ${way.method}`).toMatch(
+      expect(inEnglish.say(question.untilThen), `says what is planned: ${way.method}`).toMatch(
         TELLS[way.method] ?? /clean/i,
       );
-      if (way.cover) expect(question.untilThen, 'says that it is covered').toMatch(TELLS_COVER);
+      if (way.cover)
+        expect(inEnglish.say(question.untilThen), 'says that it is covered').toMatch(TELLS_COVER);
       for (const answer of question.answers ?? [])
         expect(
           compareStrictness(way, answer),
-          `${JSON.stringify(way)} against “${answer.words}”`,
+          `${JSON.stringify(way)} against “${inEnglish.say(answer.text)}”`,
         ).toBeGreaterThanOrEqual(0);
     }
   });
 
   it('says the length it plans where the length is asked about', () => {
     const { question: oven } = table.rows.find(({ id }) => id === 'oven-plain') ?? {};
-    expect(oven?.untilThen).toContain('two hours');
+    expect(oven && inEnglish.say(oven.untilThen)).toContain('two hours');
     const { question: wave } = table.rows.find(({ id }) => id === 'microwave') ?? {};
-    expect(wave?.untilThen).toContain('20 minutes');
+    expect(wave && inEnglish.say(wave.untilThen)).toContain('20 minutes');
   });
 
   it('plans for an unknown material nothing less strict than for any material there is', () => {

@@ -1,12 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
 import {
   citation,
   customTable,
   findConditionRule,
   findRow,
-  readCustomTable,
   sourceOf,
   type Looked,
 } from '../../../src/core/custom/index.ts';
@@ -18,6 +18,9 @@ import {
   OVEN_CLEANINGS,
   PURPOSES,
 } from '../../../src/core/kitchen/index.ts';
+import { english } from '../../../src/core/messages/english/index.ts';
+import { inEnglish } from '../../support/english.ts';
+import { TABLE_SCHEMA } from './table-schema.ts';
 
 const SHARED = join(import.meta.dirname, '../../../shared');
 const CUSTOMS = ['sephardic', 'ashkenazic'] as const;
@@ -149,60 +152,69 @@ describe('the two customs', () => {
   });
 });
 
-describe('a broken table', () => {
-  const good = () =>
-    structuredClone(json('customs/sephardic.json')) as {
-      [field: string]: unknown;
-      rows: Record<string, unknown>[];
-    };
+type RawTable = { [field: string]: unknown; rows: Record<string, unknown>[] };
+
+describe('the shape of a table', () => {
+  const fits = new Ajv({ strict: false }).compile(TABLE_SCHEMA);
+  const good = (): RawTable => structuredClone(json('customs/sephardic.json')) as RawTable;
+
+  it.each(CUSTOMS)('%s keeps to it, and names every row once', (custom) => {
+    const table = json(`customs/${custom}.json`) as RawTable;
+    expect(fits(table), JSON.stringify(fits.errors)).toBe(true);
+    const ids = table.rows.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
   it.each([
-    ['another custom', (t: ReturnType<typeof good>) => (t['id'] = 'mine'), 'custom.id'],
-    [
-      'a rest of no length',
-      (t: ReturnType<typeof good>) => (t['restHours'] = 0),
-      'custom.restHours',
-    ],
-    [
-      'a source nobody has',
-      (t: ReturnType<typeof good>) => (t.rows[0]!['source'] = 'hearsay'),
-      'rows[0].source',
-    ],
-    [
-      'a material nobody has',
-      (t: ReturnType<typeof good>) => (t.rows[2]!['materials'] = ['gold']),
-      'rows[2].materials',
-    ],
-    [
-      'a method nobody has',
-      (t: ReturnType<typeof good>) => (t.rows[1]!['method'] = 'sing'),
-      'rows[1].method',
-    ],
-    ['no kinds', (t: ReturnType<typeof good>) => delete t.rows[1]!['kinds'], 'rows[1].kinds'],
-    ['a row twice', (t: ReturnType<typeof good>) => t.rows.push(t.rows[0]!), '.id'],
-    [
-      'minutes without end',
-      (t: ReturnType<typeof good>) => (t.rows[1]!['minutes'] = 1e9),
-      'rows[1].minutes',
-    ],
-    [
-      'a field nobody reads',
-      (t: ReturnType<typeof good>) => (t.rows[1]!['colour'] = 'red'),
-      'rows[1].colour',
-    ],
-    [
-      'an empty reason',
-      (t: ReturnType<typeof good>) => (t.rows[1]!['reason'] = ' '),
-      'rows[1].reason',
-    ],
-    [
-      'a question without words',
-      (t: ReturnType<typeof good>) => (t.rows[1]!['question'] = { ask: '?' }),
-      'rows[1].question.why',
-    ],
-  ])('is refused: %s', (_, spoil, where) => {
+    ['another custom', (t: RawTable) => (t['id'] = 'mine')],
+    ['a rest of no length', (t: RawTable) => (t['restHours'] = 0)],
+    ['a material nobody has', (t: RawTable) => (t.rows[2]!['materials'] = ['gold'])],
+    ['a method nobody has', (t: RawTable) => (t.rows[1]!['method'] = 'sing')],
+    ['no kinds', (t: RawTable) => delete t.rows[1]!['kinds']],
+    ['minutes without end', (t: RawTable) => (t.rows[1]!['minutes'] = 1e9)],
+    ['a field nobody reads', (t: RawTable) => (t.rows[1]!['colour'] = 'red')],
+    ['a ruling without answers', (t: RawTable) => (t.rows[1]!['question'] = { about: 'ruling' })],
+  ])('is broken by %s', (_, spoil) => {
     const table = good();
     spoil(table);
-    expect(() => readCustomTable(table)).toThrow(where);
+    expect(fits(table)).toBe(false);
+  });
+});
+
+describe('the texts of the tables', () => {
+  const entries = new Set(Object.keys(english));
+  const keysOf = (value: unknown): readonly string[] => {
+    if (Array.isArray(value)) return value.flatMap(keysOf);
+    if (typeof value !== 'object' || value === null) return [];
+    const { key, params, ...rest } = value as Record<string, unknown>;
+    return typeof key === 'string' && params !== undefined
+      ? [key]
+      : keysOf(Object.values(rest).concat(key === undefined ? [] : [key]));
+  };
+  const used = new Set(
+    CUSTOMS.flatMap((custom) => {
+      const { rows, conditionRules } = customTable(custom);
+      return keysOf([rows, conditionRules]);
+    }),
+  );
+
+  it('stand in the catalogue, every one', () => {
+    expect(used.size).toBeGreaterThan(100);
+    expect([...used].filter((key) => !entries.has(key))).toEqual([]);
+  });
+
+  it('are all used: no text is left of a row that is gone', () => {
+    expect([...entries].filter((key) => key.startsWith('custom.row.') && !used.has(key))).toEqual(
+      [],
+    );
+  });
+
+  it('are there for everything that covers', () => {
+    for (const custom of CUSTOMS) {
+      const { rows, conditionRules } = customTable(custom);
+      for (const { coverWith } of [...rows, ...conditionRules])
+        if (coverWith) expect(entries.has(`custom.cover.${coverWith}`), coverWith).toBe(true);
+    }
   });
 });
 
@@ -227,7 +239,8 @@ describe('sources', () => {
         (list) => json('cleaning.json')[list] as { source: string }[],
       ),
     ];
-    for (const { source } of rows) expect(citation(source)).not.toBe('');
+    for (const { source } of rows)
+      expect(inEnglish.say(citation(source))).not.toMatch(/^sources\./);
   });
 
   it('a key that is not there is refused by name', () => {

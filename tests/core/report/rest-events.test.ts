@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/core/plan/index.ts';
 import { calendarOf, restEvents } from '../../../src/core/report/index.ts';
-import { projectedTimes } from '../../../src/core/report/ical/projection.ts';
-import { simulateRun } from '../../../src/core/run/index.ts';
+import { expectedTimes, simulateRun, view } from '../../../src/core/run/index.ts';
 import { inEnglish } from '../../support/english.ts';
 import { DAY_S } from '../run/fixtures.ts';
 import { NEW_YEAR_MS } from '../run/tablet.ts';
@@ -94,25 +93,25 @@ describe('the calendar of a run', () => {
 
   it('never asks for more hands or kettles than there are, however late the run is', () => {
     const late: Plan = { ...plan, timetable: { ...timetable, startS: {} } };
-    for (const state of [undefined, rested(late).state]) {
-      const times = projectedTimes(late, NEW_YEAR_MS, state);
-      for (const resource of late.resources) {
-        for (const { startMs } of times.values()) {
-          const taken = late.steps.reduce((sum, step) => {
-            const span = times.get(step.id);
-            const runs = span && span.startMs <= startMs && startMs < span.endMs;
-            return runs ? sum + (step.demands[resource.id] ?? 0) : sum;
-          }, 0);
-          expect(taken).toBeLessThanOrEqual(resource.capacity);
-        }
+    const { state } = rested(late);
+    const { lastAt } = state.clock;
+    const times = expectedTimes(view(state, lastAt), lastAt.wallMs, { timetableMs: NEW_YEAR_MS });
+    for (const resource of late.resources) {
+      for (const { startMs } of times.values()) {
+        const taken = late.steps.reduce((sum, step) => {
+          const span = times.get(step.id);
+          const runs = span && span.startMs <= startMs && startMs < span.endMs;
+          return runs ? sum + (step.demands[resource.id] ?? 0) : sum;
+        }, 0);
+        expect(taken).toBeLessThanOrEqual(resource.capacity);
       }
-      for (const step of late.steps) {
-        for (const need of step.needs) {
-          const from = times.get(step.id)?.startMs ?? Infinity;
-          expect(times.get(need.step)?.endMs ?? -Infinity).toBeLessThanOrEqual(from);
-        }
-      }
-      expect(times.get('pour-2')?.startMs).toBeGreaterThan(atMs(0));
     }
+    for (const step of late.steps) {
+      for (const need of step.needs) {
+        const from = times.get(step.id)?.startMs ?? Infinity;
+        expect(times.get(need.step)?.endMs ?? -Infinity).toBeLessThanOrEqual(from);
+      }
+    }
+    expect(times.get('pour-2')?.startMs).toBeGreaterThan(atMs(0));
   });
 });

@@ -27,7 +27,7 @@ function startingFrom(fixture: Fixture, kitchen: Kitchen): SaidWay {
 }
 
 function sameWay(answer: RowAnswer, way: SaidWay): boolean {
-  return way.words === answer.words && way.method === answer.method;
+  return way.words === say(answer.text) && way.method === answer.method;
 }
 
 /**
@@ -71,8 +71,13 @@ export function AnswerSheet(props: {
     );
     props.onClose();
   };
-  const choose = ({ words, method, cover, minutes }: RowAnswer) =>
-    change({ words, method, cover, ...(minutes !== undefined && { minutes: String(minutes) }) });
+  const choose = ({ text, method, cover, minutes }: RowAnswer) =>
+    change({
+      words: say(text),
+      method,
+      cover,
+      ...(minutes !== undefined && { minutes: String(minutes) }),
+    });
   return (
     <Sheet
       label={t('plan-page.answer.about', { fixture: props.fixture.name })}
@@ -93,7 +98,7 @@ export function AnswerSheet(props: {
                     aria-pressed={sameWay(answer, way())}
                     onClick={() => choose(answer)}
                   >
-                    {say(answer.words)}
+                    {say(answer.text)}
                   </button>
                 )}
               </For>

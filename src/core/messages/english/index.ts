@@ -1,19 +1,19 @@
 import { calendar } from './calendar.ts';
-import { cautions } from './cautions.ts';
+import { cautions } from './cautions/index.ts';
 import { common } from './common.ts';
-import { custom } from './custom.ts';
+import { custom } from './custom/index.ts';
 import { engine } from './engine.ts';
 import { kitchen } from './kitchen.ts';
 import { plan } from './plan/index.ts';
 import { planPage } from './plan-page.ts';
-import { problems } from './problems.ts';
+import { problems } from './problems/index.ts';
 import { recordPage } from './record-page.ts';
 import { report } from './report.ts';
 import { run } from './run/index.ts';
 import { shell } from './shell.ts';
 import { sources } from './sources.ts';
-import { steps } from './steps.ts';
-import { survey } from './survey.ts';
+import { steps } from './steps/index.ts';
+import { survey } from './survey/index.ts';
 
 /** The whole English catalogue, for the terminal and for tests; the app loads it by section. */
 export const english = {

@@ -63,15 +63,15 @@ export const report = {
       cover,
       term,
       reason,
-    }: { method: Message; minutes: number; cover: boolean; term: string; reason: string },
+    }: { method: Message; minutes: number; cover: boolean; term?: Message; reason: Message },
     f,
   ) =>
-    `Method: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${cover ? ', then cover' : ''}${term === '' ? '' : ` (${term})`}. ${ended(reason)}`,
-  'report.source': ({ source }: { source: string }) => `Source: ${source}.`,
-  'report.source-unchecked': ({ source }: { source: string }) =>
-    `Source: ${source} (cited from memory, not yet checked).`,
-  'report.replaces-row': ({ by }: { by: string }) =>
-    `Replaces the row of the custom, by the word of: ${ended(by)}`,
+    `Method: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${cover ? ', then cover' : ''}${term ? ` (${f.say(term)})` : ''}. ${ended(f.say(reason))}`,
+  'report.source': ({ source }: { source: Message }, f) => `Source: ${f.say(source)}.`,
+  'report.source-unchecked': ({ source }: { source: Message }, f) =>
+    `Source: ${f.say(source)} (cited from memory, not yet checked).`,
+  'report.replaces-row': ({ by }: { by: Message }, f) =>
+    `Replaces the row of the custom, by the word of: ${ended(f.say(by))}`,
   'report.open-when-planned': ({ ask, untilThen }: { ask: Message; untilThen: Message }, f) =>
     `Open when planned: ${f.say(ask)} Until then: ${ended(f.say(untilThen))}`,
   'report.said': (

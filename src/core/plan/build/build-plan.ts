@@ -1,5 +1,3 @@
-import type { ChosenQuestion } from '../../custom/index.ts';
-import { unkeyed } from '../../messages/temporary.ts';
 import type { Kitchen } from '../../kitchen/index.ts';
 import { cautionTexts, FAULTS, gatesOf, planCautions, withCautions } from '../cautions/index.ts';
 import { calendarOf } from '../timetable/days.ts';
@@ -18,7 +16,7 @@ import { kettleSteps } from '../steps/kettles.ts';
 import { prepareSteps } from '../steps/prepare.ts';
 import { timetableOf, type TimetableOptions } from '../timetable/timetable.ts';
 import { totalsOf } from './totals.ts';
-import type { Calibration, Plan, Question } from '../model/types.ts';
+import type { Calibration, Plan } from '../model/types.ts';
 
 export type PlanOptions = TimetableOptions & {
   /**
@@ -39,10 +37,6 @@ function restSteps(site: PlanContext): readonly StepDraft[] {
       ? [restStep(site, fixture.id, fixture.name, fixture)]
       : [];
   });
-}
-
-function keyedQuestion({ ask, why, untilThen, ...rest }: ChosenQuestion): Question {
-  return { ...rest, ask: unkeyed(ask), why: unkeyed(why), untilThen: unkeyed(untilThen) };
 }
 
 /** Every step of the job, in the order of its phases. */
@@ -97,7 +91,7 @@ export function buildPlan(kitchen: Kitchen, options: PlanOptions = {}): Plan {
     gates: gatesOf(steps),
     cautions: cautionTexts(steps, planCautions(drafts, site)),
     faults: FAULTS,
-    questions: choices.flatMap(({ questions }) => questions).map(keyedQuestion),
+    questions: choices.flatMap(({ questions }) => questions),
     shopping: shoppingOf(site, drafts, totals),
     totals,
     timetable: timed.timetable,

@@ -1,4 +1,5 @@
-import { asWritten, message, type Message } from '../../messages/index.ts';
+import { message, type Message } from '../../messages/index.ts';
+import type { CoverMaterial } from '../../custom/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
 import type { StepDraft, PlanContext } from '../context/step-draft.ts';
 import { isGas } from '../estimates/index.ts';
@@ -33,7 +34,7 @@ function count(number: number): Message {
 
 /** Covers and liners, one item for each material they are made of. */
 function coverItems(context: PlanContext): readonly ShoppingItem[] {
-  const byWith = new Map<string, Fixture[]>();
+  const byWith = new Map<CoverMaterial, Fixture[]>();
   for (const fixture of context.kitchen.fixtures) {
     const choice = context.choices.get(fixture.id);
     if (!choice?.method.cover) continue;
@@ -53,7 +54,7 @@ function coverItems(context: PlanContext): readonly ShoppingItem[] {
           : message('plan.amount.to-size');
     return {
       id: `cover-${at + 1}`,
-      name: message('plan.buy.cover', { material: asWritten(coverWith) }),
+      name: message('plan.buy.cover', { material: message(`custom.cover.${coverWith}`) }),
       amount,
       why: message('plan.buy.cover.why', { fixtures: fixtures.map(({ name }) => name) }),
     };

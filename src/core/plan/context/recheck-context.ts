@@ -14,9 +14,9 @@ function questionOf(fixture: string, name: string, what: string): ChosenQuestion
   return {
     id: `ask-doubt-${fixture}`,
     fixture,
-    ask: `Must this be purged again: ${name}?`,
-    why: `After its purge this was told: ${what}`,
-    untilThen: 'Use it for nothing hot. The plan lets it rest and purges it anew.',
+    ask: message('plan.question.recheck', { fixture: name }),
+    why: message('plan.question.recheck.why', { what }),
+    untilThen: message('plan.question.recheck.until-then'),
   };
 }
 
@@ -28,7 +28,7 @@ function onlyHeats({ method, coverWith }: Choice): Choice {
       fixture,
       method: 'clean',
       cover: false,
-      reason: 'It is not in doubt: it only heats the kettle.',
+      reason: message('plan.only-heats'),
       source,
       checked,
       wouldChange,

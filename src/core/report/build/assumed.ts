@@ -8,7 +8,7 @@ export function assumptions(kitchen: Kitchen, filled: readonly FilledIn[]): read
     what: asWritten(path),
     taken: message('report.assumed.filled', {
       value: JSON.stringify(value),
-      why: asWritten(why),
+      why,
     }),
   }));
   if (kitchen.place === undefined && kitchen.household.keepsRestDays) {

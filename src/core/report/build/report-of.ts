@@ -1,4 +1,3 @@
-import { asWritten } from '../../messages/index.ts';
 import { customName } from '../../custom/index.ts';
 import { apply, type Fact, type RunState } from '../../run/index.ts';
 import { assumptions } from './assumed.ts';
@@ -50,7 +49,7 @@ function modelOf(
     kitchen: plan.kitchen.name,
     purpose: plan.purpose,
     custom: plan.custom,
-    customName: asWritten(customName(plan.kitchen.household)),
+    customName: customName(plan.kitchen.household),
     closedWallMs: state.status === 'closed' ? lastAt.wallMs : null,
     outcome: state.closedAs ?? 'open',
     reason: state.reason,

@@ -1,17 +1,34 @@
 import { asWritten, message, type Message, type Translator } from '../../messages/index.ts';
+import { MS_PER_HOUR, MS_PER_SECOND } from '../../units/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
-import type { RunState } from '../../run/index.ts';
+import { expectedTimes, view, type ExpectedTime, type RunState } from '../../run/index.ts';
 import { fixtureName } from '../gather/incidents.ts';
-import type { CalendarEvent } from './index.ts';
-import { projectedTimes, type TimeRange } from './projection.ts';
+import type { CalendarEvent } from './calendar-of.ts';
 
 /** A shorter break does not end a block of work, ms. A choice: nobody changes out of wet clothes for less. */
-const BLOCK_BREAK_MS = 2 * 3600 * 1000;
+const BLOCK_BREAK_MS = 2 * MS_PER_HOUR;
 
 /** More names than this do not fit into a title. */
 const MOST_NAMES = 3;
 
-type Timed = { readonly step: Step; readonly span: TimeRange };
+type Timed = { readonly step: Step; readonly span: ExpectedTime };
+
+/** Of a plan: its timetable. */
+function timesOfPlan(plan: Plan, startWallMs: number): ReadonlyMap<string, ExpectedTime> {
+  return new Map(
+    plan.steps.map((step) => {
+      const startMs = startWallMs + (plan.timetable.startS[step.id] ?? 0) * MS_PER_SECOND;
+      return [step.id, { startMs, endMs: startMs + step.durationS.typical * MS_PER_SECOND }];
+    }),
+  );
+}
+
+function timesOfRun(state: RunState, timetableMs: number): ReadonlyMap<string, ExpectedTime> {
+  const { lastAt } = state.clock;
+  // Before it has begun nothing is late: it is expected from the start of its timetable.
+  const nowMs = state.status === 'drafting' ? timetableMs : lastAt.wallMs;
+  return expectedTimes(view(state, lastAt), nowMs, { timetableMs });
+}
 
 /**
  * The ends of the rests and the blocks of purge work that lie ahead, of a plan
@@ -26,7 +43,7 @@ export function restEvents(
   state?: RunState,
 ): readonly CalendarEvent[] {
   if (state && (state.status === 'closed' || state.status === 'closing')) return [];
-  const times = projectedTimes(plan, startWallMs, state);
+  const times = state ? timesOfRun(state, startWallMs) : timesOfPlan(plan, startWallMs);
   const timed = plan.steps.flatMap((step): Timed[] => {
     const span = times.get(step.id);
     return span ? [{ step, span }] : [];
@@ -47,7 +64,7 @@ export function restEvents(
 function restEvent(
   plan: Plan,
   step: Step,
-  { endMs }: TimeRange,
+  { endMs }: ExpectedTime,
   uid: string,
   { say }: Translator,
 ): CalendarEvent {

@@ -83,12 +83,12 @@ export type MethodReport = {
   readonly method: MethodId;
   readonly cover: boolean;
   readonly minutes: number | null;
-  readonly reason: string;
-  readonly term: string | null;
-  readonly source: string;
+  readonly reason: Message;
+  readonly term: Message | null;
+  readonly source: Message;
   readonly checked: boolean;
   /** Whose word replaced the row of the custom. */
-  readonly overriddenBy: string | null;
+  readonly overriddenBy: Message | null;
   readonly question: Question | null;
 };
 

@@ -59,7 +59,8 @@ export const print = {
     { source, wouldChange }: { source: Message; wouldChange: Message },
     f,
   ) => `${f.say(source)} (from memory, not yet checked). Would change it: ${f.say(wouldChange)}`,
-  'plan.method.instead-of-row': ({ by }: { by: string }) => `In place of the custom’s row: ${by}`,
+  'plan.method.instead-of-row': ({ by }: { by: Message }, f) =>
+    `In place of the custom’s row: ${f.say(by)}`,
   'plan.to-ask': ({ ask, untilThen }: { ask: Message; untilThen: Message }, f) =>
     `To ask: ${f.say(ask)} Until then: ${f.say(untilThen)}`,
   'plan.question.numbered': (

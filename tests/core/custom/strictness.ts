@@ -1,5 +1,5 @@
 import methods from '../../../shared/customs/methods.json';
-import type { MethodId } from '../kitchen/index.ts';
+import type { MethodId } from '../../../src/core/kitchen/index.ts';
 
 /** What is done about a fixture, as far as one way is stricter than another. `minutes`: min. */
 export type Way = {

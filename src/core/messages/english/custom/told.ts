@@ -1,0 +1,72 @@
+import type { Message, Section } from '../../model/message.ts';
+
+/** Names of customs, covers and terms, and how answers and lists of questions are told. */
+export const told = {
+  'custom.name.ashkenazic': 'Ashkenazic',
+  'custom.name.sephardic': 'Sephardic',
+  'custom.name.own': ({ name, base, rows }: { name: string; base: Message; rows: number }, f) =>
+    rows === 0
+      ? `${name} (${f.say(base)}, unchanged)`
+      : `${name} (${f.say(base)}, with ${f.number(rows)} ${f.plural(rows, { one: 'row', other: 'rows' })} of our own)`,
+  'custom.cover.rack-in-bowls': 'a rack on the floor of each bowl',
+  'custom.cover.basin-on-rack': 'a basin standing on a rack',
+  'custom.cover.adhesive-paper': 'washable adhesive paper on shelves, plastic sheet in drawers',
+  'custom.cover.shelf-paper': 'shelf paper or plastic sheet',
+  'custom.cover.liner-with-holes': 'shelf liner with holes, so that cold air can pass',
+  'custom.cover.insert': 'an insert for the food, or keep all food in it covered',
+  'custom.cover.plastic-sheet': 'thick plastic sheet, cut to size',
+  'custom.cover.heat-proof-liner': 'heat-proof liner the maker allows',
+  'custom.cover.cut-to-size': 'a liner or cover cut to size',
+  'custom.term.hagalah': 'hagalah',
+  'custom.term.hagalah-by-steam': 'hagalah by steam',
+  'custom.term.irui': 'irui',
+  'custom.term.libun-gamur': 'libun gamur',
+  'custom.term.libun-kal': 'libun kal',
+  'custom.reasons': ({ row, rule }: { row: Message; rule: Message }, f) =>
+    `${f.say(row)} ${f.say(rule)}`,
+  'custom.said-by': ({ saidBy, saidOn }: { saidBy: string; saidOn: string }) =>
+    `${saidBy}, ${saidOn}`,
+  'custom.own-row.said-by': ({
+    custom,
+    saidBy,
+    saidOn,
+  }: {
+    custom: string;
+    saidBy: string;
+    saidOn: string;
+  }) => `a row of our own custom “${custom}”: ${saidBy}, ${saidOn}`,
+  'custom.said.reason': 'So it was said for this fixture, in place of the row of the custom.',
+  'custom.said.would-change': 'Another answer to the same question.',
+  'custom.own-row.would-change': 'Taking this row of your own custom back.',
+  'custom.own-row.burners': ({ burners, why }: { burners: readonly Message[]; why: string }, f) =>
+    `Burners of the type ${burners.map((burner) => f.say(burner)).join(', ')}, by your own custom: ${why}`,
+
+  'custom.questions.title': ({ kitchen }: { kitchen: string }) =>
+    `Questions for our rabbi: ${kitchen}`,
+  'custom.questions.custom': ({ custom }: { custom: Message }, f) => `Custom: ${f.say(custom)}`,
+  'custom.questions.standing':
+    'Customs differ. The plan follows the custom we chose; the answers below replace it.',
+  'custom.questions.to-ask': 'To ask',
+  'custom.questions.to-look': 'We look ourselves',
+  'custom.questions.answered': 'Answered',
+  'custom.questions.numbered': (
+    { number, fixture, ask }: { number: number; fixture: string; ask: Message },
+    f,
+  ) => `${f.number(number)}. ${fixture}: ${f.say(ask)}`,
+  'custom.questions.until-then': ({ untilThen }: { untilThen: Message }, f) =>
+    `Until it is answered: ${f.say(untilThen)}`,
+  'custom.questions.answer-line': 'Answer: ______________________________',
+  'custom.questions.said-line': 'Said by: ________________  on: ________',
+  'custom.questions.look': ({ fixture, ask }: { fixture: string; ask: Message }, f) =>
+    `- ${fixture}: ${f.say(ask)}`,
+  'custom.questions.answered-line': (
+    {
+      fixture,
+      ask,
+      answer,
+      saidBy,
+      saidOn,
+    }: { fixture: string; ask: Message; answer: string; saidBy: string; saidOn: string },
+    f,
+  ) => `- ${fixture}: ${f.say(ask)} ${answer} (${saidBy}, ${saidOn})`,
+} satisfies Section;
