@@ -8,4 +8,5 @@ export { createRun, perform, type IdMaker, type Performed } from './engine/perfo
 export { simulateRun, type Simulated, type SimulateOptions } from './engine/simulate.ts';
 export type { RunState } from './model/state.ts';
 export type * from './model/types.ts';
+export { expectedTimes, type ExpectedTime } from './view/expected-times.ts';
 export { view } from './view/index.ts';
