@@ -5,8 +5,8 @@ import { inEnglish } from '../../support/english.ts';
 import { reportOf, reportText } from '../../../src/core/report/index.ts';
 
 const file = importJournal(readFileSync('tests/core/journal/frozen/alarms-v1.json', 'utf8'));
-if ('problem' in file) throw new Error(file.problem);
-const { facts } = openJournal(file.records);
+if ('problem' in file) throw new Error(inEnglish.say(file.problem));
+const { facts } = openJournal(file.entries);
 
 describe('an alarm that could not sound', () => {
   it('stands in the record once, with its reason; one that was handed on does not', () => {
