@@ -1,4 +1,4 @@
-import { planAnswer } from './plan-answer.ts';
+import { planAnswer } from './plan/plan-answer.ts';
 
 const { out, err, code } = planAnswer(process.argv.slice(2));
 for (const line of err) console.error(line);

@@ -1,8 +1,8 @@
+import { nearest } from '../../core/kitchen/index.ts';
 import { OutOfRangeError, type Band } from '../../core/units/index.ts';
-import { Refusal, type Found, type Model } from './model.ts';
-import { nearestName } from './nearest.ts';
+import { Refusal, type Found, type Model } from './model/model.ts';
 import { FILE_MODELS, MODELS } from './registry.ts';
-import { valuesOf } from './values.ts';
+import { valuesOf } from './model/values.ts';
 
 /** What is printed, and the exit code. */
 export type Answer = { readonly print: object; readonly code: 0 | 2 };
@@ -72,7 +72,7 @@ export function answer(words: readonly string[]): Answer {
     if (fileModel) return ofFile(fileModel, rest);
     const model = MODELS.find((found) => found.name === name);
     if (model) return ofModel(model, rest);
-    const near = name === undefined ? undefined : nearestName(name, names());
+    const near = name === undefined ? undefined : nearest(name, names());
     const advice = near ? `Did you mean ${near}?` : 'Choose one of these.';
     throw new Refusal('model', name ?? 'not given', names().join(', '), advice);
   } catch (fault) {

@@ -1,13 +1,13 @@
-import { lanesReckoning } from './lanes.ts';
-import { CALENDAR_MODELS } from './models-calendar.ts';
-import { HEAT_MODELS } from './models-heat.ts';
-import { ROOM_MODELS } from './models-room.ts';
-import { POUR_MODELS, SURFACE_MODELS } from './models-surface.ts';
-import { WATER_MODELS } from './models-water.ts';
-import type { FileModel, Model } from './model.ts';
-import { POUR_NEED } from './pour-need.ts';
-import { ROOM } from './room.ts';
-import { scheduleReckoning } from './schedule.ts';
+import { lanesReckoning } from './solvers/lanes.ts';
+import { CALENDAR_MODELS } from './models/calendar.ts';
+import { HEAT_MODELS } from './models/heat.ts';
+import { ROOM_MODELS } from './models/room-air.ts';
+import { POUR_MODELS, SURFACE_MODELS } from './models/surface.ts';
+import { WATER_MODELS } from './models/water.ts';
+import type { FileModel, Model } from './model/model.ts';
+import { POUR_NEED } from './models/pour-need.ts';
+import { ROOM } from './models/room.ts';
+import { scheduleReckoning } from './solvers/schedule.ts';
 
 /** Models that answer `name=value` words. A new one is added to one of these lists, or as a list of its own. */
 export const MODELS: readonly Model[] = [

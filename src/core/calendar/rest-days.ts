@@ -1,4 +1,5 @@
 import table from '../../../shared/calendar.json';
+import { message, type Message } from '../messages/index.ts';
 import { inRange, OutOfRangeError } from '../units/index.ts';
 import { civilDate, dayNumber, type CivilDate, type DayNumber } from './civil.ts';
 import { hebrewDate, isMonth, isSabbath } from './hebrew.ts';
@@ -10,7 +11,7 @@ export type Land = 'israel' | 'diaspora';
 /** One Sabbath or festival, or several that touch, joined. */
 export type RestSpan = {
   /** "Sabbath", "Passover", "Shavuot and Sabbath". */
-  readonly name: string;
+  readonly name: Message;
   /** Lighting before sunset; null: the sun does not set on the eve. ms since 1970-01-01 UTC. */
   readonly startsAtMs: number | null;
   /** Nightfall; null: that night never gets so dark, or there is no sunset. */
@@ -24,12 +25,12 @@ export type RestSpan = {
 export const LIGHTING_MIN = 18;
 const MS_MIN = 60_000;
 
-const SABBATH = 'Sabbath';
+const SABBATH = 'sabbath';
 /** A century. */
 const LONGEST_DAYS = 36_600;
 
-/** Names of the rest days that a civil day is, by daytime; empty on a working day. */
-export function restNames(number: DayNumber, land: Land): readonly string[] {
+/** Ids of the rest days that a civil day is, by daytime; empty on a working day. */
+export function restDayIds(number: DayNumber, land: Land): readonly string[] {
   const hebrew = hebrewDate(number);
   const festivals = table.festivals.filter(
     (row) =>
@@ -37,13 +38,18 @@ export function restNames(number: DayNumber, land: Land): readonly string[] {
       isMonth(hebrew, row.month) &&
       (row.land === 'both' || land === 'diaspora'),
   );
-  return [...festivals.map(({ name }) => name), ...(isSabbath(number) ? [SABBATH] : [])];
+  return [...festivals.map(({ id }) => id), ...(isSabbath(number) ? [SABBATH] : [])];
 }
 
-function joinedName(names: readonly string[]): string {
-  const once = [...new Set(names)];
-  const last = once.at(-1) ?? '';
-  return once.length < 2 ? last : `${once.slice(0, -1).join(', ')} and ${last}`;
+/** The name of a day of the table; a test holds the catalogue against it. */
+function dayName(id: string): Message {
+  return { key: `calendar.day.${id}`, params: {} };
+}
+
+function joinedName(ids: readonly string[]): Message {
+  const days = [...new Set(ids)].map(dayName);
+  const [first] = days;
+  return first && days.length === 1 ? first : message('calendar.days', { days });
 }
 
 function spanOf(
@@ -57,7 +63,7 @@ function spanOf(
   const last = civilDate(days.at(-1) ?? 0);
   const { sunsetAtMs } = sunTimes({ ...spot, date: eve, nightfallDeg });
   return {
-    name: joinedName(days.flatMap((day) => restNames(day, land))),
+    name: joinedName(days.flatMap((day) => restDayIds(day, land))),
     startsAtMs: sunsetAtMs === null ? null : sunsetAtMs - lightingMin * MS_MIN,
     endsAtMs: sunTimes({ ...spot, date: last, nightfallDeg }).nightfallAtMs,
     eve,
@@ -86,7 +92,7 @@ export function restDays(
   inRange('days', days, 1, LONGEST_DAYS);
   if (!Number.isInteger(days)) throw new OutOfRangeError('days', days, 'whole days');
   inRange('lightingMin', lightingMin, 0, 90);
-  const rests = (number: DayNumber): boolean => restNames(number, land).length > 0;
+  const rests = (number: DayNumber): boolean => restDayIds(number, land).length > 0;
   const spans: RestSpan[] = [];
   const first = dayNumber(from);
   // The evening of the last day asked about may be the eve of the day after it.

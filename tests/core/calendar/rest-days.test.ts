@@ -1,3 +1,4 @@
+import { inEnglish } from '../../support/english.ts';
 import { describe, expect, it } from 'vitest';
 import {
   civilDate,
@@ -5,7 +6,7 @@ import {
   dayNumber,
   leavenHours,
   restDays,
-  restNames,
+  restDayIds,
 } from '../../../src/core/calendar/index.ts';
 import {
   hebcalEvents,
@@ -25,7 +26,7 @@ describe('rest days beside two libraries that this project did not make', () => 
     const wrong: string[] = [];
     for (let day = dayNumber(FROM); day <= dayNumber(TO); day++) {
       const date = civilDate(day);
-      const own = restNames(day, land).length > 0;
+      const own = restDayIds(day, land).length > 0;
       if (own !== hebcalRests(date, land) || own !== kosherRests(date, land))
         wrong.push(dateText(date));
     }
@@ -44,10 +45,18 @@ describe('rest days beside two libraries that this project did not make', () => 
     const off = spans
       .slice(1, -1)
       .flatMap(({ startsAtMs, endsAtMs, name, last }) => [
-        { offS: offS(starts, startsAtMs ?? 0), about: `start of ${name} ${dateText(last)}` },
+        {
+          offS: offS(starts, startsAtMs ?? 0),
+          about: `start of ${inEnglish.say(name)} ${dateText(last)}`,
+        },
         ...(endsAtMs === null
           ? []
-          : [{ offS: offS(ends, endsAtMs), about: `end of ${name} ${dateText(last)}` }]),
+          : [
+              {
+                offS: offS(ends, endsAtMs),
+                about: `end of ${inEnglish.say(name)} ${dateText(last)}`,
+              },
+            ]),
       ]);
     const sorted = off.toSorted((a, b) => a.offS - b.offS);
     console.log(place.name, spans.length, 'spans beside whole minutes', sorted[0], sorted.at(-1));

@@ -1,4 +1,4 @@
-import { asWritten, message, type Message } from '../../messages/index.ts';
+import { message, type Message } from '../../messages/index.ts';
 import { MS_PER_DAY, MS_PER_SECOND } from '../../units/index.ts';
 import {
   civilDate,
@@ -13,7 +13,7 @@ import type { Kitchen, Place } from '../../kitchen/index.ts';
 import { deadlineOf } from './deadline.ts';
 import { NIGHT, nightsBetween } from './nights.ts';
 import type { ClosedHours } from './timetable.ts';
-import type { PlanDays, RestDay } from '../model/types.ts';
+import type { PlanDays, RestDay } from '../model/index.ts';
 
 /** Where the sun gives no hour on the eve, work ends at noon: the careful side. */
 const NO_SUNSET = { hour: 12, minute: 0 } as const;
@@ -37,7 +37,7 @@ function restDayOf(span: RestSpan, zone: string): RestDay {
   const { name, startsAtMs, endsAtMs, eve, last } = span;
   const after = civilDate(dayNumber(last) + 1);
   return {
-    name: asWritten(name),
+    name,
     fromWallMs: startsAtMs ?? momentOf({ ...eve, ...NO_SUNSET }, zone),
     toWallMs: endsAtMs ?? momentOf({ ...after, ...NIGHT.to }, zone),
   };
@@ -48,7 +48,7 @@ function sunNotices(spans: readonly RestSpan[]): readonly Message[] {
   const [first] = dim;
   if (!first) return [];
   return [
-    message('plan.notice.dim-days', { day: asWritten(first.name), untilHour: NIGHT.to.hour }),
+    message('plan.notice.dim-days', { day: first.name, untilHour: NIGHT.to.hour }),
   ];
 }
 

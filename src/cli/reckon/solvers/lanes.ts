@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { coverage, LanesRefusal, planLanes } from '../../core/pouring/index.ts';
-import type { EdgeOfOuter, LanesOptions, Surface } from '../../core/pouring/index.ts';
+import { coverage, LanesRefusal, planLanes } from '../../../core/pouring/index.ts';
+import type { EdgeOfOuter, LanesOptions, Surface } from '../../../core/pouring/index.ts';
 
 type Json = Readonly<Record<string, unknown>>;
 type Refused = {

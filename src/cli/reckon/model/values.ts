@@ -1,5 +1,5 @@
+import { nearest } from '../../../core/kitchen/index.ts';
 import { Refusal, type Model, type ModelInput, type Value, type Values } from './model.ts';
-import { nearestName } from './nearest.ts';
 
 function allowedText(input: ModelInput): string {
   if (input.choices) return input.choices.join(', ');
@@ -32,7 +32,7 @@ function valueOf(input: ModelInput, text: string): Value {
 
 function unknown(name: string, model: Model): Refusal {
   const names = model.inputs.map((input) => input.name);
-  const near = nearestName(name, names);
+  const near = nearest(name, names);
   const advice = near ? `Did you mean ${near}?` : `Inputs of ${model.name} are listed here.`;
   return new Refusal(name, 'not an input', names.join(', '), advice);
 }

@@ -1,9 +1,8 @@
-import type { Kitchen } from '../../core/kitchen/index.ts';
-import { pourNeedOf } from '../../core/plan/index.ts';
-import { readKitchenFile } from '../kitchen-file.ts';
-import { Refusal, type Model } from './model.ts';
-import { nearestName } from './nearest.ts';
-import { physicsSources } from './sources.ts';
+import { nearest, type Kitchen } from '../../../core/kitchen/index.ts';
+import { pourNeedOf } from '../../../core/plan/index.ts';
+import { readKitchenFile } from '../../input/kitchen-file.ts';
+import { Refusal, type Model } from '../model/model.ts';
+import { physicsSources } from '../model/sources.ts';
 
 /**
  * The kitchen of a file.
@@ -17,7 +16,7 @@ export function kitchenOf(path: string): Kitchen {
     'kitchen',
     `${path}, ${first?.path}: ${first?.found}`,
     first?.allowed ?? 'a kitchen file',
-    first?.message ?? '',
+    first?.text ?? '',
   );
 }
 
@@ -38,7 +37,7 @@ export const POUR_NEED: Model = {
     const poured = kitchen.fixtures
       .filter(({ kind }) => kind === 'counter' || kind === 'sink' || kind === 'table')
       .map(({ id }) => id);
-    const near = nearestName(fixture, poured);
+    const near = nearest(fixture, poured);
     throw new Refusal(
       'fixture',
       fixture,

@@ -1,7 +1,7 @@
-import { roomNeedOf } from '../../core/plan/index.ts';
-import { number, Refusal, type Model } from './model.ts';
+import { roomNeedOf } from '../../../core/plan/index.ts';
+import { number, Refusal, type Model } from '../model/model.ts';
 import { kitchenOf } from './pour-need.ts';
-import { physicsSources } from './sources.ts';
+import { physicsSources } from '../model/sources.ts';
 
 export const ROOM: Model = {
   name: 'room',

@@ -1,6 +1,6 @@
-import { admittance, air, heatIndex, windowFlow } from '../../core/physics/index.ts';
-import { number, type Model, type Values } from './model.ts';
-import { physicsSources } from './sources.ts';
+import { admittance, air, heatIndex, windowFlow } from '../../../core/physics/index.ts';
+import { number, type Model, type Values } from '../model/model.ts';
+import { physicsSources } from '../model/sources.ts';
 
 /** Values were checked against the inputs of the model, so the shapes fit. */
 function as<T>(values: Values): T {

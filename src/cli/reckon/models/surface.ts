@@ -9,9 +9,9 @@ import {
   surfaceAfter,
   thermalShock,
   wettingRate,
-} from '../../core/physics/index.ts';
-import { number, type Model, type Values } from './model.ts';
-import { physicsSources } from './sources.ts';
+} from '../../../core/physics/index.ts';
+import { number, type Model, type Values } from '../model/model.ts';
+import { physicsSources } from '../model/sources.ts';
 
 /** Values were checked against the inputs of the model, so the shapes fit. */
 function as<T>(values: Values): T {

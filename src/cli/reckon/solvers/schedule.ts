@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { ScheduleRefusal, solve, type After, type Problem } from '../../core/schedule/index.ts';
+import { ScheduleRefusal, solve, type After, type Problem } from '../../../core/schedule/index.ts';
 
 /** Start times in the file's own unit of time. */
 export type ScheduleAnswer = {

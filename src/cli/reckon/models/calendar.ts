@@ -1,4 +1,5 @@
-import titles from '../../../shared/sources/calendar.json';
+import { inEnglish } from '../../speech/english.ts';
+import titles from '../../../../shared/sources/calendar.json';
 import {
   dateText,
   LIGHTING_MIN,
@@ -8,8 +9,8 @@ import {
   restDays,
   sunTimes,
   YEARS,
-} from '../../core/calendar/index.ts';
-import { number, type Model, type ModelInput } from './model.ts';
+} from '../../../core/calendar/index.ts';
+import { number, type Model, type ModelInput } from '../model/model.ts';
 
 function sources(...keys: readonly (keyof typeof titles)[]): readonly string[] {
   return keys.map((key) => {
@@ -79,7 +80,7 @@ export const CALENDAR_MODELS: readonly Model[] = [
       const spans = restDays({ ...as<Parameters<typeof restDays>[0]>(values), from });
       return {
         restDays: spans.map(({ name, startsAtMs, endsAtMs }) => ({
-          name,
+          name: inEnglish.say(name),
           startsAt: iso(startsAtMs),
           endsAt: iso(endsAtMs),
         })),

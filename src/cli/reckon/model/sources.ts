@@ -1,4 +1,4 @@
-import titles from '../../../shared/sources/physics.json';
+import titles from '../../../../shared/sources/physics.json';
 
 type Key = keyof typeof titles;
 
