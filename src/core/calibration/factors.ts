@@ -1,5 +1,6 @@
 import { learn, startEstimate, type Estimate } from '../physics/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
+import type { Message } from '../messages/index.ts';
 import type { Calibration, CalibrationFactor } from '../plan/index.ts';
 import type { Fact } from '../run/index.ts';
 import { measurementsOf, type MeasuredQuantity, type Measurement } from './measurements.ts';
@@ -12,14 +13,14 @@ export type CalibrationRow = {
   /** Kettle, burner or oven by its id; `hand` for the person's. */
   readonly key: string;
   /** What the household calls it; empty for the hand. */
-  readonly name: string;
+  readonly name: Message;
   /** All reports, those left out too. */
   readonly reports: number;
-  /** Measured over reckoned. Pour: litres a minute. */
+  /** Measured over estimated. Pour: litres a minute. */
   readonly estimate: Estimate;
-  /** Seconds that were planned last, and reckoned; pour and reach: none. */
+  /** Seconds that were planned last, and estimated; pour and reach: none. */
   readonly plannedS?: number;
-  readonly reckonedS?: number;
+  readonly estimatedS?: number;
 };
 
 /** Numbers of reports (from 0) not to be counted, by the id of the row. */
@@ -40,14 +41,17 @@ function longest(prior: Measurement['prior'], values: readonly number[]): Estima
 }
 
 /** A report, and whether it is to be counted. */
-type Told = { readonly report: Measurement; readonly counts: boolean };
+type Counted = { readonly report: Measurement; readonly counts: boolean };
 
 function idOf({ what, key }: Measurement): string {
   return `${what}-${key}`;
 }
 
 /** Reports of one run, without those left out by their number among the reports of the same row. */
-function told(reports: readonly Measurement[], leaveOut: LeftOutMeasurements): readonly Told[] {
+function counted(
+  reports: readonly Measurement[],
+  leaveOut: LeftOutMeasurements,
+): readonly Counted[] {
   const seen = new Map<string, number>();
   return reports.map((report) => {
     const id = idOf(report);
@@ -57,10 +61,10 @@ function told(reports: readonly Measurement[], leaveOut: LeftOutMeasurements): r
   });
 }
 
-function rowOf(id: string, all: readonly Told[]): CalibrationRow | undefined {
+function rowOf(id: string, all: readonly Counted[]): CalibrationRow | undefined {
   const last = all.at(-1)?.report;
   if (!last) return undefined;
-  const { what, key, name, prior, plannedS, reckonedS } = last;
+  const { what, key, name, prior, plannedS, estimatedS } = last;
   const values = all.filter(({ counts }) => counts).map(({ report }) => report.value);
   return {
     id,
@@ -70,12 +74,12 @@ function rowOf(id: string, all: readonly Told[]): CalibrationRow | undefined {
     reports: all.length,
     estimate: what === 'cool' ? longest(prior, values) : values.reduce(learn, startEstimate(prior)),
     ...(plannedS !== undefined && { plannedS }),
-    ...(reckonedS !== undefined && { reckonedS }),
+    ...(estimatedS !== undefined && { estimatedS }),
   };
 }
 
-function rowsOf(all: readonly Told[]): readonly CalibrationRow[] {
-  const groups = new Map<string, Told[]>();
+function rowsOf(all: readonly Counted[]): readonly CalibrationRow[] {
+  const groups = new Map<string, Counted[]>();
   for (const one of all) {
     const id = idOf(one.report);
     groups.set(id, [...(groups.get(id) ?? []), one]);
@@ -84,7 +88,7 @@ function rowsOf(all: readonly Told[]): readonly CalibrationRow[] {
 }
 
 /**
- * What the reports of a run teach, against what physics reckoned: boil, glow
+ * What the reports of a run teach, against what physics estimated: boil, glow
  * and heat-up times, cool-downs that had to be lengthened, the stream of the
  * pour and how far a kettle reached. Far-off reports (a word given late) are
  * set apart, never swallowed. Pure; the same facts teach the same.
@@ -94,7 +98,7 @@ export function calibrationFrom(
   facts: readonly Fact[],
   leaveOut: LeftOutMeasurements = {},
 ): readonly CalibrationRow[] {
-  return rowsOf(told(measurementsOf(facts), leaveOut));
+  return rowsOf(counted(measurementsOf(facts), leaveOut));
 }
 
 /** Everything but what it is called and what it belongs to. */
@@ -128,9 +132,12 @@ function stillTrue(
 }
 
 /** Facts of one run, with the reports of it that are not to be counted. */
-export type TaughtBy = { readonly facts: readonly Fact[]; readonly leaveOut?: LeftOutMeasurements };
+export type MeasuredRun = {
+  readonly facts: readonly Fact[];
+  readonly leaveOut?: LeftOutMeasurements;
+};
 
-const PLACE: Readonly<Record<MeasuredQuantity, keyof Calibration>> = {
+const FIELD: Readonly<Record<MeasuredQuantity, keyof Calibration>> = {
   boil: 'boil',
   glow: 'glow',
   'heat-up': 'heatUp',
@@ -144,36 +151,24 @@ const PLACE: Readonly<Record<MeasuredQuantity, keyof Calibration>> = {
  * @param runs the oldest first
  * @param kitchen as it is now: what was exchanged since a run teaches nothing about what replaced it
  */
-export function calibrationOf(runs: readonly TaughtBy[], kitchen?: Kitchen): Calibration {
-  const learned: Record<string, CalibrationFactor | Record<string, CalibrationFactor>> = {};
+export function calibrationOf(runs: readonly MeasuredRun[], kitchen?: Kitchen): Calibration {
+  const calibration: Record<string, CalibrationFactor | Record<string, CalibrationFactor>> = {};
   const all = runs.flatMap(({ facts, leaveOut = {} }) =>
-    told(measurementsOf(facts), leaveOut).filter(({ report }) => stillTrue(report, facts, kitchen)),
+    counted(measurementsOf(facts), leaveOut).filter(({ report }) =>
+      stillTrue(report, facts, kitchen),
+    ),
   );
   for (const { what, key, estimate } of rowsOf(all)) {
     const { mean, spread, n } = estimate;
     if (n === 0) continue;
-    const place = PLACE[what];
-    learned[place] =
+    const field = FIELD[what];
+    calibration[field] =
       what === 'pour' || what === 'reach'
         ? { mean, spread, n }
-        : { ...(learned[place] as Record<string, CalibrationFactor>), [key]: { mean, spread, n } };
+        : {
+            ...(calibration[field] as Record<string, CalibrationFactor>),
+            [key]: { mean, spread, n },
+          };
   }
-  return learned as Calibration;
-}
-
-/**
- * The lessons without one of them: the next plan reckons it as if nothing had
- * been measured.
- * @param id of a row, such as `boil-kettle`; one that is not there changes nothing
- */
-export function withoutLearned(learned: Calibration, id: string): Calibration {
-  for (const [what, place] of Object.entries(PLACE)) {
-    if (!id.startsWith(`${what}-`)) continue;
-    const key = id.slice(what.length + 1);
-    const { [place]: lessons, ...others } = learned;
-    if (place === 'flowLMin' || place === 'reach') return others;
-    const { [key]: _gone, ...kept } = (lessons ?? {}) as Record<string, CalibrationFactor>;
-    return Object.keys(kept).length > 0 ? { ...others, [place]: kept } : others;
-  }
-  return learned;
+  return calibration as Calibration;
 }

@@ -1,9 +1,8 @@
 export {
   calibrationFrom,
   calibrationOf,
-  withoutLearned,
   type CalibrationRow,
   type LeftOutMeasurements,
-  type TaughtBy,
+  type MeasuredRun,
 } from './factors.ts';
 export type { MeasuredQuantity } from './measurements.ts';

@@ -1,23 +1,25 @@
+import { asWritten, message, type Message } from '../messages/index.ts';
 import { ORDINARY_HAND, PRIORS, type Prior } from '../physics/index.ts';
 import type { Plan, Stage, Step } from '../plan/index.ts';
-import type { Fact, Readings } from '../run/index.ts';
+import { apply, type Fact, type Readings, type RunState } from '../run/index.ts';
 
-/** What a lesson is about. */
+/** What is calibrated. */
 export type MeasuredQuantity = 'boil' | 'glow' | 'heat-up' | 'cool' | 'pour' | 'reach';
 
-/** One report of one run about one piece of hardware, against the reckoning and not against the plan. */
+/** One report of one run about one piece of hardware, against the estimate of physics and not against the plan. */
 export type Measurement = {
   readonly what: MeasuredQuantity;
   /** Vessel, burner or oven; `hand` for the person's pour and reach. */
   readonly key: string;
-  readonly name: string;
+  /** What the household calls it; of the hand nothing. */
+  readonly name: Message;
   readonly prior: Prior;
-  /** Measured over reckoned; pour: L/min. */
+  /** Measured over estimated; pour: L/min. */
   readonly value: number;
   /** Seconds that were planned; pour and reach: none. */
   readonly plannedS?: number;
-  /** The same before any earlier lesson was used on it. */
-  readonly reckonedS?: number;
+  /** The same before any earlier calibration was used on it. */
+  readonly estimatedS?: number;
 };
 
 type Measured = {
@@ -62,34 +64,40 @@ function measured(plan: Plan, facts: readonly Fact[]): readonly Measured[] {
   return found;
 }
 
-function burnerName(plan: Plan, id: string): string {
-  const burners = plan.kitchen.fixtures.flatMap((f) => (f.kind === 'cooktop' ? f.burners : []));
-  const name = burners.find((one) => one.id === id)?.name ?? id;
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)} burner`;
+const HAND = { key: 'hand', name: asWritten('') } as const;
+
+function burnerName({ kitchen }: Plan, id: string): Message {
+  const burners = kitchen.fixtures.flatMap((one) => (one.kind === 'cooktop' ? one.burners : []));
+  const burner = burners.find((one) => one.id === id)?.name ?? id;
+  return message('report.calibration.burner', { burner });
 }
 
-function fixtureName(plan: Plan, id: string): string {
-  return plan.kitchen.fixtures.find((one) => one.id === id)?.name ?? id;
+function fixtureName({ kitchen }: Plan, id: string): Message {
+  return asWritten(kitchen.fixtures.find((one) => one.id === id)?.name ?? id);
+}
+
+function vesselName({ kitchen }: Plan, id: string): Message {
+  return asWritten(kitchen.vessels.find((one) => one.id === id)?.name ?? id);
 }
 
 /** What a stage timed by a person teaches about; nothing for a pour, which has its own measure. */
 function kindOf(
   plan: Plan,
-  { kind, picture, fixture }: Step,
+  { kind, work, fixture }: Step,
 ): (Omit<Measurement, 'value'> & { readonly used: number }) | undefined {
-  const { boil, glow, heatUp } = plan.learned ?? {};
-  if ((kind === 'boil' || kind === 'boil-over') && picture?.kind === 'kettle') {
-    const key = picture.vessel;
-    const name = plan.kitchen.vessels.find(({ id }) => id === key)?.name ?? key;
-    const used = boil?.[key]?.mean ?? 1;
-    return { what: 'boil', key, name, prior: PRIORS.boilTimeFactor, used };
+  const { boil, glow, heatUp } = plan.calibration ?? {};
+  if ((kind === 'boil' || kind === 'boil-over') && (work.on === 'kettle' || work.on === 'vessel')) {
+    const key = work.vessel.id;
+    const name = vesselName(plan, key);
+    return { what: 'boil', key, name, prior: PRIORS.boilTimeFactor, used: boil?.[key]?.mean ?? 1 };
   }
-  if (kind === 'glow' && picture?.kind === 'burner') {
-    const key = picture.burner;
+  if (kind === 'glow' && work.on === 'burner') {
+    const key = work.burner;
     const name = burnerName(plan, key);
     return { what: 'glow', key, name, prior: PRIORS.glowTimeFactor, used: glow?.[key]?.mean ?? 1 };
   }
-  if (kind === 'high-heat' && picture?.kind === 'oven' && fixture !== undefined) {
+  const isOven = plan.kitchen.fixtures.some((one) => one.id === fixture && one.kind === 'oven');
+  if (kind === 'high-heat' && fixture !== undefined && isOven) {
     const used = heatUp?.[fixture]?.mean ?? 1;
     const name = fixtureName(plan, fixture);
     // An oven's heat-up scatters as a burner's does.
@@ -120,7 +128,7 @@ function flowOf(plan: Plan, { step, plannedS, tookS, amended }: Measured): numbe
     const onSurfaceL = ownOf(lanes).litres * (1 - ORDINARY_HAND.lossShare);
     return onSurfaceL > 0 ? (60 * onSurfaceL) / tookS : undefined;
   }
-  const plannedLMin = plan.learned?.flowLMin?.mean ?? ORDINARY_HAND.flowLMin.typical;
+  const plannedLMin = plan.calibration?.flowLMin?.mean ?? ORDINARY_HAND.flowLMin.typical;
   return amended ? undefined : (plannedLMin * plannedS) / tookS;
 }
 
@@ -130,26 +138,26 @@ function timed(plan: Plan, facts: readonly Fact[]): readonly Measurement[] {
       const value = flowOf(plan, one);
       return value === undefined
         ? []
-        : [{ what: 'pour', key: 'hand', name: '', prior: PRIORS.pourFlowLMin, value }];
+        : [{ what: 'pour', ...HAND, prior: PRIORS.pourFlowLMin, value }];
     }
     const kind = kindOf(plan, one.step);
     if (!kind) return [];
     const { used, ...rest } = kind;
-    const reckonedS = one.plannedS / used;
-    return [{ ...rest, value: one.tookS / reckonedS, plannedS: one.plannedS, reckonedS }];
+    const estimatedS = one.plannedS / used;
+    return [{ ...rest, value: one.tookS / estimatedS, plannedS: one.plannedS, estimatedS }];
   });
 }
 
 /**
- * How far a kettle reached over how far it was reckoned to, on the fixtures
+ * How far a kettle reached over how far it was estimated to, on the fixtures
  * where one ran out early: a kettle poured to its end there counts as having
  * reached just so far. Where none ran out nothing is known but that it was enough.
  */
 function reached(plan: Plan, facts: readonly Fact[]): readonly Measurement[] {
-  const used = plan.learned?.reach?.mean ?? 1;
+  const used = plan.calibration?.reach?.mean ?? 1;
   const steps = new Map(plan.steps.map((step) => [step.id, step]));
-  /** Metres a litre covers, by fixture: as reckoned, and as the last kettle that ran out showed. */
-  const reckoned = new Map<string, number>();
+  /** Metres a litre covers, by fixture: as estimated, and as the last kettle that ran out showed. */
+  const estimated = new Map<string, number>();
   const shown = new Map<string, number>();
   const perL = (lanes: LanesPicture): number => {
     const { litres, lengthM } = ownOf(lanes);
@@ -157,8 +165,8 @@ function reached(plan: Plan, facts: readonly Fact[]): readonly Measurement[] {
   };
   for (const step of plan.steps) {
     const lanes = lanesOf(step);
-    if (lanes && step.fixture !== undefined && !reckoned.has(step.fixture))
-      reckoned.set(step.fixture, perL(lanes) / used);
+    if (lanes && step.fixture !== undefined && !estimated.has(step.fixture))
+      estimated.set(step.fixture, perL(lanes) / used);
   }
   const values: { readonly fixture: string; readonly value: number }[] = [];
   for (const { body } of facts) {
@@ -173,39 +181,51 @@ function reached(plan: Plan, facts: readonly Fact[]): readonly Measurement[] {
     const lanes = lanesOf(step);
     const first = step?.stages[0]?.id === body.stage;
     const fixture = step?.fixture ?? '';
-    const asReckoned = reckoned.get(fixture);
-    if (!lanes || !first || !asReckoned) continue;
-    values.push({ fixture, value: (shown.get(fixture) ?? perL(lanes)) / asReckoned });
+    const asEstimated = estimated.get(fixture);
+    if (!lanes || !first || !asEstimated) continue;
+    values.push({ fixture, value: (shown.get(fixture) ?? perL(lanes)) / asEstimated });
   }
   return values
     .filter(({ fixture }) => shown.has(fixture))
     .map(({ value }) => ({
       what: 'reach',
-      key: 'hand',
-      name: '',
+      ...HAND,
       prior: PRIORS.pourAreaFactor,
       value,
     }));
 }
 
+type Lengthened = { readonly step: string; readonly byS: number };
+
+/** What a person added, timer by timer. Which step a timer belongs to, the state of the run knows. */
+function lengthened(facts: readonly Fact[]): readonly Lengthened[] {
+  const byTimer = new Map<string, Lengthened>();
+  if (!facts.some(({ body }) => body.kind === 'timer-extended')) return [];
+  let state: RunState | null = null;
+  for (const fact of facts) {
+    const { body } = fact;
+    if (body.kind === 'timer-extended') {
+      const step = state?.timers[body.timer]?.step ?? '';
+      byTimer.set(body.timer, { step, byS: (byTimer.get(body.timer)?.byS ?? 0) + body.byS });
+    }
+    state = apply(state, fact);
+  }
+  return [...byTimer.values()];
+}
+
 /** Cool-downs that a person lengthened because it was still hot. */
 function cooled(plan: Plan, facts: readonly Fact[]): readonly Measurement[] {
   const steps = new Map(plan.steps.map((step) => [step.id, step]));
-  const byTimer = new Map<string, number>();
-  for (const { body } of facts)
-    if (body.kind === 'timer-extended')
-      byTimer.set(body.timer, (byTimer.get(body.timer) ?? 0) + body.byS);
-  return [...byTimer].flatMap(([timer, byS]): Measurement[] => {
-    const step = steps.get(timer.split('#')[0] ?? '');
+  return lengthened(facts).flatMap(({ step: id, byS }): Measurement[] => {
+    const step = steps.get(id);
     const plannedS = step?.stages[0]?.timers.find(({ role }) => role === 'hold')?.lengthS;
     if (step?.kind !== 'cool' || !plannedS) return [];
-    const heated = steps.get(step.needs[0]?.step ?? '')?.picture;
-    const burner = heated?.kind === 'burner' ? heated.burner : undefined;
+    const burner = step.work.on === 'burner' ? step.work.burner : undefined;
     const key = burner ?? step.fixture ?? '';
     const name = burner === undefined ? fixtureName(plan, key) : burnerName(plan, burner);
-    const reckonedS = plannedS / (plan.learned?.cool?.[key]?.mean ?? 1);
-    const value = (plannedS + byS) / reckonedS;
-    return [{ what: 'cool', key, name, prior: PRIORS.glowTimeFactor, value, plannedS, reckonedS }];
+    const estimatedS = plannedS / (plan.calibration?.cool?.[key]?.mean ?? 1);
+    const value = (plannedS + byS) / estimatedS;
+    return [{ what: 'cool', key, name, prior: PRIORS.glowTimeFactor, value, plannedS, estimatedS }];
   });
 }
 

@@ -1,6 +1,6 @@
-export { duplicateKitchen, newKitchen } from './whole/new-kitchen.ts';
+export { newKitchen } from './whole/new-kitchen.ts';
 export { beginHistory, record, redo, undo, type History } from './whole/history.ts';
-export { offersOf, type Offer } from './fixtures/offers.ts';
+export { offerName, OFFERS, offerTells, type Offer } from './fixtures/offers.ts';
 export { addFixture, type Edited } from './fixtures/add.ts';
 export { changeFixture, copyFixture, removeFixture } from './fixtures/fixtures.ts';
 export { moveFixture, resizeFixture, turnFixture } from './shapes/move.ts';
@@ -18,6 +18,8 @@ export {
   removeCircuit,
   removeVessel,
 } from './fixtures/hardware.ts';
+export { consumersOf, onBurner, onCircuit } from './fixtures/circuits.ts';
+export { pullCorner, resizeAtWall } from './shapes/resize.ts';
 export { roomBox } from './shapes/room.ts';
 export { missingAnswers, type MissingAnswer } from './whole/missing-answers.ts';
 export { problemsOf } from './whole/problems.ts';

@@ -1,12 +1,6 @@
-import type { Point, Polygon } from '../kitchen/model/kitchen.ts';
-
-/** Smallest upright rectangle round some points, metres. */
-export type Box = {
-  readonly xMinM: number;
-  readonly yMinM: number;
-  readonly xMaxM: number;
-  readonly yMaxM: number;
-};
+import { boundingBox, middleOf } from './box.ts';
+import { distanceM, distanceToEdgeM } from './segment.ts';
+import type { Box, Point, Polygon } from './types.ts';
 
 /** The edges of a polygon, last corner back to the first. */
 export function edgesOf(polygon: Polygon): readonly (readonly [Point, Point])[] {
@@ -32,32 +26,23 @@ export function netAreaM2(outline: Polygon, holes: readonly Polygon[]): number {
 
 /** Length round a polygon, metres. */
 export function perimeterM(polygon: Polygon): number {
-  return edgesOf(polygon).reduce((sum, [a, b]) => sum + Math.hypot(b[0] - a[0], b[1] - a[1]), 0);
+  return edgesOf(polygon).reduce((sum, [a, b]) => sum + distanceM(a, b), 0);
 }
 
-/** Smallest upright rectangle round the points; a list with no point gives a box turned inside out. */
-export function boundingBox(points: readonly Point[]): Box {
-  let box: Box = { xMinM: Infinity, yMinM: Infinity, xMaxM: -Infinity, yMaxM: -Infinity };
-  for (const [x, y] of points) {
-    box = {
-      xMinM: Math.min(box.xMinM, x),
-      yMinM: Math.min(box.yMinM, y),
-      xMaxM: Math.max(box.xMaxM, x),
-      yMaxM: Math.max(box.yMaxM, y),
-    };
+/** Whether a point lies in some polygons taken together (even–odd rule); points on an edge go either way. */
+export function insideRings(p: Point, rings: readonly Polygon[]): boolean {
+  let inside = false;
+  for (const ring of rings) {
+    let before = ring.at(-1);
+    for (const corner of ring) {
+      if (before && corner[1] > p[1] !== before[1] > p[1]) {
+        const t = (p[1] - corner[1]) / (before[1] - corner[1]);
+        if (p[0] < corner[0] + t * (before[0] - corner[0])) inside = !inside;
+      }
+      before = corner;
+    }
   }
-  return box;
-}
-
-/** Shortest distance in metres from a point to the stretch from `a` to `b`. */
-export function distanceToEdgeM(point: Point, a: Point, b: Point): number {
-  const dx = b[0] - a[0];
-  const dy = b[1] - a[1];
-  const lengthSquared = dx * dx + dy * dy;
-  const along =
-    lengthSquared === 0 ? 0 : ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / lengthSquared;
-  const t = Math.min(1, Math.max(0, along));
-  return Math.hypot(point[0] - a[0] - t * dx, point[1] - a[1] - t * dy);
+  return inside;
 }
 
 /**
@@ -65,20 +50,69 @@ export function distanceToEdgeM(point: Point, a: Point, b: Point): number {
  * @param toleranceM a point this close to an edge counts as inside; 0 leaves edge points to rounding
  */
 export function pointInPolygon(point: Point, polygon: Polygon, toleranceM = 0): boolean {
-  if (
-    toleranceM > 0 &&
-    edgesOf(polygon).some(([a, b]) => distanceToEdgeM(point, a, b) <= toleranceM)
-  ) {
-    return true;
+  const onEdge =
+    toleranceM > 0 && edgesOf(polygon).some(([a, b]) => distanceToEdgeM(point, a, b) <= toleranceM);
+  return onEdge || insideRings(point, [polygon]);
+}
+
+/** Level lines on which a point inside is looked for, as shares of the depth. */
+const LEVELS = [0.5, 0.3, 0.7, 0.1, 0.9, 0.23, 0.77, 0.017, 0.983];
+
+/** A point well inside a simple polygon: the middle of its widest level stretch. */
+export function insidePoint(polygon: Polygon): Point {
+  const box = boundingBox(polygon);
+  let best: Point = middleOf(polygon);
+  let widest = 0;
+  for (const level of LEVELS) {
+    const y = box.yMinM + (box.yMaxM - box.yMinM) * level;
+    const crossings = edgesOf(polygon)
+      .filter(([a, b]) => a[1] > y !== b[1] > y)
+      .map(([a, b]) => a[0] + ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1]))
+      .toSorted((p, q) => p - q);
+    for (let i = 0; i + 1 < crossings.length; i += 2) {
+      const [left = 0, right = 0] = crossings.slice(i, i + 2);
+      if (right - left > widest) {
+        widest = right - left;
+        best = [(left + right) / 2, y];
+      }
+    }
   }
-  let inside = false;
-  let from = polygon.at(-1);
-  for (const to of polygon) {
-    const [ax, ay] = from ?? to;
-    const [bx, by] = to;
-    const straddles = ay > point[1] !== by > point[1];
-    if (straddles && point[0] < ((bx - ax) * (point[1] - ay)) / (by - ay) + ax) inside = !inside;
-    from = to;
+  return best;
+}
+
+/** Things that touch do not stand in each other's way, metres. */
+const TOUCH_M = 0.002;
+
+function edgeMeetsBox([a, b]: readonly [Point, Point], box: Box): boolean {
+  let [from, to] = [0, 1];
+  const sides = [
+    [a[0], b[0] - a[0], box.xMinM, box.xMaxM],
+    [a[1], b[1] - a[1], box.yMinM, box.yMaxM],
+  ] as const;
+  for (const [start, run, min, max] of sides) {
+    if (run === 0) {
+      if (start < min || start > max) return false;
+      continue;
+    }
+    const one = (min - start) / run;
+    const other = (max - start) / run;
+    from = Math.max(from, Math.min(one, other));
+    to = Math.min(to, Math.max(one, other));
   }
-  return inside;
+  return from <= to;
+}
+
+/** Whether an upright box and a polygon share more than a touch. */
+export function boxMeets(box: Box, polygon: Polygon): boolean {
+  const inner: Box = {
+    xMinM: box.xMinM + TOUCH_M,
+    yMinM: box.yMinM + TOUCH_M,
+    xMaxM: box.xMaxM - TOUCH_M,
+    yMaxM: box.yMaxM - TOUCH_M,
+  };
+  if (edgesOf(polygon).some((edge) => edgeMeetsBox(edge, inner))) return true;
+  return pointInPolygon(
+    [(inner.xMinM + inner.xMaxM) / 2, (inner.yMinM + inner.yMaxM) / 2],
+    polygon,
+  );
 }

@@ -2,7 +2,7 @@ import { message } from '../messages/index.ts';
 import { isFactKind, type Fact } from '../run/index.ts';
 import { JOURNAL_VERSION, sumOf, type StoredEntry } from './entry.ts';
 import type { JournalProblem } from './problem.ts';
-import { isFactKind1, upgradeFact } from './upgrade/index.ts';
+import { FactUpgrader, isFactKind1 } from './upgrade/index.ts';
 
 /** An entry as it is stored, and its fact in the words of this version. */
 export type CheckedEntry = { readonly entry: StoredEntry; readonly fact: Fact };
@@ -46,7 +46,7 @@ function sumMatches(entry: StoredEntry): boolean {
 }
 
 /** What is stored is checked first; only what is as it was written is turned into this version. */
-function factOf(entry: StoredEntry, seq: number): Fact | JournalProblem {
+function factOf(entry: StoredEntry, seq: number, upgrader: FactUpgrader): Fact | JournalProblem {
   const { kind } = entry.fact.body;
   if (!(entry.v === 1 ? isFactKind1(kind) : isFactKind(kind)))
     return {
@@ -56,7 +56,7 @@ function factOf(entry: StoredEntry, seq: number): Fact | JournalProblem {
     };
   if (entry.v !== 1) return entry.fact;
   try {
-    return upgradeFact(entry.fact);
+    return upgrader.upgrade(entry.fact);
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     return {
@@ -70,12 +70,14 @@ function factOf(entry: StoredEntry, seq: number): Fact | JournalProblem {
 /**
  * One entry as it was read, checked against its own sum and the one before.
  * @param lastSum sum of the entry before; none at seq 1
+ * @param upgrader of this journal: it has seen all entries before
  * @returns `torn` when it is no whole entry: cut while it was written
  */
 export function checkEntry(
   raw: unknown,
   seq: number,
   lastSum: string | undefined,
+  upgrader: FactUpgrader,
 ): CheckedEntry | JournalProblem | 'torn' {
   const value = parsed(raw);
   if (!isObject(value)) return 'torn';
@@ -96,6 +98,6 @@ export function checkEntry(
       seq,
       message: message('engine.journal.broken-chain', { found: entry.seq, seq }),
     };
-  const fact = factOf(entry, seq);
+  const fact = factOf(entry, seq, upgrader);
   return 'name' in fact ? fact : { entry, fact };
 }

@@ -3,6 +3,7 @@ import { fold, type Fact, type RunState } from '../run/index.ts';
 import { checkEntry } from './check-entry.ts';
 import type { StoredEntry } from './entry.ts';
 import type { JournalProblem } from './problem.ts';
+import { FactUpgrader } from './upgrade/index.ts';
 
 export type DecodedJournal = {
   /** The facts before the first problem, in the words of this version. */
@@ -19,6 +20,7 @@ export type DecodedJournal = {
 
 /** Checks every entry as it is read. A torn last entry is left out and counted. */
 export function decodeJournal(stored: readonly unknown[]): DecodedJournal {
+  const upgrader = new FactUpgrader();
   const facts: Fact[] = [];
   const entries: StoredEntry[] = [];
   const result = (torn: number, problem?: JournalProblem): DecodedJournal => {
@@ -34,7 +36,7 @@ export function decodeJournal(stored: readonly unknown[]): DecodedJournal {
   let torn = 0;
   for (const [index, raw] of stored.entries()) {
     const seq = index + 1;
-    const checked = checkEntry(raw, seq, entries.at(-1)?.sum);
+    const checked = checkEntry(raw, seq, entries.at(-1)?.sum, upgrader);
     if (checked === 'torn') {
       if (seq < stored.length)
         return result(torn, {

@@ -1,24 +1,27 @@
+export { nearest } from './codec/nearest.ts';
+export type { Point, Polygon } from '../geometry/index.ts';
 export type * from './model/kitchen.ts';
-export { foundText, type KitchenProblem, type KitchenWarning } from './model/problem.ts';
 export {
-  areaM2,
-  boundingBox,
-  distanceToEdgeM,
-  edgesOf,
-  netAreaM2,
-  perimeterM,
-  pointInPolygon,
-  signedAreaM2,
-  type Box,
-} from '../geometry/polygon.ts';
+  problemMessage,
+  problemWhere,
+  type KitchenProblem,
+  type KitchenWarning,
+} from './model/problem.ts';
+export { LIMITS, type Range } from './model/limits.ts';
 export { countryOf, COUNTRY_CODES, type Country } from './model/country.ts';
 export {
   LARGEST_FILE_BYTES,
   parseKitchen,
   readKitchen,
+  tooLarge,
+  utf8Bytes,
   type ParsedKitchen,
   type ParseOutcome,
 } from './file/parse-kitchen.ts';
+export { drawingHolds, outlineHolds } from './checks/index.ts';
+export { burnersOf, isGas } from './queries/burners.ts';
+export { drawnOutlines, fixtureOf, mayBeUndrawn, outlineOf } from './queries/fixtures.ts';
+export { isElectric, standsOnStove } from './queries/vessels.ts';
 export { customRowIds, methodsForFixture, methodsForRow } from './queries/custom-rows.ts';
 export { formatKitchen } from './file/format-kitchen.ts';
 export { kitchenSchema } from './file/schema.ts';

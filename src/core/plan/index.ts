@@ -2,9 +2,10 @@ export { buildPlan, type PlanOptions } from './build/build-plan.ts';
 export { checkPlan, type PlanProblem } from './check/index.ts';
 export { midnightsBetween, nightsBetween } from './timetable/nights.ts';
 export { clockText, dayText, momentInZone } from './timetable/day-text.ts';
-export { CUSTOMS_DIFFER, describePlan } from './describe/index.ts';
-export { pourNeedOf, roomNeedOf, type PourNeed, type RoomNeed } from './pours/needs-of-kitchen.ts';
-export type * from './model/types.ts';
+export { describePlan } from './describe/index.ts';
+export { pourNeedOf, roomNeedOf, type PourNeed, type RoomNeed } from './pours/index.ts';
+export type * from './model/index.ts';
+export { runsThroughRestDays } from './model/rest-day-rule.ts';
 export {
   heatCharts,
   pourCharts,

@@ -26,12 +26,4 @@ export {
   type KettleOptions,
   type KettleStretch,
 } from './kettles/kettles.ts';
-export {
-  sinkKettles,
-  sinkLanes,
-  type BowlSize,
-  type SinkOptions,
-  type SinkPart,
-  type SinkShare,
-  type SinkWater,
-} from './kettles/sink.ts';
+export { sinkLanes, type SinkPart } from './kettles/sink.ts';

@@ -1,16 +1,16 @@
+import { tidyPoint, type Point, type Polygon } from '../../geometry/index.ts';
 import {
+  LIMITS,
+  fixtureOf,
+  outlineHolds,
+  outlineOf,
   type Counter,
   type Fixture,
   type Kitchen,
-  type Point,
-  type Polygon,
 } from '../../kitchen/index.ts';
-import { LEAST_CORNERS, MOST_BACK_EDGES, MOST_CORNERS } from '../tables/limits.ts';
 import { fitBowls, pullIn } from './fit.ts';
 import { reshape } from './move.ts';
-import { fixtureOf, withFixtures } from '../tables/names.ts';
-import { outlineOf, tidyPoint } from './plane.ts';
-import { isValidOutline } from './valid-shape.ts';
+import { withFixtures } from '../tables/names.ts';
 
 type Edge = readonly [number, number];
 
@@ -33,7 +33,7 @@ function backEdgesAs(
   return [...new Set(edges.flatMap(become))].map((edge) => edgeFrom(edge, count));
 }
 
-/** A fixture with another outline; refused when the outline is unsound or uncovers a cut-out. */
+/** A fixture with another outline; refused when the outline does not hold or uncovers a cut-out. */
 function redrawn(
   kitchen: Kitchen,
   fixture: Fixture,
@@ -41,7 +41,7 @@ function redrawn(
   become: (edge: number) => readonly number[],
 ): Kitchen {
   const holes = fixture.kind === 'counter' ? fixture.holes : [];
-  if (!isValidOutline(outline, holes)) return kitchen;
+  if (!outlineHolds(outline, holes)) return kitchen;
   if (fixture.kind === 'counter') {
     const backEdges = backEdgesAs(fixture, outline.length, become);
     return reshape(kitchen, fixture, { ...fixture, outline, backEdges });
@@ -82,7 +82,7 @@ export function addCorner(kitchen: Kitchen, id: string, edge: number): Kitchen {
   const outline = fixture && outlineOf(fixture);
   const from = outline?.[edge];
   const to = outline?.[(edge + 1) % outline.length];
-  if (!fixture || !outline || !from || !to || outline.length >= MOST_CORNERS) return kitchen;
+  if (!fixture || !outline || !from || !to || outline.length >= LIMITS.corners.most) return kitchen;
   const middle = tidyPoint([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]);
   return redrawn(kitchen, fixture, outline.toSpliced(edge + 1, 0, middle), (old) =>
     old < edge ? [old] : old === edge ? [edge, edge + 1] : [old + 1],
@@ -93,7 +93,7 @@ export function addCorner(kitchen: Kitchen, id: string, edge: number): Kitchen {
 export function removeCorner(kitchen: Kitchen, id: string, corner: number): Kitchen {
   const fixture = fixtureOf(kitchen, id);
   const outline = fixture && outlineOf(fixture);
-  if (!fixture || !outline?.[corner] || outline.length <= LEAST_CORNERS) return kitchen;
+  if (!fixture || !outline?.[corner] || outline.length <= LIMITS.corners.least) return kitchen;
   const count = outline.length;
   const before = (corner + count - 1) % count;
   const isBack = (edge: number): boolean =>
@@ -115,7 +115,7 @@ export function toggleBackEdge(kitchen: Kitchen, id: string, edge: number): Kitc
   const others = counter.backEdges.filter((pair) => edgeNumber(pair, count) !== edge);
   const backEdges =
     others.length < counter.backEdges.length ? others : [...others, edgeFrom(edge, count)];
-  return backEdges.length > MOST_BACK_EDGES
+  return backEdges.length > LIMITS.backEdges.most
     ? kitchen
     : withFixtures(kitchen, [{ ...counter, backEdges }]);
 }

@@ -1,14 +1,14 @@
+import { boundingBox, type Polygon } from '../../geometry/index.ts';
 import {
-  boundingBox,
+  LIMITS,
+  fixtureOf,
+  outlineHolds,
+  outlineOf,
   type Counter,
   type Fixture,
   type Kitchen,
-  type Polygon,
 } from '../../kitchen/index.ts';
-import { MOST_HOLES } from '../tables/limits.ts';
-import { fixtureOf, withFixtures } from '../tables/names.ts';
-import { outlineOf } from './plane.ts';
-import { isValidOutline } from './valid-shape.ts';
+import { withFixtures } from '../tables/names.ts';
 
 /** A cut-out and the rim of what lies in it may differ by this much, metres. */
 const RIM_M = 0.03;
@@ -69,17 +69,17 @@ export function cutFor(kitchen: Kitchen, id: string): Kitchen {
   const around = kitchen.fixtures.find(
     (other): other is Counter =>
       other.kind === 'counter' &&
-      other.holes.length < MOST_HOLES &&
-      isValidOutline(other.outline, [...other.holes, outline]),
+      other.holes.length < LIMITS.holes.most &&
+      outlineHolds(other.outline, [...other.holes, outline]),
   );
   if (!around) return kitchen;
   return withFixtures(kitchen, [{ ...around, holes: [...around.holes, outline] }]);
 }
 
 /** Cut-outs that lie well in a counter: the others are closed. */
-export function soundCuts(outline: Polygon, holes: readonly Polygon[]): readonly Polygon[] {
+export function holdingCuts(outline: Polygon, holes: readonly Polygon[]): readonly Polygon[] {
   return holes.reduce<readonly Polygon[]>(
-    (kept, hole) => (isValidOutline(outline, [...kept, hole]) ? [...kept, hole] : kept),
+    (kept, hole) => (outlineHolds(outline, [...kept, hole]) ? [...kept, hole] : kept),
     [],
   );
 }

@@ -3,14 +3,15 @@ import {
   boundingBox,
   distanceToEdgeM,
   edgesOf,
+  insidePoint,
   pointInPolygon,
-  type Bowl,
-  type Burner,
+  sizeOf,
+  tidy,
+  tidyPoint,
   type Point,
   type Polygon,
-} from '../../kitchen/index.ts';
-import { LEAST_BOWL_M } from '../tables/limits.ts';
-import { insidePoint, sizeOf, tidy } from './plane.ts';
+} from '../../geometry/index.ts';
+import { LIMITS, type Bowl, type Burner } from '../../kitchen/index.ts';
 
 /** Bowls no longer, no wider and together no larger than the sink; those that fit stay as told. */
 export function fitBowls(outline: Polygon, bowls: readonly Bowl[]): readonly Bowl[] {
@@ -23,14 +24,15 @@ export function fitBowls(outline: Polygon, bowls: readonly Bowl[]): readonly Bow
     ...bowls.map((b) => short / Math.min(b.lengthM, b.widthM)),
   );
   if (share === 1) return bowls;
-  const fit = (metres: number) => Math.max(LEAST_BOWL_M, Math.floor(metres * share * 1000) / 1000);
+  const fit = (metres: number) =>
+    Math.max(LIMITS.bowlWidthM.least, Math.floor(metres * share * 1000) / 1000);
   return bowls.map((b) => ({ ...b, lengthM: fit(b.lengthM), widthM: fit(b.widthM) }));
 }
 
 /** Burners whose middle is no longer on the cooktop are brought back onto it. */
 export function pullIn(outline: Polygon, burners: readonly Burner[]): readonly Burner[] {
   if (burners.every(({ at }) => pointInPolygon(at, outline))) return burners;
-  const inner = insidePoint(outline);
+  const inner = tidyPoint(insidePoint(outline));
   return burners.map((burner) =>
     pointInPolygon(burner.at, outline)
       ? burner
@@ -58,7 +60,7 @@ const GRID = 9;
 /** The place on a cooktop that is farthest from its burners and its rim. */
 export function freePlace(outline: Polygon, burners: readonly Burner[]): Point {
   const box = boundingBox(outline);
-  let best = insidePoint(outline);
+  let best = tidyPoint(insidePoint(outline));
   let widest = -1;
   for (let i = 1; i < GRID; i += 1) {
     for (let j = 1; j < GRID; j += 1) {

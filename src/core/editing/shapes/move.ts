@@ -1,18 +1,24 @@
-import { pointInPolygon, type Fixture, type Kitchen, type Point } from '../../kitchen/index.ts';
-import { fitBowls, pullIn } from './fit.ts';
-import { closeCuts, cutFor, soundCuts } from './cut-outs.ts';
-import { fixtureOf, withFixtures } from '../tables/names.ts';
 import {
   lowerLeft,
   middleOf,
-  outlineOf,
+  pointInPolygon,
   quarterTurnAbout,
   rectangle,
   shiftBy,
   stretchOf,
   type Motion,
-} from './plane.ts';
-import { isValidFixture } from './valid-shape.ts';
+  type Point,
+} from '../../geometry/index.ts';
+import {
+  drawingHolds,
+  fixtureOf,
+  outlineOf,
+  type Fixture,
+  type Kitchen,
+} from '../../kitchen/index.ts';
+import { fitBowls, pullIn } from './fit.ts';
+import { closeCuts, cutFor, holdingCuts } from './cut-outs.ts';
+import { withFixtures } from '../tables/names.ts';
 import { sizesIn, USUAL } from '../tables/usual.ts';
 
 /** Everything drawn of a fixture, moved. */
@@ -66,7 +72,7 @@ function moveAll(kitchen: Kitchen, id: string, motion: Motion): Kitchen {
   const ids = movingWith(kitchen, id);
   const leavers = kitchen.fixtures.filter((fixture) => ids.has(fixture.id));
   const moved = leavers.map((fixture) => movedBy(fixture, motion));
-  if (!moved.every(isValidFixture)) return kitchen;
+  if (!moved.every(drawingHolds)) return kitchen;
   const left = leavers.reduce((now, fixture) => {
     const outline = outlineOf(fixture);
     if (!outline) return now;
@@ -86,7 +92,7 @@ function drawn(kitchen: Kitchen, fixture: Fixture, at: Point): Kitchen {
   const { lengthM, depthM } = usual[sizesIn(kitchen.country)];
   const outline = rectangle(at, lengthM, depthM);
   const next = { ...fixture, outline } as Fixture;
-  return isValidFixture(next) ? withFixtures(kitchen, [next]) : kitchen;
+  return drawingHolds(next) ? withFixtures(kitchen, [next]) : kitchen;
 }
 
 /**
@@ -157,19 +163,19 @@ export function reshape(
   after: Fixture,
   motion?: Motion,
 ): Kitchen {
-  const sound =
-    after.kind === 'counter' ? { ...after, holes: soundCuts(after.outline, after.holes) } : after;
-  if (!isValidFixture(sound)) return kitchen;
+  const holding =
+    after.kind === 'counter' ? { ...after, holes: holdingCuts(after.outline, after.holes) } : after;
+  if (!drawingHolds(holding)) return kitchen;
   const old = outlineOf(before);
   const closed = old && before.kind !== 'counter' ? closeCuts(kitchen, old) : kitchen;
   const along = [...movingWith(kitchen, before.id)].filter((id) => id !== before.id);
-  const placed = withFixtures(closed, [sound]);
+  const placed = withFixtures(closed, [holding]);
   const companions = along.flatMap((id) => {
     const other = fixtureOf(placed, id);
     if (!other || !motion) return [];
     return [companionOf(before, other, motion)];
   });
-  if (!companions.every(isValidFixture)) return kitchen;
+  if (!companions.every(drawingHolds)) return kitchen;
   return [before.id, ...along].reduce(cutFor, withFixtures(placed, companions));
 }
 

@@ -1,5 +1,5 @@
-import { boundingBox, type Box, type Kitchen } from '../../kitchen/index.ts';
-import { outlineOf } from './plane.ts';
+import { boundingBox, type Box } from '../../geometry/index.ts';
+import { outlineOf, type Kitchen } from '../../kitchen/index.ts';
 import { ROOM_RATIO } from '../tables/usual.ts';
 
 /** Things drawn this little outside the room are inside it, metres. */

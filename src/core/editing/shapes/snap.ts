@@ -1,7 +1,6 @@
-import { boundingBox, type Kitchen, type Point } from '../../kitchen/index.ts';
+import { boundingBox, tidy, type Point } from '../../geometry/index.ts';
+import { fixtureOf, outlineOf, type Kitchen } from '../../kitchen/index.ts';
 import { movingWith } from './move.ts';
-import { fixtureOf } from '../tables/names.ts';
-import { outlineOf, tidy } from './plane.ts';
 import { roomBox } from './room.ts';
 
 /** The farthest a dragged thing is moved to line up, metres. */

@@ -1,15 +1,22 @@
 import {
   boundingBox,
+  boxMeets,
+  overlap,
+  rectangle,
   signedAreaM2,
+  tidyPoint,
   type Box,
-  type Counter,
-  type Kitchen,
   type Point,
   type Polygon,
+} from '../../geometry/index.ts';
+import {
+  drawnOutlines,
+  outlineHolds,
+  outlineOf,
+  type Counter,
+  type Kitchen,
 } from '../../kitchen/index.ts';
-import { boxMeets, outlineOf, rectangle, tidyPoint } from './plane.ts';
 import { roomBox } from './room.ts';
-import { isValidOutline, shareSurface } from './valid-shape.ts';
 import { counterDepthM, type Stands, type UsualSize } from '../tables/usual.ts';
 
 /** A place found, with the edge that stands at a wall, if one does. */
@@ -23,13 +30,6 @@ const STEP_M = 0.05;
 const CLEARANCES_M = [0.9, 0.6, 0.3, 0];
 /** Gap to what is already drawn when nothing fits in the room, metres. */
 const OUTSIDE_M = 0.3;
-
-function drawnOutlines(kitchen: Kitchen): readonly Polygon[] {
-  return kitchen.fixtures.flatMap((fixture) => {
-    const outline = outlineOf(fixture);
-    return outline ? [outline] : [];
-  });
-}
 
 function isFree(box: Box, obstacles: readonly Polygon[]): boolean {
   return obstacles.every((obstacle) => !boxMeets(box, obstacle));
@@ -115,7 +115,7 @@ export function outsideSpot(kitchen: Kitchen, { lengthM, depthM }: UsualSize): S
   const room = roomBox(kitchen);
   const x = corners.length === 0 ? room.xMinM : boundingBox(corners).xMaxM + OUTSIDE_M;
   const outline = rectangle([x, room.yMaxM - depthM], lengthM, depthM);
-  return { outline: isValidOutline(outline) ? outline : rectangle([0, 0], lengthM, depthM) };
+  return { outline: outlineHolds(outline) ? outline : rectangle([0, 0], lengthM, depthM) };
 }
 
 /** The edges of a counter a person would measure from: at the wall first, the longest first. */
@@ -200,10 +200,10 @@ export function counterSpot(
     for (const gapM of gapsM(stands, counterDepthM(kitchen.country) - size.depthM)) {
       for (const startM of starts) {
         const outline = standing(edge, inward, size, startM, gapM);
-        if (!isValidOutline(counter.outline, [outline])) continue;
+        if (!outlineHolds(counter.outline, [outline])) continue;
         const wide = { lengthM: size.lengthM + 2 * sideM, depthM: size.depthM };
         const roomy = standing(edge, inward, wide, startM - sideM, gapM);
-        if (inTheWay.every((other) => !shareSurface(roomy, other))) {
+        if (inTheWay.every((other) => !overlap(roomy, other))) {
           return { outline, backEdge: BACK };
         }
       }

@@ -1,16 +1,15 @@
-import type { Fixture, Kitchen } from '../../kitchen/index.ts';
+import { burnersOf, LIMITS, type Fixture, type Kitchen } from '../../kitchen/index.ts';
 
-const LONGEST_ID = 40;
+const LONGEST_ID = LIMITS.idLetters.most;
+const LONGEST_NAME = LIMITS.nameLetters.most;
 
 /** Every id a kitchen uses: circuits, vessels, fixtures, burners. */
 export function idsOf(kitchen: Kitchen): ReadonlySet<string> {
   return new Set([
     ...kitchen.circuits.map(({ id }) => id),
     ...kitchen.vessels.map(({ id }) => id),
-    ...kitchen.fixtures.flatMap((fixture) => [
-      fixture.id,
-      ...(fixture.kind === 'cooktop' ? fixture.burners.map(({ id }) => id) : []),
-    ]),
+    ...kitchen.fixtures.map(({ id }) => id),
+    ...burnersOf(kitchen).map(({ id }) => id),
   ]);
 }
 
@@ -28,17 +27,12 @@ export function freeId(taken: ReadonlySet<string>, base: string): string {
 /** "Sink", then "Sink 2": the first name nothing in the list has. */
 export function freeName(taken: readonly string[], base: string): string {
   if (!taken.includes(base)) return base;
-  const LONGEST_NAME = 80;
   const stem = base.replace(/ \d+$/, '');
   for (let n = 2; ; n += 1) {
     const tail = ` ${n}`;
     const name = [...stem].slice(0, LONGEST_NAME - tail.length).join('') + tail;
     if (!taken.includes(name)) return name;
   }
-}
-
-export function fixtureOf(kitchen: Kitchen, id: string): Fixture | undefined {
-  return kitchen.fixtures.find((fixture) => fixture.id === id);
 }
 
 /** The kitchen with some fixtures put in the place of those with the same ids. */

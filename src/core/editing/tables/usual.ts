@@ -1,15 +1,15 @@
-import table from '../../../../shared/survey.json';
-import { countryOf } from '../../kitchen/index.ts';
-import type {
-  Bowl,
-  BurnerType,
-  Cooktop,
-  Cupboard,
-  FixtureKind,
-  Material,
-  OvenCleaning,
-  VesselBody,
+import {
+  countryOf,
+  type Bowl,
+  type BurnerType,
+  type Cooktop,
+  type Cupboard,
+  type FixtureKind,
+  type Material,
+  type OvenCleaning,
+  type VesselBody,
 } from '../../kitchen/index.ts';
+import table from '../../../../shared/survey.json';
 
 /** Which column of the table of usual sizes holds in a country. */
 export type Sizes = 'inch' | 'metric';
@@ -23,7 +23,8 @@ export type Stands = 'wall' | 'floor' | 'in' | 'on' | 'under' | 'range' | 'undra
 type BySizes<T> = { readonly inch: T; readonly metric: T };
 export type UsualSize = { readonly lengthM: number; readonly depthM: number };
 export type UsualBurner = {
-  readonly name: string;
+  /** Where it is: "front-left". */
+  readonly id: string;
   /** Place on the cooktop, as shares of its length and depth. */
   readonly alongShare: number;
   readonly acrossShare: number;
@@ -35,8 +36,6 @@ export type UsualBurner = {
 export type Usual = {
   readonly id: string;
   readonly kind: FixtureKind;
-  readonly name: string;
-  readonly tells: string;
   readonly stands: Stands;
   /** Where along a counter it is usually found, as a share of its length. */
   readonly alongShare?: number;

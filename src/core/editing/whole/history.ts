@@ -1,4 +1,5 @@
 import type { Kitchen } from '../../kitchen/index.ts';
+import type { Message } from '../../messages/index.ts';
 
 /** Steps that can be undone: more than an evening of surveying takes. */
 const MOST_STEPS = 200;
@@ -9,13 +10,13 @@ export type History = {
   readonly present: Kitchen;
   readonly future: readonly Kitchen[];
   /** The sentence for what {@link undo} takes back, absent when there is nothing. */
-  readonly undoLabel?: string;
-  readonly redoLabel?: string;
+  readonly undoLabel?: Message;
+  readonly redoLabel?: Message;
   /** Sentences of the steps in `past` and `future`, same order. */
-  readonly pastLabels: readonly string[];
-  readonly futureLabels: readonly string[];
+  readonly pastLabels: readonly Message[];
+  readonly futureLabels: readonly Message[];
   /** Key of the last change, while a further one may still replace it. */
-  readonly openKey?: string;
+  readonly openKey?: string | symbol;
 };
 
 type Bare = Omit<History, 'undoLabel' | 'redoLabel'>;
@@ -36,11 +37,16 @@ export function beginHistory(kitchen: Kitchen): History {
 
 /**
  * Keeps a change. The newest 200 steps are kept.
- * @param label a sentence: "Sink moved"
+ * @param label what was done: "Sink moved"
  * @param mergeKey a change with the same key as the last one replaces it, so
  *   that a drag or a typed number is one step; an undo or redo closes the key
  */
-export function record(history: History, next: Kitchen, label: string, mergeKey?: string): History {
+export function record(
+  history: History,
+  next: Kitchen,
+  label: Message,
+  mergeKey?: string | symbol,
+): History {
   if (next === history.present) return history;
   const merges = mergeKey !== undefined && mergeKey === history.openKey && history.past.length > 0;
   const past = merges ? history.past : [...history.past, history.present].slice(-MOST_STEPS);

@@ -1,46 +1,39 @@
-import type { Fixture, Kitchen } from '../../kitchen/index.ts';
-import { standsOnStove } from '../fixtures/stove-pots.ts';
+import { isGas, standsOnStove, type Fixture, type Kitchen } from '../../kitchen/index.ts';
+import { message, type Message } from '../../messages/index.ts';
 
 /** Something the plan would have to guess. */
 export type MissingAnswer = {
   /** Where the answer goes: `fixtures.sink.material`. */
   readonly path: string;
   readonly fixture?: string;
-  readonly ask: string;
-  readonly why: string;
+  readonly ask: Message;
+  readonly why: Message;
 };
 
-const ELECTRIC: readonly string[] = [
-  'electric-coil',
-  'solid-plate',
-  'radiant-glass',
-  'induction',
-  'portable-plate',
-];
 /** Appliances whose lining decides what is done with them. */
 const LINED: readonly Fixture['kind'][] = ['microwave', 'dishwasher', 'warming-drawer'];
 
-function about(fixture: Fixture, field: string, ask: string, why: string): MissingAnswer {
+function about(fixture: Fixture, field: string, ask: Message, why: Message): MissingAnswer {
   return { path: `fixtures.${fixture.id}.${field}`, fixture: fixture.id, ask, why };
 }
 
 function* surfaces(fixture: Fixture): Generator<MissingAnswer> {
-  const { name } = fixture;
+  const told = { fixture: fixture.name };
   if ('material' in fixture && fixture.material === 'unknown') {
     const lined = LINED.includes(fixture.kind);
     if ('condition' in fixture) {
       yield about(
         fixture,
         'material',
-        `What is ${name} made of?`,
-        'Whether it can be purged at all, and how, depends on it.',
+        message('survey.ask.material', told),
+        message('survey.ask.material.why'),
       );
     } else if (lined) {
       yield about(
         fixture,
         'material',
-        `What is ${name} lined with inside?`,
-        'Whether it can be purged at all depends on it.',
+        message('survey.ask.lining', told),
+        message('survey.ask.lining.why'),
       );
     }
   }
@@ -48,32 +41,32 @@ function* surfaces(fixture: Fixture): Generator<MissingAnswer> {
     yield about(
       fixture,
       'condition',
-      `Is ${name} smooth under a fingernail?`,
-      'Water does not reach into cracks and deep scratches; the plan asks until it is told.',
+      message('survey.ask.condition', told),
+      message('survey.ask.condition.why'),
     );
   }
 }
 
 function* heat(fixture: Fixture): Generator<MissingAnswer> {
-  const { name } = fixture;
+  const told = { fixture: fixture.name };
   if (fixture.kind === 'oven' && fixture.cleaning === 'pyrolytic' && fixture.cycleMin === undefined)
     yield about(
       fixture,
       'cycleMin',
-      `How many minutes does the cleaning cycle of ${name} take?`,
-      'It stands in the manual; until then a usual length is planned.',
+      message('survey.ask.cycle', told),
+      message('survey.ask.cycle.why'),
     );
   const electricTop =
     fixture.kind === 'cooktop' &&
-    fixture.burners.some(({ type, circuit }) => ELECTRIC.includes(type) && circuit === undefined);
+    fixture.burners.some(({ type, circuit }) => !isGas(type) && circuit === undefined);
   const electricOven =
     fixture.kind === 'oven' && fixture.heat === 'electric' && fixture.circuit === undefined;
   if (electricTop || electricOven)
     yield about(
       fixture,
       electricTop ? 'burners' : 'circuit',
-      `Which circuit feeds ${name}?`,
-      'Its load is not watched until the breaker is known.',
+      message('survey.ask.circuit', told),
+      message('survey.ask.circuit.why'),
     );
 }
 
@@ -81,8 +74,8 @@ function* hardware(kitchen: Kitchen): Generator<MissingAnswer> {
   if (kitchen.vessels.length === 0)
     yield {
       path: 'vessels',
-      ask: 'What boils the water?',
-      why: 'Nothing can be poured without a kettle, urn or pot.',
+      ask: message('survey.ask.vessels'),
+      why: message('survey.ask.vessels.why'),
     };
   for (const vessel of kitchen.vessels) {
     const stove = standsOnStove(vessel);
@@ -90,11 +83,9 @@ function* hardware(kitchen: Kitchen): Generator<MissingAnswer> {
     yield {
       path: `vessels.${vessel.id}.${stove ? 'burner' : 'circuit'}`,
       ask: stove
-        ? `Which burner does ${vessel.name} stand on?`
-        : `Which sockets is ${vessel.name} plugged into?`,
-      why: stove
-        ? 'It boils only as fast as its burner heats.'
-        : 'Two strong kettles on one breaker trip it.',
+        ? message('survey.ask.burner', { vessel: vessel.name })
+        : message('survey.ask.sockets', { vessel: vessel.name }),
+      why: stove ? message('survey.ask.burner.why') : message('survey.ask.sockets.why'),
     };
   }
 }
@@ -103,8 +94,8 @@ function* rooms(kitchen: Kitchen): Generator<MissingAnswer> {
   if (kitchen.place === undefined)
     yield {
       path: 'place',
-      ask: 'Where is the kitchen?',
-      why: 'Water boils cooler in the mountains, and the day has its times.',
+      ask: message('survey.ask.place'),
+      why: message('survey.ask.place.why'),
     };
   const { kind, flowLS } = kitchen.room.hood;
   const hood = kitchen.fixtures.find((fixture) => fixture.kind === 'hood');
@@ -112,15 +103,15 @@ function* rooms(kitchen: Kitchen): Generator<MissingAnswer> {
     yield {
       path: 'room.hood.kind',
       fixture: hood.id,
-      ask: `Does ${hood.name} blow outside?`,
-      why: 'How many burners may glow at once depends on the air; until then it counts as no hood.',
+      ask: message('survey.ask.hood', { hood: hood.name }),
+      why: message('survey.ask.hood.why'),
     };
   if (kind === 'vented' && flowLS === 0)
     yield {
       path: 'room.hood.flowLS',
       ...(hood && { fixture: hood.id }),
-      ask: 'How much air does the hood move?',
-      why: 'It stands in the manual; until then it counts as no hood.',
+      ask: message('survey.ask.hood-flow'),
+      why: message('survey.ask.hood-flow.why'),
     };
 }
 
@@ -136,8 +127,8 @@ export function missingAnswers(kitchen: Kitchen): readonly MissingAnswer[] {
       : [
           {
             path: 'fixtures',
-            ask: 'What stands in the kitchen?',
-            why: 'There is nothing to purge yet.',
+            ask: message('survey.ask.fixtures'),
+            why: message('survey.ask.fixtures.why'),
           },
         ];
   return [...rooms(kitchen), ...fixtures, ...hardware(kitchen)];

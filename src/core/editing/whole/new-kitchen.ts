@@ -1,4 +1,5 @@
 import { countryOf, type Kitchen } from '../../kitchen/index.ts';
+import type { Translator } from '../../messages/index.ts';
 import { NEW_KETTLE_BODY, NEW_KITCHEN, sizesIn, socketCircuitA } from '../tables/usual.ts';
 
 /** Mains and kettle where the table of countries has no row: the commonest of the world. */
@@ -10,13 +11,17 @@ const WORLD = { supplyV: 230, kettleW: 2200 } as const;
  * Purpose and custom begin with the wider work (a new kitchen, the stricter
  * table); the household says.
  * @param o country as ISO 3166-1 alpha-2
+ * @param language kettle and circuits are named in it
  */
-export function newKitchen(o: { readonly name: string; readonly country: string }): Kitchen {
+export function newKitchen(
+  o: { readonly name: string; readonly country: string },
+  language: Translator,
+): Kitchen {
   const { supplyV, kettleW } = countryOf(o.country) ?? WORLD;
   const ratingA = socketCircuitA(o.country);
   const circuit = (n: number) => ({
     id: `sockets-${n}`,
-    name: n === 1 ? 'Counter sockets' : `Counter sockets ${n}`,
+    name: n === 1 ? language.t('survey.circuit') : `${language.t('survey.circuit')} ${n}`,
     ratingA,
     voltsV: supplyV,
   });
@@ -45,7 +50,7 @@ export function newKitchen(o: { readonly name: string; readonly country: string 
     vessels: [
       {
         id: 'kettle',
-        name: 'Kettle',
+        name: language.t('survey.vessel.electric-kettle'),
         kind: 'electric-kettle',
         body: NEW_KETTLE_BODY,
         maxFillL: NEW_KITCHEN.maxFillL,
@@ -57,10 +62,4 @@ export function newKitchen(o: { readonly name: string; readonly country: string 
     ],
     fixtures: [],
   };
-}
-
-/** A copy that shares nothing with the original, under another name. */
-export function duplicateKitchen(kitchen: Kitchen, name: string): Kitchen {
-  // A kitchen is JSON by definition of its file.
-  return { ...(JSON.parse(JSON.stringify(kitchen)) as Kitchen), name };
 }

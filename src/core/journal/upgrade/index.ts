@@ -1,2 +1,2 @@
-export { isFactKind1, upgradeFact } from './fact.ts';
+export { FactUpgrader, isFactKind1 } from './fact.ts';
 export type { Fact1 } from './fact-1.ts';

@@ -1,10 +1,19 @@
 import type { Plan } from '../../plan/index.ts';
 import type { Gate1, Method1, Plan1, Resource1 } from './plan-1.ts';
 import { resourceKindOf } from './resource-kind.ts';
-import { allWritten, upgradeStep, written } from './step.ts';
+import { upgradeStep } from './step.ts';
+import { allWritten, written } from './written.ts';
 
 function upgradeMethod(method: Method1): Plan['methods'][number] {
-  return method;
+  const { reason, term, source, overriddenBy, wouldChange, ...same } = method;
+  return {
+    ...same,
+    reason: written(reason),
+    ...(term !== undefined && { term: written(term) }),
+    source: written(source),
+    ...(overriddenBy !== undefined && { overriddenBy: written(overriddenBy) }),
+    wouldChange: written(wouldChange),
+  };
 }
 
 function upgradeResource({ name, unit, ...same }: Resource1): Plan['resources'][number] {
@@ -33,17 +42,19 @@ function upgradeDays({
 
 /** A plan of version 1 as version 2 holds it. Its sentences stay in the English they were written in. */
 export function upgradePlan(plan: Plan1): Plan {
-  const { days, ...rest } = plan;
+  const { days, learned, ...rest } = plan;
   return {
     ...rest,
+    version: 2,
     methods: plan.methods.map(upgradeMethod),
-    steps: plan.steps.map(upgradeStep),
+    steps: plan.steps.map((step) => upgradeStep(plan, step)),
     resources: plan.resources.map(upgradeResource),
     gates: plan.gates.map(upgradeGate),
-    cautions: plan.cautions.map(({ hazard, say, ...same }) => ({
+    cautions: plan.cautions.map(({ hazard, say, source, ...same }) => ({
       ...same,
       hazard: written(hazard),
       say: written(say),
+      source: written(source),
     })),
     faults: plan.faults.map(({ name, doThis, ...same }) => ({
       ...same,
@@ -64,5 +75,6 @@ export function upgradePlan(plan: Plan1): Plan {
     })),
     notices: allWritten(plan.notices),
     ...(days !== undefined && { days: upgradeDays(days) }),
+    ...(learned !== undefined && { calibration: learned }),
   };
 }

@@ -9,7 +9,7 @@ import {
   vesselsHaveTheirHeat,
 } from './names.ts';
 import { ownCustomHolds } from './own-custom.ts';
-import { burnersStandOnCooktops, outlinesHold } from './shapes.ts';
+import { shapesHold } from './shapes.ts';
 import { datesExist, powerIsTold, zoneExists } from './told.ts';
 
 /** Checks that look at more than one field; in the order their problems are told. */
@@ -23,8 +23,7 @@ const CHECKS: readonly Check[] = [
   rangesExist,
   overridesHaveFixtures,
   ownCustomHolds,
-  outlinesHold,
-  burnersStandOnCooktops,
+  shapesHold,
 ];
 
 /** Everything that does not fit together in a kitchen whose fields are each in order. */
@@ -32,4 +31,5 @@ export function crossCheck(kitchen: Kitchen): readonly KitchenProblem[] {
   return CHECKS.flatMap((check) => [...check(kitchen)]);
 }
 
+export { drawingHolds, outlineHolds } from './drawing.ts';
 export { warningsFor } from './warnings.ts';

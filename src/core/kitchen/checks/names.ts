@@ -1,23 +1,15 @@
-import { problemAt, type KitchenProblem } from '../model/problem.ts';
-import type { Burner, Cooktop, Fixture, Kitchen, Vessel } from '../model/kitchen.ts';
+import { message } from '../../messages/index.ts';
+import { LIMITS } from '../model/limits.ts';
+import { foundValue, problemAt, quotedList, type KitchenProblem } from '../model/problem.ts';
+import type { Kitchen } from '../model/kitchen.ts';
+import { burnerPlaces } from '../queries/burners.ts';
+import { standsOnStove } from '../queries/vessels.ts';
 import { missingReference } from './finding.ts';
 
-type Named = { readonly path: string; readonly id: string };
+/** Letters of an id before "-2" is put behind it. */
+const STEM_LETTERS = LIMITS.idLetters.most - 3;
 
-/** Every burner with its path in the file. */
-export function burnersOf(
-  kitchen: Kitchen,
-): readonly { readonly burner: Burner; readonly cooktop: Cooktop; readonly path: string }[] {
-  return kitchen.fixtures.flatMap((fixture, i) =>
-    fixture.kind === 'cooktop'
-      ? fixture.burners.map((burner, j) => ({
-          burner,
-          cooktop: fixture,
-          path: `fixtures[${i}].burners[${j}]`,
-        }))
-      : [],
-  );
-}
+type Named = { readonly path: string; readonly id: string };
 
 function everyId(kitchen: Kitchen): readonly Named[] {
   const plain = (list: readonly { readonly id: string }[], name: string): readonly Named[] =>
@@ -26,7 +18,7 @@ function everyId(kitchen: Kitchen): readonly Named[] {
     ...plain(kitchen.circuits, 'circuits'),
     ...plain(kitchen.vessels, 'vessels'),
     ...plain(kitchen.fixtures, 'fixtures'),
-    ...burnersOf(kitchen).map(({ burner, path }) => ({ id: burner.id, path: `${path}.id` })),
+    ...burnerPlaces(kitchen).map(({ burner, path }) => ({ id: burner.id, path: `${path}.id` })),
   ];
 }
 
@@ -37,9 +29,12 @@ export function* idsAreUnique(kitchen: Kitchen): Generator<KitchenProblem> {
     const earlier = first.get(id);
     if (earlier === undefined) first.set(id, path);
     else {
-      const found = `${JSON.stringify(id)}, which ${earlier} has already`;
-      const advice = `Give it another id, such as "${id.slice(0, 37)}-2".`;
-      yield problemAt(path, found, 'an id that nothing else in the file has', advice);
+      yield problemAt(
+        path,
+        message('problems.id-twice.found', { id, earlier }),
+        message('problems.id-twice.allowed'),
+        message('problems.id-twice.advice', { example: `${id.slice(0, STEM_LETTERS)}-2` }),
+      );
     }
   }
 }
@@ -53,7 +48,7 @@ export function* circuitsExist(kitchen: Kitchen): Generator<KitchenProblem> {
       circuit: 'circuit' in fixture ? fixture.circuit : undefined,
       path: `fixtures[${i}].circuit`,
     })),
-    ...burnersOf(kitchen).map(({ burner, path }) => ({
+    ...burnerPlaces(kitchen).map(({ burner, path }) => ({
       circuit: burner.circuit,
       path: `${path}.circuit`,
     })),
@@ -65,29 +60,29 @@ export function* circuitsExist(kitchen: Kitchen): Generator<KitchenProblem> {
   }
 }
 
-function standsOnStove(vessel: Vessel): boolean {
-  return vessel.kind === 'stove-kettle' || vessel.kind === 'pot';
-}
-
 /** What stands on the stove names its burner; what has a plug names none. */
 export function* vesselsHaveTheirHeat(kitchen: Kitchen): Generator<KitchenProblem> {
-  const known = burnersOf(kitchen).map(({ burner }) => burner.id);
+  const known = burnerPlaces(kitchen).map(({ burner }) => burner.id);
   for (const [i, vessel] of kitchen.vessels.entries()) {
     const path = `vessels[${i}].burner`;
     if (vessel.burner !== undefined && !known.includes(vessel.burner)) {
       yield missingReference(path, vessel.burner, 'burner', known);
     } else if (standsOnStove(vessel) && vessel.burner === undefined) {
-      const allowed = `the id of the burner it stands on: ${known.map((id) => `"${id}"`).join(', ') || 'none is described'}`;
-      yield problemAt(path, 'nothing (it is missing)', allowed, 'Name the burner it is heated on.');
+      const allowed =
+        known.length === 0
+          ? message('problems.stove.no-burners')
+          : message('problems.stove.burners', { ids: quotedList(known) });
+      yield problemAt(path, foundValue(undefined), allowed, message('problems.stove.name'));
     } else if (!standsOnStove(vessel) && vessel.burner !== undefined) {
-      const found = `a burner for an electric one (${vessel.kind})`;
-      const advice = 'Take the burner out, or make it a "stove-kettle" or a "pot".';
-      yield problemAt(path, found, 'no burner', advice);
+      const found = message('problems.electric.burner', { kind: vessel.kind });
+      const allowed = message('problems.electric.no-burner');
+      yield problemAt(path, found, allowed, message('problems.electric.advice'));
     }
     if (standsOnStove(vessel) && vessel.circuit !== undefined) {
-      const found = `a circuit for one on the stove (${vessel.kind})`;
-      const advice = 'Take the circuit out, or make it an "electric-kettle" or an "urn".';
-      yield problemAt(`vessels[${i}].circuit`, found, 'no circuit', advice);
+      const found = message('problems.stove.circuit', { kind: vessel.kind });
+      const allowed = message('problems.stove.no-circuit');
+      const advice = message('problems.stove.advice');
+      yield problemAt(`vessels[${i}].circuit`, found, allowed, advice);
     }
   }
 }
@@ -106,15 +101,16 @@ export function* rangesExist(kitchen: Kitchen): Generator<KitchenProblem> {
 
 /** A rabbi's answer is about a fixture of this kitchen, and one fixture has one answer. */
 export function* overridesHaveFixtures(kitchen: Kitchen): Generator<KitchenProblem> {
-  const known = kitchen.fixtures.map(({ id }: Fixture) => id);
+  const known = kitchen.fixtures.map(({ id }) => id);
   const answered = new Map<string, number>();
   for (const [i, { fixture }] of kitchen.household.overrides.entries()) {
     const path = `household.overrides[${i}].fixture`;
     const earlier = answered.get(fixture);
     if (!known.includes(fixture)) yield missingReference(path, fixture, 'fixture', known);
     else if (earlier !== undefined) {
-      const found = `a second answer about "${fixture}" (the first is overrides[${earlier}])`;
-      yield problemAt(path, found, 'one answer a fixture', 'Keep the later answer only.');
+      const found = message('problems.answers.found', { fixture, earlier });
+      const allowed = message('problems.answers.allowed');
+      yield problemAt(path, found, allowed, message('problems.answers.advice'));
     }
     answered.set(fixture, earlier ?? i);
   }

@@ -1,11 +1,16 @@
+import { message } from '../../messages/index.ts';
 import { customRowIds, methodsForFixture, methodsForRow } from '../queries/custom-rows.ts';
 import { didYouMean } from '../codec/nearest.ts';
-import { problemAt, type KitchenProblem, type KitchenWarning } from '../model/problem.ts';
+import {
+  foundValue,
+  problemAt,
+  quoted,
+  quotedList,
+  type KitchenProblem,
+  type KitchenWarning,
+} from '../model/problem.ts';
 import type { Kitchen, MethodId } from '../model/kitchen.ts';
-
-function listed(words: readonly string[]): string {
-  return words.map((word) => `"${word}"`).join(', ');
-}
+import { fixtureOf } from '../queries/fixtures.ts';
 
 /** A way that ends under a cover cannot end without one. */
 function coverless(method: MethodId, cover: boolean | undefined): boolean {
@@ -23,18 +28,20 @@ export function* ownCustomHolds(kitchen: Kitchen): Generator<KitchenProblem> {
     const earlier = changed.get(row);
     const possible = methodsForRow(own.basedOn, row);
     if (!known.includes(row)) {
-      const allowed = `a row of the ${own.basedOn} custom: ${listed(known)}`;
-      const advice = didYouMean(row, known, 'Use one of these rows.');
-      yield problemAt(`${path}.row`, JSON.stringify(row), allowed, advice);
+      const allowed = message(`problems.own-row.${own.basedOn}`, { rows: quotedList(known) });
+      const advice = didYouMean(row, known, message('problems.own-row.use-one'));
+      yield problemAt(`${path}.row`, quoted(row), allowed, advice);
     } else if (earlier !== undefined) {
-      const found = `"${row}" a second time (the first is changedRows[${earlier}])`;
-      yield problemAt(`${path}.row`, found, 'each row once', 'Keep the later change only.');
+      const found = message('problems.own-row-twice.found', { row, earlier });
+      const allowed = message('problems.own-row-twice.allowed');
+      yield problemAt(`${path}.row`, found, allowed, message('problems.own-row-twice.advice'));
     } else if (!possible.includes(method)) {
-      const advice = didYouMean(method, possible, 'Use one of these methods for this row.');
-      yield problemAt(`${path}.method`, JSON.stringify(method), listed(possible), advice);
+      const advice = didYouMean(method, possible, message('problems.own-row.use-method'));
+      yield problemAt(`${path}.method`, quoted(method), quotedList(possible), advice);
     } else if (coverless(method, cover)) {
-      const advice = 'Take "cover" out, or choose another method.';
-      yield problemAt(`${path}.cover`, 'false', `true beside the method "${method}"`, advice);
+      const allowed = message('problems.own-cover.allowed', { method });
+      const advice = message('problems.own-cover.advice');
+      yield problemAt(`${path}.cover`, foundValue(cover), allowed, advice);
     }
     changed.set(row, earlier ?? i);
   }
@@ -44,20 +51,25 @@ export function* ownCustomHolds(kitchen: Kitchen): Generator<KitchenProblem> {
 export function* ownCustomRests({ household }: Kitchen): Generator<KitchenWarning> {
   const own = household.ownCustom;
   if (!own || own.basedOn === household.custom) return;
-  const found = `"${own.name}", copied from ${own.basedOn}, while the household follows ${household.custom}`;
-  const advice = `It is kept and not used; follow ${own.basedOn} again to use it.`;
-  yield problemAt('household.ownCustom.basedOn', found, `"${household.custom}"`, advice);
+  const { name, basedOn } = own;
+  yield problemAt(
+    'household.ownCustom.basedOn',
+    message('problems.own-rests.found', { name, basedOn, followed: household.custom }),
+    quoted(household.custom),
+    message('problems.own-rests.advice', { basedOn }),
+  );
 }
 
 /** An answer that nobody would expect for its fixture: it is followed, and to be looked at. */
 export function* answersToLookAt(kitchen: Kitchen): Generator<KitchenWarning> {
   for (const [i, { fixture: id, method }] of kitchen.household.overrides.entries()) {
-    const fixture = kitchen.fixtures.find((one) => one.id === id);
+    const fixture = fixtureOf(kitchen, id);
     if (!fixture) continue;
     const usual = methodsForFixture(fixture);
     if (usual.includes(method)) continue;
     const path = `household.overrides[${i}].method`;
-    const advice = 'Ask again whether this was meant; the plan follows it as far as it can.';
-    yield problemAt(path, `"${method}" for "${fixture.name}"`, listed(usual), advice);
+    const found = message('problems.unusual-answer.found', { method, fixture: fixture.name });
+    const advice = message('problems.unusual-answer.advice');
+    yield problemAt(path, found, quotedList(usual), advice);
   }
 }

@@ -1,19 +1,23 @@
-import { areaM2, boundingBox, pointInPolygon } from '../../geometry/polygon.ts';
+import {
+  areaM2,
+  boundingBox,
+  liesInside,
+  overlap,
+  pointInPolygon,
+  SAME_PLACE_M,
+  type Polygon,
+} from '../../geometry/index.ts';
+import { message, type Message } from '../../messages/index.ts';
+import type { Cooktop, Counter, Fixture, Kitchen, Sink } from '../model/kitchen.ts';
 import { problemAt, type KitchenProblem } from '../model/problem.ts';
-import type { Counter, Kitchen, Polygon, Sink } from '../model/kitchen.ts';
-import { burnersOf } from './names.ts';
-import { liesInside, overlap, polygonFault, SAME_PLACE_M } from './polygons.ts';
+import { outlineOf } from '../queries/fixtures.ts';
+import { polygonFault } from './polygons.ts';
 
 /** Bowls are measured at their opening, outlines at the rim: this much more is rounding. */
 const BOWL_SLACK = 1.02;
 
-function metres(value: number): string {
-  return `${Number(value.toFixed(3))} m`;
-}
-
-function boxInWords(polygon: Polygon): string {
-  const box = boundingBox(polygon);
-  return `x ${metres(box.xMinM)} to ${metres(box.xMaxM)}, y ${metres(box.yMinM)} to ${metres(box.yMaxM)}`;
+function boxMessage(polygon: Polygon): Message {
+  return message('problems.box', boundingBox(polygon));
 }
 
 function* onePolygon(path: string, polygon: Polygon): Generator<KitchenProblem> {
@@ -21,38 +25,51 @@ function* onePolygon(path: string, polygon: Polygon): Generator<KitchenProblem> 
   if (fault) yield problemAt(path, fault.found, fault.allowed, fault.advice);
 }
 
-function* holesOf(counter: Counter, at: string): Generator<KitchenProblem> {
-  for (const [i, hole] of counter.holes.entries()) {
+/** Cut-outs are outlines, lie inside and apart from each other. */
+export function* holesHold(
+  outline: Polygon,
+  holes: readonly Polygon[],
+  at: string,
+): Generator<KitchenProblem> {
+  for (const [i, hole] of holes.entries()) {
     const path = `${at}.holes[${i}]`;
     if (polygonFault(hole)) {
       yield* onePolygon(path, hole);
       continue;
     }
-    if (!liesInside(hole, counter.outline)) {
-      const found = `a cut-out at ${boxInWords(hole)}`;
-      const allowed = `inside the counter's outline (${boxInWords(counter.outline)})`;
-      yield problemAt(path, found, allowed, 'Measure it from the same corner as the counter.');
+    if (!liesInside(hole, outline)) {
+      yield problemAt(
+        path,
+        message('problems.hole.found', { box: boxMessage(hole) }),
+        message('problems.hole.allowed', { box: boxMessage(outline) }),
+        message('problems.hole.advice'),
+      );
     }
-    const earlier = counter.holes.slice(0, i).findIndex((other) => overlap(hole, other));
+    const earlier = holes.slice(0, i).findIndex((other) => overlap(hole, other));
     if (earlier !== -1) {
-      const found = `a cut-out that lies over holes[${earlier}]`;
-      yield problemAt(path, found, 'cut-outs apart from each other', 'Draw one cut-out for both.');
+      yield problemAt(
+        path,
+        message('problems.holes-overlap.found', { earlier }),
+        message('problems.holes-overlap.allowed'),
+        message('problems.holes-overlap.advice'),
+      );
     }
   }
 }
 
-function* backEdgesOf(counter: Counter, at: string): Generator<KitchenProblem> {
+function* backEdgesHold(counter: Counter, at: string): Generator<KitchenProblem> {
   const count = counter.outline.length;
   for (const [i, [from, to]] of counter.backEdges.entries()) {
     const path = `${at}.backEdges[${i}]`;
     const step = Math.abs(from - to);
+    const found = message('problems.value', { json: `[${from}, ${to}]` });
     if (from >= count || to >= count) {
-      const allowed = `corner numbers 0 to ${count - 1}`;
-      yield problemAt(path, `[${from}, ${to}]`, allowed, 'The first corner of the outline is 0.');
+      const allowed = message('problems.back-edge.corners', { last: count - 1 });
+      yield problemAt(path, found, allowed, message('problems.back-edge.first'));
     } else if (step !== 1 && step !== count - 1) {
-      const allowed = 'two neighbouring corners of the outline';
-      const advice = `After corner ${from} comes corner ${(from + 1) % count}.`;
-      yield problemAt(path, `[${from}, ${to}]`, allowed, advice);
+      const allowed = message('problems.back-edge.neighbours');
+      const advice = message('problems.back-edge.next', { from, next: (from + 1) % count });
+      yield problemAt(path, found, allowed, advice);
     }
   }
 }
@@ -61,35 +78,47 @@ function* bowlsFit(sink: Sink, at: string): Generator<KitchenProblem> {
   const bowlsM2 = sink.bowls.reduce((sum, bowl) => sum + bowl.lengthM * bowl.widthM, 0);
   const outlineM2 = areaM2(sink.outline);
   if (bowlsM2 > outlineM2 * BOWL_SLACK) {
-    const found = `bowls of ${bowlsM2.toFixed(2)} m² together`;
-    const allowed = `no more than the outline of the sink, ${outlineM2.toFixed(2)} m²`;
-    yield problemAt(`${at}.bowls`, found, allowed, 'Measure bowls and outline again, in metres.');
-  }
-}
-
-/** Outlines are simple and enclose something; cut-outs lie inside; back edges are edges; bowls fit. */
-export function* outlinesHold(kitchen: Kitchen): Generator<KitchenProblem> {
-  for (const [i, fixture] of kitchen.fixtures.entries()) {
-    const at = `fixtures[${i}]`;
-    if (fixture.kind === 'counter') yield* backEdgesOf(fixture, at);
-    if (!('outline' in fixture) || fixture.outline === undefined) continue;
-    if (polygonFault(fixture.outline)) {
-      yield* onePolygon(`${at}.outline`, fixture.outline);
-      continue;
-    }
-    if (fixture.kind === 'counter') yield* holesOf(fixture, at);
-    if (fixture.kind === 'sink') yield* bowlsFit(fixture, at);
+    yield problemAt(
+      `${at}.bowls`,
+      message('problems.bowls.found', { bowlsM2 }),
+      message('problems.bowls.allowed', { outlineM2 }),
+      message('problems.bowls.advice'),
+    );
   }
 }
 
 /** The middle of every burner lies on its cooktop. */
-export function* burnersStandOnCooktops(kitchen: Kitchen): Generator<KitchenProblem> {
-  for (const { burner, cooktop, path } of burnersOf(kitchen)) {
-    if (polygonFault(cooktop.outline)) continue;
+function* burnersStandOn(cooktop: Cooktop, at: string): Generator<KitchenProblem> {
+  for (const [i, burner] of cooktop.burners.entries()) {
     if (pointInPolygon(burner.at, cooktop.outline, SAME_PLACE_M)) continue;
-    const found = `[${burner.at.join(', ')}]`;
-    const allowed = `a point on the cooktop (${boxInWords(cooktop.outline)})`;
-    const advice = 'Measure the middle of the burner in the same plan view as the cooktop.';
-    yield problemAt(`${path}.at`, found, allowed, advice);
+    yield problemAt(
+      `${at}.burners[${i}].at`,
+      message('problems.value', { json: `[${burner.at.join(', ')}]` }),
+      message('problems.burner-place.allowed', { box: boxMessage(cooktop.outline) }),
+      message('problems.burner-place.advice'),
+    );
+  }
+}
+
+/**
+ * What is drawn of one fixture: the outline is simple and encloses something,
+ * cut-outs lie inside, back edges are edges, bowls fit, burners stand on it.
+ */
+export function* shapeHolds(fixture: Fixture, at: string): Generator<KitchenProblem> {
+  if (fixture.kind === 'counter') yield* backEdgesHold(fixture, at);
+  const outline = outlineOf(fixture);
+  if (outline === undefined) return;
+  if (polygonFault(outline)) {
+    yield* onePolygon(`${at}.outline`, outline);
+    return;
+  }
+  if (fixture.kind === 'counter') yield* holesHold(outline, fixture.holes, at);
+  if (fixture.kind === 'sink') yield* bowlsFit(fixture, at);
+  if (fixture.kind === 'cooktop') yield* burnersStandOn(fixture, at);
+}
+
+export function* shapesHold(kitchen: Kitchen): Generator<KitchenProblem> {
+  for (const [i, fixture] of kitchen.fixtures.entries()) {
+    yield* shapeHolds(fixture, `fixtures[${i}]`);
   }
 }

@@ -1,6 +1,9 @@
+import { message } from '../../messages/index.ts';
 import { COUNTRY_CODES, countryOf } from '../model/country.ts';
-import { problemAt, type KitchenProblem } from '../model/problem.ts';
+import { LIMITS } from '../model/limits.ts';
+import { foundValue, problemAt, quoted, type KitchenProblem } from '../model/problem.ts';
 import type { Kitchen } from '../model/kitchen.ts';
+import { isElectric } from '../queries/vessels.ts';
 
 const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 
@@ -31,8 +34,8 @@ export function* datesExist(kitchen: Kitchen): Generator<KitchenProblem> {
     const [year = 0, month = 0, day = 0] = date.split('-').map(Number);
     const last = daysIn(year, month);
     if (day > last) {
-      const advice = 'Look the date up again.';
-      yield problemAt(path, JSON.stringify(date), `day 1 to ${last} in that month`, advice);
+      const allowed = message('problems.date.days', { last });
+      yield problemAt(path, quoted(date), allowed, message('problems.date.look-up'));
     }
   }
 }
@@ -41,8 +44,10 @@ function zoneIsKnown(zone: string): boolean {
   try {
     // The only list of time zones that is always at hand is the engine's own.
     return new Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone !== '';
-  } catch {
-    return false;
+  } catch (fault) {
+    // It throws a RangeError for a name it does not know, and nothing else.
+    if (fault instanceof RangeError) return false;
+    throw fault;
   }
 }
 
@@ -50,9 +55,8 @@ function zoneIsKnown(zone: string): boolean {
 export function* zoneExists(kitchen: Kitchen): Generator<KitchenProblem> {
   const zone = kitchen.place?.zone;
   if (zone !== undefined && !zoneIsKnown(zone)) {
-    const allowed = 'an IANA time-zone name';
-    const advice = 'Write it like "Europe/Paris": area, slash, city.';
-    yield problemAt('place.zone', JSON.stringify(zone), allowed, advice);
+    const allowed = message('problems.zone.allowed');
+    yield problemAt('place.zone', quoted(zone), allowed, message('problems.zone.advice'));
   }
 }
 
@@ -60,16 +64,19 @@ export function* zoneExists(kitchen: Kitchen): Generator<KitchenProblem> {
 export function* powerIsTold(kitchen: Kitchen): Generator<KitchenProblem> {
   const known = countryOf(kitchen.country) !== undefined;
   if (!known && kitchen.supplyV === 0) {
-    const found = `nothing, and no usual mains voltage for "${kitchen.country}"`;
-    const allowed = `a number from 90 to 440, or one of the countries ${COUNTRY_CODES.join(', ')}`;
-    yield problemAt('supplyV', found, allowed, 'Write the mains voltage, such as 120 or 230.');
+    yield problemAt(
+      'supplyV',
+      message('problems.mains.found', { country: kitchen.country }),
+      message('problems.mains.allowed', { ...LIMITS.voltsV, countries: COUNTRY_CODES.join(', ') }),
+      message('problems.mains.advice'),
+    );
   }
   for (const [i, vessel] of kitchen.vessels.entries()) {
-    const electric = vessel.kind === 'electric-kettle' || vessel.kind === 'urn';
-    if (electric && vessel.ratedW < LEAST_HEATING_W) {
-      const found = vessel.ratedW === 0 ? 'no power (0 or missing)' : String(vessel.ratedW);
-      const allowed = `at least ${LEAST_HEATING_W} W for an electric one`;
-      const advice = 'Read the watts on the plate under it.';
+    if (isElectric(vessel) && vessel.ratedW < LEAST_HEATING_W) {
+      const found =
+        vessel.ratedW === 0 ? message('problems.vessel-power.none') : foundValue(vessel.ratedW);
+      const allowed = message('problems.vessel-power.allowed', { leastW: LEAST_HEATING_W });
+      const advice = message('problems.vessel-power.advice');
       yield problemAt(`vessels[${i}].ratedW`, found, allowed, advice);
     }
   }

@@ -1,4 +1,6 @@
-import { problemAt, type KitchenWarning } from '../model/problem.ts';
+import { message } from '../../messages/index.ts';
+import { foundValue, problemAt, type KitchenWarning } from '../model/problem.ts';
+import { isElectric } from '../queries/vessels.ts';
 import { answersToLookAt, ownCustomRests } from './own-custom.ts';
 import type { Circuit, Kitchen, Vessel } from '../model/kitchen.ts';
 
@@ -8,10 +10,6 @@ const VOLTAGE_SLACK = 0.15;
 /** Current of one electric vessel on a circuit: a resistance draws V/R, so W·V/V₀². */
 function currentA(vessel: Vessel, circuit: Circuit): number {
   return (vessel.ratedW * circuit.voltsV) / vessel.ratedV ** 2;
-}
-
-function amperes(value: number): string {
-  return `${value.toFixed(1)} A`;
 }
 
 /** A kettle too strong for its circuit trips it alone; several at once trip it together. */
@@ -27,15 +25,21 @@ function* loads(kitchen: Kitchen): Generator<KitchenWarning> {
       count += vessel.count;
       if (drawA > circuit.ratingA) {
         tripsAlone = true;
-        const found = `"${vessel.name}", which draws ${amperes(drawA)}`;
-        const advice = 'It would trip the breaker: use another circuit or a weaker one.';
-        yield problemAt(`vessels[${i}].circuit`, found, `at most ${circuit.ratingA} A`, advice);
+        yield problemAt(
+          `vessels[${i}].circuit`,
+          message('problems.load.one.found', { vessel: vessel.name, drawA }),
+          message('problems.load.one.allowed', { ratingA: circuit.ratingA }),
+          message('problems.load.one.advice'),
+        );
       }
     }
     if (count > 1 && !tripsAlone && togetherA > circuit.ratingA) {
-      const found = `${count} on "${circuit.name}", ${amperes(togetherA)} together`;
-      const advice = 'They cannot boil at the same time there; the plan takes turns.';
-      yield problemAt(`circuits[${c}]`, found, `at most ${circuit.ratingA} A at once`, advice);
+      yield problemAt(
+        `circuits[${c}]`,
+        message('problems.load.several.found', { count, circuit: circuit.name, togetherA }),
+        message('problems.load.several.allowed', { ratingA: circuit.ratingA }),
+        message('problems.load.several.advice'),
+      );
     }
   }
 }
@@ -46,41 +50,49 @@ function* voltages(kitchen: Kitchen): Generator<KitchenWarning> {
     if (!circuit) continue;
     const off = Math.abs(vessel.ratedV - circuit.voltsV) / circuit.voltsV;
     if (off > VOLTAGE_SLACK) {
-      const found = `${vessel.ratedV} V on a circuit of ${circuit.voltsV} V`;
-      const allowed = `about ${circuit.voltsV} V`;
-      yield problemAt(`vessels[${i}].ratedV`, found, allowed, 'Read the plate under it again.');
+      const { ratedV } = vessel;
+      const { voltsV } = circuit;
+      yield problemAt(
+        `vessels[${i}].ratedV`,
+        message('problems.voltage.found', { ratedV, voltsV }),
+        message('problems.voltage.allowed', { voltsV }),
+        message('problems.voltage.advice'),
+      );
     }
   }
 }
 
 function* leftOpen(kitchen: Kitchen): Generator<KitchenWarning> {
   if (kitchen.fixtures.length === 0) {
-    const advice = 'Describe what is in the kitchen; until then there is nothing to plan.';
-    yield problemAt('fixtures', 'none', 'at least one fixture to plan', advice);
+    const allowed = message('problems.no-fixtures.allowed');
+    const advice = message('problems.no-fixtures.advice');
+    yield problemAt('fixtures', message('problems.found.none'), allowed, advice);
   }
   if (kitchen.vessels.length === 0) {
-    const advice = 'Describe what boils the water, or nothing can be poured.';
-    yield problemAt('vessels', 'none', 'at least one kettle, urn or pot', advice);
+    const allowed = message('problems.no-vessels.allowed');
+    const advice = message('problems.no-vessels.advice');
+    yield problemAt('vessels', message('problems.found.none'), allowed, advice);
   }
   for (const [i, vessel] of kitchen.vessels.entries()) {
-    const electric = vessel.kind === 'electric-kettle' || vessel.kind === 'urn';
-    if (electric && vessel.circuit === undefined) {
-      const advice = 'Say which circuit it is plugged into, or its load is not watched.';
-      yield problemAt(`vessels[${i}].circuit`, 'nothing', 'the id of a circuit', advice);
+    if (isElectric(vessel) && vessel.circuit === undefined) {
+      const found = message('problems.unplugged.found');
+      const allowed = message('problems.unplugged.allowed');
+      const advice = message('problems.unplugged.advice');
+      yield problemAt(`vessels[${i}].circuit`, found, allowed, advice);
     }
   }
   const { kind, flowLS } = kitchen.room.hood;
   if (kind === 'vented' && flowLS === 0) {
-    const advice = 'Read the flow in the manual; until then it counts as no hood.';
-    yield problemAt('room.hood.flowLS', '0', 'the flow of a vented hood in L/s', advice);
+    const allowed = message('problems.hood-flow.allowed');
+    const advice = message('problems.hood-flow.advice');
+    yield problemAt('room.hood.flowLS', foundValue(flowLS), allowed, advice);
   }
   if (kind === 'none' && flowLS > 0) {
-    const advice = 'Say "vented" or "recirculating", or take the flow out.';
     yield problemAt(
       'room.hood.kind',
-      `"none" with a flow of ${flowLS} L/s`,
-      'a kind of hood',
-      advice,
+      message('problems.hood-kind.found', { flowLS }),
+      message('problems.hood-kind.allowed'),
+      message('problems.hood-kind.advice'),
     );
   }
 }
@@ -88,9 +100,9 @@ function* leftOpen(kitchen: Kitchen): Generator<KitchenWarning> {
 function* cycles(kitchen: Kitchen): Generator<KitchenWarning> {
   for (const [i, fixture] of kitchen.fixtures.entries()) {
     if (fixture.kind === 'oven' && fixture.cleaning === 'none' && fixture.cycleMin !== undefined) {
-      const found = `${fixture.cycleMin} for an oven that does not clean itself`;
-      const advice = 'Take it out, or say "pyrolytic" if the oven has such a cycle.';
-      yield problemAt(`fixtures[${i}].cycleMin`, found, 'no cycle', advice);
+      const found = message('problems.cycle.found', { cycleMin: fixture.cycleMin });
+      const allowed = message('problems.cycle.allowed');
+      yield problemAt(`fixtures[${i}].cycleMin`, found, allowed, message('problems.cycle.advice'));
     }
   }
 }

@@ -1,10 +1,11 @@
-import { foundText, problemAt, type KitchenProblem } from '../model/problem.ts';
+import type { Message } from '../../messages/index.ts';
+import { foundValue, problemAt, type KitchenProblem } from '../model/problem.ts';
 
 /** A piece of JSON Schema, draft 2020-12. */
 export type JsonSchema = { readonly [keyword: string]: unknown };
 
 /** A field the file left out and what was put in its place. */
-export type FilledIn = { readonly path: string; readonly value: unknown; readonly why: string };
+export type FilledIn = { readonly path: string; readonly value: unknown; readonly why: Message };
 
 /** What fills fields that were left out, from the country and the mains of the file. */
 export type Defaults = { readonly supplyV: number; readonly kettleW: number };
@@ -23,8 +24,8 @@ export class Notes {
   }
 
   /** Notes a problem about a value; always answers `undefined`, the mark of "not read". */
-  refuse(path: string, value: unknown, allowed: string, advice: string): undefined {
-    this.add(problemAt(path, foundText(value), allowed, advice));
+  refuse(path: string, value: unknown, allowed: Message, advice: Message): undefined {
+    this.add(problemAt(path, foundValue(value), allowed, advice));
     return undefined;
   }
 
@@ -43,13 +44,13 @@ export type Codec<T> = {
   /** The value, or `undefined` after noting at least one problem. Never throws. */
   read(value: unknown, at: string, notes: Notes): T | undefined;
   /** The value with its fields in the order of the table. */
-  arrange(value: T): unknown;
+  encode(value: T): unknown;
 };
 
-/** A shape published under a name, so that the schema says it once. */
+/** A codec published under a name, so that the schema says it once. */
 export type NamedCodec<T> = Codec<T> & { readonly name: string; readonly definition: JsonSchema };
 
-/** Gives a shape a name in the schema's `$defs`. */
-export function named<T>(name: string, shape: Codec<T>): NamedCodec<T> {
-  return { ...shape, name, definition: shape.schema, schema: { $ref: `#/$defs/${name}` } };
+/** Gives a codec a name in the schema's `$defs`. */
+export function named<T>(name: string, codec: Codec<T>): NamedCodec<T> {
+  return { ...codec, name, definition: codec.schema, schema: { $ref: `#/$defs/${name}` } };
 }

@@ -1,25 +1,18 @@
-import { form, number, text, whole } from './primitives.ts';
-import { list, pair } from './object.ts';
+import { message } from '../../messages/index.ts';
+import { LIMITS } from '../model/limits.ts';
 import { named } from './codec.ts';
+import { list, pair } from './object.ts';
+import { form, number, text, whole } from './primitives.ts';
 
-/** Letters of a name shown in lists and on labels. */
-const LONGEST_NAME = 80;
-/** Letters of a comment or of what a rabbi said. */
-const LONGEST_WORDS = 2000;
-/** Farthest corner from the origin of the plan view, metres: larger than any hall kitchen. */
-const FARTHEST_M = 200;
-/** Corners of one outline: rounded ends of a hall counter included. */
-const MOST_CORNERS = 500;
-
-export const nameCodec = named('name', text(LONGEST_NAME));
-export const wordsCodec = named('words', text(LONGEST_WORDS));
+export const nameCodec = named('name', text(LIMITS.nameLetters));
+export const wordsCodec = named('words', text(LIMITS.textLetters));
 
 export const idCodec = named(
   'id',
   form(
-    '^[A-Za-z0-9][A-Za-z0-9_-]{0,39}$',
-    '1 to 40 letters a to z, digits, - or _, in quotes',
-    'Use a short name without spaces, such as "sink-left".',
+    `^[A-Za-z0-9][A-Za-z0-9_-]{0,${LIMITS.idLetters.most - 1}}$`,
+    message('problems.id.allowed', LIMITS.idLetters),
+    message('problems.id.advice'),
   ),
 );
 
@@ -27,27 +20,25 @@ export const dateCodec = named(
   'date',
   form(
     '^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$',
-    'a date as "yyyy-mm-dd"',
-    'Write the year, the month and the day, such as "2026-03-29".',
+    message('problems.date.allowed'),
+    message('problems.date.advice'),
   ),
 );
 
 /** A corner of the plan view, metres. */
 export const pointCodec = named(
   'point',
-  pair(number(-FARTHEST_M, FARTHEST_M), 'a corner [x, y] in metres'),
+  pair(number(LIMITS.planM), message('problems.point.allowed')),
 );
 
 /** Corners of an outline, once round; the last joins the first by itself. */
-export const polygonCodec = named('polygon', list(pointCodec, 3, MOST_CORNERS));
+export const polygonCodec = named('polygon', list(pointCodec, LIMITS.corners));
 
 /** Two neighbouring corner numbers, the first corner being 0. */
 export const edgeCodec = named(
   'edge',
-  pair(whole(0, MOST_CORNERS - 1), 'two neighbouring corner numbers [from, to], counted from 0'),
+  pair(whole({ least: 0, most: LIMITS.corners.most - 1 }), message('problems.edge.allowed')),
 );
 
-/** Electric power of an appliance or burner, watts; a large gas burner or hall urn included. */
-export const powerCodec = named('power', number(0, 60_000));
-/** Mains voltages in use, from 100 V nominal to a three-phase 400 V supply, with slack. */
-export const voltsCodec = named('volts', number(90, 440));
+export const powerCodec = named('power', number(LIMITS.powerW));
+export const voltsCodec = named('volts', number(LIMITS.voltsV));

@@ -13,6 +13,8 @@ import type {
   Sink,
   Table,
 } from '../model/kitchen.ts';
+import { message } from '../../messages/index.ts';
+import { LIMITS } from '../model/limits.ts';
 import {
   edgeCodec,
   idCodec,
@@ -33,11 +35,6 @@ import {
   ovenCleaningCodec,
 } from './choices.ts';
 
-const MOST_HOLES = 20;
-const MOST_BOWLS = 6;
-const MOST_BURNERS = 16;
-const MOST_SHELVES = 60;
-
 const undecided: Designation = 'undecided';
 
 /** Fields that every fixture has. */
@@ -45,13 +42,16 @@ const base = {
   id: must(idCodec),
   name: must(nameCodec),
   comment: may(wordsCodec),
-  designation: orElse(designationCodec, undecided, 'nobody has said where it is to belong'),
+  designation: orElse(designationCodec, undecided, message('problems.filled.designation')),
 } satisfies { [K in keyof FixtureBase]: unknown };
 
 const unknownMaterial: Material = 'unknown';
-const material = orElse(materialCodec, unknownMaterial, 'not told: the plan asks');
-const condition = orElse(conditionCodec, 'unknown', 'not told: the plan asks');
+const material = orElse(materialCodec, unknownMaterial, message('problems.filled.plan-asks'));
+const condition = orElse(conditionCodec, 'unknown', message('problems.filled.plan-asks'));
 const outline = must(polygonCodec);
+
+export const holesCodec = list(polygonCodec, LIMITS.holes);
+export const backEdgesCodec = list(edgeCodec, LIMITS.backEdges);
 
 const counter = named(
   'counter',
@@ -59,19 +59,21 @@ const counter = named(
     kind: must(choice(['counter'])),
     ...base,
     outline,
-    holes: orElse(list(polygonCodec, 0, MOST_HOLES), [], 'no cut-out was drawn'),
-    backEdges: orElse(list(edgeCodec, 0, MOST_HOLES), [], 'no edge stands at a wall'),
+    holes: orElse(holesCodec, [], message('problems.filled.holes')),
+    backEdges: orElse(backEdgesCodec, [], message('problems.filled.back-edges')),
     material,
     condition,
-    backsplashHeightM: orElse(number(0, 3), 0, 'no backsplash was told'),
+    backsplashHeightM: orElse(number(LIMITS.backsplashM), 0, message('problems.filled.backsplash')),
   }),
 );
 
 const bowl = object<Bowl>({
-  lengthM: must(number(0.1, 3)),
-  widthM: must(number(0.1, 1.5)),
-  depthM: must(number(0.03, 1)),
+  lengthM: must(number(LIMITS.bowlLengthM)),
+  widthM: must(number(LIMITS.bowlWidthM)),
+  depthM: must(number(LIMITS.bowlDepthM)),
 });
+
+export const bowlsCodec = list(bowl, LIMITS.bowls);
 
 const sink = named(
   'sink',
@@ -81,17 +83,17 @@ const sink = named(
     outline,
     material,
     condition,
-    bowls: must(list(bowl, 1, MOST_BOWLS)),
-    rimWidthM: must(number(0, 0.3)),
+    bowls: must(bowlsCodec),
+    rimWidthM: must(number(LIMITS.rimM)),
     tap: orElse(
       object<Sink['tap']>({
-        handles: must(whole(0, 6)),
-        sprayer: orElse(yesNo, false, 'not told'),
+        handles: must(whole(LIMITS.tapHandles)),
+        sprayer: orElse(yesNo, false, message('problems.filled.not-told')),
       }),
       { handles: 1, sprayer: false },
-      'one handle without a sprayer is usual',
+      message('problems.filled.tap'),
     ),
-    drainboard: orElse(yesNo, false, 'no drainboard was told'),
+    drainboard: orElse(yesNo, false, message('problems.filled.drainboard')),
   }),
 );
 
@@ -100,8 +102,8 @@ const burner = object<Burner>({
   name: must(nameCodec),
   type: must(burnerTypeCodec),
   at: must(pointCodec),
-  diameterM: must(number(0.04, 0.6)),
-  ratedW: must(number(200, 60_000)),
+  diameterM: must(number(LIMITS.burnerDiameterM)),
+  ratedW: must(number(LIMITS.burnerW)),
   circuit: may(idCodec),
   comment: may(wordsCodec),
 });
@@ -113,7 +115,7 @@ const cooktop = named(
     ...base,
     outline,
     surface: must(choice(['metal', 'enamel', 'glass-ceramic'])),
-    burners: must(list(burner, 1, MOST_BURNERS)),
+    burners: must(list(burner, LIMITS.burners)),
   }),
 );
 
@@ -125,9 +127,9 @@ const oven = named(
     outline,
     cleaning: must(ovenCleaningCodec),
     heat: must(choice(['electric', 'gas'])),
-    ratedW: must(number(200, 60_000)),
-    cycleMin: may(number(30, 600)),
-    racksStayInCycle: orElse(yesNo, false, 'racks come out unless the maker allows them in'),
+    ratedW: must(number(LIMITS.ovenW)),
+    cycleMin: may(number(LIMITS.cycleMin)),
+    racksStayInCycle: orElse(yesNo, false, message('problems.filled.racks')),
     sharesRangeWith: may(idCodec),
     circuit: may(idCodec),
   }),
@@ -139,8 +141,8 @@ const table = named(
 );
 
 const shelf = object<Cupboard['shelves'][number]>({
-  lengthM: must(number(0.05, 6)),
-  widthM: must(number(0.05, 3)),
+  lengthM: must(number(LIMITS.shelfLengthM)),
+  widthM: must(number(LIMITS.shelfWidthM)),
 });
 
 const cupboard = named(
@@ -151,7 +153,7 @@ const cupboard = named(
     outline: may(polygonCodec),
     material,
     condition,
-    shelves: orElse(list(shelf, 0, MOST_SHELVES), [], 'no shelf was measured'),
+    shelves: orElse(list(shelf, LIMITS.shelves), [], message('problems.filled.shelves')),
   }),
 );
 
@@ -183,5 +185,5 @@ export const fixtureCodec = byKind<Fixture>({
   hood: appliance,
 });
 
-/** Shapes that the published schema names. */
+/** Codecs that the published schema names. */
 export const FIXTURE_CODECS = [counter, sink, cooktop, oven, table, cupboard, appliance];

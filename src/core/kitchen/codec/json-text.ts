@@ -1,12 +1,13 @@
-import { fieldPath } from '../model/problem.ts';
+import { message, type Message } from '../../messages/index.ts';
+import { fieldPath, quoted } from '../model/problem.ts';
 
-/** Where reading the text had to stop, in words for someone who does not program. */
+/** Where reading the text had to stop, told to someone who does not program. */
 export type JsonFault = {
   readonly line: number;
   readonly column: number;
-  readonly found: string;
-  readonly allowed: string;
-  readonly advice: string;
+  readonly found: Message;
+  readonly allowed: Message;
+  readonly advice: Message;
 };
 
 /** A text read: its value, the line of every path in it, and names written twice. */
@@ -40,7 +41,7 @@ const WORDS = new Map<string, unknown>([
 class Stop extends Error {
   readonly fault: JsonFault;
   constructor(fault: JsonFault) {
-    super(fault.found);
+    super(`line ${fault.line}, column ${fault.column}`);
     this.fault = fault;
   }
 }
@@ -66,26 +67,25 @@ class Scanner {
     const value = this.#value('', 0);
     this.#space();
     if (this.#at < this.#text.length) {
-      this.#stop(
-        'the end of the file',
-        'One kitchen a file: take out what stands after the last }.',
-      );
+      this.#stop(message('problems.json.end'), message('problems.json.one-kitchen'));
     }
     return value;
   }
 
-  #stop(allowed: string, advice: string): never {
+  #stop(allowed: Message, advice: Message): never {
     const found = this.#foundHere();
     const column = this.#at - this.#lineStart + 1;
     throw new Stop({ line: this.#line, column, found, allowed, advice });
   }
 
-  #foundHere(): string {
-    if (this.#at >= this.#text.length) return 'the end of the file';
+  #foundHere(): Message {
+    if (this.#at >= this.#text.length) return message('problems.json.end');
     const word = /"[^"\n\r]{0,30}"|[^\s,:[\]{}"]{1,20}|[\s\S]/uy;
     word.lastIndex = this.#at;
     const found = word.exec(this.#text)?.[0] ?? '';
-    return found.length > 1 && found.startsWith('"') ? found : JSON.stringify(found);
+    return found.length > 1 && found.startsWith('"')
+      ? message('problems.value', { json: found })
+      : quoted(found);
   }
 
   /** Skips white space and counts lines, whether they end in LF, CR or both. */
@@ -108,8 +108,8 @@ class Scanner {
     const letter = this.#text[this.#at];
     if (depth > DEEPEST) {
       this.#stop(
-        `at most ${DEEPEST} brackets inside each other`,
-        'Close brackets that were left open.',
+        message('problems.json.deepest', { most: DEEPEST }),
+        message('problems.json.close-brackets'),
       );
     }
     if (letter === '{') return this.#object(path, depth);
@@ -124,7 +124,7 @@ class Scanner {
     if (digits !== undefined) {
       const next = this.#text[this.#at + digits.length] ?? '';
       if (/[\w.+-]/.test(next)) {
-        this.#stop('a plain number', 'Write it like 12 or 0.5, without a unit or a leading zero.');
+        this.#stop(message('problems.json.number'), message('problems.json.plain-number'));
       }
       this.#at += digits.length;
       return Number(digits);
@@ -138,20 +138,20 @@ class Scanner {
         return value;
       }
     }
-    return this.#stop('a value: "text", a number, true, false, [ or {', this.#valueAdvice());
+    return this.#stop(message('problems.json.value'), this.#valueAdvice());
   }
 
-  #valueAdvice(): string {
+  #valueAdvice(): Message {
     const letter = this.#text[this.#at];
-    if (letter === undefined) return 'The file breaks off: close every { and [ that was opened.';
+    if (letter === undefined) return message('problems.json.breaks-off');
     if (letter === ']' || letter === '}' || letter === ',') {
-      return 'Take out the comma before it, or write the missing value.';
+      return message('problems.json.comma-or-value');
     }
-    if (letter === '/' || letter === '#') return 'Notes go into a "comment" field.';
-    if (/['‘’“”„«]/u.test(letter)) return 'Use straight double quotes " round text.';
-    if (letter === '.') return 'Write a zero before the point: 0.5.';
-    if (letter === '+') return 'Leave the plus sign out.';
-    return 'Put text between double quotes ".';
+    if (letter === '/' || letter === '#') return message('problems.json.notes');
+    if (/['‘’“”„«]/u.test(letter)) return message('problems.json.straight-quotes');
+    if (letter === '.') return message('problems.json.zero');
+    if (letter === '+') return message('problems.json.plus');
+    return message('problems.json.quote-text');
   }
 
   #list(path: string, depth: number): unknown[] {
@@ -164,7 +164,7 @@ class Scanner {
     }
     for (;;) {
       values.push(this.#value(`${path}[${values.length}]`, depth + 1));
-      if (this.#closes(']', 'list')) return values;
+      if (this.#closes(']')) return values;
     }
   }
 
@@ -182,46 +182,55 @@ class Scanner {
       const here = fieldPath(path, name);
       if (name in object) this.repeated.push(here);
       object[name] = this.#value(here, depth + 1);
-      if (this.#closes('}', 'object')) return object;
+      if (this.#closes('}')) return object;
     }
   }
 
   #name(): string {
     this.#space();
     if (this.#text[this.#at] !== '"') {
-      this.#stop('the name of a field in quotes', this.#nameAdvice());
+      this.#stop(message('problems.json.name'), this.#nameAdvice());
     }
     const name = this.#string();
     this.#space();
     if (this.#text[this.#at] !== ':') {
-      this.#stop('a colon :', `Put a colon between "${name.slice(0, 40)}" and its value.`);
+      this.#stop(
+        message('problems.json.colon'),
+        message('problems.json.put-colon', { name: name.slice(0, 40) }),
+      );
     }
     this.#at += 1;
     return name;
   }
 
-  #nameAdvice(): string {
+  #nameAdvice(): Message {
     const letter = this.#text[this.#at];
-    if (letter === undefined) return 'The file breaks off: close every { and [ that was opened.';
-    if (letter === '}') return 'Take out the comma before it.';
-    if (/\d/.test(letter)) return 'Write decimals with a point, not a comma: 1.5.';
-    if (letter === '/' || letter === '#') return 'Notes go into a "comment" field.';
-    return 'Put the name of the field between double quotes ".';
+    if (letter === undefined) return message('problems.json.breaks-off');
+    if (letter === '}') return message('problems.json.comma');
+    if (/\d/.test(letter)) return message('problems.json.decimals');
+    if (letter === '/' || letter === '#') return message('problems.json.notes');
+    return message('problems.json.quote-name');
   }
 
   /** After a value: a comma goes on, the bracket ends. */
-  #closes(bracket: ']' | '}', what: string): boolean {
+  #closes(bracket: ']' | '}'): boolean {
     this.#space();
     const letter = this.#text[this.#at];
     if (letter === bracket || letter === ',') {
       this.#at += 1;
       return letter === bracket;
     }
-    const advice =
-      letter === undefined
-        ? `The file breaks off: close the ${what} with ${bracket}.`
-        : `Put a comma before it, or close the ${what} with ${bracket}.`;
-    return this.#stop(`a comma or ${bracket}`, advice);
+    const isList = bracket === ']';
+    if (letter === undefined) {
+      return this.#stop(
+        message('problems.json.comma-or-bracket', { bracket }),
+        isList ? message('problems.json.close-list') : message('problems.json.close-object'),
+      );
+    }
+    return this.#stop(
+      message('problems.json.comma-or-bracket', { bracket }),
+      isList ? message('problems.json.next-item') : message('problems.json.next-field'),
+    );
   }
 
   #string(): string {
@@ -230,7 +239,7 @@ class Scanner {
     for (;;) {
       const letter = this.#text[this.#at];
       if (letter === undefined || letter < ' ') {
-        this.#stop('the closing quote "', 'Text ends on the line it began: close it with a ".');
+        this.#stop(message('problems.json.closing-quote'), message('problems.json.close-text'));
       }
       this.#at += 1;
       if (letter === '"') return text;
@@ -247,7 +256,7 @@ class Scanner {
     }
     const plain = ESCAPES[letter];
     if (plain === undefined) {
-      this.#stop('\\" \\\\ \\/ \\n \\t or \\u with four digits', 'Write a backslash as \\\\.');
+      this.#stop(message('problems.json.escape'), message('problems.json.backslash'));
     }
     this.#at += 1;
     return plain;

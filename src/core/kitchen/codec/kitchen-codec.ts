@@ -9,7 +9,9 @@ import type {
   Room,
   Vessel,
 } from '../model/kitchen.ts';
+import { message } from '../../messages/index.ts';
 import { COUNTRY_CODES } from '../model/country.ts';
+import { LIMITS } from '../model/limits.ts';
 import {
   dateCodec,
   idCodec,
@@ -34,13 +36,10 @@ import {
 export const FILE_FORMAT = 'glowpour-kitchen';
 export const FILE_VERSION = 1;
 
-/** Most of each kind of thing: far above a hall kitchen, low enough for a tablet. */
-const MOST = { overrides: 200, ownRows: 60, circuits: 60, vessels: 60, fixtures: 300 } as const;
-
 const override = object<Override>({
   fixture: must(idCodec),
   method: must(methodCodec),
-  minutes: may(number(1, 1440)),
+  minutes: may(number(LIMITS.overrideMin)),
   cover: may(yesNo),
   saidBy: must(nameCodec),
   saidOn: must(dateCodec),
@@ -51,7 +50,7 @@ const override = object<Override>({
 const ownRow = object<OwnRow>({
   row: must(idCodec),
   method: must(methodCodec),
-  minutes: may(number(1, 600)),
+  minutes: may(number(LIMITS.ownRowMin)),
   cover: may(yesNo),
   why: must(wordsCodec),
   saidBy: must(nameCodec),
@@ -61,49 +60,52 @@ const ownRow = object<OwnRow>({
 const ownCustom = object<OwnCustom>({
   name: must(nameCodec),
   basedOn: must(customCodec),
-  changedRows: orElse(list(ownRow, 0, MOST.ownRows), [], 'no row was changed'),
+  changedRows: orElse(list(ownRow, LIMITS.ownRows), [], message('problems.filled.own-rows')),
 });
 
 const household = object<Household>({
   purpose: must(purposeCodec),
   custom: must(customCodec),
   ownCustom: may(ownCustom),
-  people: orElse(whole(1, 8), 1, 'one person works unless more are told'),
-  keepsRestDays: orElse(yesNo, true, 'nothing is planned on Sabbaths and festivals unless told'),
-  lightingMin: may(number(0, 90)),
+  people: orElse(whole(LIMITS.people), 1, message('problems.filled.people')),
+  keepsRestDays: orElse(yesNo, true, message('problems.filled.rest-days')),
+  lightingMin: may(number(LIMITS.lightingMin)),
   laneDirection: may(choice(['back-to-front', 'shortest'])),
-  overrides: orElse(list(override, 0, MOST.overrides), [], 'no answer of a rabbi was entered'),
+  overrides: orElse(list(override, LIMITS.overrides), [], message('problems.filled.overrides')),
   comment: may(wordsCodec),
 });
 
 const place = object<Place>({
-  latDeg: must(number(-90, 90)),
-  lonDeg: must(number(-180, 180)),
+  latDeg: must(number(LIMITS.latDeg)),
+  lonDeg: must(number(LIMITS.lonDeg)),
   zone: must(
     form(
       '^[A-Za-z][A-Za-z0-9_+-]*(/[A-Za-z0-9_+-]+){0,2}$',
-      'an IANA time-zone name in quotes',
-      'Write it like "Europe/Paris": area, slash, city.',
+      message('problems.zone.quoted'),
+      message('problems.zone.advice'),
     ),
   ),
   land: must(choice(['israel', 'diaspora'])),
 });
 
 const room = object<Room>({
-  floorAreaM2: must(number(1, 1000)),
-  heightM: orElse(number(1.8, 10), 2.5, 'a usual ceiling height'),
+  floorAreaM2: must(number(LIMITS.floorAreaM2)),
+  heightM: orElse(number(LIMITS.ceilingM), 2.5, message('problems.filled.ceiling')),
   hood: orElse(
     object<Room['hood']>({
       kind: must(hoodKindCodec),
-      flowLS: orElse(number(0, 5000), 0, 'not told'),
+      flowLS: orElse(number(LIMITS.hoodFlowLS), 0, message('problems.filled.not-told')),
     }),
     { kind: 'none', flowLS: 0 },
-    'no hood was told: the careful side',
+    message('problems.filled.hood'),
   ),
   window: orElse(
-    object<Room['window']>({ areaM2: must(number(0, 50)), heightM: must(number(0, 6)) }),
+    object<Room['window']>({
+      areaM2: must(number(LIMITS.windowAreaM2)),
+      heightM: must(number(LIMITS.windowHeightM)),
+    }),
     { areaM2: 0, heightM: 0 },
-    'no window was told: the careful side',
+    message('problems.filled.window'),
   ),
   comment: may(wordsCodec),
 });
@@ -111,8 +113,12 @@ const room = object<Room>({
 const circuit = object<Circuit>({
   id: must(idCodec),
   name: must(nameCodec),
-  ratingA: must(number(1, 200)),
-  voltsV: orEstimate(voltsCodec, ({ supplyV }) => supplyV, 'the mains voltage of the kitchen'),
+  ratingA: must(number(LIMITS.circuitA)),
+  voltsV: orEstimate(
+    voltsCodec,
+    ({ supplyV }) => supplyV,
+    message('problems.filled.kitchen-mains'),
+  ),
   comment: may(wordsCodec),
 });
 
@@ -125,42 +131,48 @@ const vessel = object<Vessel>({
   name: must(nameCodec),
   kind: must(vesselKindCodec),
   body: must(vesselBodyCodec),
-  maxFillL: must(number(0.2, 200)),
+  maxFillL: must(number(LIMITS.maxFillL)),
   ratedW: orEstimate(
     powerCodec,
     ({ kettleW }, siblings) => kettlePowerW(kettleW, siblings['kind']),
-    'usual for an electric kettle in this country; 0 for what stands on the stove',
+    message('problems.filled.vessel-power'),
   ),
-  ratedV: orEstimate(voltsCodec, ({ supplyV }) => supplyV, 'the mains voltage of the kitchen'),
+  ratedV: orEstimate(
+    voltsCodec,
+    ({ supplyV }) => supplyV,
+    message('problems.filled.kitchen-mains'),
+  ),
   circuit: may(idCodec),
   burner: may(idCodec),
-  count: orElse(whole(1, 20), 1, 'one unless more are told'),
+  count: orElse(whole(LIMITS.vesselCount), 1, message('problems.filled.vessel-count')),
   comment: may(wordsCodec),
 });
 
-const countryShape = form(
+const countryCodec = form(
   '^[A-Z]{2}$',
-  'a country as two capital letters (ISO 3166-1)',
-  'Write the two-letter code, such as "US", "GB" or "IL".',
+  message('problems.country.allowed'),
+  message('problems.country.advice'),
 );
 
 const kitchenFields = object<Kitchen>({
-  format: must(
-    only(FILE_FORMAT, 'This marks a kitchen file; without it the file is another kind.'),
-  ),
-  version: must(only(FILE_VERSION, 'Write 1: the version of this format.')),
+  format: must(only(FILE_FORMAT, message('problems.format.advice'))),
+  version: must(only(FILE_VERSION, message('problems.version.advice', { version: FILE_VERSION }))),
   name: must(nameCodec),
   comment: may(wordsCodec),
-  country: must(countryShape),
-  altitudeM: orElse(number(-430, 5000), 0, 'sea level: water boils lower in the mountains'),
-  supplyV: orEstimate(voltsCodec, ({ supplyV }) => supplyV, 'the mains voltage of the country'),
-  tapColdC: orElse(number(0.5, 40), 15, 'usual for mains water and for kettle tests'),
+  country: must(countryCodec),
+  altitudeM: orElse(number(LIMITS.altitudeM), 0, message('problems.filled.altitude')),
+  supplyV: orEstimate(
+    voltsCodec,
+    ({ supplyV }) => supplyV,
+    message('problems.filled.country-mains'),
+  ),
+  tapColdC: orElse(number(LIMITS.tapColdC), 15, message('problems.filled.tap-cold')),
   place: may(place),
   household: must(household),
   room: must(room),
-  circuits: orElse(list(circuit, 0, MOST.circuits), [], 'no circuit was told'),
-  vessels: orElse(list(vessel, 0, MOST.vessels), [], 'no kettle was told'),
-  fixtures: must(list(fixtureCodec, 0, MOST.fixtures)),
+  circuits: orElse(list(circuit, LIMITS.circuits), [], message('problems.filled.circuits')),
+  vessels: orElse(list(vessel, LIMITS.vessels), [], message('problems.filled.vessels')),
+  fixtures: must(list(fixtureCodec, LIMITS.fixtures)),
 });
 
 /**

@@ -1,3 +1,5 @@
+import { message, type Message } from '../../messages/index.ts';
+
 /** Share of a name's letters that may be wrong for it still to be meant. */
 const WRONG_SHARE = 0.4;
 
@@ -54,7 +56,7 @@ export function nearest(word: string, names: readonly string[]): string | undefi
 }
 
 /** `Did you mean "granite"?` or, when nothing is near, the fallback. */
-export function didYouMean(word: unknown, names: readonly string[], otherwise: string): string {
+export function didYouMean(word: unknown, names: readonly string[], otherwise: Message): Message {
   const name = typeof word === 'string' ? nearest(word, names) : undefined;
-  return name === undefined ? otherwise : `Did you mean "${name}"?`;
+  return name === undefined ? otherwise : message('problems.did-you-mean', { name });
 }

@@ -1,18 +1,22 @@
-import { fieldPath, problemAt } from '../model/problem.ts';
+import { message, type Message } from '../../messages/index.ts';
+import type { Range } from '../model/limits.ts';
+import { fieldPath, problemAt, quotedList } from '../model/problem.ts';
 import { didYouMean, nearest } from './nearest.ts';
 import type { Defaults, JsonSchema, Notes, Codec } from './codec.ts';
 
 type Raw = Readonly<Record<string, unknown>>;
 
 /** A field that must be written, or is filled when it is left out. */
-type SureField<T> = {
-  readonly shape: Codec<T>;
-  readonly need: 'required' | 'filled';
-  readonly fill?: (defaults: Defaults, siblings: Raw) => T;
-  readonly why?: string;
-};
+type SureField<T> =
+  | { readonly codec: Codec<T>; readonly need: 'required' }
+  | {
+      readonly codec: Codec<T>;
+      readonly need: 'filled';
+      readonly fill: (defaults: Defaults, siblings: Raw) => T;
+      readonly why: Message;
+    };
 /** A field that may stay out. */
-type MaybeField<T> = { readonly shape: Codec<T>; readonly need: 'optional' };
+type MaybeField<T> = { readonly codec: Codec<T>; readonly need: 'optional' };
 
 type FieldOf<T, K extends keyof T> =
   object extends Pick<T, K>
@@ -22,27 +26,27 @@ type Fields<T> = { readonly [K in keyof T]-?: FieldOf<T, K> };
 type AnyField = SureField<unknown> | MaybeField<unknown>;
 
 /** The field must be written. */
-export function must<T>(shape: Codec<T>): SureField<T> {
-  return { shape, need: 'required' };
+export function must<T>(codec: Codec<T>): SureField<T> {
+  return { codec, need: 'required' };
 }
 
 /** The field may be left out; then it is absent. */
-export function may<T>(shape: Codec<T>): MaybeField<T> {
-  return { shape, need: 'optional' };
+export function may<T>(codec: Codec<T>): MaybeField<T> {
+  return { codec, need: 'optional' };
 }
 
 /** The field may be left out; then `value` stands in its place and the reader says so. */
-export function orElse<T>(shape: Codec<T>, value: T, why: string): SureField<T> {
-  return { shape, need: 'filled', fill: () => value, why };
+export function orElse<T>(codec: Codec<T>, value: T, why: Message): SureField<T> {
+  return { codec, need: 'filled', fill: () => value, why };
 }
 
 /** Like {@link orElse}, from the country, the mains or the fields beside it. */
 export function orEstimate<T>(
-  shape: Codec<T>,
+  codec: Codec<T>,
   fill: (defaults: Defaults, siblings: Raw) => T,
-  why: string,
+  why: Message,
 ): SureField<T> {
-  return { shape, need: 'filled', fill, why };
+  return { codec, need: 'filled', fill, why };
 }
 
 export function isObject(value: unknown): value is Raw {
@@ -52,9 +56,10 @@ export function isObject(value: unknown): value is Raw {
 function refuseUnknown(raw: Raw, names: readonly string[], at: string, notes: Notes): boolean {
   const unknown = Object.keys(raw).filter((name) => !names.includes(name));
   for (const name of unknown) {
-    const allowed = `the fields ${names.join(', ')}`;
-    const advice = didYouMean(name, names, 'Take it out; free words go into a comment field.');
-    notes.add(problemAt(fieldPath(at, name), `the unknown field "${name}"`, allowed, advice));
+    const allowed = message('problems.unknown-field.allowed', { names: names.join(', ') });
+    const advice = didYouMean(name, names, message('problems.unknown-field.advice'));
+    const found = message('problems.unknown-field.found', { name });
+    notes.add(problemAt(fieldPath(at, name), found, allowed, advice));
   }
   return unknown.length > 0;
 }
@@ -72,16 +77,16 @@ function readField(
 ): { readonly value?: unknown; readonly bad?: true } {
   const path = fieldPath(at, name);
   if (Object.hasOwn(raw, name)) {
-    const value = field.shape.read(raw[name], path, notes);
+    const value = field.codec.read(raw[name], path, notes);
     return value === undefined ? { bad: true } : { value };
   }
   if (field.need === 'optional') return {};
-  if (field.need === 'filled' && field.fill) {
+  if (field.need === 'filled') {
     const value = field.fill(notes.defaults, raw);
-    notes.filled.push({ path, value, why: field.why ?? '' });
+    notes.filled.push({ path, value, why: field.why });
     return { value };
   }
-  field.shape.read(undefined, path, notes);
+  field.codec.read(undefined, path, notes);
   return { bad: true };
 }
 
@@ -93,47 +98,52 @@ export function object<T extends object>(fields: Fields<T>): Codec<T> {
   return {
     schema: {
       type: 'object',
-      properties: Object.fromEntries(entries.map(([name, f]) => [name, f.shape.schema])),
+      properties: Object.fromEntries(entries.map(([name, f]) => [name, f.codec.schema])),
       required,
       additionalProperties: false,
     },
-    arrange(value) {
+    encode(value) {
       const raw: Raw = Object.fromEntries(Object.entries(value));
       const present = entries.filter(([name]) => raw[name] !== undefined);
-      return Object.fromEntries(present.map(([name, f]) => [name, f.shape.arrange(raw[name])]));
+      return Object.fromEntries(present.map(([name, f]) => [name, f.codec.encode(raw[name])]));
     },
     read(value, at, notes) {
       if (!isObject(value)) {
-        const allowed = `an object in { } with ${required.join(', ')}`;
-        return notes.refuse(at, value, allowed, 'Write the fields between { and }.');
+        const allowed = message('problems.object.allowed', { names: required.join(', ') });
+        return notes.refuse(at, value, allowed, message('problems.object.advice'));
       }
-      let whole = !refuseUnknown(value, names, at, notes);
+      let complete = !refuseUnknown(value, names, at, notes);
       const out: Record<string, unknown> = {};
       for (const entry of entries) {
         if (!Object.hasOwn(value, entry[0]) && misspelt(entry[0], value, names)) continue;
         const got = readField(entry, value, at, notes);
-        if (got.bad) whole = false;
+        if (got.bad) complete = false;
         else if (got.value !== undefined) out[entry[0]] = got.value;
       }
-      // Every field of the table was read by the shape its type demands.
-      return whole ? (out as T) : undefined;
+      // Every field of the table was read by the codec its type demands.
+      return complete ? (out as T) : undefined;
     },
   };
 }
 
-/** A list of `min` to `max` values of one shape. */
-export function list<T>(item: Codec<T>, min: number, max: number): Codec<readonly T[]> {
+/** A list of so many values of one kind. */
+export function list<T>(item: Codec<T>, { least, most }: Range): Codec<readonly T[]> {
+  const allowed = message('problems.list.allowed', { least, most });
   return {
-    schema: { type: 'array', items: item.schema, minItems: min, maxItems: max },
-    arrange: (values) => values.map((value) => item.arrange(value)),
+    schema: { type: 'array', items: item.schema, minItems: least, maxItems: most },
+    encode: (values) => values.map((value) => item.encode(value)),
     read(value, at, notes) {
-      const allowed = `a list in [ ] of ${min} to ${max}`;
       if (!Array.isArray(value)) {
-        const advice = isObject(value) ? 'Put [ and ] round it.' : 'Write a list in [ ].';
+        const advice = isObject(value)
+          ? message('problems.list.wrap')
+          : message('problems.list.write');
         return notes.refuse(at, value, allowed, advice);
       }
-      if (value.length < min || value.length > max) {
-        const advice = value.length < min ? `Add ${min - value.length} more.` : 'Take some out.';
+      if (value.length < least || value.length > most) {
+        const advice =
+          value.length < least
+            ? message('problems.list.add', { count: least - value.length })
+            : message('problems.list.take-out');
         return notes.refuse(at, value, allowed, advice);
       }
       const read = value.map((one: unknown, i) => item.read(one, `${at}[${i}]`, notes));
@@ -143,7 +153,7 @@ export function list<T>(item: Codec<T>, min: number, max: number): Codec<readonl
 }
 
 /** Two values in square brackets. */
-export function pair(item: Codec<number>, allowed: string): Codec<readonly [number, number]> {
+export function pair(item: Codec<number>, allowed: Message): Codec<readonly [number, number]> {
   const schema: JsonSchema = {
     type: 'array',
     prefixItems: [item.schema, item.schema],
@@ -152,10 +162,10 @@ export function pair(item: Codec<number>, allowed: string): Codec<readonly [numb
   };
   return {
     schema,
-    arrange: (value) => value,
+    encode: (value) => value,
     read(value, at, notes) {
       if (!Array.isArray(value) || value.length !== 2) {
-        return notes.refuse(at, value, allowed, 'Write two numbers in square brackets: [1, 2].');
+        return notes.refuse(at, value, allowed, message('problems.pair.advice'));
       }
       const first = item.read(value[0], `${at}[0]`, notes);
       const second = item.read(value[1], `${at}[1]`, notes);
@@ -164,25 +174,25 @@ export function pair(item: Codec<number>, allowed: string): Codec<readonly [numb
   };
 }
 
-/** An object whose field `kind` says which of several shapes it has. */
+/** An object whose field `kind` says which of several codecs reads it. */
 export function byKind<T extends { readonly kind: string }>(
-  shapes: Readonly<Record<T['kind'], Codec<T>>>,
+  codecs: Readonly<Record<T['kind'], Codec<T>>>,
 ): Codec<T> {
-  const table = new Map<unknown, Codec<T>>(Object.entries<Codec<T>>(shapes));
-  const kinds = Object.keys(shapes);
+  const table = new Map<unknown, Codec<T>>(Object.entries<Codec<T>>(codecs));
+  const kinds = Object.keys(codecs);
   const distinct = [...new Set(table.values())];
   return {
-    schema: { oneOf: distinct.map((shape) => shape.schema) },
-    arrange: (value) => table.get(value.kind)?.arrange(value) ?? value,
+    schema: { oneOf: distinct.map((codec) => codec.schema) },
+    encode: (value) => table.get(value.kind)?.encode(value) ?? value,
     read(value, at, notes) {
       if (!isObject(value)) {
-        return notes.refuse(at, value, 'an object in { } with a kind', 'Write it between { and }.');
+        const allowed = message('problems.kind.object');
+        return notes.refuse(at, value, allowed, message('problems.kind.wrap'));
       }
-      const shape = table.get(value['kind']);
-      if (shape) return shape.read(value, at, notes);
-      const allowed = kinds.map((kind) => `"${kind}"`).join(', ');
-      const advice = didYouMean(value['kind'], kinds, 'Say what it is with one of these words.');
-      return notes.refuse(fieldPath(at, 'kind'), value['kind'], allowed, advice);
+      const codec = table.get(value['kind']);
+      if (codec) return codec.read(value, at, notes);
+      const advice = didYouMean(value['kind'], kinds, message('problems.kind.advice'));
+      return notes.refuse(fieldPath(at, 'kind'), value['kind'], quotedList(kinds), advice);
     },
   };
 }

@@ -1,82 +1,85 @@
+import { message, type Message } from '../../messages/index.ts';
+import type { Range } from '../model/limits.ts';
+import { quoted, quotedList } from '../model/problem.ts';
+import type { Codec } from './codec.ts';
 import { didYouMean } from './nearest.ts';
-import type { JsonSchema, Codec } from './codec.ts';
 
 const same = <T>(value: T): T => value;
 
 const DECIMAL_TEXT = /^\s*-?\d+([.,]\d+)?\s*\p{L}*\s*$/u;
 
-function numberAdvice(value: unknown, min: number, max: number): string {
-  if (typeof value === 'string' && DECIMAL_TEXT.test(value)) {
-    return 'Write the number without quotes and without a unit, with a point for decimals.';
-  }
-  if (value === undefined) return 'Add this field.';
-  if (typeof value !== 'number') return 'Write a plain number.';
-  const side = value < min ? 'more' : 'less';
-  return `Enter ${side}, in the unit at the end of the name (${min} to ${max}).`;
+function numberAdvice(value: unknown, { least, most }: Range): Message {
+  if (typeof value === 'string' && DECIMAL_TEXT.test(value)) return message('problems.number.bare');
+  if (value === undefined) return message('problems.number.add');
+  if (typeof value !== 'number') return message('problems.number.plain');
+  return value < least
+    ? message('problems.number.more', { least, most })
+    : message('problems.number.less', { least, most });
 }
 
-/** A finite number from `min` to `max`, both allowed. */
-export function number(min: number, max: number): Codec<number> {
+/** A finite number within a range. */
+export function number(range: Range): Codec<number> {
+  const { least, most } = range;
   return {
-    schema: { type: 'number', minimum: min, maximum: max },
-    arrange: same,
+    schema: { type: 'number', minimum: least, maximum: most },
+    encode: same,
     read(value, at, notes) {
-      if (typeof value === 'number' && value >= min && value <= max) {
+      if (typeof value === 'number' && value >= least && value <= most) {
         return value === 0 ? 0 : value; // JSON knows a minus zero; nobody measures one
       }
-      const advice = numberAdvice(value, min, max);
-      return notes.refuse(at, value, `a number from ${min} to ${max}`, advice);
+      const allowed = message('problems.number.allowed', { least, most });
+      return notes.refuse(at, value, allowed, numberAdvice(value, range));
     },
   };
 }
 
-/** A whole number from `min` to `max`. */
-export function whole(min: number, max: number): Codec<number> {
-  const inside = number(min, max);
+/** A whole number within a range. */
+export function whole(range: Range): Codec<number> {
+  const { least, most } = range;
+  const inside = number(range);
   return {
-    schema: { type: 'integer', minimum: min, maximum: max },
-    arrange: same,
+    schema: { type: 'integer', minimum: least, maximum: most },
+    encode: same,
     read(value, at, notes) {
-      const allowed = `a whole number from ${min} to ${max}`;
       if (typeof value === 'number' && Number.isFinite(value) && !Number.isInteger(value)) {
-        return notes.refuse(at, value, allowed, `Round it: ${Math.round(value)}.`);
+        const allowed = message('problems.whole.allowed', { least, most });
+        const advice = message('problems.whole.round', { to: Math.round(value) });
+        return notes.refuse(at, value, allowed, advice);
       }
       return inside.read(value, at, notes);
     },
   };
 }
 
-/** Text of 1 to `longest` letters that is not blank. */
-export function text(longest: number): Codec<string> {
-  const allowed = `text of 1 to ${longest} letters in quotes`;
+/** Text of so many letters that is not blank. */
+export function text({ least, most }: Range): Codec<string> {
+  const allowed = message('problems.text.allowed', { least, most });
   return {
-    schema: { type: 'string', minLength: 1, maxLength: longest, pattern: '\\S' },
-    arrange: same,
+    schema: { type: 'string', minLength: least, maxLength: most, pattern: '\\S' },
+    encode: same,
     read(value, at, notes) {
       if (typeof value !== 'string') {
-        return notes.refuse(at, value, allowed, 'Write some words in quotes.');
+        return notes.refuse(at, value, allowed, message('problems.text.write'));
       }
       const letters = [...value].length;
-      if (letters > longest) {
-        return notes.refuse(at, value, allowed, `Shorten it by ${letters - longest} letters.`);
+      if (letters > most) {
+        const advice = message('problems.text.shorten', { by: letters - most });
+        return notes.refuse(at, value, allowed, advice);
       }
-      if (!/\S/u.test(value)) return notes.refuse(at, value, allowed, 'Write something here.');
+      if (!/\S/u.test(value)) {
+        return notes.refuse(at, value, allowed, message('problems.text.blank'));
+      }
       return value;
     },
   };
 }
 
 /** Text of one form. */
-export function form(
-  pattern: string,
-  allowed: string,
-  advice: string,
-  more: JsonSchema = {},
-): Codec<string> {
+export function form(pattern: string, allowed: Message, advice: Message): Codec<string> {
   const expression = new RegExp(pattern, 'u');
   return {
-    schema: { type: 'string', pattern, ...more },
-    arrange: same,
+    schema: { type: 'string', pattern },
+    encode: same,
     read(value, at, notes) {
       if (typeof value === 'string' && expression.test(value)) return value;
       return notes.refuse(at, value, allowed, advice);
@@ -86,14 +89,14 @@ export function form(
 
 /** One of a list of words. */
 export function choice<T extends string>(words: readonly T[]): Codec<T> {
-  const allowed = words.map((word) => `"${word}"`).join(', ');
   return {
     schema: { enum: words },
-    arrange: same,
+    encode: same,
     read(value, at, notes) {
       const found = words.find((word) => word === value);
       if (found !== undefined) return found;
-      return notes.refuse(at, value, allowed, didYouMean(value, words, 'Choose one of these.'));
+      const advice = didYouMean(value, words, message('problems.choice.advice'));
+      return notes.refuse(at, value, quotedList(words), advice);
     },
   };
 }
@@ -101,21 +104,25 @@ export function choice<T extends string>(words: readonly T[]): Codec<T> {
 /** true or false. */
 export const yesNo: Codec<boolean> = {
   schema: { type: 'boolean' },
-  arrange: same,
+  encode: same,
   read(value, at, notes) {
     if (typeof value === 'boolean') return value;
-    return notes.refuse(at, value, 'true or false', 'Write true or false, without quotes.');
+    const allowed = message('problems.yes-no.allowed');
+    return notes.refuse(at, value, allowed, message('problems.yes-no.advice'));
   },
 };
 
 /** Exactly this one value. */
-export function only<T extends string | number>(constant: T, advice: string): Codec<T> {
+export function only<T extends string | number>(constant: T, advice: Message): Codec<T> {
+  const allowed =
+    typeof constant === 'string'
+      ? quoted(constant)
+      : message('problems.value', { json: String(constant) });
   return {
     schema: { const: constant },
-    arrange: same,
+    encode: same,
     read(value, at, notes) {
-      if (value === constant) return constant;
-      return notes.refuse(at, value, JSON.stringify(constant), advice);
+      return value === constant ? constant : notes.refuse(at, value, allowed, advice);
     },
   };
 }

@@ -33,5 +33,5 @@ function print(value: unknown, indent: string): string {
  * LF, a line end at the end. Reading it back gives the same kitchen.
  */
 export function formatKitchen(kitchen: Kitchen): string {
-  return `${print(kitchenCodec.arrange(kitchen), '')}\n`;
+  return `${print(kitchenCodec.encode(kitchen), '')}\n`;
 }

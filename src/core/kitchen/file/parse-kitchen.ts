@@ -1,3 +1,4 @@
+import { message } from '../../messages/index.ts';
 import { crossCheck, warningsFor } from '../checks/index.ts';
 import { countryOf } from '../model/country.ts';
 import { readJsonText } from '../codec/json-text.ts';
@@ -5,9 +6,10 @@ import { FILE_FORMAT, FILE_VERSION, kitchenCodec } from '../codec/kitchen-codec.
 import { isObject } from '../codec/object.ts';
 import { MOST_PROBLEMS, Notes, type Defaults, type FilledIn } from '../codec/codec.ts';
 import {
-  foundText,
+  foundValue,
   onLine,
   problemAt,
+  quoted,
   type KitchenProblem,
   type KitchenWarning,
 } from '../model/problem.ts';
@@ -28,7 +30,7 @@ export type ParseOutcome = ParsedKitchen | { readonly problems: readonly Kitchen
 const BYTE_ORDER_MARK = '\uFEFF';
 
 /** Length in bytes of a text as UTF-8. */
-function utf8Bytes(text: string): number {
+export function utf8Bytes(text: string): number {
   let bytes = 0;
   for (const letter of text) {
     const code = letter.codePointAt(0) ?? 0;
@@ -50,16 +52,18 @@ function defaultsFor(raw: unknown): Defaults {
 /** A file of another kind or a later version is told so, and nothing else about it. */
 function wrongFile(raw: unknown): KitchenProblem | undefined {
   if (!isObject(raw)) {
-    return problemAt('', foundText(raw), 'one object in { }', 'Open a *.kitchen.json file.');
+    const allowed = message('problems.file.one-object');
+    return problemAt('', foundValue(raw), allowed, message('problems.file.open'));
   }
   const { format, version } = raw;
   if (typeof format === 'string' && format !== FILE_FORMAT) {
-    const advice = 'This is another kind of file: open a *.kitchen.json file.';
-    return problemAt('format', foundText(format), `"${FILE_FORMAT}"`, advice);
+    const advice = message('problems.file.other-kind');
+    return problemAt('format', foundValue(format), quoted(FILE_FORMAT), advice);
   }
   if (typeof version === 'number' && version > FILE_VERSION) {
-    const advice = `A newer app wrote this file: bring this app up to date, or save the kitchen there as version ${FILE_VERSION}.`;
-    return problemAt('version', String(version), `${FILE_VERSION} or lower`, advice);
+    const allowed = message('problems.file.versions', { version: FILE_VERSION });
+    const advice = message('problems.file.newer-app', { version: FILE_VERSION });
+    return problemAt('version', foundValue(version), allowed, advice);
   }
   return undefined;
 }
@@ -77,6 +81,16 @@ export function readKitchen(raw: unknown): ParseOutcome {
   const problems = crossCheck(kitchen).slice(0, MOST_PROBLEMS);
   if (problems.length > 0) return { problems };
   return { kitchen, warnings: warningsFor(kitchen), filled: notes.filled };
+}
+
+/** A file larger than is read. */
+export function tooLarge(bytes: number): KitchenProblem {
+  return problemAt(
+    '',
+    message('problems.file.megabytes', { megabytes: bytes / LARGEST_FILE_BYTES }),
+    message('problems.file.one-megabyte'),
+    message('problems.file.words-only'),
+  );
 }
 
 /** The line of a path; for a missing field, the line where the thing it belongs to begins. */
@@ -99,27 +113,28 @@ function lineOfPath(path: string, lineOf: ReadonlyMap<string, number>): number |
 export function parseKitchen(text: string): ParseOutcome {
   const bytes = utf8Bytes(text);
   if (bytes > LARGEST_FILE_BYTES) {
-    const found = `${(bytes / LARGEST_FILE_BYTES).toFixed(1)} MB`;
-    return {
-      problems: [
-        problemAt('', found, 'at most 1 MB', 'A kitchen file holds words and numbers only.'),
-      ],
-    };
+    return { problems: [tooLarge(bytes)] };
   }
   const body = text.startsWith(BYTE_ORDER_MARK) ? text.slice(1) : text;
   if (body.trim() === '') {
-    const advice = 'Choose another file, or begin with a demo kitchen.';
-    return { problems: [problemAt('', 'an empty file', 'a kitchen file', advice)] };
+    const found = message('problems.file.empty');
+    const allowed = message('problems.file.kitchen');
+    return { problems: [problemAt('', found, allowed, message('problems.file.choose'))] };
   }
   const json = readJsonText(body);
   if ('fault' in json) {
     const { line, column, found, allowed, advice } = json.fault;
     return {
-      problems: [{ ...problemAt(`line ${line}, column ${column}`, found, allowed, advice), line }],
+      problems: [{ ...problemAt('', found, allowed, advice), line, column }],
     };
   }
   const twice = json.repeated.map((path) =>
-    problemAt(path, 'this field a second time', 'each field once', 'Take one of the two out.'),
+    problemAt(
+      path,
+      message('problems.twice.found'),
+      message('problems.twice.allowed'),
+      message('problems.twice.advice'),
+    ),
   );
   const outcome = readKitchen(json.value);
   const problems = [...twice, ...('problems' in outcome ? outcome.problems : [])];

@@ -4,8 +4,7 @@
  * (x to the right, y away from the viewer); polygons list their corners once,
  * in either direction.
  */
-export type Point = readonly [xM: number, yM: number];
-export type Polygon = readonly Point[];
+import type { Point, Polygon } from '../../geometry/index.ts';
 
 export type Material =
   | 'stainless-steel'

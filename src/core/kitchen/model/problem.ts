@@ -1,15 +1,17 @@
-/** One thing wrong with a kitchen file, in words a cook can act on. */
+import { message, type Message } from '../../messages/index.ts';
+
+/** One thing wrong with a kitchen file, told so that a cook can act on it. */
 export type KitchenProblem = {
-  /** `fixtures[2].bowls[0].depthM`; for broken JSON `line 12, column 5`; `file` for the whole. */
+  /** `fixtures[2].bowls[0].depthM`; empty for the whole file. */
   readonly path: string;
-  /** What stands there, as text. */
-  readonly found: string;
-  readonly allowed: string;
-  readonly advice: string;
-  /** All of it in one line. */
-  readonly message: string;
+  /** What stands there. */
+  readonly found: Message;
+  readonly allowed: Message;
+  readonly advice: Message;
   /** Line of the file, counted from 1, where it is known. */
   readonly line?: number;
+  /** Letter of that line, counted from 1, where the text itself breaks off. */
+  readonly column?: number;
 };
 
 /** Something a household should look at; the file is still used. */
@@ -17,47 +19,59 @@ export type KitchenWarning = KitchenProblem;
 
 const LONGEST_QUOTE = 48;
 
-/** The path of a value inside the file; the whole file has the empty path inside. */
-export const WHOLE_FILE = 'file';
-
 /** A value of the file as a short text: quoted strings, plain numbers, the size of lists. */
-export function foundText(value: unknown): string {
-  if (value === undefined) return 'nothing (it is missing)';
-  if (value === null) return 'null';
-  if (Array.isArray(value)) return `a list of ${value.length}`;
-  if (typeof value === 'object') return 'an object in { }';
-  if (typeof value !== 'string') return String(value);
+export function foundValue(value: unknown): Message {
+  if (value === undefined) return message('problems.found.missing');
+  if (Array.isArray(value)) return message('problems.found.list', { count: value.length });
+  if (typeof value === 'object' && value !== null) return message('problems.found.object');
+  if (typeof value !== 'string') return message('problems.value', { json: String(value) });
   const letters = [...value];
-  return JSON.stringify(
+  return quoted(
     letters.length > LONGEST_QUOTE ? `${letters.slice(0, LONGEST_QUOTE).join('')}…` : value,
   );
 }
 
+/** A string of the file in the quotes it stands in. */
+export function quoted(text: string): Message {
+  return message('problems.value', { json: JSON.stringify(text) });
+}
+
+/** Words of the format, each in its quotes: `"meat", "dairy"`. */
+export function quotedList(words: readonly string[]): Message {
+  return message('problems.value', { json: words.map((word) => JSON.stringify(word)).join(', ') });
+}
+
 /**
- * Builds a problem and its one-line message.
  * @param path path inside the file, empty for the whole file
- * @param found already in words (see {@link foundText})
+ * @param found see {@link foundValue}
  */
 export function problemAt(
   path: string,
-  found: string,
-  allowed: string,
-  advice: string,
+  found: Message,
+  allowed: Message,
+  advice: Message,
 ): KitchenProblem {
-  const at = path === '' ? WHOLE_FILE : path;
-  return {
-    path: at,
-    found,
-    allowed,
-    advice,
-    message: `${at}: found ${found}; allowed: ${allowed}. ${advice}`,
-  };
+  return { path, found, allowed, advice };
 }
 
 /** The same problem with the line it stands on. */
 export function onLine(problem: KitchenProblem, line: number | undefined): KitchenProblem {
-  if (line === undefined) return problem;
-  return { ...problem, line, message: `Line ${line}, ${problem.message}` };
+  return line === undefined ? problem : { ...problem, line };
+}
+
+/** Where it stands: field, line, or line and letter. */
+export function problemWhere({ path, line, column }: KitchenProblem): Message {
+  if (line !== undefined && column !== undefined)
+    return message('problems.where.letter', { line, column });
+  const field =
+    path === '' ? message('problems.where.file') : message('problems.where.field', { path });
+  return line === undefined ? field : message('problems.where.line', { line, field });
+}
+
+/** All of it in one line. */
+export function problemMessage(problem: KitchenProblem): Message {
+  const { found, allowed, advice } = problem;
+  return message('problems.told', { where: problemWhere(problem), found, allowed, advice });
 }
 
 const PLAIN_NAME = /^[A-Za-z_$][\w$]*$/;

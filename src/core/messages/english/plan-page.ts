@@ -1,4 +1,4 @@
-import type { Formatter, Section } from '../model/message.ts';
+import type { Formatter, Message, Section } from '../model/message.ts';
 
 const S_DAY = 86_400;
 const S_HOUR = 3600;
@@ -12,6 +12,7 @@ function daysAndHours(leftS: number, f: Formatter): string {
   return hours === 0 ? dayText : `${dayText} ${f.duration(hours * S_HOUR, 'down')}`;
 }
 
+type Moment = { wallMs: number; zone: string };
 type StepOffset = { day: number; hours: number; minutes: number };
 
 /** The Plan page: its parts, answers, questions and the day the work begins. */
@@ -171,4 +172,45 @@ export const planPage = {
   'plan-page.back': 'Back',
   'plan-page.found.about': ({ fixture }: { fixture: string }) => `What you found about ${fixture}`,
   'plan-page.found.leave-open': 'If you cannot tell, leave it open.',
+
+  'plan-page.timeline': 'Timeline of the whole job',
+  'plan-page.timeline.about': ({ rows, days }: { rows: number; days: number }, f) =>
+    `${f.number(rows)} ${f.plural(rows, { one: 'fixture', other: 'fixtures' })} over ${f.number(days)} ${f.plural(days, { one: 'day', other: 'days' })}. The same times are listed with the steps below.`,
+  'plan-page.timeline.day': ({ day }: { day: number }, f) => `Day ${f.number(day)}`,
+  'plan-page.timeline.date': ({ wallMs, zone }: Moment, f) => f.day(wallMs, zone),
+  'plan-page.timeline.short-date': ({ wallMs, zone }: Moment, f) => f.shortDay(wallMs, zone),
+  'plan-page.timeline.weekday': ({ wallMs, zone }: Moment, f) => f.shortWeekday(wallMs, zone),
+  'plan-page.timeline.step': ({ wallMs, zone, step }: Moment & { step: Message }, f) =>
+    `${f.moment(wallMs, zone)}: ${f.say(step)}`,
+  'plan-page.timeline.rest-day': (
+    {
+      day,
+      fromWallMs,
+      toWallMs,
+      zone,
+    }: { day: Message; fromWallMs: number; toWallMs: number; zone: string },
+    f,
+  ) => `${f.say(day)}: ${f.moment(fromWallMs, zone)} to ${f.moment(toWallMs, zone)}`,
+  'plan-page.timeline.deadline': ({ wallMs, zone }: Moment, f) =>
+    `Purged by ${f.clock(wallMs, zone)}`,
+  'plan-page.timeline.key.night': 'Night',
+  'plan-page.timeline.key.rest-day': 'Sabbath or festival',
+
+  'plan-page.curve': (
+    {
+      title,
+      lines,
+      limits,
+    }: { title: Message; lines: readonly Message[]; limits: readonly Message[] },
+    f,
+  ) => [title, ...lines, ...limits].map((one) => f.say(one)).join('. '),
+  'plan-page.curve.line': (
+    { name, most, unit }: { name: Message; most: number; unit: Message },
+    f,
+  ) => `${f.say(name)}: up to ${f.shortNumber(most, 2)} ${f.say(unit)}`,
+  'plan-page.curve.limit': (
+    { name, value, unit }: { name: Message; value: number; unit: Message },
+    f,
+  ) => `${f.say(name)} at ${f.shortNumber(value, 2)} ${f.say(unit)}`,
+  'plan-page.curve.value': ({ value }: { value: number }, f) => f.shortNumber(value, 3),
 } satisfies Section;

@@ -296,6 +296,9 @@ export const report = {
   'report.standing.no-guarantee':
     'No guarantee of safety is given. In need call the local emergency number.',
 
+  'report.calibration.burner': ({ burner }: { burner: string }, f) =>
+    `${f.capital(burner)} burner`,
+
   'report.event.rest-over': ({ name }: { name: Message }, f) => `Rest over: ${f.say(name)}`,
   'report.event.rest-text':
     'Until then do not use it hot; a doubt begins the rest anew. The clock of the run decides, not this entry.',

@@ -1,3 +1,95 @@
-import type { Section } from '../model/message.ts';
+import type { Message, Section } from '../model/message.ts';
 
-export const shell = {} satisfies Section;
+type Closed = { open: string };
+
+/** The frame of the app: pages, banners, what the device refuses, files. */
+export const shell = {
+  'shell.title': 'Glowpour',
+  'shell.pages': 'Places',
+  'shell.page.kitchen': 'Kitchen',
+  'shell.page.plan': 'Plan',
+  'shell.page.run': 'Run',
+  'shell.page.record': 'Record',
+  'shell.theme.night': 'Night colours',
+  'shell.theme.day': 'Day colours',
+
+  'shell.open-run': 'A run is open; its clocks go on.',
+  'shell.open-run.back': 'Back to the run',
+  'shell.update': 'A newer version is ready.',
+  'shell.update.take': 'Use it now',
+  'shell.save-run': 'Save the run as a file',
+  'shell.lost-run': ({ name, when }: { name: string; when: Message }, f) =>
+    `The run “${name}” of ${f.say(when)} is gone from this browser.`,
+  'shell.lost-run.about':
+    'The browser emptied what it kept for this app. If the run was saved as a file, bring it in under Record. If not, note now what was done and when each rest began.',
+  'shell.lost-run.dismiss': 'I have read it',
+  'shell.no-page.kitchen': 'No kitchen yet',
+  'shell.no-page.kitchen.about': 'Choose a kitchen first; its plan is worked out at once.',
+  'shell.no-page.kitchen.go': 'Go to the kitchen',
+  'shell.no-page.run': 'No run yet',
+  'shell.no-page.run.about': 'A run starts from the plan of a kitchen.',
+  'shell.no-page.run.go': 'Go to the plan',
+
+  'shell.other-lead': 'Another page on this tablet leads the run.',
+  'shell.other-lead.took-over': 'Another page took this run over.',
+  'shell.other-lead.beating': 'It leads, writes and sounds; this page only shows the run.',
+  'shell.other-lead.unsure':
+    'It has not been heard from just now; this page only shows the run, and sounds what is due.',
+  'shell.other-lead.silent':
+    'It no longer answers. This page sounds what is due; it can take the run over.',
+  'shell.other-lead.arm': 'Touch to arm the sound',
+  'shell.other-lead.lead': 'Lead it from here',
+  'shell.other-lead.only-shows':
+    'Another page leads the run; this one only shows it. Lead it from here first.',
+
+  'shell.trouble.storage': 'Not saved.',
+  'shell.trouble.read-only': 'Only showing.',
+  'shell.trouble.taken-over': 'Only showing.',
+  'shell.trouble.unreadable': 'What is stored cannot be read now. Nothing was deleted by this app.',
+  'shell.trouble.failed': 'Something in the app failed.',
+  'shell.taken-over': 'Another page took this run over. This one only shows it.',
+
+  'shell.storage.full': 'The device has no room left: free some, or save the run as a file.',
+  'shell.storage.refused':
+    'The browser does not let this page keep anything: leave private mode, or update.',
+  'shell.storage.blocked': 'Another tab holds an older database: close it, then reload.',
+  'shell.storage.timeout': 'The device did not answer in time: try again, or reload the page.',
+  'shell.storage.lost': 'The database was closed from outside: try again, or reload the page.',
+  'shell.storage.gone':
+    'The stored run is gone: the browser’s data was cleared. Save the run as a file now.',
+  'shell.storage.fenced': 'Another page writes the run now. This one only shows it.',
+  'shell.storage.out-of-order':
+    'What was to be written does not follow what is stored: reload the page.',
+  'shell.storage.open-run': 'The run is still open; close it first.',
+  'shell.storage.unknown': ({ why }: { why: string }) =>
+    `The device could not write or read its storage: try again, or save the run as a file. (${why})`,
+  'shell.failed': ({ why }: { why: string }) =>
+    `The app failed at this: try again, or reload the page. (${why})`,
+  'shell.choice-not-kept': ({ why }: { why: Message }, f) =>
+    `This choice holds until the page is closed; it could not be kept. ${f.say(why)}`,
+  'shell.calibration-not-read': ({ why }: { why: Message }, f) =>
+    `What earlier runs taught could not be read, so the plan does without it. ${f.say(why)}`,
+  'shell.kitchens-not-read': ({ why }: { why: Message }, f) =>
+    `The kitchens kept here could not be read. ${f.say(why)}`,
+
+  'shell.file.too-large': ({
+    name,
+    bytes,
+    mostBytes,
+  }: {
+    name: string;
+    bytes: number;
+    mostBytes: number;
+  }) => `${name} has ${bytes} bytes; allowed: up to ${mostBytes}. Choose a smaller file.`,
+  'shell.file.unreadable': ({ name, why }: { name: string; why: string }) =>
+    `${name} cannot be read (${why}). Choose it again.`,
+  'shell.import.not-whole': ({ seq, problem }: { seq: number; problem: Message }, f) =>
+    `Nothing was brought in: the file is not whole at record ${seq}. ${f.say(problem)} Save the run again on the other tablet, and choose that file.`,
+  'shell.import.no-plan': 'The file does not begin with a plan. Choose another.',
+  'shell.import.open-run': ({ open }: Closed) =>
+    `The run in the file is not closed, and the run “${open}” is open here; allowed: one open run. Close it first, then bring the file in.`,
+  'shell.recheck.run-open':
+    'A run is open. Tell it there, with “Something happened”, or close it first.',
+  'shell.plan.beyond-models': ({ why }: { why: string }) => `No plan can be made: ${why}`,
+  'shell.plan.beyond-models.advice': 'Check the sizes and powers of this kitchen.',
+} satisfies Section;

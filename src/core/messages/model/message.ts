@@ -62,6 +62,10 @@ export type Formatter = {
   clock(wallMs: number, zone: string): string;
   /** "Sunday 29 March" on the wall of a zone. */
   day(wallMs: number, zone: string): string;
+  /** "Sun 29 Mar" on the wall of a zone. */
+  shortDay(wallMs: number, zone: string): string;
+  /** "Sun" on the wall of a zone. */
+  shortWeekday(wallMs: number, zone: string): string;
   /** "Sunday 29 March 18:05". */
   moment(wallMs: number, zone: string): string;
   /** "Sun 29 Mar, 18:05". */

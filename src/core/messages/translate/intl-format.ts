@@ -89,6 +89,9 @@ export function intlFormat(locale: string, words: FormatWords, { say }: Says): F
     },
     clock,
     day,
+    shortDay: (wallMs, zone) =>
+      date(wallMs, zone, { weekday: 'short', day: 'numeric', month: 'short' }),
+    shortWeekday: (wallMs, zone) => date(wallMs, zone, { weekday: 'short' }),
     moment: (wallMs, zone) => `${day(wallMs, zone)} ${clock(wallMs, zone)}`,
     dateTime: (wallMs, zone) =>
       `${date(wallMs, zone, { weekday: 'short', day: 'numeric', month: 'short' })}, ${clock(wallMs, zone)}`,

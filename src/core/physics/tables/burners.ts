@@ -21,8 +21,6 @@ export type BurnerRow = {
     readonly fromC: number | null;
     readonly kind: TouchKind;
   };
-  /** What to look for, in a sentence. */
-  readonly visible: string;
   readonly source: string;
   readonly checked: boolean;
 };

@@ -1,17 +1,15 @@
-import type { Message } from '../../messages/index.ts';
-import { inEnglish, unkeyed } from '../../messages/temporary.ts';
+import { message, type Message } from '../../messages/index.ts';
 import { resplitFrom } from '../../pouring/index.ts';
-import type { Picture, Step, Stretch } from '../model/types.ts';
+import type { LanesPicture, Picture, SinkPicture, Step, Stretch } from '../model/index.ts';
 
 /** What one kettle is to pour after the re-split, with the seconds it should take. */
 export type Content = {
   readonly picture: Picture;
   readonly detail?: readonly Message[];
+  /** None where the picture does not tell: as much as the step poured before. */
+  readonly litres?: number;
   readonly pourS: number;
 };
-
-type LanesPicture = Extract<Picture, { kind: 'lanes' }>;
-type SinkPicture = Extract<Picture, { kind: 'sink' }>;
 
 /** A kettle that reached less than this share is a slip of the finger, not a measure. */
 const LEAST_SHARE = 0.05;
@@ -21,6 +19,14 @@ function emptyS(pour: Step): number {
   return empty?.lengthS ?? pour.durationS.typical;
 }
 
+function litresOf(stretches: readonly { readonly litres: number }[]): number {
+  return stretches.reduce((sum, { litres }) => sum + litres, 0);
+}
+
+function metresOf(stretches: readonly { readonly lengthM: number }[]): number {
+  return stretches.reduce((sum, { lengthM }) => sum + lengthM, 0);
+}
+
 /**
  * Lanes: what is left of this kettle's stretch and all later ones, cut anew by
  * how far one filling really reached.
@@ -28,8 +34,8 @@ function emptyS(pour: Step): number {
  */
 export function laneContents(pour: Step, picture: LanesPicture, share: number): readonly Content[] {
   const own = picture.stretches.filter(({ kettle }) => kettle === picture.kettle);
-  const ownM = own.reduce((sum, { lengthM }) => sum + lengthM, 0);
-  const litres = own.reduce((sum, one) => sum + one.litres, 0);
+  const ownM = metresOf(own);
+  const litres = litresOf(own);
   const reachM = ownM * Math.max(LEAST_SHARE, Math.min(1, share));
   const handSpeedMPerS = Math.max(0.001, ownM / emptyS(pour));
   const kept = picture.stretches.filter(({ kettle }) => kettle < picture.kettle);
@@ -42,23 +48,21 @@ export function laneContents(pour: Step, picture: LanesPicture, share: number): 
       handSpeedMPerS,
       firstKettle: picture.kettle + 1,
     },
-  );
-  const stretches: readonly Stretch[] = [
-    ...kept,
-    ...own,
-    ...cut.map(({ kettle, points, litres: l, lengthM }) => ({
-      kettle,
-      points,
-      litres: l,
-      lengthM,
-    })),
-  ];
+  ).map(({ kettle, points, litres: l, lengthM }): Stretch => ({
+    kettle,
+    points,
+    litres: l,
+    lengthM,
+  }));
+  const stretches: readonly Stretch[] = [...kept, ...own, ...cut];
   const kettles = [...new Set(cut.map(({ kettle }) => kettle))];
   return kettles.map((kettle) => {
-    const lengthM = cut
-      .filter((one) => one.kettle === kettle)
-      .reduce((sum, one) => sum + one.lengthM, 0);
-    return { picture: { ...picture, stretches, kettle }, pourS: lengthM / handSpeedMPerS };
+    const stretch = cut.filter((one) => one.kettle === kettle);
+    return {
+      picture: { ...picture, stretches, kettle },
+      litres: litresOf(stretch),
+      pourS: metresOf(stretch) / handSpeedMPerS,
+    };
   });
 }
 
@@ -72,12 +76,13 @@ export function sinkContents(
     if (part.kettle < picture.kettle) return [part];
     const moved = { ...part, kettle: part.kettle + 1 };
     return part.kettle === picture.kettle
-      ? [part, { ...moved, name: unkeyed(`${inEnglish(part.name)}, the rest`) }]
+      ? [part, { ...moved, name: message('steps.sink.the-rest', { part: part.name }) }]
       : [moved];
   });
   const content = (kettle: number, from: Step): Content => ({
     picture: { ...picture, parts, kettle },
     detail: parts.filter((part) => part.kettle === kettle).map(({ name }) => name),
+    ...(from.work.on === 'kettle' && { litres: from.work.litres }),
     pourS: emptyS(from),
   });
   return [pour, ...later].map((from, i) => content(picture.kettle + 1 + i, from));

@@ -1,80 +1,116 @@
-import { inEnglish, unkeyed } from '../../messages/temporary.ts';
-import { boilId, pourId } from '../steps/pour.ts';
+import { message, type Message } from '../../messages/index.ts';
+import { boilId, pourId } from '../context/step-ids.ts';
+import type { Plan, Step, Work } from '../model/index.ts';
 import type { ClosedHours } from '../timetable/timetable.ts';
-import type { Plan, Step } from '../model/types.ts';
-import { retimed } from './retime.ts';
 import { laneContents, sinkContents, type Content } from './contents.ts';
+import { retimed } from './retime.ts';
 
 /** Steps that replace others of their id, and new ones, for the run's `amend-plan`. */
 export type Amendment = {
   readonly steps: readonly Step[];
   readonly startS: Readonly<Record<string, number>>;
-  readonly reason: string;
+  readonly reason: Message;
 };
 
-const NUMBERS = /kettle \d+ of \d+/;
+type KettleWork = Extract<Work, { readonly on: 'kettle' }>;
 
-function renumbered(step: Step, kettle: number, of: number): Step {
-  const words = (text: string): string => text.replace(NUMBERS, `kettle ${kettle} of ${of}`);
-  return {
-    ...step,
-    title: unkeyed(words(inEnglish(step.title))),
-    stages: step.stages.map((one) => ({ ...one, title: unkeyed(words(inEnglish(one.title))) })),
-  };
+/** Boil and pour of one kettle. */
+type Pair = { readonly boil: Step; readonly pour: Step };
+
+/** What a fixture is boiled and poured with, by the number of the kettle. */
+type Kettles = ReadonlyMap<number, Pair>;
+
+function kettleOf({ work }: Step): KettleWork | undefined {
+  return work.on === 'kettle' ? work : undefined;
 }
 
-function filledPour(template: Step, content: Content): Step {
-  const stages = template.stages.map((one, i) =>
-    i > 0
-      ? one
+function kettlesOf(plan: Plan, fixture: string): Kettles {
+  const of = (kind: Step['kind']): ReadonlyMap<number | undefined, Step> =>
+    new Map(
+      plan.steps
+        .filter((step) => step.kind === kind && step.fixture === fixture)
+        .map((step) => [kettleOf(step)?.kettle, step]),
+    );
+  const boils = of('boil');
+  return new Map(
+    [...of('pour')].flatMap(([kettle, pour]) => {
+      const boil = boils.get(kettle);
+      return kettle !== undefined && boil ? [[kettle, { boil, pour }] as const] : [];
+    }),
+  );
+}
+
+/** The step as that kettle of so many. */
+function numbered(step: Step, fixture: string, kettle: number, of: number, litres?: number): Step {
+  const own = kettleOf(step);
+  if (!own) return step;
+  const work: KettleWork = { ...own, kettle, of, litres: litres ?? own.litres };
+  const named = { kettle, of, fixture };
+  return step.kind === 'boil'
+    ? { ...step, work, title: message('steps.boil.title', { ...named, vessel: own.vessel.name }) }
+    : {
+        ...step,
+        work,
+        title: message('steps.pour.title', named),
+        stages: step.stages.map((stage) =>
+          stage.role === 'pour' ? { ...stage, title: message('steps.pour.pour', named) } : stage,
+        ),
+      };
+}
+
+function filledPour(pour: Step, content: Content): Step {
+  const stages = pour.stages.map((stage) =>
+    stage.role !== 'pour'
+      ? stage
       : {
-          ...one,
+          ...stage,
           ...(content.detail && { detail: content.detail }),
-          timers: one.timers.map((timer) =>
+          timers: stage.timers.map((timer) =>
             timer.role === 'estimate' ? { ...timer, lengthS: content.pourS } : timer,
           ),
         },
   );
-  return { ...template, stages, picture: content.picture };
+  return { ...pour, stages, picture: content.picture };
 }
 
-/** Boil and pour of a kettle that was not planned, after the pour before it. */
-function added(boil: Step, pour: Step, fixture: string, kettle: number): readonly [Step, Step] {
+/**
+ * Boil and pour of a kettle that was not planned, after the pour before it.
+ * @param last boil and pour after which they are modelled
+ * @param earlier every planned pour of the fixture
+ */
+function added(last: Pair, fixture: string, kettle: number, earlier: ReadonlySet<string>): Pair {
   const before = { step: pourId(fixture, kettle - 1) };
-  const earlier = (id: string): boolean => id.startsWith(`pour-${fixture}-`);
-  return [
-    {
-      ...boil,
-      id: boilId(fixture, kettle),
-      needs: [...boil.needs.filter(({ step }) => !earlier(step)), before],
+  const boil = boilId(fixture, kettle);
+  return {
+    boil: {
+      ...last.boil,
+      id: boil,
+      needs: [...last.boil.needs.filter(({ step }) => !earlier.has(step)), before],
     },
-    {
-      ...pour,
+    pour: {
+      ...last.pour,
       id: pourId(fixture, kettle),
       needs: [
-        ...pour.needs
-          .filter(({ step }) => !earlier(step))
-          .map((need) =>
-            need.withinS === undefined ? need : { ...need, step: boilId(fixture, kettle) },
-          ),
+        ...last.pour.needs
+          .filter(({ step }) => !earlier.has(step))
+          .map((need) => (need.withinS === undefined ? need : { ...need, step: boil })),
         before,
       ],
     },
-  ];
+  };
 }
 
 /** What came after the last pour comes after the new last one. */
 function afterwards(
   plan: Plan,
   fixture: string,
-  oldLast: number,
-  newLast: number,
+  oldLast: string,
+  newLast: string,
 ): readonly Step[] {
-  const old = pourId(fixture, oldLast);
   return plan.steps
-    .filter((step) => step.needs.some((need) => need.step === old))
+    .filter((step) => step.needs.some((need) => need.step === oldLast))
     .filter(({ kind, fixture: of }) => of !== fixture || (kind !== 'boil' && kind !== 'pour'))
-    .map((step) => ({ ...step, needs: [...step.needs, { step: pourId(fixture, newLast) }] }));
+    .map((step) => ({ ...step, needs: [...step.needs, { step: newLast }] }));
 }
 
 /** The plan with these in place of those of the same id, and the new ones after them. */
@@ -88,6 +124,26 @@ function withSteps(plan: Plan, changed: readonly Step[]): Plan {
       ...changed.filter(({ id }) => !known.has(id)),
     ],
   };
+}
+
+/** The kettles after this one that are planned, without a gap in their numbers. */
+function laterThan(kettles: Kettles, kettle: number): readonly Pair[] {
+  const later: Pair[] = [];
+  for (let next = kettles.get(kettle + 1); next; next = kettles.get(kettle + 1 + later.length))
+    later.push(next);
+  return later;
+}
+
+/** A pour that can run out: of a kettle that is numbered, with a picture of where it goes. */
+function pourIn(plan: Plan, stepId: string) {
+  const pour = plan.steps.find(({ id }) => id === stepId);
+  const kettle = pour && kettleOf(pour)?.kettle;
+  const fixture = plan.kitchen.fixtures.find(({ id }) => id === pour?.fixture);
+  const picture = pour?.picture;
+  if (pour?.kind !== 'pour' || kettle === undefined || !fixture) return undefined;
+  return picture?.kind === 'lanes' || picture?.kind === 'sink'
+    ? { pour, kettle, fixture, picture }
+    : undefined;
 }
 
 /**
@@ -109,51 +165,53 @@ export function ranOut(
   hasBegun: (stepId: string) => boolean,
   closed?: ClosedHours,
 ): Amendment | undefined {
-  const pour = plan.steps.find(({ id }) => id === stepId);
-  const fixture = pour?.fixture;
-  const picture = pour?.picture;
-  if (!pour || fixture === undefined || !picture) return undefined;
-  if (picture.kind !== 'lanes' && picture.kind !== 'sink') return undefined;
-  const byId = new Map(plan.steps.map((step) => [step.id, step]));
-  const later: Step[] = [];
-  for (let k = picture.kettle + 1; byId.has(pourId(fixture, k)); k += 1)
-    later.push(byId.get(pourId(fixture, k)) ?? pour);
+  const found = pourIn(plan, stepId);
+  if (!found) return undefined;
+  const { pour, kettle, fixture, picture } = found;
+  const kettles = kettlesOf(plan, fixture.id);
+  const later = laterThan(kettles, kettle);
+  const last = later.at(-1) ?? kettles.get(kettle);
+  if (!last) return undefined;
   const contents =
     picture.kind === 'lanes'
       ? laneContents(pour, picture, share)
-      : sinkContents(pour, picture, later);
-  const oldLast = picture.kettle + later.length;
-  const newLast = picture.kettle + Math.max(contents.length, later.length);
-  const boil = byId.get(boilId(fixture, oldLast));
-  if (!boil) return undefined;
+      : sinkContents(
+          pour,
+          picture,
+          later.map((one) => one.pour),
+        );
+  const newCount = kettle + Math.max(contents.length, later.length);
+  const earlier = new Set([...kettles.values()].map((one) => one.pour.id));
   const startS: Record<string, number> = {};
   /** One after the other; kept only where no better times are found. */
   let nextS = plan.timetable.startS[stepId] ?? 0;
-  const steps = contents.flatMap((content, i): Step[] => {
-    const kettle = picture.kettle + 1 + i;
-    const known = byId.get(pourId(fixture, kettle));
-    const knownBoil = byId.get(boilId(fixture, kettle));
-    const [newBoil, newPour] =
-      known && knownBoil ? [knownBoil, known] : added(boil, later.at(-1) ?? pour, fixture, kettle);
-    for (const step of [newBoil, newPour]) {
+  const steps = contents.flatMap((content, i): readonly Step[] => {
+    const number = kettle + 1 + i;
+    const pair = later[i] ?? added(last, fixture.id, number, earlier);
+    for (const step of [pair.boil, pair.pour]) {
       startS[step.id] = plan.timetable.startS[step.id] ?? nextS;
       nextS = (startS[step.id] ?? nextS) + step.durationS.typical;
     }
-    return [newBoil, filledPour(newPour, content)].map((step) => renumbered(step, kettle, newLast));
+    return [
+      numbered(pair.boil, fixture.name, number, newCount),
+      numbered(filledPour(pair.pour, content), fixture.name, number, newCount, content.litres),
+    ];
   });
-  const rest = newLast > oldLast ? afterwards(plan, fixture, oldLast, newLast) : [];
+  const oldLast = last.pour.id;
+  const newLast = newCount > kettle + later.length ? pourId(fixture.id, newCount) : oldLast;
+  const rest = newLast === oldLast ? [] : afterwards(plan, fixture.id, oldLast, newLast);
   const changed = [...steps, ...rest].filter(({ id }) => !hasBegun(id));
   const times = retimed({
     plan: withSteps(plan, changed),
     during: pour,
-    oldLast: pourId(fixture, oldLast),
-    newLast: pourId(fixture, newLast),
+    oldLast,
+    newLast,
     hasBegun,
     closed,
   });
   return {
     steps: changed,
     startS: times ?? startS,
-    reason: `Kettle ${picture.kettle} ran out early; what is left is shared out anew.`,
+    reason: message('steps.ran-out', { kettle }),
   };
 }

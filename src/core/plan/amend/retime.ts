@@ -7,7 +7,7 @@ import {
 } from '../../schedule/index.ts';
 import { calendarOf } from '../timetable/days.ts';
 import { usualNights, type ClosedHours } from '../timetable/timetable.ts';
-import type { Plan, Step } from '../model/types.ts';
+import type { Plan, Step } from '../model/index.ts';
 
 const WORK = 'work';
 /** Rounds of improvement: the person stands there with an empty kettle. */

@@ -2,7 +2,7 @@ import type { Kitchen } from '../../kitchen/index.ts';
 import { cautionTexts, FAULTS, gatesOf, planCautions, withCautions } from '../cautions/index.ts';
 import { calendarOf } from '../timetable/days.ts';
 import { recheckNotice, recheckContext, type Recheck } from '../context/recheck-context.ts';
-import type { StepDraft, PlanContext } from '../context/step-draft.ts';
+import type { PlanContext } from '../context/plan-context.ts';
 import { calibrationNotices, withCalibration } from '../steps/calibration-notes.ts';
 import { noticesOf } from './notices.ts';
 import { withOpenQuestions } from '../steps/open-questions.ts';
@@ -10,13 +10,13 @@ import { purgeSteps } from '../steps/purge.ts';
 import { resourcesOf } from '../timetable/resources.ts';
 import { shoppingOf } from './shopping.ts';
 import { planContextOf } from '../context/plan-context.ts';
-import { cleanSteps, needsRest, restStep } from '../steps/clean.ts';
+import { cleanSteps, restSteps } from '../steps/clean.ts';
 import { coverSteps, markStep } from '../steps/finish.ts';
 import { kettleSteps } from '../steps/kettles.ts';
 import { prepareSteps } from '../steps/prepare.ts';
 import { timetableOf, type TimetableOptions } from '../timetable/timetable.ts';
 import { totalsOf } from './totals.ts';
-import type { Calibration, Plan } from '../model/types.ts';
+import type { Calibration, Plan } from '../model/index.ts';
 
 export type PlanOptions = TimetableOptions & {
   /**
@@ -29,15 +29,6 @@ export type PlanOptions = TimetableOptions & {
   /** Only what this touches is in the kitchen; see planForDoubt. */
   readonly doubt?: Recheck;
 };
-
-function restSteps(site: PlanContext): readonly StepDraft[] {
-  return site.kitchen.fixtures.flatMap((fixture) => {
-    const method = site.choices.get(fixture.id)?.method.method;
-    return method !== undefined && needsRest(method)
-      ? [restStep(site, fixture.id, fixture.name, fixture)]
-      : [];
-  });
-}
 
 /** Every step of the job, in the order of its phases. */
 function allDrafts(site: PlanContext) {
@@ -80,7 +71,7 @@ export function buildPlan(kitchen: Kitchen, options: PlanOptions = {}): Plan {
   const totals = totalsOf(site, drafts, pours);
   return {
     format: 'glowpour-plan',
-    version: 1,
+    version: 2,
     kitchen,
     purpose: kitchen.household.purpose,
     custom: kitchen.household.custom,
@@ -101,6 +92,6 @@ export function buildPlan(kitchen: Kitchen, options: PlanOptions = {}): Plan {
       ...noticesOf(site, drafts, timed, { calendar, told: options }),
       ...calibrationNotices(site),
     ],
-    ...(site.calibration && { learned: site.calibration }),
+    ...(site.calibration && { calibration: site.calibration }),
   };
 }

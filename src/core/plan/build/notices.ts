@@ -1,7 +1,9 @@
 import { asWritten, message, type Message } from '../../messages/index.ts';
-import type { PlanContext, StepDraft } from '../context/step-draft.ts';
+import { isGas } from '../../kitchen/index.ts';
+import type { PlanContext } from '../context/plan-context.ts';
+import type { StepDraft } from '../context/step-draft.ts';
 import { planCautions } from '../cautions/index.ts';
-import { isGas, isPoured, standingVessels } from '../estimates/index.ts';
+import { isPoured, standingVessels } from '../estimates/index.ts';
 import { dayNotices, type Known } from '../timetable/day-notices.ts';
 import type { Timed } from '../timetable/timetable.ts';
 
@@ -13,7 +15,7 @@ function circuitNotices(context: PlanContext): readonly Message[] {
       ...kettles
         .filter(({ vessel, burner }) => !burner && vessel.circuit === circuit.id)
         .map(({ name, vessel }) => ({
-          name: asWritten(name),
+          name,
           w: vessel.ratedW * (kitchen.supplyV / vessel.ratedV) ** 2,
         })),
       ...[...context.burners.values()]
@@ -129,7 +131,7 @@ export function noticesOf(
   return [
     ...dayNotices(context, drafts, timed, known),
     ...timed.overnight.map((step) => message('plan.notice.overnight', { step })),
-    ...planCautions(drafts, context).map(({ say }) => asWritten(say)),
+    ...planCautions(drafts, context).map(({ say }) => say),
     ...airNotices(context),
     ...circuitNotices(context),
     ...fixtureNotices(context),

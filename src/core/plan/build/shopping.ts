@@ -1,9 +1,9 @@
 import { message, type Message } from '../../messages/index.ts';
 import type { CoverMaterial } from '../../custom/index.ts';
-import type { Fixture } from '../../kitchen/index.ts';
-import type { StepDraft, PlanContext } from '../context/step-draft.ts';
-import { isGas } from '../estimates/index.ts';
-import type { ShoppingItem, StepKind, Totals } from '../model/types.ts';
+import { isGas, type Fixture } from '../../kitchen/index.ts';
+import type { PlanContext } from '../context/plan-context.ts';
+import type { StepDraft } from '../context/step-draft.ts';
+import type { ShoppingItem, StepKind, Totals } from '../model/index.ts';
 import { surfaceM2 } from '../context/work-times.ts';
 
 /** A jug that one hand lifts, L: common practice, no published source. */

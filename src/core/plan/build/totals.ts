@@ -1,17 +1,18 @@
+import { isGas } from '../../kitchen/index.ts';
 import { mapBand } from '../../units/index.ts';
 import { vesselResource } from '../context/demands.ts';
-import type { StepDraft, PlanContext } from '../context/step-draft.ts';
-import { aroundPlanned } from '../pours/needs-of-kitchen.ts';
+import type { PlanContext } from '../context/plan-context.ts';
+import type { StepDraft } from '../context/step-draft.ts';
+import { aroundPlanned } from '../pours/index.ts';
 import type { PourTotal } from '../steps/purge.ts';
 import {
-  isGas,
   calibratedOven,
   OVEN_DUTY_SHARE,
   estimateHighHeat,
   estimateSelfClean,
   sumBands,
 } from '../estimates/index.ts';
-import type { Totals } from '../model/types.ts';
+import type { Totals } from '../model/index.ts';
 
 const S_H = 3600;
 /** Cold water over a place for each litre of boiling water over it: common practice, no published source. */
@@ -21,9 +22,9 @@ type Energy = { electric: number; gas: number };
 
 function heatEnergy(site: PlanContext): Energy {
   const sum: Energy = { electric: 0, gas: 0 };
-  for (const { burner, method, minutes, reckoned } of site.burners.values()) {
+  for (const { burner, method, minutes, estimate } of site.burners.values()) {
     if (method !== 'glow' && method !== 'light-heat') continue;
-    const litS = minutes * 60 + (reckoned?.glowS.typical ?? 0);
+    const litS = minutes * 60 + (estimate?.glowS.typical ?? 0);
     sum[isGas(burner.type) ? 'gas' : 'electric'] += (burner.ratedW / 1000) * (litS / S_H);
   }
   for (const fixture of site.kitchen.fixtures) {

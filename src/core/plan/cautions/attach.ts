@@ -1,19 +1,19 @@
-import { unkeyed } from '../../messages/temporary.ts';
 import { citation } from '../../custom/index.ts';
-import type { About, StepDraft, PlanContext } from '../context/step-draft.ts';
-import type { CautionText, Gate, Step } from '../model/types.ts';
+import type { PlanContext } from '../context/plan-context.ts';
+import type { About, StepDraft } from '../context/step-draft.ts';
+import type { CautionText, Gate, Step } from '../model/index.ts';
+import { SECONDS_PER_MINUTE } from '../../units/index.ts';
+import { cautionMessage } from './messages.ts';
 import { CAUTIONS, type CautionKind, type CautionRow, type Trigger } from './table.ts';
-
-const S_MIN = 60;
 
 function within<T>(list: readonly T[] | undefined, value: T | undefined): boolean {
   return list === undefined || (value !== undefined && list.includes(value));
 }
 
 /** Does this trigger hold for that step? */
-export function triggers(on: Trigger, step: Step, about: About, site: PlanContext): boolean {
+export function triggers(on: Trigger, step: Step, about: About, context: PlanContext): boolean {
   const { fixture, burner, vessel, fuel, rests } = about;
-  const { household } = site.kitchen;
+  const { household } = context.kitchen;
   return (
     on.steps.includes(step.kind) &&
     within(on.fixtures, fixture?.kind) &&
@@ -24,7 +24,7 @@ export function triggers(on: Trigger, step: Step, about: About, site: PlanContex
     within(on.customs, household.custom) &&
     (on.fuel === undefined || on.fuel === fuel) &&
     (on.rests === undefined || on.rests === (rests ?? false)) &&
-    (on.hotRoom === undefined || on.hotRoom === site.room.hot) &&
+    (on.hotRoom === undefined || on.hotRoom === context.room.hot) &&
     (on.mostPeople === undefined || household.people <= on.mostPeople)
   );
 }
@@ -34,16 +34,16 @@ export function cautionsFor(
   kind: CautionKind,
   step: Step,
   about: About,
-  site: PlanContext,
+  context: PlanContext,
 ): string[] {
   return CAUTIONS.filter(
-    (row) => row.kinds.includes(kind) && row.on.some((on) => triggers(on, step, about, site)),
+    (row) => row.kinds.includes(kind) && row.on.some((on) => triggers(on, step, about, context)),
   ).map(({ id }) => id);
 }
 
 /** The step with its gates, its standing cautions and those that guard its end. */
-export function withCautions({ step, about }: StepDraft, site: PlanContext): Step {
-  const of = (kind: CautionKind): string[] => cautionsFor(kind, step, about, site);
+export function withCautions({ step, about }: StepDraft, context: PlanContext): Step {
+  const of = (kind: CautionKind): string[] => cautionsFor(kind, step, about, context);
   return {
     ...step,
     gates: [...step.gates, ...of('gate')],
@@ -57,13 +57,13 @@ function gateOf(row: CautionRow): Gate {
     id: row.id,
     kind: row.gateKind ?? 'caution',
     signal: row.signal,
-    ask: unkeyed(row.ask ?? row.say),
-    say: unkeyed(row.say),
+    ask: cautionMessage(row.id, 'ask'),
+    say: cautionMessage(row.id, 'say'),
     scope: row.scope ?? 'step',
-    ...(row.lapsesMin !== undefined && { lapsesS: row.lapsesMin * S_MIN }),
+    ...(row.lapsesMin !== undefined && { lapsesS: row.lapsesMin * SECONDS_PER_MINUTE }),
     trippedBy: row.trippedBy ?? [],
-    settleS: (row.settleMin ?? 0) * S_MIN,
-    makeSafe: unkeyed(row.makeSafe ?? ''),
+    settleS: (row.settleMin ?? 0) * SECONDS_PER_MINUTE,
+    makeSafe: cautionMessage(row.id, 'make-safe'),
   };
 }
 
@@ -73,32 +73,36 @@ export function gatesOf(steps: readonly Step[]): readonly Gate[] {
   return CAUTIONS.filter(({ id }) => named.has(id)).map(gateOf);
 }
 
+function textOf({ id, signal, source }: CautionRow): CautionText {
+  return {
+    id,
+    signal,
+    hazard: cautionMessage(id, 'hazard'),
+    say: cautionMessage(id, 'say'),
+    source: citation(source),
+  };
+}
+
 /** Cautions of the whole plan that belong to no single step. */
 export function planCautions(
   drafts: readonly StepDraft[],
-  site: PlanContext,
-): readonly CautionRow[] {
+  context: PlanContext,
+): readonly CautionText[] {
   return CAUTIONS.filter(
     (row) =>
       row.kinds.includes('plan') &&
-      drafts.some(({ step, about }) => row.on.some((on) => triggers(on, step, about, site))),
-  );
+      drafts.some(({ step, about }) => row.on.some((on) => triggers(on, step, about, context))),
+  ).map(textOf);
 }
 
 /** The words of every caution that these steps or the plan itself name. */
 export function cautionTexts(
   steps: readonly Step[],
-  plan: readonly CautionRow[],
+  plan: readonly CautionText[],
 ): readonly CautionText[] {
   const named = new Set([
     ...steps.flatMap(({ gates, standing, after }) => [...gates, ...standing, ...after]),
     ...plan.map(({ id }) => id),
   ]);
-  return CAUTIONS.filter(({ id }) => named.has(id)).map(({ id, signal, hazard, say, source }) => ({
-    id,
-    signal,
-    hazard: unkeyed(hazard),
-    say: unkeyed(say),
-    source: citation(source),
-  }));
+  return CAUTIONS.filter(({ id }) => named.has(id)).map(textOf);
 }

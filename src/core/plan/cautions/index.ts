@@ -1,2 +1,2 @@
 export { cautionsFor, cautionTexts, gatesOf, planCautions, withCautions } from './attach.ts';
-export { CAUTIONS, FAULTS, type CautionKind, type CautionRow, type Trigger } from './table.ts';
+export { CAUTIONS, FAULTS, type CautionKind } from './table.ts';

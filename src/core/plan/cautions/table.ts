@@ -1,4 +1,4 @@
-import { unkeyed } from '../../messages/temporary.ts';
+import { message } from '../../messages/index.ts';
 import cautions from '../../../../shared/cautions.json';
 import faults from '../../../../shared/fault-policies.json';
 import type {
@@ -8,7 +8,9 @@ import type {
   Material,
   VesselKind,
 } from '../../kitchen/index.ts';
-import type { FaultKind, FaultPolicy, SignalWord, StepKind } from '../model/types.ts';
+import type { Fuel } from '../context/purging.ts';
+import type { FaultKind, FaultPolicy, SignalWord, StepKind } from '../model/index.ts';
+import { faultLine } from './messages.ts';
 
 /** Holds for a step when every field of it holds. */
 export type Trigger = {
@@ -19,7 +21,7 @@ export type Trigger = {
   readonly surfaces?: readonly string[];
   readonly vessels?: readonly VesselKind[];
   readonly customs?: readonly CustomId[];
-  readonly fuel?: 'gas' | 'electric';
+  readonly fuel?: Fuel;
   /** The fixture rests after this step. */
   readonly rests?: boolean;
   /** The room is expected to get hot. */
@@ -30,37 +32,35 @@ export type Trigger = {
 
 export type CautionKind = 'gate' | 'standing' | 'after' | 'clock' | 'plan';
 
+/** Its words are in the catalogue, under its id. */
 export type CautionRow = {
   readonly id: string;
   readonly signal: SignalWord;
-  readonly hazard: string;
   readonly kinds: readonly CautionKind[];
-  readonly say: string;
   /** Key of a source. */
   readonly source: string;
   /** Any of them attaches the caution. */
   readonly on: readonly Trigger[];
-  readonly ask?: string;
   readonly scope?: 'run' | 'fixture' | 'step';
   readonly lapsesMin?: number;
   readonly gateKind?: 'caution' | 'condition';
   readonly trippedBy?: readonly FaultKind[];
   readonly settleMin?: number;
-  readonly makeSafe?: string;
 };
 
 export const CAUTIONS = cautions.rows as readonly CautionRow[];
 
-export const FAULTS: readonly FaultPolicy[] = (
-  faults.rows as readonly {
-    readonly kind: FaultKind;
-    readonly name: string;
-    readonly policy: FaultPolicy['policy'];
-    readonly doThis: readonly string[];
-  }[]
-).map(({ kind, name, policy, doThis }) => ({
-  kind,
-  policy,
-  name: unkeyed(name),
-  doThis: doThis.map(unkeyed),
-}));
+type FaultRow = {
+  readonly kind: FaultKind;
+  readonly policy: FaultPolicy['policy'];
+  readonly lines: number;
+};
+
+export const FAULTS: readonly FaultPolicy[] = (faults.rows as readonly FaultRow[]).map(
+  ({ kind, policy, lines }) => ({
+    kind,
+    policy,
+    name: message(`cautions.fault.${kind}.name`),
+    doThis: Array.from({ length: lines }, (_, at) => faultLine(kind, at + 1)),
+  }),
+);

@@ -1,12 +1,9 @@
-import type { Burner, Kitchen } from '../../kitchen/index.ts';
+import { burnersOf, type Burner, type BurnerType, type Kitchen } from '../../kitchen/index.ts';
+import { message } from '../../messages/index.ts';
 import { DRAPER_C, glowCurve } from '../../physics/index.ts';
-import { OutOfRangeError } from '../../units/index.ts';
-import { estimateBurner } from '../estimates/index.ts';
+import { OutOfRangeError, SECONDS_PER_MINUTE } from '../../units/index.ts';
+import { estimateBurner, glowVisible } from '../estimates/index.ts';
 import type { HeatChart } from './types.ts';
-
-function burnersOf(kitchen: Kitchen): readonly Burner[] {
-  return kitchen.fixtures.flatMap((one) => (one.kind === 'cooktop' ? one.burners : []));
-}
 
 /** A power outside the catalogue is drawn as the usual one of its type, as it is planned. */
 function curveOf(burner: Burner, holdMin: number) {
@@ -24,29 +21,41 @@ function offS(points: HeatChart['lines'][number]['points']): number {
   return points.findLast(({ y }) => y >= top - 1)?.timeS ?? 0;
 }
 
+function chartOf(
+  burner: Burner,
+  type: Exclude<BurnerType, 'induction'>,
+  holdMin: number,
+): readonly HeatChart[] {
+  const estimate = estimateBurner(burner);
+  if (!estimate) return [];
+  const points = curveOf(burner, holdMin).map(({ timeS, tempC }) => ({ timeS, y: tempC }));
+  const burnerType = message(`plan.chart.burner.${type}`);
+  return [
+    {
+      id: `glow-${type}`,
+      title: message('plan.chart.glow.title', { burnerType }),
+      says: message('plan.chart.glow.says', {
+        visible: glowVisible(type),
+        holdS: holdMin * SECONDS_PER_MINUTE,
+      }),
+      unit: message('plan.chart.unit.temperature'),
+      lines: [{ name: message('plan.chart.glow.line'), weight: 'main', points }],
+      limits: [{ name: message('plan.chart.glow.first-red'), y: DRAPER_C }],
+      moments: [
+        { name: message('plan.chart.glow.seen'), timeS: estimate.glowS.typical },
+        { name: message('plan.chart.moment.off'), timeS: offS(points) },
+      ],
+    },
+  ];
+}
+
 /** Warm-up, hold and cool-down, one picture a type of burner: within a type a larger one is longer, not hotter. */
 export function burnerCharts(kitchen: Kitchen, holdMin: number): readonly HeatChart[] {
   const largestFirst = burnersOf(kitchen).toSorted((a, b) => b.ratedW - a.ratedW);
   const types = largestFirst.filter(
-    (burner, i, all) => all.findIndex((one) => one.type === burner.type) === i,
+    (burner, i, all) => all.findIndex(({ type }) => type === burner.type) === i,
   );
-  return types.flatMap((burner) => {
-    const reckoned = estimateBurner(burner);
-    if (!reckoned) return [];
-    const points = curveOf(burner, holdMin).map(({ timeS, tempC }) => ({ timeS, y: tempC }));
-    return [
-      {
-        id: `glow-${burner.type}`,
-        title: `Glow and cool-down: ${burner.type.replaceAll('-', ' ')}`,
-        says: `${reckoned.visible} The hold of ${holdMin} min begins when you say that it glows; the drawing begins it at full heat.`,
-        unit: '°C',
-        lines: [{ name: 'What glows', weight: 'main' as const, points }],
-        limits: [{ name: 'First red in the dark', y: DRAPER_C }],
-        moments: [
-          { name: 'glow seen', timeS: reckoned.glowS.typical },
-          { name: 'off', timeS: offS(points) },
-        ],
-      },
-    ];
-  });
+  return types.flatMap((burner) =>
+    burner.type === 'induction' ? [] : chartOf(burner, burner.type, holdMin),
+  );
 }

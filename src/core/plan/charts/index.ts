@@ -1,4 +1,4 @@
-import type { Plan } from '../model/types.ts';
+import type { Plan } from '../model/index.ts';
 import { burnerCharts } from './burner-charts.ts';
 import { kettleCharts } from './kettle-charts.ts';
 import { roomCharts } from './room-charts.ts';
@@ -13,9 +13,9 @@ const USUAL_HOLD_MIN = 30;
 /** Every physical course of a plan as pictures: kettles, burners, room. Worked out anew, never stored. */
 export function heatCharts(plan: Plan): readonly HeatChart[] {
   const holdMin = plan.methods.find(({ method }) => method === 'glow')?.minutes ?? USUAL_HOLD_MIN;
-  const atOnce = plan.resources.find(({ id }) => id === 'burners-lit')?.capacity ?? 1;
+  const atOnce = plan.resources.find(({ kind }) => kind === 'burners-lit')?.capacity ?? 1;
   return [
-    ...kettleCharts(plan.kitchen, plan.learned),
+    ...kettleCharts(plan.kitchen, plan.calibration),
     ...burnerCharts(plan.kitchen, holdMin),
     ...roomCharts(plan.kitchen, atOnce),
   ];

@@ -1,4 +1,5 @@
 import type { Kitchen } from '../../kitchen/index.ts';
+import { message } from '../../messages/index.ts';
 import { boilCurve, hobEfficiency, kettleBody, kettleCoolingCurve } from '../../physics/index.ts';
 import {
   fillL,
@@ -8,7 +9,7 @@ import {
   ROOM_C,
   type Kettle,
 } from '../estimates/index.ts';
-import type { Calibration } from '../model/types.ts';
+import type { Calibration } from '../model/index.ts';
 import type { HeatChart } from './types.ts';
 
 /** The picture goes on until the water has lost this much, K. */
@@ -33,7 +34,7 @@ function boilPicture(
   kitchen: Kitchen,
   kettle: Kettle,
   volumeL: number,
-  learned: Calibration | undefined,
+  calibration: Calibration | undefined,
 ): HeatChart {
   const { vessel, burner } = kettle;
   const body = kettleBody(vessel.body);
@@ -49,20 +50,21 @@ function boilPicture(
     lossWK: body.lossWK.typical,
     ...(share && { efficiency: share.typical }),
   }).map(({ timeS, tempC }) => ({ timeS, y: tempC }));
-  const lesson = learned?.boil?.[vessel.id];
-  const { timeS } = calibratedBoil(estimateBoil(kitchen, kettle, volumeL), lesson);
-  const from = `${volumeL.toFixed(1)} L from the tap to a rolling boil.`;
+  const factor = calibration?.boil?.[vessel.id];
+  const { timeS } = calibratedBoil(estimateBoil(kitchen, kettle, volumeL), factor);
   return {
     id: `boil-${kettle.id}`,
-    title: `Boil: ${kettle.name}`,
-    says: lesson ? `${from} The line is reckoned; the moments are from your last run.` : from,
-    unit: '°C',
-    lines: [{ name: 'Water', weight: 'main', points }],
-    limits: [{ name: 'Boils here', y: points.at(-1)?.y ?? 100 }],
+    title: message('plan.chart.boil.title', { vessel: kettle.name }),
+    says: message(factor ? 'plan.chart.boil.says-calibrated' : 'plan.chart.boil.says', {
+      litres: volumeL,
+    }),
+    unit: message('plan.chart.unit.temperature'),
+    lines: [{ name: message('plan.chart.boil.water'), weight: 'main', points }],
+    limits: [{ name: message('plan.chart.boil.boils-here'), y: points.at(-1)?.y ?? 100 }],
     moments: [
-      { name: 'soonest', timeS: timeS.low },
-      { name: 'about', timeS: timeS.typical },
-      { name: 'latest', timeS: timeS.high },
+      { name: message('plan.chart.boil.soonest'), timeS: timeS.low },
+      { name: message('plan.chart.boil.about'), timeS: timeS.typical },
+      { name: message('plan.chart.boil.latest'), timeS: timeS.high },
     ],
   };
 }
@@ -73,27 +75,32 @@ function coolPicture(kitchen: Kitchen, kettle: Kettle, volumeL: number): HeatCha
   const boilingC = quick[0]?.y ?? 100;
   return {
     id: `cool-${kettle.id}`,
-    title: `After the boil: ${kettle.name}`,
-    says: `It is poured before it has lost ${DROP_K} K; the plan counts by the quicker of the two.`,
-    unit: '°C',
+    title: message('plan.chart.after-boil.title', { vessel: kettle.name }),
+    says: message('plan.chart.after-boil.says', { dropK: DROP_K }),
+    unit: message('plan.chart.unit.temperature'),
     lines: [
-      { name: 'A kettle that loses much', weight: 'main', points: quick },
-      { name: 'A kettle that loses little', weight: 'beside', points: slow },
+      { name: message('plan.chart.after-boil.loses-much'), weight: 'main', points: quick },
+      { name: message('plan.chart.after-boil.loses-little'), weight: 'beside', points: slow },
     ],
-    limits: [{ name: 'Boil again below', y: boilingC - DROP_K }],
-    moments: [{ name: 'pour by', timeS: estimateBoil(kitchen, kettle, volumeL).waitS }],
+    limits: [{ name: message('plan.chart.after-boil.boil-again'), y: boilingC - DROP_K }],
+    moments: [
+      {
+        name: message('plan.chart.after-boil.pour-by'),
+        timeS: estimateBoil(kitchen, kettle, volumeL).waitS,
+      },
+    ],
   };
 }
 
 /** Boil and cool-down of each kind of kettle that pours. */
-export function kettleCharts(kitchen: Kitchen, learned?: Calibration): readonly HeatChart[] {
+export function kettleCharts(kitchen: Kitchen, calibration?: Calibration): readonly HeatChart[] {
   const kettles = pouringKettles(kitchen);
   const volumeL = fillL(kettles);
   const kinds = kettles.filter(
     (kettle, i) => kettles.findIndex((one) => one.vessel.id === kettle.vessel.id) === i,
   );
   return kinds.flatMap((kettle) => [
-    boilPicture(kitchen, kettle, volumeL, learned),
+    boilPicture(kitchen, kettle, volumeL, calibration),
     coolPicture(kitchen, kettle, volumeL),
   ]);
 }

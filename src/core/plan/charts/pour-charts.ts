@@ -1,18 +1,19 @@
 import type { Counter, Table } from '../../kitchen/index.ts';
 import { compareDirections, LanesRefusal } from '../../pouring/index.ts';
 import { fillL, isPoured, pouringKettles, estimatePour } from '../estimates/index.ts';
-import type { Picture, Plan } from '../model/types.ts';
+import type { LanesPicture, Plan, SinkPicture } from '../model/index.ts';
 
 /** Where every kettle of one fixture goes, and what another direction would save. */
 export type PourChart = {
   readonly fixture: string;
   readonly name: string;
   readonly kettles: number;
-  readonly picture: Extract<Picture, { kind: 'lanes' | 'sink' }>;
+  readonly picture: LanesPicture | SinkPicture;
   /** Lanes along the back edge (custom) and in the shortest direction, m; a sink has none. */
   readonly directions?: { readonly customM: number; readonly shortestM: number };
 };
 
+/** None where lanes can be drawn in custom's direction alone: a top longer than so many lanes side by side. */
 function directionsOf(top: Counter | Table, filledL: number): PourChart['directions'] {
   const holes = top.kind === 'counter' ? top.holes : [];
   const backEdges = top.kind === 'counter' && top.backEdges.length > 0 ? top.backEdges : undefined;
@@ -23,7 +24,7 @@ function directionsOf(top: Counter | Table, filledL: number): PourChart['directi
     );
     return { customM: customLengthM, shortestM: shortestLengthM };
   } catch (refusal) {
-    if (refusal instanceof LanesRefusal) return undefined;
+    if (refusal instanceof LanesRefusal && refusal.code === 'too-fine') return undefined;
     throw refusal;
   }
 }

@@ -1,19 +1,20 @@
-import type { Kitchen } from '../../kitchen/index.ts';
+import { burnersOf, isGas, type Kitchen } from '../../kitchen/index.ts';
+import { message, type Message } from '../../messages/index.ts';
 import { AIR_LIMITS, airCurve, roomHeat, windowFlow } from '../../physics/index.ts';
-import { isGas, roomOf } from '../estimates/index.ts';
+import { SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from '../../units/index.ts';
+import { roomOf } from '../estimates/index.ts';
 import type { CurveLine, HeatChart } from './types.ts';
 
 /** Heat index at which "extreme caution" and "danger" begin: 90 and 103 °F, National Weather Service. */
 const EXTREME_CAUTION_C = 32.2;
 const DANGER_C = 39.4;
 /** Warm-up and hold together, and the time drawn after. */
-const LIT_S = 40 * 60;
-const SHOWN_S = 60 * 60;
-/** Inside less outside for which the window is reckoned, K; wind, m/s; cracks alone, per hour. Common practice, no published source. */
+const LIT_S = 40 * SECONDS_PER_MINUTE;
+const SHOWN_S = SECONDS_PER_HOUR;
+/** Inside less outside for which the window is estimated, K; wind, m/s; cracks alone, per hour. Common practice, no published source. */
 const WARMER_K = 8;
 const WIND_M_S = 2;
 const LEAK_PER_H = 0.5;
-const S_H = 3600;
 
 type RoomOf = ReturnType<typeof roomOf>;
 
@@ -29,7 +30,7 @@ function shut(room: RoomOf): RoomOf {
 
 function heatLine(
   room: RoomOf,
-  name: string,
+  name: Message,
   heatW: number,
   weight: CurveLine['weight'],
 ): CurveLine {
@@ -45,10 +46,15 @@ function changesPerH(room: RoomOf): number {
     differenceK: WARMER_K,
     windMS: WIND_M_S,
   });
-  return LEAK_PER_H + (flowM3S.typical * S_H) / room.volumeM3;
+  return LEAK_PER_H + (flowM3S.typical * SECONDS_PER_HOUR) / room.volumeM3;
 }
 
-function no2Line(room: RoomOf, name: string, gasW: number, weight: CurveLine['weight']): CurveLine {
+function no2Line(
+  room: RoomOf,
+  name: Message,
+  gasW: number,
+  weight: CurveLine['weight'],
+): CurveLine {
   const { curve } = airCurve({
     volumeM3: room.volumeM3,
     gas: [{ fromS: 0, toS: LIT_S, gasW }],
@@ -66,27 +72,29 @@ function no2Line(room: RoomOf, name: string, gasW: number, weight: CurveLine['we
  * and window shut. It advises; it never says the air is safe.
  */
 export function roomCharts(kitchen: Kitchen, atOnce: number): readonly HeatChart[] {
-  const burners = kitchen.fixtures.flatMap((one) => (one.kind === 'cooktop' ? one.burners : []));
-  const burner = burners.toSorted((a, b) => b.ratedW - a.ratedW)[0];
+  const burner = burnersOf(kitchen).toSorted((a, b) => b.ratedW - a.ratedW)[0];
   if (!burner) return [];
   const room = roomOf(kitchen);
   const plannedW = burner.ratedW * atOnce;
   const moreW = burner.ratedW * (atOnce + 1);
-  const lit = atOnce === 1 ? 'one burner lit' : `${atOnce} burners lit`;
-  const moments = [{ name: 'off', timeS: LIT_S }];
+  const lit = { burners: atOnce };
+  const planned = message('plan.chart.room.planned', lit);
+  const oneMore = message('plan.chart.room.one-more');
+  const closed = message('plan.chart.room.shut');
+  const moments = [{ name: message('plan.chart.moment.off'), timeS: LIT_S }];
   const heat: HeatChart = {
     id: 'room-heat',
-    title: 'The kitchen, as it feels',
-    says: `With ${lit}, hood and window as told. Temperature and damp together (heat index).`,
-    unit: '°C',
+    title: message('plan.chart.room.title'),
+    says: message('plan.chart.room.says', lit),
+    unit: message('plan.chart.unit.temperature'),
     lines: [
-      heatLine(room, `Planned: ${lit}`, plannedW, 'main'),
-      heatLine(room, 'One burner more', moreW, 'beside'),
-      heatLine(shut(room), 'Hood off, window shut', plannedW, 'beside'),
+      heatLine(room, planned, plannedW, 'main'),
+      heatLine(room, oneMore, moreW, 'beside'),
+      heatLine(shut(room), closed, plannedW, 'beside'),
     ],
     limits: [
-      { name: 'Extreme caution', y: EXTREME_CAUTION_C },
-      { name: 'Danger', y: DANGER_C },
+      { name: message('plan.chart.room.extreme-caution'), y: EXTREME_CAUTION_C },
+      { name: message('plan.chart.room.danger'), y: DANGER_C },
     ],
     moments,
   };
@@ -94,15 +102,15 @@ export function roomCharts(kitchen: Kitchen, atOnce: number): readonly HeatChart
   const hour = AIR_LIMITS.find(({ id }) => id === 'epa-no2-1h');
   const air: HeatChart = {
     id: 'room-air',
-    title: 'Nitrogen dioxide from the gas',
-    says: `With ${lit}. A line over the limit for a whole hour is too much; the app never says the air is safe.`,
-    unit: 'mg/m³',
+    title: message('plan.chart.air.title'),
+    says: message('plan.chart.air.says', lit),
+    unit: message('plan.chart.unit.concentration'),
     lines: [
-      no2Line(room, `Planned: ${lit}`, plannedW, 'main'),
-      no2Line(room, 'One burner more', moreW, 'beside'),
-      no2Line(shut(room), 'Hood off, window shut', plannedW, 'beside'),
+      no2Line(room, planned, plannedW, 'main'),
+      no2Line(room, oneMore, moreW, 'beside'),
+      no2Line(shut(room), closed, plannedW, 'beside'),
     ],
-    limits: hour ? [{ name: 'Limit for an hour’s mean', y: hour.mgM3 }] : [],
+    limits: hour ? [{ name: message('plan.chart.air.limit'), y: hour.mgM3 }] : [],
     moments,
   };
   return [heat, air];

@@ -1,9 +1,11 @@
+import type { Message } from '../../messages/index.ts';
+
 /**
  * A physical course drawn in the Plan: lines over time, limits across,
  * moments along. Data only; the app draws it.
  */
 export type CurveLine = {
-  readonly name: string;
+  readonly name: Message;
   /** `main` is what is planned; `beside` is what it would be otherwise. */
   readonly weight: 'main' | 'beside';
   readonly points: readonly { readonly timeS: number; readonly y: number }[];
@@ -11,11 +13,11 @@ export type CurveLine = {
 
 export type HeatChart = {
   readonly id: string;
-  readonly title: string;
+  readonly title: Message;
   /** One or two sentences that say what the picture shows. */
-  readonly says: string;
-  readonly unit: string;
+  readonly says: Message;
+  readonly unit: Message;
   readonly lines: readonly CurveLine[];
-  readonly limits: readonly { readonly name: string; readonly y: number }[];
-  readonly moments: readonly { readonly name: string; readonly timeS: number }[];
+  readonly limits: readonly { readonly name: Message; readonly y: number }[];
+  readonly moments: readonly { readonly name: Message; readonly timeS: number }[];
 };

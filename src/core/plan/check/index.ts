@@ -1,4 +1,4 @@
-import type { Plan } from '../model/types.ts';
+import type { Plan } from '../model/index.ts';
 import { orderProblems } from './order.ts';
 import type { PlanProblem } from './problem.ts';
 import { stepProblems } from './steps.ts';

@@ -1,5 +1,5 @@
-import { restDayBroken } from '../model/rest-day-rule.ts';
-import type { Plan, Step } from '../model/types.ts';
+import { restDayBroken } from '../model/index.ts';
+import type { Plan, Step } from '../model/index.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
 function* ids(plan: Plan): Generator<PlanProblem> {

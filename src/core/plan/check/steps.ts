@@ -1,4 +1,4 @@
-import type { Plan, Step } from '../model/types.ts';
+import type { Plan, Step } from '../model/index.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
 const S_MIN = 60;

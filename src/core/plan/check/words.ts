@@ -1,12 +1,12 @@
 import { cautionsFor } from '../cautions/index.ts';
-import type { PlanContext } from '../context/step-draft.ts';
-import { aboutStep, planContextOf } from '../context/plan-context.ts';
-import type { Plan } from '../model/types.ts';
+import { aboutStep } from '../context/about-step.ts';
+import { planContextOf, type PlanContext } from '../context/plan-context.ts';
+import type { Plan } from '../model/index.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
 /** The site as the plan has it: methods by the plan, the rest by its kitchen. */
 function siteIn(plan: Plan): PlanContext {
-  const site = planContextOf(plan.kitchen, plan.learned);
+  const site = planContextOf(plan.kitchen, plan.calibration);
   const methods = new Map(plan.methods.map((method) => [method.fixture, method]));
   const choices = [...site.choices].map(
     ([id, choice]) => [id, { ...choice, method: methods.get(id) ?? choice.method }] as const,

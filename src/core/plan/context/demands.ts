@@ -1,5 +1,5 @@
 import type { Burner, Kitchen } from '../../kitchen/index.ts';
-import type { PlanContext } from './step-draft.ts';
+import type { PlanContext } from './plan-context.ts';
 import type { Kettle } from '../estimates/index.ts';
 
 export const HANDS = 'hands';
@@ -33,23 +33,31 @@ export function circuitDemand(
 }
 
 /** What a lit burner holds: a place among those lit, its range, its circuit. */
-export function burnerDemand(site: PlanContext, burner: Burner): Readonly<Record<string, number>> {
-  const cooktop = site.kitchen.fixtures.find(
+export function burnerDemand(
+  context: PlanContext,
+  burner: Burner,
+): Readonly<Record<string, number>> {
+  const cooktop = context.kitchen.fixtures.find(
     (one) => one.kind === 'cooktop' && one.burners.some(({ id }) => id === burner.id),
   );
   return {
     [BURNERS_LIT]: 1,
     ...(cooktop && { [rangeResource(cooktop.id)]: 1 }),
-    ...circuitDemand(site.kitchen, burner.circuit, burner.ratedW),
+    ...circuitDemand(context.kitchen, burner.circuit, burner.ratedW),
   };
 }
 
 /** What a kettle on the boil holds. */
-export function kettleDemand(site: PlanContext, kettle: Kettle): Readonly<Record<string, number>> {
+export function kettleDemand(
+  context: PlanContext,
+  kettle: Kettle,
+): Readonly<Record<string, number>> {
   const { vessel, burner } = kettle;
-  const drawnW = vessel.ratedW * (site.kitchen.supplyV / vessel.ratedV) ** 2;
+  const drawnW = vessel.ratedW * (context.kitchen.supplyV / vessel.ratedV) ** 2;
   return {
     [vesselResource(kettle)]: 1,
-    ...(burner ? burnerDemand(site, burner) : circuitDemand(site.kitchen, vessel.circuit, drawnW)),
+    ...(burner
+      ? burnerDemand(context, burner)
+      : circuitDemand(context.kitchen, vessel.circuit, drawnW)),
   };
 }

@@ -1,31 +1,15 @@
-import { unkeyed } from '../../messages/temporary.ts';
-import type { Burner, Fixture, Kitchen, VesselKind } from '../../kitchen/index.ts';
-import type { Choice, BurnerChoice, CustomTable } from '../../custom/index.ts';
-import type { BoilEstimate, BurnerEstimate, Kettle, AtOnce } from '../estimates/index.ts';
-import type { Calibration, Stage, Step, StepKind, TimerSpec } from '../model/types.ts';
-
-/** Everything the builders of steps look at; made once a plan. */
-export type PlanContext = {
-  readonly kitchen: Kitchen;
-  readonly custom: CustomTable;
-  readonly boilingC: number;
-  readonly choices: ReadonlyMap<string, Choice>;
-  readonly burners: ReadonlyMap<string, BurnerChoice & { readonly reckoned?: BurnerEstimate }>;
-  readonly kettles: readonly Kettle[];
-  /** What each kettle is filled with, L. */
-  readonly filledL: number;
-  readonly boils: ReadonlyMap<string, BoilEstimate>;
-  readonly room: AtOnce;
-  /** What of earlier runs' lessons this kitchen can use; in `burners` and `boils` it is used already. */
-  readonly calibration?: Calibration;
-};
+import type { Message } from '../../messages/index.ts';
+import type { Burner, Fixture, VesselKind } from '../../kitchen/index.ts';
+import { SECONDS_PER_MINUTE } from '../../units/index.ts';
+import type { Stage, StageRole, Step, StepKind, TimerSpec } from '../model/index.ts';
+import type { Fuel } from './purging.ts';
 
 /** What a step is about, for the triggers of the cautions. */
 export type About = {
   readonly fixture?: Fixture;
   readonly burner?: Burner;
   readonly vessel?: VesselKind;
-  readonly fuel?: 'gas' | 'electric';
+  readonly fuel?: Fuel;
   /** The fixture rests after this step. */
   readonly rests?: boolean;
 };
@@ -38,7 +22,10 @@ export type StepDraft = {
   readonly follows: readonly string[];
 };
 
-type Needed = Pick<Step, 'id' | 'kind' | 'phase' | 'title' | 'reason' | 'stages' | 'durationS'>;
+type Needed = Pick<
+  Step,
+  'id' | 'kind' | 'phase' | 'work' | 'title' | 'reason' | 'stages' | 'durationS'
+>;
 type More = Partial<Omit<Step, keyof Needed>>;
 
 const WATCHED: ReadonlySet<StepKind> = new Set([
@@ -75,11 +62,16 @@ export function stepDraft(
   };
 }
 
-/** A stage that loses nothing by an interruption, unless told otherwise. */
-export function stage(id: string, title: string, more: Partial<Stage> = {}): Stage {
+/** A stage that loses nothing by an interruption, unless told otherwise. A step has one of each role, so its role is its id. */
+export function stage(
+  role: StageRole,
+  title: Message,
+  more: Partial<Omit<Stage, 'id' | 'role' | 'title'>> = {},
+): Stage {
   return {
-    id,
-    title: unkeyed(title),
+    id: role,
+    role,
+    title,
     detail: [],
     timers: [],
     resumption: 'continue',
@@ -88,17 +80,31 @@ export function stage(id: string, title: string, more: Partial<Stage> = {}): Sta
   };
 }
 
+/** A hold of so many minutes that must not be broken. */
+export function unbrokenHold(minutes: number, label: Message): TimerSpec {
+  return {
+    id: 'hold',
+    role: 'hold',
+    purpose: 'unbroken',
+    lengthS: minutes * SECONDS_PER_MINUTE,
+    label,
+  };
+}
+
+/** "It should be so by about now": a look, never a fault. */
+export function estimateTimer(id: string, lengthS: number, label: Message): TimerSpec {
+  return { id, role: 'estimate', purpose: 'at-least', lengthS, label };
+}
+
+/** Asks again and again while its stage lasts. */
+export function reminder(id: string, lengthS: number, label: Message): TimerSpec {
+  return { id, role: 'reminder', purpose: 'at-most', lengthS, label, repeats: true };
+}
+
 /** Heat that has done its work is asked about again after this, s: common practice, no published source. */
 const OFF_REMIND_S = 60;
 
-/** Reminds whoever stopped looking when the clock ran out. */
-export function offReminder(label: string): TimerSpec {
-  return {
-    id: 'off',
-    role: 'reminder',
-    purpose: 'at-most',
-    lengthS: OFF_REMIND_S,
-    label: unkeyed(label),
-    repeats: true,
-  };
+/** Reminds whoever stopped looking when the hold was over. */
+export function offReminder(label: Message): TimerSpec {
+  return reminder('off', OFF_REMIND_S, label);
 }

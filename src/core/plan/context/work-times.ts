@@ -1,26 +1,43 @@
 import table from '../../../../shared/cleaning.json';
 import type { Fixture, FixtureKind } from '../../kitchen/index.ts';
-import { areaM2, netAreaM2 } from '../../kitchen/index.ts';
-import { mapBand, type Band } from '../../units/index.ts';
+import { areaM2, netAreaM2 } from '../../geometry/index.ts';
+import { message, type Message, type PlainKey } from '../../messages/index.ts';
+import { mapBand, SECONDS_PER_MINUTE, type Band } from '../../units/index.ts';
 
-// Work that people do with their hands, from shared/cleaning.json (minutes).
-
-const S_MIN = 60;
+// Work that people do with their hands, from shared/cleaning.json (minutes). Its
+// words stand in the catalogue under the ids of the rows; a test walks both.
 
 type PerUnit = Band & { readonly of: string };
 
-export type Cleaning = {
-  readonly kind: FixtureKind;
+type Cleaning = {
   /** 1 is cleaned first: high before low. */
   readonly level: number;
-  readonly checklist: readonly string[];
+  readonly checklist: readonly Message[];
+  /** Key of a source. */
   readonly source: string;
 };
 
-export type Preparing = (typeof table.preparing)[number];
-export type Handwork = (typeof table.finishing)[number]['id'];
+type PreparingTask = 'ask' | 'gather' | 'alarms' | 'clear';
+type PreparingRow = {
+  readonly id: PreparingTask;
+  readonly minutes: Band;
+  /** Number of lines in the catalogue. */
+  readonly lines: number;
+  /** Key of a source. */
+  readonly source: string;
+};
+type Handwork = (typeof table.finishing)[number]['id'];
 
-export const PREPARING: readonly Preparing[] = table.preparing;
+export const PREPARING = table.preparing as readonly PreparingRow[];
+
+function lines(count: number, key: (line: number) => string): readonly Message[] {
+  return Array.from({ length: count }, (_, at) => message(key(at + 1) as PlainKey));
+}
+
+/** What is to be done in a task of preparing, line by line. */
+export function preparingLines({ id, lines: count }: PreparingRow): readonly Message[] {
+  return lines(count, (line) => `steps.prepare.${id}.line-${line}`);
+}
 
 function rowOf(kind: FixtureKind) {
   const row = table.rows.find((one) => one.kind === kind);
@@ -30,8 +47,9 @@ function rowOf(kind: FixtureKind) {
 
 /** Checklist and order of cleaning a kind of fixture. */
 export function cleaningOf(kind: FixtureKind): Cleaning {
-  const { level, checklist, source } = rowOf(kind);
-  return { kind, level, checklist, source };
+  const row = rowOf(kind);
+  const checklist = lines(row.lines, (line) => `steps.clean.${kind}.line-${line}`);
+  return { level: row.level, checklist, source: row.source };
 }
 
 /** How many of its units a fixture has: shelves, burners, bowls or square metres. */
@@ -59,7 +77,8 @@ export function surfaceM2(fixture: Fixture): number {
 }
 
 function total(base: Band, perUnit: PerUnit | undefined, units: number): Band {
-  const at = (end: keyof Band): number => S_MIN * (base[end] + (perUnit?.[end] ?? 0) * units);
+  const at = (end: keyof Band): number =>
+    SECONDS_PER_MINUTE * (base[end] + (perUnit?.[end] ?? 0) * units);
   return { low: at('low'), typical: at('typical'), high: at('high') };
 }
 
@@ -77,6 +96,7 @@ export function handworkS(id: Handwork, fixture?: Fixture): Band {
   return total(minutes, perUnit, perUnit && fixture ? unitsOf(fixture, perUnit.of) : 0);
 }
 
-export function preparingS(row: Preparing): Band {
-  return mapBand(row.minutes, (minutes) => minutes * S_MIN);
+/** Seconds that a task of preparing takes. */
+export function preparingS(row: PreparingRow): Band {
+  return mapBand(row.minutes, (minutes) => minutes * SECONDS_PER_MINUTE);
 }

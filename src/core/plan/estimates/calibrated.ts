@@ -1,23 +1,23 @@
-import type { Kitchen } from '../../kitchen/index.ts';
+import { burnersOf, type Kitchen } from '../../kitchen/index.ts';
 import { ORDINARY_HAND, PRIORS } from '../../physics/index.ts';
 import { mapBand, type Band } from '../../units/index.ts';
-import type { Calibration, CalibrationFactor } from '../model/types.ts';
+import type { Calibration, CalibrationFactor } from '../model/index.ts';
 import type { BurnerEstimate } from './burners.ts';
 import type { OvenEstimate } from './ovens.ts';
 import type { PourEstimate } from './pour-need.ts';
 import type { BoilEstimate } from './vessels.ts';
 
-// What runs taught, laid over what is reckoned. It tells when to look and how
+// What runs taught, laid over what is estimated. It tells when to look and how
 // long work takes; nothing that guards a person or the purge is ever eased by it.
 
 type Ends = readonly [least: number, most: number];
 
 /**
- * Within these a lesson is used; outside it is taken as the nearest end. The
+ * Within these a factor is used; outside it is taken as the nearest end. The
  * ends of boil and pour are what hardware can be (PRIORS). Common practice, no
  * published source, for the others: a burner is never expected later than its
  * own limit asks, a cool-down is never shortened, and a kettle is never trusted
- * to reach further than reckoned.
+ * to reach further than estimated.
  */
 const ENDS = {
   boil: [PRIORS.boilTimeFactor.min, PRIORS.boilTimeFactor.max],
@@ -30,52 +30,51 @@ const ENDS = {
 
 /** A band that covers nearly all of what may come, in standard deviations to each side. */
 const SIGMAS = 2;
-/** The widest spread that a lesson may claim and still be used for a band. */
+/** The widest spread that a factor may claim and still be used for a band. */
 const MOST_SPREAD = 0.5;
 
 function within(
-  lesson: CalibrationFactor | undefined,
+  factor: CalibrationFactor | undefined,
   [least, most]: Ends,
 ): CalibrationFactor | undefined {
-  if (!lesson || !(lesson.mean > 0) || !Number.isFinite(lesson.mean) || !(lesson.n >= 1))
+  if (!factor || !(factor.mean > 0) || !Number.isFinite(factor.mean) || !(factor.n >= 1))
     return undefined;
   return {
-    mean: Math.min(most, Math.max(least, lesson.mean)),
-    spread: Math.min(MOST_SPREAD, Math.max(0, lesson.spread || 0)),
-    n: lesson.n,
+    mean: Math.min(most, Math.max(least, factor.mean)),
+    spread: Math.min(MOST_SPREAD, Math.max(0, factor.spread || 0)),
+    n: factor.n,
   };
 }
 
 function byId(
-  lessons: Readonly<Record<string, CalibrationFactor>> | undefined,
+  factors: Readonly<Record<string, CalibrationFactor>> | undefined,
   ids: ReadonlySet<string>,
   ends: Ends,
 ): Readonly<Record<string, CalibrationFactor>> | undefined {
-  const kept = Object.entries(lessons ?? {}).flatMap(([id, lesson]) => {
-    const used = ids.has(id) ? within(lesson, ends) : undefined;
+  const kept = Object.entries(factors ?? {}).flatMap(([id, factor]) => {
+    const used = ids.has(id) ? within(factor, ends) : undefined;
     return used ? [[id, used] as const] : [];
   });
   return kept.length > 0 ? Object.fromEntries(kept) : undefined;
 }
 
 /**
- * What of the lessons this kitchen can use: of hardware that is there, and
+ * What of the factors this kitchen can use: of hardware that is there, and
  * within what hardware can be. Using it twice changes nothing more.
  */
 export function usableCalibration(
   kitchen: Kitchen,
-  learned: Calibration | undefined,
+  given: Calibration | undefined,
 ): Calibration | undefined {
-  if (!learned) return undefined;
-  const burners = kitchen.fixtures.flatMap((one) => (one.kind === 'cooktop' ? one.burners : []));
-  const lit = new Set(burners.map(({ id }) => id));
+  if (!given) return undefined;
+  const lit = new Set(burnersOf(kitchen).map(({ id }) => id));
   const ovens = new Set(kitchen.fixtures.flatMap(({ kind, id }) => (kind === 'oven' ? [id] : [])));
-  const boil = byId(learned.boil, new Set(kitchen.vessels.map(({ id }) => id)), ENDS.boil);
-  const glow = byId(learned.glow, lit, ENDS.glow);
-  const heatUp = byId(learned.heatUp, ovens, ENDS.heatUp);
-  const cool = byId(learned.cool, new Set([...lit, ...ovens]), ENDS.cool);
-  const flowLMin = within(learned.flowLMin, ENDS.flowLMin);
-  const reach = within(learned.reach, ENDS.reach);
+  const boil = byId(given.boil, new Set(kitchen.vessels.map(({ id }) => id)), ENDS.boil);
+  const glow = byId(given.glow, lit, ENDS.glow);
+  const heatUp = byId(given.heatUp, ovens, ENDS.heatUp);
+  const cool = byId(given.cool, new Set([...lit, ...ovens]), ENDS.cool);
+  const flowLMin = within(given.flowLMin, ENDS.flowLMin);
+  const reach = within(given.reach, ENDS.reach);
   const used: Calibration = {
     ...(boil && { boil }),
     ...(glow && { glow }),
@@ -88,8 +87,8 @@ export function usableCalibration(
 }
 
 /** Seconds as they were measured, with the spread of the reports. */
-function measured(reckonedS: number, { mean, spread }: CalibrationFactor): Band {
-  const typical = reckonedS * mean;
+function measured(estimatedS: number, { mean, spread }: CalibrationFactor): Band {
+  const typical = estimatedS * mean;
   return {
     low: typical * Math.exp(-SIGMAS * spread),
     typical,
@@ -97,15 +96,15 @@ function measured(reckonedS: number, { mean, spread }: CalibrationFactor): Band 
   };
 }
 
-/** How long the boiled water may wait is not learned: that is a limit. */
+/** How long the boiled water may wait is not taught: that is a limit. */
 export function calibratedBoil(
   boil: BoilEstimate,
-  lesson: CalibrationFactor | undefined,
+  factor: CalibrationFactor | undefined,
 ): BoilEstimate {
-  return lesson ? { ...boil, timeS: measured(boil.timeS.typical, lesson) } : boil;
+  return factor ? { ...boil, timeS: measured(boil.timeS.typical, factor) } : boil;
 }
 
-/** Its glow when it is expected; its limit stays by the reckoning, and its cool-down is only lengthened. */
+/** Its glow when it is expected; its limit stays by the model, and its cool-down is only lengthened. */
 export function calibratedBurner(
   burner: BurnerEstimate,
   glow: CalibrationFactor | undefined,
@@ -119,11 +118,11 @@ export function calibratedBurner(
 }
 
 /** Heat-up of the highest setting as it was measured; hold by custom, cool-down only lengthened. */
-export function calibratedOven<Reckoned extends OvenEstimate>(
-  oven: Reckoned,
+export function calibratedOven<Estimate extends OvenEstimate>(
+  oven: Estimate,
   heatUp: CalibrationFactor | undefined,
   cool: CalibrationFactor | undefined,
-): Reckoned {
+): Estimate {
   return {
     ...oven,
     ...(heatUp && { heatS: measured(oven.heatS.typical, heatUp) }),
@@ -132,16 +131,16 @@ export function calibratedOven<Reckoned extends OvenEstimate>(
 }
 
 /**
- * A shorter reach takes more water and more kettles, never fewer than reckoned;
+ * A shorter reach takes more water and more kettles, never fewer than estimated;
  * the stream sets how long a kettle lasts, not how thin it is spread.
  */
 export function calibratedPour(
   need: PourEstimate,
   filledL: number,
-  learned: Calibration | undefined,
+  given: Calibration | undefined,
 ): PourEstimate {
-  const reach = learned?.reach?.mean ?? 1;
-  const flow = learned?.flowLMin ? learned.flowLMin.mean / ORDINARY_HAND.flowLMin.typical : 1;
+  const reach = given?.reach?.mean ?? 1;
+  const flow = given?.flowLMin ? given.flowLMin.mean / ORDINARY_HAND.flowLMin.typical : 1;
   if (reach === 1 && flow === 1) return need;
   const litres = mapBand(need.litres, (l) => l / reach);
   const { level, upright, edge, fitting } = need.litresOf;

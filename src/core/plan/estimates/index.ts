@@ -1,4 +1,4 @@
-export { estimateBurner, type BurnerEstimate } from './burners.ts';
+export { estimateBurner, glowVisible, type BurnerEstimate } from './burners.ts';
 export {
   calibratedBoil,
   calibratedBurner,
@@ -29,7 +29,6 @@ export {
   type AtOnce,
   type RoomEstimate,
 } from './room.ts';
-export { isGas } from './tables.ts';
 export {
   fillL,
   pouringKettles,

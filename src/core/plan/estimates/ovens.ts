@@ -6,10 +6,9 @@ import {
   ovenStages,
   touchThreshold,
 } from '../../physics/index.ts';
-import { mapBand, type Band } from '../../units/index.ts';
+import { mapBand, SECONDS_PER_MINUTE, type Band } from '../../units/index.ts';
 
-const S_MIN = 60;
-const toS = (min: number): number => min * S_MIN;
+const toS = (min: number): number => min * SECONDS_PER_MINUTE;
 
 /** An oven's heat in its stages, seconds. */
 export type OvenEstimate = {

@@ -1,5 +1,5 @@
 import type { Counter, Fixture, Polygon, Sink, Table } from '../../kitchen/index.ts';
-import { areaM2, netAreaM2, perimeterM } from '../../kitchen/index.ts';
+import { areaM2, netAreaM2, perimeterM } from '../../geometry/index.ts';
 import { material, ORDINARY_HAND, pourDemand, type PourPiece } from '../../physics/index.ts';
 import { addBands, type Band } from '../../units/index.ts';
 

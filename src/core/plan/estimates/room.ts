@@ -6,14 +6,17 @@ import {
   type BurnersReason,
   type RoomPoint,
 } from '../../physics/index.ts';
-import { OutOfRangeError, type Band } from '../../units/index.ts';
+import {
+  LITRES_PER_M3,
+  OutOfRangeError,
+  SECONDS_PER_MINUTE,
+  type Band,
+} from '../../units/index.ts';
 
 /** A warm evening outside and a room no cooler, °C: common practice, no published source. */
 const OUTDOOR_C = 20;
 /** Heat index at which "extreme caution" begins (90 °F), °C: National Weather Service. */
 const EXTREME_CAUTION_C = 32.2;
-const S_MIN = 60;
-const L_M3 = 1000;
 /** Longest the model answers for, min; a room has long settled by then. */
 const MOST_MINUTES = 600;
 /** Largest burner the model answers for, W. */
@@ -34,7 +37,7 @@ export type AtOnce = {
   readonly hot: boolean;
 };
 
-// What the models answer for; a kitchen beyond it is reckoned as the nearest that they do.
+// What the models answer for; a kitchen beyond it is estimated as the nearest that they do.
 const VOLUME_M3 = [3, 5000] as const;
 const WALLS_M2 = [5, 5000] as const;
 const MOST_WINDOW_M2 = 20;
@@ -54,7 +57,7 @@ export function roomOf(kitchen: Kitchen) {
     wallAreaM2: within(4 * sideM * heightM + 2 * floorAreaM2, WALLS_M2),
     hood: {
       capture: hoodCapture(hood.kind),
-      flowM3S: hood.kind === 'vented' ? hood.flowLS / L_M3 : 0,
+      flowM3S: hood.kind === 'vented' ? hood.flowLS / LITRES_PER_M3 : 0,
     },
     window: {
       areaM2: Math.min(window.areaM2, MOST_WINDOW_M2),
@@ -75,7 +78,7 @@ export function estimateRoom(
 ): RoomEstimate {
   const { peakC, curve } = roomHeat({
     ...roomOf(kitchen),
-    heat: [{ fromS: 0, toS: minutes * S_MIN, heatW: burnerW * burners }],
+    heat: [{ fromS: 0, toS: minutes * SECONDS_PER_MINUTE, heatW: burnerW * burners }],
   });
   return { peakC, curve };
 }
@@ -103,7 +106,7 @@ export type LitBurner = {
   readonly count: number;
 };
 
-/** How many burners may be lit together in this room: two, or fewer; one where that cannot be reckoned. */
+/** How many burners may be lit together in this room: two, or fewer; one where that cannot be estimated. */
 export function estimateBurnersAtOnce(
   kitchen: Kitchen,
   burner: LitBurner,

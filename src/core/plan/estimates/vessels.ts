@@ -1,13 +1,20 @@
-import { countryOf, type Burner, type Kitchen, type Vessel } from '../../kitchen/index.ts';
+import {
+  burnersOf,
+  countryOf,
+  isGas,
+  type Burner,
+  type Kitchen,
+  type Vessel,
+} from '../../kitchen/index.ts';
+import { asWritten, message, type Message } from '../../messages/index.ts';
 import { boilTime, hobEfficiency, kettleBody, kettleCooling } from '../../physics/index.ts';
 import { OutOfRangeError, type Band } from '../../units/index.ts';
-import { isGas } from './tables.ts';
 
 /** One vessel that is carried and poured: of two alike, each has its own. */
 export type Kettle = {
   /** Id of its resource in the plan. */
   readonly id: string;
-  readonly name: string;
+  readonly name: Message;
   readonly vessel: Vessel;
   /** The burner it stands on, for one without an element of its own. */
   readonly burner?: Burner;
@@ -34,17 +41,13 @@ const ORDINARY_L = 1.7;
 /** Largest vessel that one person carries full of boiling water, L: common practice, no published source. */
 const CARRIED_L = 3;
 
-function burnersOf(kitchen: Kitchen): readonly Burner[] {
-  return kitchen.fixtures.flatMap((one) => (one.kind === 'cooktop' ? one.burners : []));
-}
-
 function bought(kitchen: Kitchen): Kettle {
   const ratedW = countryOf(kitchen.country)?.kettleW ?? 0;
   const circuit = kitchen.circuits.toSorted((a, b) => b.ratingA - a.ratingA)[0];
   const voltsV = circuit?.voltsV ?? kitchen.supplyV;
   const vessel: Vessel = {
     id: 'new-kettle',
-    name: 'New electric kettle',
+    name: '',
     kind: 'electric-kettle',
     body: 'steel',
     maxFillL: ORDINARY_L,
@@ -53,14 +56,17 @@ function bought(kitchen: Kitchen): Kettle {
     ...(circuit && voltsV === kitchen.supplyV && { circuit: circuit.id }),
     count: 1,
   };
-  return { id: vessel.id, name: vessel.name, vessel, toBuy: true };
+  return { id: vessel.id, name: message('steps.vessel.new'), vessel, toBuy: true };
 }
 
 function unitsOf(vessel: Vessel, burners: readonly Burner[]): readonly Kettle[] {
   const burner = burners.find(({ id }) => id === vessel.burner);
   return Array.from({ length: vessel.count }, (_, at) => ({
     id: vessel.count === 1 ? vessel.id : `${vessel.id}-${at + 1}`,
-    name: vessel.count === 1 ? vessel.name : `${vessel.name} ${at + 1}`,
+    name:
+      vessel.count === 1
+        ? asWritten(vessel.name)
+        : message('steps.vessel.unit', { name: vessel.name, number: at + 1 }),
     vessel,
     ...(burner && { burner }),
     toBuy: false,

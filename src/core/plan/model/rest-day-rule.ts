@@ -1,4 +1,6 @@
-import type { Plan, RestDay, Step } from './types.ts';
+import { MS_PER_SECOND } from '../../units/index.ts';
+import type { Plan, RestDay } from './plan.ts';
+import type { Step } from './step.ts';
 
 /** May it lie in a rest day once begun? Rests and cool-downs, which go on without anybody; nothing hot that must be turned off. */
 export function runsThroughRestDays(step: Step): boolean {
@@ -7,7 +9,6 @@ export function runsThroughRestDays(step: Step): boolean {
   return step.stages.every(({ hazards }) => hazards.length === 0);
 }
 
-const MS_S = 1000;
 /** Times of a timetable are whole milliseconds; what touches does not overlap. */
 const TOUCH_S = 0.01;
 
@@ -16,7 +17,7 @@ export function restDayBroken({ days, timetable }: Plan, step: Step): RestDay | 
   const startS = timetable.startS[step.id];
   if (!days || startS === undefined || runsThroughRestDays(step)) return undefined;
   const endS = startS + step.durationS.typical;
-  const toS = (atWallMs: number): number => (atWallMs - days.startWallMs) / MS_S;
+  const toS = (atWallMs: number): number => (atWallMs - days.startWallMs) / MS_PER_SECOND;
   return days.restDays.find(
     ({ fromWallMs, toWallMs }) =>
       startS < toS(toWallMs) - TOUCH_S && endS > toS(fromWallMs) + TOUCH_S,

@@ -1,4 +1,4 @@
-import type { Kitchen } from '../../kitchen/index.ts';
+import { burnersOf, type Kitchen } from '../../kitchen/index.ts';
 import type { Band } from '../../units/index.ts';
 import { kettlePours } from './pouring.ts';
 import { fillL, isPoured, pouringKettles, estimatePour, estimateRoom } from '../estimates/index.ts';
@@ -22,16 +22,16 @@ export function pourNeedOf(kitchen: Kitchen, fixtureId: string): PourNeed | unde
   if (!fixture || !isPoured(fixture)) return undefined;
   const filledL = fillL(pouringKettles(kitchen));
   const { litres, kettles, pourS, ...rest } = estimatePour(fixture, filledL);
-  const planned = kettlePours(
+  const { pours } = kettlePours(
     fixture,
     { litres, kettles, pourS, ...rest },
     filledL,
     kitchen.household.laneDirection,
-  ).length;
-  return { litres, kettles: aroundPlanned(kettles, planned), pourS, filledL };
+  );
+  return { litres, kettles: aroundPlanned(kettles, pours.length), pourS, filledL };
 }
 
-/** The reckoning's spread about the kettles that are planned. */
+/** The estimate's spread about the kettles that are planned. */
 export function aroundPlanned(kettles: Band, planned: number): Band {
   return {
     low: Math.min(kettles.low, planned),
@@ -61,8 +61,7 @@ export function roomNeedOf(
   burners: number,
   minutes: number,
 ): RoomNeed | undefined {
-  const powers = kitchen.fixtures
-    .flatMap((one) => (one.kind === 'cooktop' ? one.burners : []))
+  const powers = burnersOf(kitchen)
     .map(({ ratedW }) => ratedW)
     .toSorted((a, b) => b - a)
     .slice(0, burners);

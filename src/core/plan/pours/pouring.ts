@@ -1,14 +1,14 @@
-import type { Counter, Fixture, LaneDirection, Table } from '../../kitchen/index.ts';
+import type { Counter, LaneDirection, Table } from '../../kitchen/index.ts';
 import { LanesRefusal, planLanes, splitIntoKettles, type LanePoint } from '../../pouring/index.ts';
-import type { PourEstimate } from '../estimates/index.ts';
+import type { PouredFixture, PourEstimate } from '../estimates/index.ts';
 import { sinkPours } from './sink-pours.ts';
-import type { KettlePour } from './kettle-pour.ts';
-import type { Stretch } from '../model/types.ts';
+import type { KettlePour, KettlePours } from './kettle-pour.ts';
+import type { Stretch } from '../model/index.ts';
 
 type Line = { readonly points: readonly LanePoint[] };
 
 /** Alike shares when no lanes can be drawn. */
-export function evenShares(need: PourEstimate): readonly KettlePour[] {
+function evenShares(need: PourEstimate): readonly KettlePour[] {
   const count = Math.max(1, need.kettles.typical);
   return Array.from({ length: count }, (_, at) => ({
     kettle: at + 1,
@@ -88,20 +88,24 @@ function topPours(
 
 /**
  * Where each kettle of a fixture goes. A surface for which no lanes can be
- * drawn gets alike shares without a picture.
+ * drawn gets alike shares without a picture, and the refusal that says why.
+ * @param filledL what a kettle is filled with, L
  */
 export function kettlePours(
-  fixture: Fixture,
+  fixture: PouredFixture,
   need: PourEstimate,
   filledL: number,
   direction: LaneDirection = 'back-to-front',
-): readonly KettlePour[] {
+): KettlePours {
   try {
-    if (fixture.kind === 'sink') return sinkPours(fixture, need, filledL);
-    if (fixture.kind === 'counter' || fixture.kind === 'table')
-      return topPours(fixture, need, filledL, direction);
+    return {
+      pours:
+        fixture.kind === 'sink'
+          ? sinkPours(fixture, need, filledL)
+          : topPours(fixture, need, filledL, direction),
+    };
   } catch (refusal) {
     if (!(refusal instanceof LanesRefusal)) throw refusal;
+    return { pours: evenShares(need), refusal: refusal.code };
   }
-  return evenShares(need);
 }

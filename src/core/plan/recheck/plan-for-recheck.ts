@@ -1,7 +1,7 @@
 import type { Kitchen } from '../../kitchen/index.ts';
 import { OutOfRangeError } from '../../units/index.ts';
 import { buildPlan, type PlanOptions } from '../build/build-plan.ts';
-import type { Plan } from '../model/types.ts';
+import type { Plan } from '../model/index.ts';
 
 /** Burners that a kettle of this kitchen stands on. */
 function kettleBurners({ vessels }: Kitchen): ReadonlySet<string> {

@@ -1,70 +1,68 @@
+import { burnersOf } from '../../kitchen/index.ts';
 import { asWritten, message, type Message } from '../../messages/index.ts';
-import { inEnglish, unkeyed } from '../../messages/temporary.ts';
-import type { PlanContext } from '../context/step-draft.ts';
-import { vesselResource } from '../context/demands.ts';
-import type { CalibrationFactor, Step } from '../model/types.ts';
+import type { PlanContext } from '../context/plan-context.ts';
+import type { Calibration, CalibrationFactor, Step } from '../model/index.ts';
 
-const S_MIN = 60;
 const PERCENT = 100;
 
-/** "4 min 20 s", "40 s". */
-function length(seconds: number): string {
-  const whole = Math.round(seconds);
-  const min = Math.floor(whole / S_MIN);
-  const s = whole % S_MIN;
-  if (min === 0) return `${s} s`;
-  return s === 0 ? `${min} min` : `${min} min ${s} s`;
+type Experience = {
+  readonly what: 'boil' | 'glow' | 'heat-up' | 'pour';
+  readonly factor: CalibrationFactor | undefined;
+  /** As the calibrated plan expects it. */
+  readonly lengthS: number | undefined;
+};
+
+function expectedS({ stages }: Step): number | undefined {
+  const timers = stages.flatMap((stage) => stage.timers);
+  return timers.find(({ role }) => role === 'estimate')?.lengthS;
 }
 
-function reports({ n }: CalibrationFactor): string {
-  return n === 1 ? 'one report' : `${n} reports`;
-}
-
-/** What was learned about what a step uses, with the seconds expected; none where nothing was. */
-function lessonOf(
-  site: PlanContext,
+/** What runs taught about what a step uses, with the seconds expected; nothing for work without a measure. */
+function experienceOf(
+  { kettles, boils, burners }: PlanContext,
+  calibration: Calibration,
   step: Step,
-): { lesson: CalibrationFactor; what: string; s: number } | undefined {
-  const { calibration: learned } = site;
-  const { picture } = step;
-  if (!learned) return undefined;
-  if (step.kind === 'boil' || step.kind === 'boil-over') {
-    const kettle = site.kettles.find((one) => step.demands[vesselResource(one)] !== undefined);
-    const lesson = kettle && learned.boil?.[kettle.vessel.id];
-    const s = kettle && site.boils.get(kettle.id)?.timeS.typical;
-    return lesson && s ? { lesson, what: 'it boils in', s } : undefined;
+): Experience | undefined {
+  const { kind, work, fixture } = step;
+  if (kind === 'boil' || kind === 'boil-over') {
+    if (work.on !== 'kettle' && work.on !== 'vessel') return undefined;
+    const { unit } = work.vessel;
+    const vessel = kettles.find(({ id }) => id === unit)?.vessel.id;
+    return {
+      what: 'boil',
+      factor: vessel === undefined ? undefined : calibration.boil?.[vessel],
+      lengthS: boils.get(unit)?.timeS.typical,
+    };
   }
-  if (step.kind === 'glow' && picture?.kind === 'burner') {
-    const lesson = learned.glow?.[picture.burner];
-    const s = site.burners.get(picture.burner)?.reckoned?.glowS.typical;
-    return lesson && s ? { lesson, what: 'it glows after', s } : undefined;
-  }
-  const expected = step.stages
-    .flatMap(({ timers }) => timers)
-    .find(({ role }) => role === 'estimate');
-  if (step.kind === 'high-heat' && picture?.kind === 'oven' && step.fixture !== undefined) {
-    const lesson = learned.heatUp?.[step.fixture];
-    return lesson && expected
-      ? { lesson, what: 'it is at its highest after', s: expected.lengthS }
-      : undefined;
-  }
-  if (step.kind === 'pour' && learned.flowLMin && expected)
-    return { lesson: learned.flowLMin, what: 'this kettle is empty after', s: expected.lengthS };
+  if (kind === 'glow' && work.on === 'burner')
+    return {
+      what: 'glow',
+      factor: calibration.glow?.[work.burner],
+      lengthS: burners.get(work.burner)?.estimate?.glowS.typical,
+    };
+  if (kind === 'high-heat' && step.picture?.kind === 'oven' && fixture !== undefined)
+    return { what: 'heat-up', factor: calibration.heatUp?.[fixture], lengthS: expectedS(step) };
+  if (kind === 'pour')
+    return { what: 'pour', factor: calibration.flowLMin, lengthS: expectedS(step) };
   return undefined;
 }
 
 /** The step with a word on what it expects from earlier runs, where it does. */
-export function withCalibration(site: PlanContext, step: Step): Step {
-  const found = lessonOf(site, step);
-  if (!found) return step;
-  const { lesson, what, s } = found;
-  const said = `From your last run: ${what} about ${length(s)} (${reports(lesson)}).`;
-  return { ...step, reason: unkeyed(`${inEnglish(step.reason)} ${said}`.trim()) };
+export function withCalibration(context: PlanContext, step: Step): Step {
+  const { calibration } = context;
+  const found = calibration && experienceOf(context, calibration, step);
+  if (!found?.factor || !found.lengthS) return step;
+  const { what, factor, lengthS } = found;
+  const experience = message(`steps.experience.${what}`, { lengthS, reports: factor.n });
+  return {
+    ...step,
+    reason: message('steps.reason-and-experience', { reason: step.reason, experience }),
+  };
 }
 
-function namesOf(site: PlanContext): ReadonlyMap<string, Message> {
-  const { vessels, fixtures } = site.kitchen;
-  const burners = fixtures.flatMap((one) => (one.kind === 'cooktop' ? one.burners : []));
+function namesOf(context: PlanContext): ReadonlyMap<string, Message> {
+  const { vessels, fixtures } = context.kitchen;
+  const burners = burnersOf(context.kitchen);
   return new Map([
     ...fixtures.map(({ id, name }) => [id, asWritten(name)] as const),
     ...burners.map(({ id, name }) => [id, message('plan.burner', { burner: name })] as const),
@@ -73,10 +71,10 @@ function namesOf(site: PlanContext): ReadonlyMap<string, Message> {
 }
 
 /** One line on what the plan took from earlier runs; none when it took nothing. */
-export function calibrationNotices(site: PlanContext): readonly Message[] {
-  const { calibration } = site;
+export function calibrationNotices(context: PlanContext): readonly Message[] {
+  const { calibration } = context;
   if (!calibration) return [];
-  const names = namesOf(site);
+  const names = namesOf(context);
   const factors = (
     what: 'boil' | 'glow' | 'heat-up' | 'cool',
     by: Readonly<Record<string, CalibrationFactor>> = {},

@@ -1,75 +1,41 @@
-import { unkeyed } from '../../messages/temporary.ts';
-import { citation, type Choice } from '../../custom/index.ts';
-import type { Fixture, MethodId } from '../../kitchen/index.ts';
-import { exactly } from '../../units/index.ts';
-import { stepDraft, stage, type StepDraft, type PlanContext } from '../context/step-draft.ts';
-import { isGas } from '../estimates/index.ts';
+import { citation } from '../../custom/index.ts';
+import type { Fixture } from '../../kitchen/index.ts';
+import { asWritten, message, type Message } from '../../messages/index.ts';
+import type { Choice } from '../../custom/index.ts';
+import { exactly, SECONDS_PER_HOUR } from '../../units/index.ts';
+import { choiceOf, type PlanContext } from '../context/plan-context.ts';
+import { fuelOf, needsRest } from '../context/purging.ts';
+import { stage, stepDraft, type StepDraft } from '../context/step-draft.ts';
+import { cleanId, restId } from '../context/step-ids.ts';
 import { cleaningOf, cleaningS } from '../context/work-times.ts';
+import type { Work } from '../model/index.ts';
 import { lastPreparation } from './prepare.ts';
 
-const S_H = 3600;
-
-const RESTED: ReadonlySet<MethodId> = new Set<MethodId>([
-  'glow',
-  'light-heat',
-  'self-clean',
-  'pour',
-  'immerse',
-  'steam',
-  'boil-over',
-]);
-
-/** Does this method purge, so that the fixture must rest before it? */
-export function needsRest(method: MethodId): boolean {
-  return RESTED.has(method);
-}
-
-export function cleanId(id: string): string {
-  return `clean-${id}`;
-}
-
-export function restId(id: string): string {
-  return `rest-${id}`;
-}
-
-export function fuelOf(fixture: Fixture): 'gas' | 'electric' | undefined {
-  if (fixture.kind === 'oven') return fixture.heat;
-  if (fixture.kind !== 'cooktop') return undefined;
-  return fixture.burners.some(({ type }) => isGas(type)) ? 'gas' : 'electric';
-}
-
-function sandLine(fixture: Fixture, choice: Choice | undefined): readonly string[] {
+function sandLine(fixture: Fixture, choice: Choice): readonly Message[] {
   const wooden =
     'material' in fixture && (fixture.material === 'wood' || fixture.material === 'raw-wood');
-  return wooden && choice?.method.method === 'pour' ? ['Sand out every cut and scratch.'] : [];
+  return wooden && choice.method.method === 'pour' ? [message('steps.clean.sand')] : [];
 }
 
 /** Cleans one fixture; levels above it come first in the timetable. */
-export function cleanStep(
-  site: PlanContext,
-  fixture: Fixture,
-  above: readonly string[],
-): StepDraft {
-  const choice = site.choices.get(fixture.id);
+function cleanStep(context: PlanContext, fixture: Fixture, above: readonly string[]): StepDraft {
+  const choice = choiceOf(context, fixture.id);
   const { checklist, source } = cleaningOf(fixture.kind);
-  const rests = choice !== undefined && needsRest(choice.method.method);
+  const rests = needsRest(choice.method.method);
   const fuel = fuelOf(fixture);
-  const title = `Clean: ${fixture.name}.`;
+  const title = message('steps.clean.title', { name: asWritten(fixture.name) });
   return stepDraft(
     {
       id: cleanId(fixture.id),
       kind: 'clean',
       phase: 'clean',
-      title: unkeyed(title),
-      reason: unkeyed(
-        rests
-          ? 'What clings to it would shield it from the purge, and hot cleaning counts as use: it comes before the rest.'
-          : 'Cleaning is what this fixture needs.',
-      ),
+      work: { on: 'fixture', method: choice.method.method },
+      title,
+      reason: message(rests ? 'steps.clean.reason-before-rest' : 'steps.clean.reason'),
       stages: [
         stage('clean', title, {
-          detail: [...checklist, ...sandLine(fixture, choice)].map(unkeyed),
-          say: unkeyed('It is clean'),
+          detail: [...checklist, ...sandLine(fixture, choice)],
+          say: message('steps.clean.say'),
         }),
       ],
       durationS: cleaningS(fixture),
@@ -77,7 +43,7 @@ export function cleanStep(
     {
       fixture: fixture.id,
       sources: [citation(source)],
-      needs: [{ step: lastPreparation(site) }],
+      needs: [{ step: lastPreparation(context) }],
     },
     { fixture, rests, ...(fuel && { fuel }) },
     above,
@@ -85,51 +51,55 @@ export function cleanStep(
 }
 
 /** All cleaning, level by level from the top. */
-export function cleanSteps(site: PlanContext): readonly StepDraft[] {
+export function cleanSteps(context: PlanContext): readonly StepDraft[] {
   const levels = new Map<number, Fixture[]>();
-  for (const fixture of site.kitchen.fixtures) {
+  for (const fixture of context.kitchen.fixtures) {
     const { level } = cleaningOf(fixture.kind);
     levels.set(level, [...(levels.get(level) ?? []), fixture]);
   }
   const drafts: StepDraft[] = [];
   let above: readonly string[] = [];
   for (const [, fixtures] of [...levels].toSorted(([a], [b]) => a - b)) {
-    drafts.push(...fixtures.map((fixture) => cleanStep(site, fixture, above)));
+    drafts.push(...fixtures.map((fixture) => cleanStep(context, fixture, above)));
     above = fixtures.map(({ id }) => cleanId(id));
   }
   return drafts;
 }
 
-/** The rest of one thing: by a clock that begins when it is clean. */
+type Rested = {
+  /** Of a fixture or of a vessel. */
+  readonly id: string;
+  readonly name: Message;
+  readonly work: Work;
+  readonly fixture?: Fixture;
+};
+
+/** The rest of one thing: by a timer that begins when it is clean. */
 export function restStep(
-  site: PlanContext,
-  id: string,
-  name: string,
-  fixture?: Fixture,
+  { custom: { restHours, restSource } }: PlanContext,
+  { id, name, work, fixture }: Rested,
 ): StepDraft {
-  const lengthS = site.custom.restHours * S_H;
-  const title = `Leave it unused: ${name}.`;
+  const lengthS = restHours * SECONDS_PER_HOUR;
+  const title = message('steps.rest.title', { name });
   return stepDraft(
     {
       id: restId(id),
       kind: 'rest',
       phase: 'rest',
-      title: unkeyed(title),
-      reason: unkeyed(
-        `It must not have been used hot within ${site.custom.restHours} hours of its purge (eino ben yomo).`,
-      ),
+      work,
+      title,
+      reason: message('steps.rest.reason', { restHours }),
       stages: [
         stage('rest', title, {
-          detail: [
-            unkeyed('No hot use and no hot cleaning. If in doubt, say so: the rest begins again.'),
-          ],
+          detail: [message('steps.rest.detail')],
           timers: [
             {
               id: 'rest',
               role: 'hold',
               purpose: 'at-least',
               lengthS,
-              label: unkeyed(`Rest: ${name}`),
+              label: message('steps.rest.timer', { name }),
+              of: { label: message('steps.rest.timer-short'), name },
             },
           ],
         }),
@@ -138,11 +108,28 @@ export function restStep(
     },
     {
       ...(fixture && { fixture: fixture.id }),
-      sources: [citation(site.custom.restSource)],
+      sources: [citation(restSource)],
       attention: 'none',
       startsBy: 'chain',
       needs: [{ step: cleanId(id) }],
     },
     fixture ? { fixture } : {},
   );
+}
+
+/** The rest of every fixture that is purged. */
+export function restSteps(context: PlanContext): readonly StepDraft[] {
+  return context.kitchen.fixtures.flatMap((fixture) => {
+    const { method } = choiceOf(context, fixture.id).method;
+    return needsRest(method)
+      ? [
+          restStep(context, {
+            id: fixture.id,
+            name: asWritten(fixture.name),
+            work: { on: 'fixture', method },
+            fixture,
+          }),
+        ]
+      : [];
+  });
 }

@@ -1,17 +1,18 @@
-import { unkeyed } from '../../messages/temporary.ts';
-import { citation } from '../../custom/index.ts';
+import { citation, type CoverMaterial } from '../../custom/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
-import { stepDraft, stage, type StepDraft, type PlanContext } from '../context/step-draft.ts';
-import type { Step } from '../model/types.ts';
+import { message, type Message } from '../../messages/index.ts';
+import { choiceOf, type PlanContext } from '../context/plan-context.ts';
+import { stage, stepDraft, type StepDraft } from '../context/step-draft.ts';
+import { cleanId, coverId, MARK_ID } from '../context/step-ids.ts';
 import { handworkS, surfaceM2 } from '../context/work-times.ts';
-import { cleanId } from './clean.ts';
+import type { Step } from '../model/index.ts';
 
-/** What is laid on flat and taped; an insert, a basin or a rack is only put in. */
-const SHEETS = /sheet|paper|liner|lining|film|plastic|cloth|foil/i;
-
-export function coverId(fixture: string): string {
-  return `cover-${fixture}`;
-}
+/** A rack, a basin or an insert is only put in; all others are laid on flat and taped. */
+const PUT_IN: ReadonlySet<CoverMaterial> = new Set<CoverMaterial>([
+  'rack-in-bowls',
+  'basin-on-rack',
+  'insert',
+]);
 
 /** Steps that must be over before a fixture is covered: its last purge and every cool-down. */
 function lastOf(fixture: Fixture, drafts: readonly StepDraft[]): readonly string[] {
@@ -24,35 +25,38 @@ function lastOf(fixture: Fixture, drafts: readonly StepDraft[]): readonly string
 
 /** Liner or cover of one fixture; none where the method asks for none. */
 export function coverSteps(
-  site: PlanContext,
+  context: PlanContext,
   fixture: Fixture,
   drafts: readonly StepDraft[],
 ): readonly StepDraft[] {
-  const choice = site.choices.get(fixture.id);
-  if (!choice?.method.cover) return [];
+  const choice = choiceOf(context, fixture.id);
+  if (!choice.method.cover) return [];
+  const { method } = choice.method;
   const shelves = 'shelves' in fixture && fixture.shelves.length > 0;
-  const area = surfaceM2(fixture);
-  const title = `${choice.method.method === 'line' ? 'Line' : 'Cover'}: ${fixture.name}.`;
-  const size = area > 0 ? ` About ${Number(area.toFixed(1))} m².` : '';
+  const areaM2 = surfaceM2(fixture);
+  const title = message(method === 'line' ? 'steps.line.title' : 'steps.cover.title', {
+    fixture: fixture.name,
+  });
+  const { coverWith } = choice;
+  const material = message(`custom.cover.${coverWith}`);
   return [
     stepDraft(
       {
         id: coverId(fixture.id),
         kind: 'cover',
         phase: 'cover',
-        title: unkeyed(title),
-        reason: unkeyed(choice.method.reason),
+        work: { on: 'fixture', method },
+        title,
+        reason: choice.method.reason,
         stages: [
           stage('cover', title, {
             detail: [
-              unkeyed(`With ${choice.coverWith}.${size}`),
-              unkeyed(
-                SHEETS.test(choice.coverWith)
-                  ? 'Clean, dry and cold first; tape the edges so that nothing slips under.'
-                  : 'Clean, dry and cold first.',
-              ),
+              areaM2 > 0
+                ? message('steps.cover.with-area', { material, areaM2 })
+                : message('steps.cover.with', { material }),
+              message(PUT_IN.has(coverWith) ? 'steps.cover.put-in' : 'steps.cover.taped'),
             ],
-            say: unkeyed('It is covered'),
+            say: message('steps.cover.say'),
           }),
         ],
         durationS: handworkS(shelves ? 'line' : 'cover', fixture),
@@ -67,38 +71,37 @@ export function coverSteps(
   ];
 }
 
-const BELONGS: Readonly<Record<Fixture['designation'], string>> = {
-  meat: 'meat',
-  dairy: 'dairy',
-  pareve: 'pareve (neutral)',
-  undecided: 'not decided yet: decide now, and write it down',
-};
+/** What one fixture belongs to; what was not purged belongs to nothing yet. */
+function markLine(context: PlanContext, { id, name: fixture, designation }: Fixture): Message {
+  return choiceOf(context, id).method.method === 'not-purged'
+    ? message('steps.mark.out-of-use', { fixture })
+    : message(`steps.mark.${designation}`, { fixture });
+}
 
 /** One step at the end: what belongs to what. */
-export function markStep(site: PlanContext, drafts: readonly StepDraft[]): StepDraft {
+export function markStep(context: PlanContext, drafts: readonly StepDraft[]): StepDraft {
   const needed = new Set(drafts.flatMap(({ step }) => step.needs.map(({ step: id }) => id)));
   const ends: readonly Step[] = drafts.map(({ step }) => step).filter(({ id }) => !needed.has(id));
-  const title = 'Mark the meat, dairy and neutral places.';
+  const title = message('steps.mark.title');
   return stepDraft(
     {
-      id: 'mark-kitchen',
+      id: MARK_ID,
       kind: 'mark',
       phase: 'mark',
-      title: unkeyed(title),
-      reason: unkeyed('So that nobody undoes the work by mistake.'),
+      work: { on: 'kitchen' },
+      title,
+      reason: message('steps.mark.reason'),
       stages: [
         stage('mark', title, {
-          detail: site.kitchen.fixtures.map((fixture) => {
-            const out = site.choices.get(fixture.id)?.method.method === 'not-purged';
-            return unkeyed(
-              `${fixture.name}: ${out ? 'keep out of use until it has been asked about' : BELONGS[fixture.designation]}`,
-            );
-          }),
-          say: unkeyed('All is marked'),
+          detail: context.kitchen.fixtures.map((fixture) => markLine(context, fixture)),
+          say: message('steps.mark.say'),
         }),
       ],
       durationS: handworkS('mark'),
     },
-    { sources: [citation('trade-practice')], needs: ends.map(({ id }) => ({ step: id })) },
+    {
+      sources: [citation('trade-practice')],
+      needs: ends.map(({ id }) => ({ step: id })),
+    },
   );
 }

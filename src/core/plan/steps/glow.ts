@@ -1,228 +1,182 @@
-import { unkeyed } from '../../messages/temporary.ts';
-import { citation } from '../../custom/index.ts';
-import type { Burner, Cooktop } from '../../kitchen/index.ts';
-import { addBands, exactly } from '../../units/index.ts';
+import { isGas, type Burner, type Cooktop } from '../../kitchen/index.ts';
+import { asWritten, message, type Message } from '../../messages/index.ts';
+import { addBands, exactly, SECONDS_PER_MINUTE } from '../../units/index.ts';
 import { burnerDemand } from '../context/demands.ts';
+import { choiceOf, type PlanContext } from '../context/plan-context.ts';
 import {
-  stepDraft,
+  estimateTimer,
   offReminder,
+  reminder,
   stage,
+  stepDraft,
+  unbrokenHold,
+  type About,
   type StepDraft,
-  type PlanContext,
 } from '../context/step-draft.ts';
-import { isGas, type BurnerEstimate } from '../estimates/index.ts';
-import type { Hazard, Stage, TimerSpec } from '../model/types.ts';
+import { coolId, glowId, restId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
-import { restId } from './clean.ts';
+import { glowVisible, type BurnerEstimate } from '../estimates/index.ts';
+import type { Hazard, Stage, TimerSpec, Work } from '../model/index.ts';
+import { coolStep } from './cool.ts';
 
-const S_MIN = 60;
 /** Look at a lit burner at least this often, s: common practice, no published source. */
-const LOOK_S = 10 * S_MIN;
-
-export function glowId(burner: string): string {
-  return `glow-${burner}`;
-}
-
-export function coolId(id: string): string {
-  return `cool-${id}`;
-}
+const LOOK_S = 10 * SECONDS_PER_MINUTE;
 
 /** Back burners first: nobody then reaches over a hot one, neither to look at the back ones nor to light the front. */
-export function isBack(cooktop: Cooktop, burner: Burner): boolean {
-  if (/back|rear/i.test(burner.name)) return true;
-  if (/front/i.test(burner.name)) return false;
+function isBack(cooktop: Cooktop, burner: Burner): boolean {
   const middleM = cooktop.outline.reduce((sum, [, y]) => sum + y, 0) / cooktop.outline.length;
   return burner.at[1] > middleM;
 }
 
-type GlowSite = {
+type Heated = {
   readonly cooktop: Cooktop;
   readonly burner: Burner;
   readonly minutes: number;
   readonly glows: boolean;
-  readonly notes: readonly string[];
+  readonly notes: readonly Message[];
+  readonly estimate?: BurnerEstimate | undefined;
 };
+
+function aboutOf({ cooktop, burner }: Heated): About {
+  return { fixture: cooktop, burner, fuel: isGas(burner.type) ? 'gas' : 'electric' };
+}
+
+function workOf({ burner, glows }: Heated): Extract<Work, { readonly on: 'burner' }> {
+  return { on: 'burner', burner: burner.id, method: glows ? 'glow' : 'light-heat' };
+}
 
 function warmUpTimers({ glowS, limitS }: BurnerEstimate): readonly TimerSpec[] {
   return [
-    {
-      id: 'expect',
-      role: 'estimate',
-      purpose: 'at-least',
-      lengthS: glowS.typical,
-      label: unkeyed('Glows about now'),
-    },
+    estimateTimer('expect', glowS.typical, message('steps.glow.expect')),
     {
       id: 'limit',
       role: 'limit',
       purpose: 'at-most',
       lengthS: limitS,
-      label: unkeyed('It should have glowed by now'),
+      label: message('steps.glow.limit'),
       fault: 'no-glow',
     },
   ];
 }
 
-function holdTimers(minutes: number): readonly TimerSpec[] {
-  return [
-    {
-      id: 'hold',
-      role: 'hold',
-      purpose: 'unbroken',
-      lengthS: minutes * S_MIN,
-      label: unkeyed('Glow'),
-    },
-    {
-      id: 'look',
-      role: 'reminder',
-      purpose: 'at-most',
-      lengthS: LOOK_S,
-      label: unkeyed('Look at the burner'),
-      repeats: true,
-    },
-  ];
+function warmUp({ burner, notes, estimate }: Heated, hazards: readonly Hazard[]): Stage {
+  return stage('warm-up', message('steps.glow.warm-up'), {
+    detail: [...(burner.type === 'induction' ? [] : [glowVisible(burner.type)]), ...notes],
+    say: message('steps.glow.warm-up-say'),
+    hazards,
+    resumption: 'restart',
+    reviewAsk: message('steps.heat.ask-stayed-on'),
+    timers: estimate ? warmUpTimers(estimate) : [],
+  });
 }
 
-function stagesOf(site: PlanContext, of: GlowSite): readonly Stage[] {
-  const { burner, minutes } = of;
+function stagesOf(heated: Heated): readonly Stage[] {
+  const { burner, minutes, glows } = heated;
   const hazards: readonly Hazard[] = [isGas(burner.type) ? 'flame' : 'element'];
-  const reckoned = site.burners.get(burner.id)?.reckoned;
+  const named = { burner: burner.name };
   const light = isGas(burner.type)
-    ? `Light the ${burner.name} burner on full flame.`
-    : `Turn the ${burner.name} burner to high.`;
+    ? message('steps.glow.light-gas', named)
+    : message('steps.glow.light-electric', named);
   return [
     stage('light', light, {
-      detail: [
-        unkeyed('Hood on, nothing near it.'),
-        unkeyed('The back burners go first, so that nobody reaches over a hot one.'),
-      ],
-      say: unkeyed('It is on'),
+      detail: [message('steps.glow.light-clear'), message('steps.glow.light-order')],
+      say: message('steps.heat.say-on'),
       hazards,
       resumption: 'ask',
-      reviewAsk: unkeyed('Is the burner on now?'),
+      reviewAsk: message('steps.glow.light-ask'),
     }),
-    ...(of.glows
-      ? [
-          stage('warm-up', 'Watch it until it glows.', {
-            detail: [...(reckoned ? [unkeyed(reckoned.visible)] : []), ...of.notes.map(unkeyed)],
-            say: unkeyed('It glows'),
-            hazards,
-            resumption: 'restart' as const,
-            reviewAsk: unkeyed('Did the burner stay on?'),
-            timers: reckoned ? warmUpTimers(reckoned) : [],
-          }),
-        ]
-      : []),
-    stage(
-      'hold',
-      of.glows ? 'Let it glow without a break.' : 'Keep it at its highest without a break.',
-      {
-        detail: [unkeyed('Stay with it. If the flame or the power fails, the time begins again.')],
-        hazards,
-        resumption: 'restart',
-        reviewAsk: unkeyed(of.glows ? 'Did the burner keep glowing?' : 'Did the burner stay on?'),
-        timers: holdTimers(minutes),
-      },
-    ),
-    stage('off', `Turn the ${burner.name} burner off.`, {
-      detail: [unkeyed('Leave it untouched and dry.')],
-      say: unkeyed('It is off'),
+    ...(glows ? [warmUp(heated, hazards)] : []),
+    stage('hold', message(glows ? 'steps.glow.hold' : 'steps.glow.hold-highest'), {
+      detail: [message('steps.glow.hold-detail')],
+      hazards,
+      resumption: 'restart',
+      reviewAsk: message(glows ? 'steps.glow.hold-ask' : 'steps.heat.ask-stayed-on'),
+      timers: [
+        unbrokenHold(minutes, message('steps.glow.hold-timer')),
+        reminder('look', LOOK_S, message('steps.glow.look')),
+      ],
+    }),
+    stage('off', message('steps.glow.off', named), {
+      detail: [message('steps.glow.off-detail')],
+      say: message('steps.heat.say-off'),
       hazards,
       resumption: 'ask',
-      reviewAsk: unkeyed('Is the burner off?'),
-      timers: [offReminder('Turn the burner off')],
+      reviewAsk: message('steps.glow.off-ask'),
+      timers: [offReminder(message('steps.glow.off-timer'))],
     }),
   ];
 }
 
-function glowStep(site: PlanContext, of: GlowSite, follows: readonly string[]): StepDraft {
-  const { cooktop, burner, minutes } = of;
-  const choice = site.choices.get(cooktop.id);
-  const reckoned = site.burners.get(burner.id)?.reckoned;
-  const warmS = of.glows && reckoned ? reckoned.glowS : exactly(0);
+function glowStep(context: PlanContext, heated: Heated, follows: readonly string[]): StepDraft {
+  const { cooktop, burner, minutes, glows, estimate } = heated;
+  const choice = choiceOf(context, cooktop.id);
+  const warmS = glows && estimate ? estimate.glowS : exactly(0);
   const hand = addBands(handworkS('light'), handworkS('off'));
+  const lengthS = minutes * SECONDS_PER_MINUTE;
+  const named = { burner: burner.name, cooktop: cooktop.name, lengthS };
   return stepDraft(
     {
       id: glowId(burner.id),
-      kind: of.glows ? 'glow' : 'high-heat',
+      kind: glows ? 'glow' : 'high-heat',
       phase: 'purge',
-      title: unkeyed(
-        `${of.glows ? 'Bring to a glow' : 'Heat at the highest'}: ${burner.name} of ${cooktop.name}, ${minutes} min.`,
-      ),
-      reason: unkeyed(choice?.method.reason ?? ''),
-      stages: stagesOf(site, of),
-      durationS: addBands(addBands(hand, warmS), exactly(minutes * S_MIN)),
+      work: { ...workOf(heated), minutes },
+      title: glows
+        ? message('steps.glow.title', named)
+        : message('steps.glow.title-highest', named),
+      reason: choice.method.reason,
+      stages: stagesOf(heated),
+      durationS: addBands(addBands(hand, warmS), exactly(lengthS)),
     },
     {
       fixture: cooktop.id,
-      sources: choice ? [choice.method.source] : [],
+      sources: [choice.method.source],
       needs: [{ step: restId(cooktop.id) }],
-      demands: burnerDemand(site, burner),
-      makeSafe: unkeyed(`Turn the ${burner.name} burner off.`),
+      demands: burnerDemand(context, burner),
+      makeSafe: message('steps.glow.off', { burner: burner.name }),
       picture: { kind: 'burner', cooktop: cooktop.id, burner: burner.id },
     },
-    { fixture: cooktop, burner, fuel: isGas(burner.type) ? 'gas' : 'electric' },
+    aboutOf(heated),
     follows,
   );
 }
 
-/** The clock to "safe to touch", which begins by itself when the burner is off. */
-function burnerCool(site: PlanContext, cooktop: Cooktop, burner: Burner): readonly StepDraft[] {
-  const reckoned = site.burners.get(burner.id)?.reckoned;
-  if (!reckoned) return [];
-  const title = `Let it cool untouched: ${burner.name} of ${cooktop.name}.`;
-  return [
-    stepDraft(
-      {
-        id: coolId(burner.id),
-        kind: 'cool',
-        phase: 'cool',
-        title: unkeyed(title),
-        reason: unkeyed('It burns the hand long after the glow is gone.'),
-        stages: [
-          stage('cool', title, {
-            hazards: ['hot-surface'],
-            timers: [
-              {
-                id: 'cool',
-                role: 'hold',
-                purpose: 'at-least',
-                lengthS: reckoned.coolS,
-                label: unkeyed(`Safe to touch: ${burner.name}`),
-              },
-            ],
-          }),
-        ],
-        durationS: exactly(reckoned.coolS),
-      },
-      {
-        fixture: cooktop.id,
-        sources: [citation('iso-13732-1-touch')],
-        attention: 'none',
-        startsBy: 'chain',
-        needs: [{ step: glowId(burner.id) }],
-        makeSafe: unkeyed(
-          `Keep hands, cloths and children away from the ${burner.name} burner until it has cooled.`,
-        ),
-      },
-      { fixture: cooktop, burner, fuel: isGas(burner.type) ? 'gas' : 'electric' },
-    ),
-  ];
+function burnerCool(heated: Heated): readonly StepDraft[] {
+  const { cooktop, burner, estimate } = heated;
+  if (!estimate) return [];
+  const of = {
+    id: coolId(burner.id),
+    heated: glowId(burner.id),
+    fixture: cooktop,
+    work: workOf(heated),
+    name: message('steps.burner.of', { burner: burner.name, cooktop: cooktop.name }),
+    timerName: asWritten(burner.name),
+    lengthS: estimate.coolS,
+    reason: message('steps.glow.cool-reason'),
+    makeSafe: message('steps.glow.cool-safe', { burner: burner.name }),
+  };
+  return [coolStep(of, aboutOf(heated))];
 }
 
 /** One step for each burner that is heated, back before front, each with its cool-down. */
-export function glowSteps(site: PlanContext, cooktop: Cooktop): readonly StepDraft[] {
-  const heated = cooktop.burners.flatMap((burner) => {
-    const choice = site.burners.get(burner.id);
+export function glowSteps(context: PlanContext, cooktop: Cooktop): readonly StepDraft[] {
+  const planned = cooktop.burners.flatMap((burner) => {
+    const choice = context.burners.get(burner.id);
     return choice && (choice.method === 'glow' || choice.method === 'light-heat') ? [choice] : [];
   });
-  const back = heated.filter(({ burner }) => isBack(cooktop, burner));
-  const front = heated.filter(({ burner }) => !isBack(cooktop, burner));
-  const notes = site.choices.get(cooktop.id)?.notes ?? [];
+  const back = planned.filter(({ burner }) => isBack(cooktop, burner));
+  const front = planned.filter(({ burner }) => !isBack(cooktop, burner));
+  const notes = choiceOf(context, cooktop.id).notes;
   return [...back, ...front].flatMap((choice) => {
-    const { burner, minutes, method } = choice;
+    const { burner, minutes, method, estimate } = choice;
     const behind = front.includes(choice) ? back.map((one) => glowId(one.burner.id)) : [];
-    const of: GlowSite = { cooktop, burner, minutes, glows: method === 'glow', notes };
-    return [glowStep(site, of, behind), ...burnerCool(site, cooktop, burner)];
+    const heated: Heated = {
+      cooktop,
+      burner,
+      minutes,
+      glows: method === 'glow',
+      notes,
+      estimate,
+    };
+    return [glowStep(context, heated, behind), ...burnerCool(heated)];
   });
 }

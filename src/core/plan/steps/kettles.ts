@@ -1,176 +1,182 @@
-import { unkeyed } from '../../messages/temporary.ts';
 import { citation } from '../../custom/index.ts';
+import { isGas } from '../../kitchen/index.ts';
+import { message, type Message } from '../../messages/index.ts';
 import { addBands } from '../../units/index.ts';
 import { kettleDemand } from '../context/demands.ts';
+import type { PlanContext } from '../context/plan-context.ts';
 import {
-  stepDraft,
+  estimateTimer,
   stage,
+  stepDraft,
   type About,
   type StepDraft,
-  type PlanContext,
 } from '../context/step-draft.ts';
-import { isGas, type Kettle } from '../estimates/index.ts';
-import type { Hazard, Need, Stage } from '../model/types.ts';
+import { boilOverId, cleanId, glowId, restId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
-import { cleanId, restId, restStep } from './clean.ts';
-import { glowId } from './glow.ts';
+import type { Kettle } from '../estimates/index.ts';
+import type { Hazard, Need, Picture, Stage, VesselUnit } from '../model/index.ts';
+import { restStep } from './clean.ts';
 import { lastPreparation } from './prepare.ts';
 
-export function boilOverId(kettle: Kettle): string {
-  return `boil-over-${kettle.id}`;
+export function vesselUnit({ id, name, vessel }: Kettle): VesselUnit {
+  return { id: vessel.id, unit: id, name };
 }
 
-export function aboutKettle(site: PlanContext, kettle: Kettle): About {
-  const fuel = kettle.burner && site.boils.get(kettle.id)?.fuel;
+export function aboutKettle(context: PlanContext, kettle: Kettle): About {
+  const fuel = kettle.burner && context.boils.get(kettle.id)?.fuel;
   return { vessel: kettle.vessel.kind, ...(fuel && { fuel }) };
 }
 
 /** A kettle on the stove stands on a burner that has been purged. */
-export function burnerNeed(site: PlanContext, kettle: Kettle): readonly Need[] {
+export function burnerNeed(context: PlanContext, kettle: Kettle): readonly Need[] {
   const { burner } = kettle;
-  const method = burner && site.burners.get(burner.id)?.method;
+  const method = burner && context.burners.get(burner.id)?.method;
   return burner && (method === 'glow' || method === 'light-heat')
     ? [{ step: glowId(burner.id) }]
     : [];
 }
 
 /** What can hurt while it boils. */
-function heatOf({ burner }: Kettle): readonly Hazard[] {
+function hazardsOf({ burner }: Kettle): readonly Hazard[] {
   if (!burner) return ['boiling-water'];
   return ['boiling-water', isGas(burner.type) ? 'flame' : 'element'];
 }
 
-/** What to do so that it boils. */
-export function fillTitle(site: PlanContext, { name, burner }: Kettle): string {
-  const heat = burner ? `turn the ${burner.name} burner on under it` : 'switch it on';
-  return `Fill the ${lower(name)} to ${litres(site.filledL)} and ${heat}.`;
+/** Fill it and put it on. */
+export function fillStage(
+  context: PlanContext,
+  kettle: Kettle,
+  detail: readonly Message[] = [],
+): Stage {
+  const { name: vessel, burner } = kettle;
+  const litres = context.filledL;
+  const title = burner
+    ? message('steps.vessel.fill-on-burner', { vessel, litres, burner: burner.name })
+    : message('steps.vessel.fill-plugged', { vessel, litres });
+  return stage('fill', title, {
+    detail: [...detail, ...plugLines(context, kettle)],
+    say: message('steps.heat.say-on'),
+  });
 }
 
 /** Which socket an electric kettle goes into; none for one on the stove. */
-export function plugLines(site: PlanContext, { vessel, burner }: Kettle): readonly string[] {
+function plugLines(context: PlanContext, { vessel, burner }: Kettle): readonly Message[] {
   if (burner) return [];
-  const circuit = site.kitchen.circuits.find(({ id }) => id === vessel.circuit);
+  const circuit = context.kitchen.circuits.find(({ id }) => id === vessel.circuit);
   return [
     circuit
-      ? `Plug it straight into ${circuit.name}; nothing runs there but what the plan runs.`
-      : 'Plug it straight into a wall socket that nothing else uses.',
+      ? message('steps.vessel.plug-into', { circuit: circuit.name })
+      : message('steps.vessel.plug-anywhere'),
   ];
 }
 
 /** What makes it safe at any moment. */
-export function kettleSafe({ name, burner }: Kettle): string {
+export function kettleSafe({ name: vessel, burner }: Kettle): Message {
   return burner
-    ? `Turn the ${burner.name} burner off and leave the ${lower(name)} standing on it.`
-    : `Switch the ${lower(name)} off and leave it where nobody can knock it.`;
+    ? message('steps.vessel.safe-on-burner', { burner: burner.name, vessel })
+    : message('steps.vessel.safe-plugged', { vessel });
 }
 
 /** Boiling, watched: the estimate is a look, the person says when it boils. */
-export function boilStage(site: PlanContext, kettle: Kettle, title: string): Stage {
-  const boil = site.boils.get(kettle.id);
+export function boilStage(
+  context: PlanContext,
+  kettle: Kettle,
+  title: Message,
+  detail: readonly Message[] = [],
+): Stage {
+  const boil = context.boils.get(kettle.id);
   return stage('boil', title, {
-    say: unkeyed('It boils'),
-    hazards: heatOf(kettle),
+    detail,
+    say: message('steps.boil.say'),
+    hazards: hazardsOf(kettle),
     resumption: 'ask',
-    reviewAsk: unkeyed('Did the kettle come to a rolling boil, and is the water still hot?'),
-    timers: boil
-      ? [
-          {
-            id: 'boil',
-            role: 'estimate',
-            purpose: 'at-least',
-            lengthS: boil.timeS.typical,
-            label: unkeyed('Boils about now'),
-          },
-        ]
-      : [],
+    reviewAsk: message('steps.boil.ask'),
+    timers: boil ? [estimateTimer('boil', boil.timeS.typical, message('steps.boil.expect'))] : [],
   });
 }
 
 /** Over the rim by hand: no kettle is filled past its mark. */
-function overStage(kettle: Kettle): Stage {
-  const off = kettle.burner ? `Turn the ${kettle.burner.name} burner off` : 'Unplug it';
-  const never = kettle.burner ? 'the burner' : 'its base or plug';
-  return stage('over', `${off}, then pour so that the water runs over the whole rim and spout.`, {
-    detail: [unkeyed(`Over a clean basin, turning it slowly. Never let water run onto ${never}.`)],
-    say: unkeyed('It ran over'),
-    hazards: heatOf(kettle),
+function overflowStage(kettle: Kettle): Stage {
+  const { burner } = kettle;
+  const title = burner
+    ? message('steps.boil-over.overflow-on-burner', { burner: burner.name })
+    : message('steps.boil-over.overflow-plugged');
+  return stage('overflow', title, {
+    detail: [message(burner ? 'steps.boil-over.basin-on-burner' : 'steps.boil-over.basin-plugged')],
+    say: message('steps.boil-over.overflow-say'),
+    hazards: hazardsOf(kettle),
     resumption: 'ask',
-    reviewAsk: unkeyed('Did the boiling water run over the whole rim?'),
+    reviewAsk: message('steps.boil-over.overflow-ask'),
   });
 }
 
+function cleanKettle(context: PlanContext, kettle: Kettle): StepDraft {
+  const title = message('steps.clean.title-vessel', { name: kettle.name });
+  return stepDraft(
+    {
+      id: cleanId(kettle.id),
+      kind: 'clean',
+      phase: 'clean',
+      work: { on: 'vessel', vessel: vesselUnit(kettle) },
+      title,
+      reason: message('steps.clean.reason-vessel'),
+      stages: [
+        stage('clean', title, {
+          detail: [message('steps.clean.rinse-vessel')],
+          say: message('steps.clean.say'),
+        }),
+      ],
+      durationS: handworkS('kettle-clean'),
+    },
+    { sources: [citation('trade-practice')], needs: [{ step: lastPreparation(context) }] },
+    { vessel: kettle.vessel.kind, rests: true },
+  );
+}
+
 /** Clean, rest and boil-over of one kettle; none for a new one, or one that was purged. */
-export function kettleSteps(site: PlanContext, kettle: Kettle): readonly StepDraft[] {
-  const boil = site.boils.get(kettle.id);
+export function kettleSteps(context: PlanContext, kettle: Kettle): readonly StepDraft[] {
+  const boil = context.boils.get(kettle.id);
   if (kettle.toBuy || kettle.purged || !boil) return [];
-  const cleaning = `Clean and descale: ${kettle.name}.`;
-  const title = `Purge the ${lower(kettle.name)} itself.`;
+  const vessel = vesselUnit(kettle);
   const handling = addBands(handworkS('carry'), handworkS('cold'));
   return [
+    cleanKettle(context, kettle),
+    restStep(context, { id: kettle.id, name: kettle.name, work: { on: 'vessel', vessel } }),
     stepDraft(
       {
-        id: cleanId(kettle.id),
-        kind: 'clean',
-        phase: 'clean',
-        title: unkeyed(cleaning),
-        reason: unkeyed('Scale and grease would shield its walls.'),
-        stages: [
-          stage('clean', cleaning, {
-            detail: [unkeyed('Rinse it well, lid and spout too.')],
-            say: unkeyed('It is clean'),
-          }),
-        ],
-        durationS: handworkS('kettle-clean'),
-      },
-      { sources: [citation('trade-practice')], needs: [{ step: lastPreparation(site) }] },
-      { vessel: kettle.vessel.kind, rests: true },
-    ),
-    restStep(site, kettle.id, kettle.name),
-    stepDraft(
-      {
-        id: boilOverId(kettle),
+        id: boilOverId(kettle.id),
         kind: 'boil-over',
         phase: 'purge',
-        title: unkeyed(title),
-        reason: unkeyed(
-          'What purges must itself be kosher: boiling water in it and over its rim purges it (hagalah).',
-        ),
+        work: { on: 'vessel', vessel, litres: context.filledL },
+        title: message('steps.boil-over.title', { vessel: kettle.name }),
+        reason: message('steps.boil-over.reason'),
         stages: [
-          stage('fill', fillTitle(site, kettle), {
-            detail: plugLines(site, kettle).map(unkeyed),
-            say: unkeyed('It is on'),
+          fillStage(context, kettle),
+          boilStage(context, kettle, message('steps.boil.wait')),
+          overflowStage(kettle),
+          stage('cold', message('steps.boil-over.cold'), {
+            say: message('steps.cold.say-rinsed'),
           }),
-          boilStage(site, kettle, 'Wait for a rolling boil.'),
-          overStage(kettle),
-          stage('cold', 'Empty it and rinse it with cold water.', { say: unkeyed('Rinsed cold') }),
         ],
         durationS: addBands(boil.timeS, handling),
       },
       {
-        sources: [citation(site.custom.kettleSource)],
-        needs: [{ step: restId(kettle.id) }, ...burnerNeed(site, kettle)],
-        demands: { hands: 1, ...kettleDemand(site, kettle) },
-        makeSafe: unkeyed(kettleSafe(kettle)),
-        picture: pictureOf(site, kettle),
+        sources: [citation(context.custom.kettleSource)],
+        needs: [{ step: restId(kettle.id) }, ...burnerNeed(context, kettle)],
+        demands: { hands: 1, ...kettleDemand(context, kettle) },
+        makeSafe: kettleSafe(kettle),
+        picture: kettlePicture(context, kettle),
       },
-      aboutKettle(site, kettle),
+      aboutKettle(context, kettle),
     ),
   ];
 }
 
-export function pictureOf(site: PlanContext, kettle: Kettle) {
+export function kettlePicture(context: PlanContext, { vessel }: Kettle): Picture {
   return {
     kind: 'kettle',
-    vessel: kettle.vessel.id,
-    litres: site.filledL,
-    maxFillL: kettle.vessel.maxFillL,
-  } as const;
-}
-
-export function lower(name: string): string {
-  return name.charAt(0).toLowerCase() + name.slice(1);
-}
-
-export function litres(value: number): string {
-  return `${Number(value.toFixed(1))} L`;
+    vessel: vessel.id,
+    litres: context.filledL,
+    maxFillL: vessel.maxFillL,
+  };
 }

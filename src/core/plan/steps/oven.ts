@@ -1,284 +1,261 @@
-import { unkeyed } from '../../messages/temporary.ts';
-import { citation } from '../../custom/index.ts';
 import type { Oven } from '../../kitchen/index.ts';
-import { addBands, exactly } from '../../units/index.ts';
-import { BURNERS_LIT, circuitDemand, rangeResource } from '../context/demands.ts';
+import { asWritten, message, type Message } from '../../messages/index.ts';
 import {
-  stepDraft,
+  addBands,
+  exactly,
+  MINUTES_PER_HOUR,
+  SECONDS_PER_HOUR,
+  SECONDS_PER_MINUTE,
+} from '../../units/index.ts';
+import { BURNERS_LIT, circuitDemand, rangeResource } from '../context/demands.ts';
+import { choiceOf, type PlanContext } from '../context/plan-context.ts';
+import {
+  estimateTimer,
   offReminder,
+  reminder,
   stage,
+  stepDraft,
+  unbrokenHold,
   type StepDraft,
-  type PlanContext,
 } from '../context/step-draft.ts';
+import { coolId, ovenId, restId } from '../context/step-ids.ts';
+import { handworkS } from '../context/work-times.ts';
 import {
   calibratedOven,
   estimateHighHeat,
   estimateSelfClean,
   type OvenEstimate,
 } from '../estimates/index.ts';
-import type { Picture, Stage } from '../model/types.ts';
-import { handworkS } from '../context/work-times.ts';
-import { restId } from './clean.ts';
-import { coolId } from './glow.ts';
+import type { Picture, Stage, TimerSpec } from '../model/index.ts';
+import { coolStep } from './cool.ts';
 
-const S_MIN = 60;
 /** Look at a heated oven at least this often, s: owners' manuals want it attended. */
-const LOOK_S = 60 * S_MIN;
+const LOOK_S = SECONDS_PER_HOUR;
 /** Where neither the custom nor an answer says how long, min: the longer of the usual one to two hours. */
-const LONGEST_HEAT_MIN = 120;
+const LONGEST_HEAT_MIN = 2 * MINUTES_PER_HOUR;
 
-export function ovenId(oven: string): string {
-  return `heat-${oven}`;
+function lookTimer(): TimerSpec {
+  return reminder('look', LOOK_S, message('steps.oven.look'));
 }
 
-const LOOK = {
-  id: 'look',
-  role: 'reminder',
-  purpose: 'at-most',
-  lengthS: LOOK_S,
-  label: unkeyed('Is everything well with the oven?'),
-  repeats: true,
-} as const;
-
 /** Its circuit; a gas oven gives the room what a lit burner does. */
-function heatDemand(site: PlanContext, oven: Oven): Readonly<Record<string, number>> {
+function heatDemand(context: PlanContext, oven: Oven): Readonly<Record<string, number>> {
   return oven.heat === 'electric'
-    ? circuitDemand(site.kitchen, oven.circuit, oven.ratedW)
+    ? circuitDemand(context.kitchen, oven.circuit, oven.ratedW)
     : { [BURNERS_LIT]: 1 };
 }
 
 /** A self-clean locks out the hob of the same range: all its burners are taken. */
-function cleanDemand(site: PlanContext, oven: Oven): Readonly<Record<string, number>> {
-  const top = site.kitchen.fixtures.find(({ id }) => id === oven.sharesRangeWith);
+function cleanDemand(context: PlanContext, oven: Oven): Readonly<Record<string, number>> {
+  const top = context.kitchen.fixtures.find(({ id }) => id === oven.sharesRangeWith);
   return {
-    ...heatDemand(site, oven),
+    ...heatDemand(context, oven),
     ...(top?.kind === 'cooktop' && { [rangeResource(top.id)]: Math.max(1, top.burners.length) }),
   };
 }
 
 function pictureOf(
-  stages: readonly (readonly [name: string, lengthS: number, tempC: number])[],
+  { heatS, coolS, hotC, openC }: OvenEstimate,
+  holdS: number,
+  cool: Message,
 ): Picture {
   return {
     kind: 'oven',
-    stages: stages.map(([name, lengthS, tempC]) => ({ name: unkeyed(name), lengthS, tempC })),
+    stages: [
+      { name: message('steps.oven.picture.heat'), lengthS: heatS.typical, tempC: hotC },
+      { name: message('steps.oven.picture.hold'), lengthS: holdS, tempC: hotC },
+      { name: cool, lengthS: coolS.typical, tempC: openC },
+    ],
   };
 }
 
-function cleanStages(oven: Oven, reckoned: OvenEstimate): readonly Stage[] {
-  const racks = oven.racksStayInCycle
-    ? 'The racks stay in, as its manual allows.'
-    : 'The racks are out.';
+function cleanStages({ name, racksStayInCycle }: Oven, estimate: OvenEstimate): readonly Stage[] {
   return [
-    stage('start', `Close the door and start the full self-clean cycle of ${oven.name}.`, {
-      detail: [unkeyed(racks), unkeyed('The door locks by itself when it is hot.')],
-      say: unkeyed('It runs'),
+    stage('start', message('steps.oven.clean.start', { oven: name }), {
+      detail: [
+        message(racksStayInCycle ? 'steps.oven.clean.racks-in' : 'steps.oven.clean.racks-out'),
+        message('steps.oven.clean.locks'),
+      ],
+      say: message('steps.oven.clean.start-say'),
       hazards: ['oven'],
       resumption: 'ask',
-      reviewAsk: unkeyed('Does the cycle run now?'),
+      reviewAsk: message('steps.oven.clean.start-ask'),
     }),
-    stage('cycle', 'Let the cycle run to its end.', {
-      detail: [unkeyed('Stay home and awake. If the power fails, the cycle begins again.')],
+    stage('cycle', message('steps.oven.clean.cycle'), {
+      detail: [message('steps.oven.clean.cycle-detail')],
       hazards: ['oven'],
       resumption: 'restart',
-      reviewAsk: unkeyed('Did the cycle run on without a break?'),
+      reviewAsk: message('steps.oven.clean.cycle-ask'),
       timers: [
         {
           id: 'cycle',
           role: 'hold',
           purpose: 'unbroken',
-          lengthS: reckoned.holdS,
-          label: unkeyed('Self-clean cycle'),
+          lengthS: estimate.holdS,
+          label: message('steps.oven.clean.cycle-timer'),
         },
-        LOOK,
+        lookTimer(),
       ],
     }),
-    stage('cool', 'Leave the door shut until the lock opens.', {
-      detail: [unkeyed('Do not force it.')],
+    stage('cool', message('steps.oven.clean.cool'), {
+      detail: [message('steps.oven.clean.cool-detail')],
       hazards: ['oven'],
       timers: [
         {
           id: 'unlock',
           role: 'hold',
           purpose: 'at-least',
-          lengthS: reckoned.coolS.typical,
-          label: unkeyed('The lock opens'),
+          lengthS: estimate.coolS.typical,
+          label: message('steps.oven.clean.cool-timer'),
         },
       ],
     }),
-    stage('open', 'See that the cycle has ended and the lock is open, then switch it off.', {
-      detail: [unkeyed('It is still hot inside: leave it shut and dry.')],
-      say: unkeyed('It is off and unlocked'),
+    stage('open', message('steps.oven.clean.open'), {
+      detail: [message('steps.oven.clean.open-detail')],
+      say: message('steps.oven.clean.open-say'),
       hazards: ['oven'],
       resumption: 'ask',
-      reviewAsk: unkeyed('Is the oven off and unlocked?'),
-      timers: [offReminder('See that the oven is off')],
+      reviewAsk: message('steps.oven.clean.open-ask'),
+      timers: [offReminder(message('steps.oven.clean.open-timer'))],
     }),
   ];
 }
 
 /** One full self-clean cycle, from the start to the open lock. */
-function selfCleanStep(site: PlanContext, oven: Oven): StepDraft {
-  const choice = site.choices.get(oven.id);
-  const reckoned = estimateSelfClean(oven);
+function selfCleanStep(context: PlanContext, oven: Oven, estimate: OvenEstimate): StepDraft {
+  const choice = choiceOf(context, oven.id);
   const hand = addBands(handworkS('light'), handworkS('open'));
   return stepDraft(
     {
       id: ovenId(oven.id),
       kind: 'self-clean',
       phase: 'purge',
-      title: unkeyed(`Run one full self-clean cycle: ${oven.name}.`),
-      reason: unkeyed(choice?.method.reason ?? ''),
-      stages: cleanStages(oven, reckoned),
-      durationS: addBands(addBands(hand, exactly(reckoned.holdS)), reckoned.coolS),
+      work: {
+        on: 'fixture',
+        method: 'self-clean',
+        minutes: estimate.holdS / SECONDS_PER_MINUTE,
+      },
+      title: message('steps.oven.clean.title', { oven: oven.name }),
+      reason: choice.method.reason,
+      stages: cleanStages(oven, estimate),
+      durationS: addBands(addBands(hand, exactly(estimate.holdS)), estimate.coolS),
     },
     {
       fixture: oven.id,
-      sources: choice ? [choice.method.source] : [],
+      sources: [choice.method.source],
       needs: [{ step: restId(oven.id) }],
-      demands: cleanDemand(site, oven),
-      makeSafe: unkeyed('Keep the door shut and turn the oven off at its control or its breaker.'),
-      picture: pictureOf([
-        ['Heat', reckoned.heatS.typical, reckoned.hotC],
-        ['Hold', reckoned.holdS - reckoned.heatS.typical, reckoned.hotC],
-        ['Cool, locked', reckoned.coolS.typical, reckoned.openC],
-      ]),
+      demands: cleanDemand(context, oven),
+      makeSafe: message('steps.oven.clean.safe'),
+      picture: pictureOf(
+        estimate,
+        estimate.holdS - estimate.heatS.typical,
+        message('steps.oven.picture.cool-locked'),
+      ),
     },
     { fixture: oven, fuel: oven.heat },
   );
 }
 
-function heatStages(oven: Oven, reckoned: OvenEstimate): readonly Stage[] {
+function heatStages({ name }: Oven, minutes: number, { heatS }: OvenEstimate): readonly Stage[] {
   return [
-    stage('start', `Turn ${oven.name} to its highest setting, door shut.`, {
-      detail: [
-        unkeyed('Racks in, clean and dry. If it has a broiler, use it for the last minutes.'),
-      ],
-      say: unkeyed('It is on'),
+    stage('start', message('steps.oven.start', { oven: name }), {
+      detail: [message('steps.oven.start-detail')],
+      say: message('steps.heat.say-on'),
       hazards: ['oven'],
       resumption: 'ask',
-      reviewAsk: unkeyed('Is the oven on now?'),
+      reviewAsk: message('steps.oven.start-ask'),
     }),
-    stage('heat-up', 'Wait until it has reached its highest heat.', {
-      say: unkeyed('It is at its highest'),
+    stage('warm-up', message('steps.oven.warm-up'), {
+      say: message('steps.oven.warm-up-say'),
       hazards: ['oven'],
       resumption: 'restart',
-      reviewAsk: unkeyed('Did the oven stay on?'),
-      timers: [
-        {
-          id: 'expect',
-          role: 'estimate',
-          purpose: 'at-least',
-          lengthS: reckoned.heatS.typical,
-          label: unkeyed('At its highest about now'),
-        },
-      ],
+      reviewAsk: message('steps.oven.warm-up-ask'),
+      timers: [estimateTimer('expect', heatS.typical, message('steps.oven.expect'))],
     }),
-    stage('hold', 'Keep it at its highest without a break.', {
-      detail: [unkeyed('If the power or the flame fails, the time begins again.')],
+    stage('hold', message('steps.oven.hold'), {
+      detail: [message('steps.oven.hold-detail')],
       hazards: ['oven'],
       resumption: 'restart',
-      reviewAsk: unkeyed('Did the oven stay on without a break?'),
-      timers: [
-        {
-          id: 'hold',
-          role: 'hold',
-          purpose: 'unbroken',
-          lengthS: reckoned.holdS,
-          label: unkeyed('Highest heat'),
-        },
-        LOOK,
-      ],
+      reviewAsk: message('steps.oven.hold-ask'),
+      timers: [unbrokenHold(minutes, message('steps.oven.hold-timer')), lookTimer()],
     }),
-    stage('off', `Turn ${oven.name} off and leave the door shut.`, {
-      say: unkeyed('It is off'),
+    stage('off', message('steps.oven.off', { oven: name }), {
+      say: message('steps.heat.say-off'),
       hazards: ['oven'],
       resumption: 'ask',
-      reviewAsk: unkeyed('Is the oven off?'),
-      timers: [offReminder('Turn the oven off')],
+      reviewAsk: message('steps.oven.off-ask'),
+      timers: [offReminder(message('steps.oven.off-timer'))],
     }),
   ];
 }
 
-function highHeatSteps(site: PlanContext, oven: Oven): readonly StepDraft[] {
-  const choice = site.choices.get(oven.id);
-  const minutes = choice?.method.minutes ?? LONGEST_HEAT_MIN;
-  const { heatUp, cool } = site.calibration ?? {};
-  const reckoned = calibratedOven(estimateHighHeat(minutes), heatUp?.[oven.id], cool?.[oven.id]);
+function highHeatStep(
+  context: PlanContext,
+  oven: Oven,
+  minutes: number,
+  estimate: OvenEstimate,
+): StepDraft {
+  const choice = choiceOf(context, oven.id);
   const hand = addBands(handworkS('light'), handworkS('off'));
-  const cooling = `Let it cool untouched: ${oven.name}.`;
-  return [
-    stepDraft(
-      {
-        id: ovenId(oven.id),
-        kind: 'high-heat',
-        phase: 'purge',
-        title: unkeyed(`Heat at the highest setting for ${minutes} min: ${oven.name}.`),
-        reason: unkeyed(choice?.method.reason ?? ''),
-        stages: heatStages(oven, reckoned),
-        durationS: addBands(addBands(hand, reckoned.heatS), exactly(reckoned.holdS)),
-      },
-      {
-        fixture: oven.id,
-        sources: choice ? [choice.method.source] : [],
-        needs: [{ step: restId(oven.id) }],
-        demands: heatDemand(site, oven),
-        makeSafe: unkeyed('Turn the oven off and keep its door shut.'),
-        picture: pictureOf([
-          ['Heat', reckoned.heatS.typical, reckoned.hotC],
-          ['Hold', reckoned.holdS, reckoned.hotC],
-          ['Cool', reckoned.coolS.typical, reckoned.openC],
-        ]),
-      },
-      { fixture: oven, fuel: oven.heat },
-    ),
-    ovenCool(oven, cooling, reckoned.coolS.high),
-  ];
-}
-
-function ovenCool(oven: Oven, title: string, lengthS: number): StepDraft {
   return stepDraft(
     {
-      id: coolId(oven.id),
-      kind: 'cool',
-      phase: 'cool',
-      title: unkeyed(title),
-      reason: unkeyed('It burns the hand long after it is off.'),
-      stages: [
-        stage('cool', title, {
-          hazards: ['hot-surface'],
-          timers: [
-            {
-              id: 'cool',
-              role: 'hold',
-              purpose: 'at-least',
-              lengthS,
-              label: unkeyed(`Safe to touch: ${oven.name}`),
-            },
-          ],
-        }),
-      ],
-      durationS: exactly(lengthS),
+      id: ovenId(oven.id),
+      kind: 'high-heat',
+      phase: 'purge',
+      work: { on: 'fixture', method: choice.method.method, minutes },
+      title: message('steps.oven.title', {
+        oven: oven.name,
+        lengthS: minutes * SECONDS_PER_MINUTE,
+      }),
+      reason: choice.method.reason,
+      stages: heatStages(oven, minutes, estimate),
+      durationS: addBands(addBands(hand, estimate.heatS), exactly(estimate.holdS)),
     },
     {
       fixture: oven.id,
-      sources: [citation('iso-13732-1-touch')],
-      attention: 'none',
-      startsBy: 'chain',
-      needs: [{ step: ovenId(oven.id) }],
-      makeSafe: unkeyed(`Keep the door shut and children away until it has cooled: ${oven.name}.`),
+      sources: [choice.method.source],
+      needs: [{ step: restId(oven.id) }],
+      demands: heatDemand(context, oven),
+      makeSafe: message('steps.oven.safe'),
+      picture: pictureOf(estimate, estimate.holdS, message('steps.oven.picture.cool')),
+    },
+    { fixture: oven, fuel: oven.heat },
+  );
+}
+
+function ovenCool(context: PlanContext, oven: Oven, lengthS: number): StepDraft {
+  const method = choiceOf(context, oven.id).method.method;
+  return coolStep(
+    {
+      id: coolId(oven.id),
+      heated: ovenId(oven.id),
+      fixture: oven,
+      work: { on: 'fixture', method },
+      name: asWritten(oven.name),
+      timerName: asWritten(oven.name),
+      lengthS,
+      reason: message('steps.oven.cool-reason'),
+      makeSafe: message('steps.oven.cool-safe', { oven: oven.name }),
     },
     { fixture: oven, fuel: oven.heat },
   );
 }
 
 /** The heat of an oven by its method, and its cool-down. */
-export function ovenSteps(site: PlanContext, oven: Oven): readonly StepDraft[] {
-  const method = site.choices.get(oven.id)?.method.method;
-  if (method !== 'self-clean') return highHeatSteps(site, oven);
-  const touchS = estimateSelfClean(oven).touchS * (site.calibration?.cool?.[oven.id]?.mean ?? 1);
+export function ovenSteps(context: PlanContext, oven: Oven): readonly StepDraft[] {
+  const chosen = choiceOf(context, oven.id).method;
+  const { heatUp, cool } = context.calibration ?? {};
+  if (chosen?.method === 'self-clean') {
+    const estimate = estimateSelfClean(oven);
+    return [
+      selfCleanStep(context, oven, estimate),
+      ovenCool(context, oven, estimate.touchS * (cool?.[oven.id]?.mean ?? 1)),
+    ];
+  }
+  const minutes = chosen?.minutes ?? LONGEST_HEAT_MIN;
+  const estimate = calibratedOven(estimateHighHeat(minutes), heatUp?.[oven.id], cool?.[oven.id]);
   return [
-    selfCleanStep(site, oven),
-    ovenCool(oven, `Let it cool untouched: ${oven.name}.`, touchS),
+    highHeatStep(context, oven, minutes, estimate),
+    ovenCool(context, oven, estimate.coolS.high),
   ];
 }

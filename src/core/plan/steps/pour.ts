@@ -1,103 +1,79 @@
-import { unkeyed } from '../../messages/temporary.ts';
 import { citation } from '../../custom/index.ts';
-import type { Fixture, LaneDirection } from '../../kitchen/index.ts';
+import type { Fixture } from '../../kitchen/index.ts';
+import { message, type Message } from '../../messages/index.ts';
 import { addBands, mapBand, type Band } from '../../units/index.ts';
-import { kettleDemand, vesselResource } from '../context/demands.ts';
-import { stepDraft, stage, type StepDraft, type PlanContext } from '../context/step-draft.ts';
-import type { KettlePour } from '../pours/kettle-pour.ts';
-import { kettlePours } from '../pours/pouring.ts';
-import type { Kettle, PourEstimate } from '../estimates/index.ts';
-import type { Need, Stage } from '../model/types.ts';
+import { HANDS, kettleDemand, vesselResource } from '../context/demands.ts';
+import { choiceOf, type PlanContext } from '../context/plan-context.ts';
+import {
+  estimateTimer,
+  reminder,
+  stage,
+  stepDraft,
+  type StepDraft,
+} from '../context/step-draft.ts';
+import { boilId, boilOverId, pourId, restId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
-import { restId } from './clean.ts';
+import type { Kettle, PouredFixture, PourEstimate } from '../estimates/index.ts';
+import type { Need, Stage, Work } from '../model/index.ts';
+import { kettlePours, type KettlePour, type KettlePours } from '../pours/index.ts';
+import type { KettleQueue } from './kettle-queue.ts';
 import {
   aboutKettle,
-  boilOverId,
   boilStage,
   burnerNeed,
-  fillTitle,
+  fillStage,
+  kettlePicture,
   kettleSafe,
-  lower,
-  pictureOf,
-  plugLines,
+  vesselUnit,
 } from './kettles.ts';
 
 /** Cold water is asked for again after this, s: custom says at once. */
 const COLD_REMIND_S = 60;
 
-export function boilId(fixture: string, kettle: number): string {
-  return `boil-${fixture}-${kettle}`;
-}
-
-export function pourId(fixture: string, kettle: number): string {
-  return `pour-${fixture}-${kettle}`;
-}
-
-/** Which kettle pours next: the one that is ready first, by boiling times alone. */
-export class KettleTurn {
-  readonly #freeS = new Map<string, number>();
-  readonly #site: PlanContext;
-
-  constructor(site: PlanContext) {
-    this.#site = site;
-  }
-
-  next(): Kettle {
-    const readyS = (kettle: Kettle): number =>
-      (this.#freeS.get(kettle.id) ?? 0) + (this.#site.boils.get(kettle.id)?.timeS.typical ?? 0);
-    const kettle = this.#site.kettles.toSorted((a, b) => readyS(a) - readyS(b))[0];
-    if (!kettle) throw new RangeError('kettles is empty; allowed: one or more. Add a kettle.');
-    this.#freeS.set(kettle.id, readyS(kettle));
-    return kettle;
-  }
-}
-
 type Turn = {
-  readonly site: PlanContext;
+  readonly context: PlanContext;
   readonly fixture: Fixture;
   readonly pour: KettlePour;
   readonly of: number;
+  /** Why no lanes are drawn, where they are not. */
+  readonly notDrawn: readonly Message[];
   readonly kettle: Kettle;
   readonly pourS: Band;
   /** The pour of this fixture for which the same kettle was used before. */
   readonly lastWithKettle?: string;
 };
 
+function workOf({ pour, of, kettle }: Turn, litres: number): Work {
+  return { on: 'kettle', kettle: pour.kettle, of, vessel: vesselUnit(kettle), litres };
+}
+
 function boilDraft(turn: Turn): StepDraft {
-  const { site, fixture, pour, kettle, of } = turn;
-  const boil = site.boils.get(kettle.id);
+  const { context, fixture, pour, kettle, of } = turn;
+  const { burner } = kettle;
+  const boil = context.boils.get(kettle.id);
   const needs: Need[] = [
     { step: restId(fixture.id) },
-    ...(kettle.toBuy || kettle.purged ? [] : [{ step: boilOverId(kettle) }]),
-    ...burnerNeed(site, kettle),
+    ...(kettle.toBuy || kettle.purged ? [] : [{ step: boilOverId(kettle.id) }]),
+    ...burnerNeed(context, kettle),
     ...(turn.lastWithKettle === undefined ? [] : [{ step: turn.lastWithKettle }]),
   ];
+  const named = { kettle: pour.kettle, of, fixture: fixture.name, vessel: kettle.name };
   return stepDraft(
     {
       id: boilId(fixture.id, pour.kettle),
       kind: 'boil',
       phase: 'purge',
-      title: unkeyed(
-        `Boil kettle ${pour.kettle} of ${of} for ${fixture.name}: ${lower(kettle.name)}.`,
-      ),
-      reason: unkeyed(
-        'It is poured from the vessel that was on the fire (kli rishon), at a rolling boil.',
-      ),
+      work: workOf(turn, context.filledL),
+      title: message('steps.boil.title', named),
+      reason: message('steps.boil.reason'),
       stages: [
-        stage('fill', fillTitle(site, kettle), {
-          detail: [unkeyed('Never past the mark.'), ...plugLines(site, kettle).map(unkeyed)],
-          say: unkeyed('It is on'),
-        }),
-        {
-          ...boilStage(
-            site,
-            kettle,
-            `Wait for a rolling boil, ${site.boilingC.toFixed(1)} °C here.`,
-          ),
-          detail: kettle.burner
-            ? [unkeyed(`Turn the ${kettle.burner.name} burner off as you lift it.`)]
-            : [],
-        },
+        fillStage(context, kettle, [message('steps.boil.fill-mark')]),
+        boilStage(
+          context,
+          kettle,
+          message('steps.boil.wait-here', { boilingC: context.boilingC }),
+          burner ? [message('steps.boil.burner-off', { burner: burner.name })] : [],
+        ),
       ],
       durationS: addBands(boil?.timeS ?? { low: 0, typical: 0, high: 0 }, handworkS('light')),
     },
@@ -105,125 +81,111 @@ function boilDraft(turn: Turn): StepDraft {
       fixture: fixture.id,
       sources: [citation('oc-451-6')],
       needs,
-      demands: kettleDemand(site, kettle),
-      makeSafe: unkeyed(kettleSafe(kettle)),
-      picture: pictureOf(site, kettle),
+      demands: kettleDemand(context, kettle),
+      makeSafe: kettleSafe(kettle),
+      picture: kettlePicture(context, kettle),
     },
-    { ...aboutKettle(site, kettle), fixture },
+    { ...aboutKettle(context, kettle), fixture },
   );
 }
 
-const COUNTER_WAY: Readonly<Record<LaneDirection, string>> = {
-  'back-to-front':
-    'From the back edge to the front, lane by lane; let the water run down the front.',
-  shortest:
-    'Lane by lane as drawn: the shortest way, by your choice; let the water run down the front.',
-};
-
-function wayLines(site: PlanContext, fixture: Fixture, pour: KettlePour): readonly string[] {
+/** Which way to pour: the parts of a sink by name, or lane by lane. */
+function wayLines({ context, fixture, pour }: Turn): readonly Message[] {
   if (pour.parts.length > 0) return pour.parts;
   return fixture.kind === 'counter'
-    ? [COUNTER_WAY[site.kitchen.household.laneDirection ?? 'back-to-front']]
-    : ['From the far edge to the near one, lane by lane.'];
+    ? [message(`steps.pour.way.${context.kitchen.household.laneDirection ?? 'back-to-front'}`)]
+    : [message('steps.pour.way.far-to-near')];
 }
 
 function pourStages(turn: Turn): readonly Stage[] {
-  const { site, fixture, pour, of } = turn;
+  const { context, fixture, pour, of } = turn;
+  const notes = choiceOf(context, fixture.id).notes;
+  const named = { kettle: pour.kettle, of, fixture: fixture.name };
   return [
-    stage(
-      'pour',
-      `Pour kettle ${pour.kettle} of ${of} over ${fixture.name}: every spot reached by the stream.`,
-      {
-        detail: [
-          ...wayLines(site, fixture, pour),
-          ...(site.choices.get(fixture.id)?.notes ?? []),
-        ].map(unkeyed),
-        say: unkeyed('Poured'),
-        hazards: ['boiling-water'],
-        resumption: 'ask',
-        reviewAsk: unkeyed('Was this kettle poured to the end?'),
-        timers: [
-          {
-            id: 'empty',
-            role: 'estimate',
-            purpose: 'at-least',
-            lengthS: turn.pourS.typical,
-            label: unkeyed('Empty about now'),
-          },
-        ],
-      },
-    ),
-    stage('cold', 'Pour cold water over the same place at once.', {
-      detail: [unkeyed('Only where the boiling water went.')],
-      say: unkeyed('Cold water poured'),
+    stage('pour', message('steps.pour.pour', named), {
+      detail: [...wayLines(turn), ...turn.notDrawn, ...notes],
+      say: message('steps.pour.say'),
+      hazards: ['boiling-water'],
       resumption: 'ask',
-      reviewAsk: unkeyed('Was cold water poured over it?'),
-      timers: [
-        {
-          id: 'cold',
-          role: 'reminder',
-          purpose: 'at-most',
-          lengthS: COLD_REMIND_S,
-          label: unkeyed('Cold water now'),
-          repeats: true,
-        },
-      ],
+      reviewAsk: message('steps.pour.ask'),
+      timers: [estimateTimer('empty', turn.pourS.typical, message('steps.pour.expect'))],
+    }),
+    stage('cold', message('steps.pour.cold'), {
+      detail: [message('steps.pour.cold-where')],
+      say: message('steps.pour.cold-say'),
+      resumption: 'ask',
+      reviewAsk: message('steps.pour.cold-ask'),
+      timers: [reminder('cold', COLD_REMIND_S, message('steps.pour.cold-timer'))],
     }),
   ];
 }
 
 function pourDraft(turn: Turn): StepDraft {
-  const { site, fixture, pour, kettle, of } = turn;
-  const choice = site.choices.get(fixture.id);
-  const waitS = site.boils.get(kettle.id)?.waitS ?? 0;
+  const { context, fixture, pour, kettle, of } = turn;
+  const choice = choiceOf(context, fixture.id);
+  const waitS = context.boils.get(kettle.id)?.waitS ?? 0;
   const before = pour.kettle > 1 ? [{ step: pourId(fixture.id, pour.kettle - 1) }] : [];
   return stepDraft(
     {
       id: pourId(fixture.id, pour.kettle),
       kind: 'pour',
       phase: 'purge',
-      title: unkeyed(`Pour kettle ${pour.kettle} of ${of} over ${fixture.name}.`),
-      reason: unkeyed(choice?.method.reason ?? ''),
+      work: workOf(turn, pour.litres),
+      title: message('steps.pour.title', { kettle: pour.kettle, of, fixture: fixture.name }),
+      reason: choice.method.reason,
       stages: pourStages(turn),
       durationS: addBands(addBands(handworkS('carry'), turn.pourS), handworkS('cold')),
     },
     {
       fixture: fixture.id,
-      sources: [...(choice ? [choice.method.source] : []), citation(site.custom.coldSource)],
+      sources: [choice.method.source, citation(context.custom.coldSource)],
       needs: [{ step: boilId(fixture.id, pour.kettle), withinS: Math.floor(waitS) }, ...before],
-      demands: { hands: 1, [vesselResource(kettle)]: 1 },
-      makeSafe: unkeyed('Put the kettle down where nobody can knock it.'),
+      demands: { [HANDS]: 1, [vesselResource(kettle)]: 1 },
+      makeSafe: message('steps.pour.safe'),
       ...(pour.picture && { picture: pour.picture }),
     },
-    { ...aboutKettle(site, kettle), fixture },
+    { ...aboutKettle(context, kettle), fixture },
   );
 }
 
-export type FixturePours = {
+function notDrawn({ refusal }: KettlePours): readonly Message[] {
+  return refusal === undefined
+    ? []
+    : [message('steps.pour.not-drawn', { why: message(`steps.pour.not-drawn.${refusal}`) })];
+}
+
+type FixturePours = {
   readonly drafts: readonly StepDraft[];
   readonly kettles: number;
 };
 
 /** Boil and pour of every kettle of one fixture. */
 export function pourSteps(
-  site: PlanContext,
-  fixture: Fixture,
+  context: PlanContext,
+  fixture: PouredFixture,
   need: PourEstimate,
-  turns: KettleTurn,
+  queue: KettleQueue,
 ): FixturePours {
-  const pours = kettlePours(fixture, need, site.filledL, site.kitchen.household.laneDirection);
+  const planned = kettlePours(
+    fixture,
+    need,
+    context.filledL,
+    context.kitchen.household.laneDirection,
+  );
+  const { pours } = planned;
   const last = new Map<string, string>();
-  const total = pours.reduce((sum, { litres: l }) => sum + l, 0);
+  const total = pours.reduce((sum, { litres }) => sum + litres, 0);
   const drafts = pours.flatMap((pour) => {
-    const kettle = turns.next();
+    const kettle = queue.next();
     const before = last.get(kettle.id);
     last.set(kettle.id, pourId(fixture.id, pour.kettle));
     const share = total > 0 ? pour.litres / total : 1 / pours.length;
     const turn: Turn = {
-      site,
+      context,
       fixture,
       pour,
       of: pours.length,
+      notDrawn: notDrawn(planned),
       kettle,
       pourS: mapBand(need.pourS, (s) => s * share),
       ...(before !== undefined && { lastWithKettle: before }),

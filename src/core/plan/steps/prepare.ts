@@ -1,26 +1,28 @@
-import { unkeyed } from '../../messages/temporary.ts';
 import { citation } from '../../custom/index.ts';
-import { stepDraft, stage, type StepDraft, type PlanContext } from '../context/step-draft.ts';
-import { PREPARING, preparingS } from '../context/work-times.ts';
-
-export function prepareId(id: string): string {
-  return `prepare-${id}`;
-}
+import { message } from '../../messages/index.ts';
+import type { PlanContext } from '../context/plan-context.ts';
+import { stage, stepDraft, type StepDraft } from '../context/step-draft.ts';
+import { prepareId } from '../context/step-ids.ts';
+import { PREPARING, preparingLines, preparingS } from '../context/work-times.ts';
 
 /** What is done before anything is cleaned. Questions first: their answers may change the plan. */
-export function prepareSteps(site: PlanContext): readonly StepDraft[] {
-  const asks = [...site.choices.values()].some(({ questions }) => questions.length > 0);
+export function prepareSteps(context: PlanContext): readonly StepDraft[] {
+  const asks = [...context.choices.values()].some(({ questions }) => questions.length > 0);
   const rows = PREPARING.filter(({ id }) => id !== 'ask' || asks);
   return rows.map((row, at) => {
     const before = rows[at - 1];
+    const title = message(`steps.prepare.${row.id}.title`);
     return stepDraft(
       {
         id: prepareId(row.id),
         kind: 'prepare',
         phase: 'prepare',
-        title: unkeyed(row.title),
-        reason: unkeyed(row.reason),
-        stages: [stage('do', row.title, { detail: row.detail.map(unkeyed), say: unkeyed('Done') })],
+        work: { on: 'kitchen' },
+        title,
+        reason: message(`steps.prepare.${row.id}.reason`),
+        stages: [
+          stage('do', title, { detail: preparingLines(row), say: message('steps.prepare.say') }),
+        ],
         durationS: preparingS(row),
       },
       { sources: [citation(row.source)] },
@@ -31,6 +33,6 @@ export function prepareSteps(site: PlanContext): readonly StepDraft[] {
 }
 
 /** The last preparation: cleaning begins after it. */
-export function lastPreparation(site: PlanContext): string {
-  return prepareSteps(site).at(-1)?.step.id ?? '';
+export function lastPreparation(context: PlanContext): string {
+  return prepareSteps(context).at(-1)?.step.id ?? '';
 }

@@ -1,11 +1,14 @@
 import type { Fixture } from '../../kitchen/index.ts';
-import type { StepDraft, PlanContext } from '../context/step-draft.ts';
+import { choiceOf, type PlanContext } from '../context/plan-context.ts';
+import { needsRest } from '../context/purging.ts';
+import type { StepDraft } from '../context/step-draft.ts';
+import { ovenId } from '../context/step-ids.ts';
 import { isPoured, calibratedPour, estimatePour, type PourEstimate } from '../estimates/index.ts';
 import { byHandStep, steamStep } from './by-hand.ts';
-import { needsRest } from './clean.ts';
-import { glowId, glowSteps } from './glow.ts';
-import { ovenId, ovenSteps } from './oven.ts';
-import { KettleTurn, pourSteps } from './pour.ts';
+import { glowSteps } from './glow.ts';
+import { ovenSteps } from './oven.ts';
+import { KettleQueue } from './kettle-queue.ts';
+import { pourSteps } from './pour.ts';
 
 /** What one fixture's pour takes, as planned. */
 export type PourTotal = PourEstimate & { readonly fixture: string; readonly planned: number };
@@ -24,19 +27,19 @@ function pourRank({ kind }: Fixture): number {
 }
 
 /** All pours in their order, each fixture's after the one before it in the timetable. */
-function pourAll(site: PlanContext, fixtures: readonly Fixture[]): Purge {
-  const turns = new KettleTurn(site);
+function pourAll(context: PlanContext, fixtures: readonly Fixture[]): Purge {
+  const queue = new KettleQueue(context);
   const drafts: StepDraft[] = [];
   const pours: PourTotal[] = [];
   let before: string | undefined;
   for (const fixture of fixtures) {
     if (!isPoured(fixture)) continue;
     const need = calibratedPour(
-      estimatePour(fixture, site.filledL),
-      site.filledL,
-      site.calibration,
+      estimatePour(fixture, context.filledL),
+      context.filledL,
+      context.calibration,
     );
-    const poured = pourSteps(site, fixture, need, turns);
+    const poured = pourSteps(context, fixture, need, queue);
     const follows = before === undefined ? [] : [before];
     // One fixture after the other: the first boil may not overtake the last pour of the one above.
     drafts.push(
@@ -52,47 +55,41 @@ function pourAll(site: PlanContext, fixtures: readonly Fixture[]): Purge {
 
 /** An oven under a hob is cleaned out before the hob glows over it. */
 function afterOven(
-  site: PlanContext,
+  context: PlanContext,
   cooktop: string,
   drafts: readonly StepDraft[],
 ): readonly StepDraft[] {
-  const below = site.kitchen.fixtures.filter(
+  const below = context.kitchen.fixtures.filter(
     (one) =>
       one.kind === 'oven' &&
       one.sharesRangeWith === cooktop &&
-      site.choices.get(one.id)?.method.method === 'self-clean',
+      choiceOf(context, one.id).method.method === 'self-clean',
   );
   const follows = below.map(({ id }) => ovenId(id));
-  const first = new Set(
-    site.kitchen.fixtures.flatMap((one) =>
-      one.kind === 'cooktop' ? one.burners.map(({ id }) => glowId(id)) : [],
-    ),
-  );
   return drafts.map((one) =>
-    first.has(one.step.id) ? { ...one, follows: [...one.follows, ...follows] } : one,
+    one.step.phase === 'purge' ? { ...one, follows: [...one.follows, ...follows] } : one,
   );
 }
 
-function heatOf(site: PlanContext, fixture: Fixture): readonly StepDraft[] {
-  const method = site.choices.get(fixture.id)?.method.method;
-  if (method === undefined) return [];
+function heatOf(context: PlanContext, fixture: Fixture): readonly StepDraft[] {
+  const { method } = choiceOf(context, fixture.id).method;
   if (fixture.kind === 'cooktop') {
-    const heated = glowSteps(site, fixture);
-    if (heated.length > 0) return afterOven(site, fixture.id, heated);
+    const heated = glowSteps(context, fixture);
+    if (heated.length > 0) return afterOven(context, fixture.id, heated);
   }
   if (!needsRest(method)) return [];
   if (method === 'pour' && isPoured(fixture)) return [];
   if (fixture.kind === 'oven' && ['self-clean', 'light-heat', 'glow'].includes(method))
-    return ovenSteps(site, fixture);
-  return [method === 'steam' ? steamStep(site, fixture) : byHandStep(site, fixture)];
+    return ovenSteps(context, fixture);
+  return [method === 'steam' ? steamStep(context, fixture) : byHandStep(context, fixture)];
 }
 
 /** The purge of every fixture that has one. */
-export function purgeSteps(site: PlanContext): Purge {
-  const heated = site.kitchen.fixtures.flatMap((fixture) => heatOf(site, fixture));
-  const poured = site.kitchen.fixtures
-    .filter((one) => site.choices.get(one.id)?.method.method === 'pour' && isPoured(one))
+export function purgeSteps(context: PlanContext): Purge {
+  const heated = context.kitchen.fixtures.flatMap((fixture) => heatOf(context, fixture));
+  const poured = context.kitchen.fixtures
+    .filter((one) => choiceOf(context, one.id).method.method === 'pour' && isPoured(one))
     .toSorted((a, b) => pourRank(a) - pourRank(b));
-  const { drafts, pours } = pourAll(site, poured);
+  const { drafts, pours } = pourAll(context, poured);
   return { drafts: [...heated, ...drafts], pours };
 }

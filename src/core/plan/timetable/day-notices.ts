@@ -1,7 +1,8 @@
 import { message, type Message } from '../../messages/index.ts';
 import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/index.ts';
 import type { Calendar } from './days.ts';
-import type { StepDraft, PlanContext } from '../context/step-draft.ts';
+import type { PlanContext } from '../context/plan-context.ts';
+import type { StepDraft } from '../context/step-draft.ts';
 import type { Timed, TimetableOptions } from './timetable.ts';
 
 /** A self-clean that fails leaves no oven for this long: locks and heat cut-outs take days to mend. */

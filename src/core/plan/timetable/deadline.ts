@@ -11,7 +11,7 @@ import {
   wallTime,
 } from '../../calendar/index.ts';
 import type { Kitchen, Place } from '../../kitchen/index.ts';
-import type { PlanDays } from '../model/types.ts';
+import type { PlanDays } from '../model/index.ts';
 
 /** Purging is planned to end this long before the hour of leaven: common practice, no published source. */
 export const DEADLINE_MARGIN_H = 1;

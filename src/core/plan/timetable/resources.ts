@@ -6,8 +6,8 @@ import {
   rangeResource,
   vesselResource,
 } from '../context/demands.ts';
-import type { PlanContext } from '../context/step-draft.ts';
-import type { Resource, Step } from '../model/types.ts';
+import type { PlanContext } from '../context/plan-context.ts';
+import type { Resource, Step } from '../model/index.ts';
 
 /** What steps hold while they are begun: hands, lit burners, ranges, kettles, circuits. Only what some step asks for. */
 export function resourcesOf(context: PlanContext, steps: readonly Step[]): readonly Resource[] {
@@ -43,7 +43,7 @@ export function resourcesOf(context: PlanContext, steps: readonly Step[]): reado
     ...kettles.map((kettle) => ({
       id: vesselResource(kettle),
       kind: 'vessel' as const,
-      name: asWritten(kettle.name),
+      name: kettle.name,
       capacity: 1,
       unit: message('common.resource.unit.kettles'),
     })),

@@ -7,9 +7,9 @@ import {
   type Problem,
   type Schedule,
 } from '../../schedule/index.ts';
-import { runsThroughRestDays } from '../model/rest-day-rule.ts';
+import { runsThroughRestDays } from '../model/index.ts';
 import type { StepDraft } from '../context/step-draft.ts';
-import type { Resource, Timetable } from '../model/types.ts';
+import type { Resource, Timetable } from '../model/index.ts';
 
 const S_H = 3600;
 const DAY_S = 24 * S_H;

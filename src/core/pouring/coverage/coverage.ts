@@ -4,17 +4,9 @@
  * lanes reach (clipper), the exact distance along every edge, and a dense
  * grid of places.
  */
+import { between, distanceM, distanceToEdgeM, edgesOf, insideRings } from '../../geometry/index.ts';
 import { subtract } from './clip.ts';
-import {
-  between,
-  distanceM,
-  insideRings,
-  ringEdges,
-  ringsOf,
-  surfaceAreaM2,
-  toSegmentM,
-  upright,
-} from '../model/plane.ts';
+import { ringsOf, surfaceAreaM2, upright } from '../model/plane.ts';
 import { repairSurface, SLIVER_M } from './repair.ts';
 import { tidySpans, type Spans } from '../model/spans.ts';
 import type { Lane, LanePoint, Ring, Surface } from '../model/types.ts';
@@ -70,7 +62,7 @@ function capsule([a, b]: Segment, reachM: number): Ring {
 /** Shares of the edge `p` to `q` within `reachM` of a stretch: one span, as what is in reach is convex. */
 function edgeInReach(p: LanePoint, q: LanePoint, [a, b]: Segment, reachM: number): Spans {
   // Distance to a stretch is convex along the edge: find its least place, then both sides where it passes the reach.
-  const at = (t: number) => toSegmentM(between(p, q, t), a, b);
+  const at = (t: number) => distanceToEdgeM(between(p, q, t), a, b);
   let [low, high] = [0, 1];
   for (let i = 0; i < 100; i += 1) {
     const third = (high - low) / 3;
@@ -103,7 +95,7 @@ function nearBox(p: LanePoint, q: LanePoint, [a, b]: Segment, reachM: number): b
 
 function missedOnEdges(surface: Surface, segments: readonly Segment[], reachM: number): number {
   let worstM = 0;
-  for (const [p, q] of ringsOf(surface).flatMap(ringEdges)) {
+  for (const [p, q] of ringsOf(surface).flatMap(edgesOf)) {
     const lengthM = distanceM(p, q);
     const spans = tidySpans(
       segments
@@ -141,7 +133,7 @@ function byTile(segments: readonly Segment[], tileM: number): (p: LanePoint) => 
 function* places(surface: Surface, stepM: number): Generator<LanePoint> {
   const rings = ringsOf(surface);
   for (const ring of rings) {
-    for (const [a, b] of ringEdges(ring)) {
+    for (const [a, b] of edgesOf(ring)) {
       const steps = Math.max(1, Math.ceil(distanceM(a, b) / stepM));
       for (let k = 0; k < steps; k += 1) yield between(a, b, k / steps);
     }
@@ -183,7 +175,7 @@ export function coverage(
     missedEdgeM = Math.max(missedEdgeM, missedOnEdges(piece, segments, reachM));
     for (const p of places(piece, swathM / (options.placesASwath ?? USUAL_PLACES_A_SWATH))) {
       const farM = near(p).reduce(
-        (least, [a, b]) => Math.min(least, toSegmentM(p, a, b)),
+        (least, [a, b]) => Math.min(least, distanceToEdgeM(p, a, b)),
         Infinity,
       );
       farthest.looked += 1;
@@ -203,6 +195,6 @@ export function coverage(
 
 /** Rounding of the clipper's grid leaves threads. */
 function isThin(surface: Surface): boolean {
-  const perimeterM = ringEdges(surface.outer).reduce((sum, [a, b]) => sum + distanceM(a, b), 0);
+  const perimeterM = edgesOf(surface.outer).reduce((sum, [a, b]) => sum + distanceM(a, b), 0);
   return (2 * surfaceAreaM2(surface)) / perimeterM < SLIVER_M / 2;
 }

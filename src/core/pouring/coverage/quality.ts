@@ -1,4 +1,4 @@
-import { distanceM } from '../model/plane.ts';
+import { distanceM } from '../../geometry/index.ts';
 import type { Lane, LanePoint, LanesQuality } from '../model/types.ts';
 
 /** A change of heading larger than this is a turn, radians: 45°. */

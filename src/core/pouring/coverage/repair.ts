@@ -1,5 +1,6 @@
+import { distanceM, edgesOf, signedAreaM2 } from '../../geometry/index.ts';
 import { subtract, unite } from './clip.ts';
-import { distanceM, ringEdges, signedAreaM2, surfaceAreaM2, upright } from '../model/plane.ts';
+import { surfaceAreaM2, upright } from '../model/plane.ts';
 import { LanesRefusal } from '../model/refusal.ts';
 import type { LanePoint, Repair, Ring, Surface } from '../model/types.ts';
 
@@ -52,7 +53,7 @@ function withoutDoubles(ring: Ring): LanePoint[] {
 }
 
 function isSliver(surface: Surface): boolean {
-  const perimeterM = ringEdges(surface.outer).reduce((sum, [a, b]) => sum + distanceM(a, b), 0);
+  const perimeterM = edgesOf(surface.outer).reduce((sum, [a, b]) => sum + distanceM(a, b), 0);
   return (2 * Math.abs(signedAreaM2(surface.outer))) / perimeterM < SLIVER_M;
 }
 

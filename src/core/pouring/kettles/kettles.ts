@@ -3,8 +3,8 @@
  * evenly, so that none runs dry at the last hand's breadth, and a stretch
  * ends at a lift or a turn where there is one near enough.
  */
+import { distanceM } from '../../geometry/index.ts';
 import { nearestAlongM, partOf } from './progress.ts';
-import { distanceM } from '../model/plane.ts';
 import { LanesRefusal, within } from '../model/refusal.ts';
 import type { Lane, LanePoint } from '../model/types.ts';
 

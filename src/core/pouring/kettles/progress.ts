@@ -1,4 +1,4 @@
-import { between, distanceM, nearestShare } from '../model/plane.ts';
+import { between, distanceM, nearestShare } from '../../geometry/index.ts';
 import type { Lane, LanePoint } from '../model/types.ts';
 
 /** The part of a path between two lengths along it, metres; corners in between are kept. */

@@ -31,8 +31,8 @@ export type SinkOptions = {
 /** A part of a sink: a fitting poured by the piece, or a surface with its lanes. */
 export type SinkPart = {
   readonly kind: 'fitting' | 'rim' | 'wall' | 'floor';
-  /** Plain name for the list: "Spout and tap", "Bowl 1: walls". */
-  readonly name: string;
+  /** Which fitting; surfaces have none. */
+  readonly fitting?: 'spout' | 'tap' | 'spout-and-tap' | 'handles';
   /** Pieces, for fittings. */
   readonly pieces: number;
   /** Number of the bowl, from 1; fittings have none. */
@@ -46,7 +46,6 @@ export type SinkPart = {
 
 /** Gap between bowls in the unfolded picture, metres. */
 const GAP_M = 0.1;
-const MOST_BOWLS = 4;
 
 type Place = { readonly size: BowlSize; readonly x: number; readonly y: number };
 
@@ -63,8 +62,8 @@ function lane(points: readonly LanePoint[]): Lane {
   return { points, lengthM: pathLengthM(points) };
 }
 
-function fitting(name: string, pieces: number): SinkPart {
-  return { kind: 'fitting', name, pieces, outlines: [], lanes: [], areaM2: 0, lengthM: 0 };
+function fittingPart(fitting: SinkPart['fitting'] & string, pieces: number): SinkPart {
+  return { kind: 'fitting', fitting, pieces, outlines: [], lanes: [], areaM2: 0, lengthM: 0 };
 }
 
 function surfacePart(
@@ -74,9 +73,8 @@ function surfacePart(
   lanes: readonly Lane[],
   areaM2: number,
 ): SinkPart {
-  const what = { rim: 'rim', wall: 'walls', floor: 'floor' }[kind];
   const lengthM = lanes.reduce((sum, l) => sum + l.lengthM, 0);
-  return { kind, name: `Bowl ${bowl}: ${what}`, pieces: 0, bowl, outlines, lanes, areaM2, lengthM };
+  return { kind, pieces: 0, bowl, outlines, lanes, areaM2, lengthM };
 }
 
 function rim({ size, x, y }: Place, bowl: number): SinkPart {
@@ -147,10 +145,9 @@ function floor({ size, x, y }: Place, bowl: number, swathM: number): SinkPart {
 }
 
 function checkedBowls(bowls: readonly BowlSize[]): void {
-  if (bowls.length < 1 || bowls.length > MOST_BOWLS) {
+  if (bowls.length < 1) {
     const advice = 'Give each bowl its length, width and depth.';
-    const allowed = `1 to ${MOST_BOWLS} bowls`;
-    throw new LanesRefusal('size-out-of-range', 'bowls', bowls.length, allowed, advice);
+    throw new LanesRefusal('size-out-of-range', 'bowls', bowls.length, '1 or more bowls', advice);
   }
   bowls.forEach((size, i) => {
     within('size-out-of-range', `bowls[${i}].lengthM`, size.lengthM, 0.1, 3);
@@ -175,10 +172,10 @@ export function sinkLanes(bowls: readonly BowlSize[], options: SinkOptions): rea
   });
   const parts: SinkPart[] = [];
   if (spout || tap) {
-    const name = spout && tap ? 'Spout and tap' : spout ? 'Spout' : 'Tap';
-    parts.push(fitting(name, Number(spout) + Number(tap)));
+    const both = spout ? 'spout-and-tap' : 'tap';
+    parts.push(fittingPart(tap ? both : 'spout', Number(spout) + Number(tap)));
   }
-  if (handles > 0) parts.push(fitting(handles === 1 ? 'Handle' : 'Handles', handles));
+  if (handles > 0) parts.push(fittingPart('handles', handles));
   const each = (part: (place: Place, bowl: number) => SinkPart) =>
     parts.push(...places.map((place, i) => part(place, i + 1)));
   if (options.rim ?? true) each(rim);
@@ -191,59 +188,4 @@ export function sinkLanes(bowls: readonly BowlSize[], options: SinkOptions): rea
   );
   each((place, bowl) => floor(place, bowl, options.swathM));
   return parts;
-}
-
-/** Litres for each kind of part. */
-export type SinkWater = {
-  readonly litresPerFitting: number;
-  readonly rimLitresPerM: number;
-  readonly wallLitresPerM: number;
-  readonly floorLitresPerM: number;
-  readonly usableKettleL: number;
-};
-
-/** A part, or as much of it as one kettle pours. */
-export type SinkShare = { readonly name: string; readonly kettle: number; readonly litres: number };
-
-function litresOf(part: SinkPart, water: SinkWater): number {
-  switch (part.kind) {
-    case 'fitting':
-      return part.pieces * water.litresPerFitting;
-    case 'rim':
-      return part.lengthM * water.rimLitresPerM;
-    case 'wall':
-      return part.lengthM * water.wallLitresPerM;
-    case 'floor':
-      return part.lengthM * water.floorLitresPerM;
-  }
-}
-
-/**
- * Which kettle pours which part: whole parts in order; a part that the rest
- * of a kettle cannot finish begins with a fresh one, and a part larger than a
- * kettle takes several, evenly filled.
- * @throws LanesRefusal volume-out-of-range
- */
-export function sinkKettles(parts: readonly SinkPart[], water: SinkWater): readonly SinkShare[] {
-  const cap = within('volume-out-of-range', 'usableKettleL', water.usableKettleL, 0.1, 100);
-  const shares: SinkShare[] = [];
-  let kettle = 1;
-  let left = cap;
-  for (const part of parts) {
-    const litres = within(
-      'volume-out-of-range',
-      `litres for ${part.name}`,
-      litresOf(part, water),
-      0,
-      1000,
-    );
-    if (litres > left + 1e-9 && left < cap) [kettle, left] = [kettle + 1, cap];
-    const count = Math.max(1, Math.ceil(litres / cap - 1e-9));
-    for (let k = 0; k < count; k += 1) {
-      if (k > 0) [kettle, left] = [kettle + 1, cap];
-      shares.push({ name: part.name, kettle, litres: litres / count });
-      left -= litres / count;
-    }
-  }
-  return shares;
 }

@@ -1,4 +1,4 @@
-import { insideRings, ringEdges, signedAreaM2, distanceM } from '../model/plane.ts';
+import { distanceM, edgesOf, insideRings, signedAreaM2 } from '../../geometry/index.ts';
 import type { Back } from './legs.ts';
 import { LanesRefusal } from '../model/refusal.ts';
 import type { EdgeOfOuter, LanePoint, Ring } from '../model/types.ts';
@@ -9,7 +9,7 @@ const PROBE_M = 1e-4;
 function centroid(ring: Ring): LanePoint {
   let x = 0;
   let y = 0;
-  for (const [a, b] of ringEdges(ring)) {
+  for (const [a, b] of edgesOf(ring)) {
     const cross = a[0] * b[1] - b[0] * a[1];
     x += (a[0] + b[0]) * cross;
     y += (a[1] + b[1]) * cross;
@@ -37,7 +37,7 @@ function longestEdge(outer: Ring): readonly [LanePoint, LanePoint] {
     [0, 0],
     [0, 0],
   ];
-  for (const edge of ringEdges(outer)) {
+  for (const edge of edgesOf(outer)) {
     if (distanceM(...edge) > distanceM(...best) + 1e-9) best = edge;
   }
   return best;

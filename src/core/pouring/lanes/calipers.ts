@@ -1,4 +1,4 @@
-import { distanceM } from '../model/plane.ts';
+import { distanceM } from '../../geometry/index.ts';
 import { LanesRefusal } from '../model/refusal.ts';
 import type { LanePoint, Ring } from '../model/types.ts';
 

@@ -1,12 +1,6 @@
+import { distanceM, edgesOf, insideRings, signedAreaM2 } from '../../geometry/index.ts';
 import { legsOf, standsOnM, toFront, type Back, type Leg } from './legs.ts';
-import {
-  distanceM,
-  insideRings,
-  pathLengthM,
-  ringEdges,
-  signedAreaM2,
-  withoutIdle,
-} from '../model/plane.ts';
+import { pathLengthM, withoutIdle } from '../model/plane.ts';
 import type { EdgeLane, LanePoint, Ring, Surface } from '../model/types.ts';
 
 /** A front edge looks away from the back: its outward side within this of straight to the front. */
@@ -19,7 +13,7 @@ const PROBE_M = 1e-4;
 /** Which edges of an outline look to the front of the leg they bound. */
 function looksFront(outline: Ring, legs: readonly Leg[], backs: readonly Back[]): boolean[] {
   const turn = Math.sign(signedAreaM2(outline));
-  return ringEdges(outline).map(([p, q]) => {
+  return edgesOf(outline).map(([p, q]) => {
     const lengthM = distanceM(p, q);
     if (lengthM < SHORTEST_EDGE_M) return false;
     if (backs.some((back) => standsOnM([p, q], back) > SHORTEST_EDGE_M)) return false;

@@ -3,17 +3,17 @@
  * back. It is cut from an inner corner straight back to a wall, where the cut
  * is shortest.
  */
-import { subtract } from '../coverage/clip.ts';
 import {
   between,
   distanceM,
+  distanceToEdgeM,
+  edgesOf,
   insideRings,
   nearestShare,
-  ringEdges,
   signedAreaM2,
-  toSegmentM,
-  upright,
-} from '../model/plane.ts';
+} from '../../geometry/index.ts';
+import { subtract } from '../coverage/clip.ts';
+import { upright } from '../model/plane.ts';
 import type { LanePoint, Ring, Surface } from '../model/types.ts';
 
 /** An edge at a wall, with a place on the side of the surface. */
@@ -37,12 +37,13 @@ const SAME_WAY_COSINE = Math.cos((10 * Math.PI) / 180);
 export function standsOnM(ring: Ring, back: Back): number {
   const lengthM = distanceM(back.a, back.b);
   let sum = 0;
-  for (const [p, q] of ringEdges(ring)) {
+  for (const [p, q] of edgesOf(ring)) {
     const alongM =
       Math.abs(nearestShare(p, back.a, back.b) - nearestShare(q, back.a, back.b)) * lengthM;
     if (alongM < SAME_PLACE_M) continue;
     const slope = Math.abs(alongM - distanceM(p, q));
-    const near = Math.min(toSegmentM(p, back.a, back.b), toSegmentM(q, back.a, back.b)) < ON_BACK_M;
+    const near =
+      Math.min(distanceToEdgeM(p, back.a, back.b), distanceToEdgeM(q, back.a, back.b)) < ON_BACK_M;
     const parallel = onLine(p, back) < ON_BACK_M && onLine(q, back) < ON_BACK_M;
     if (parallel && (near || slope < distanceM(p, q))) sum += alongM;
   }
@@ -90,7 +91,7 @@ function firstHit(
   const start = ring[from];
   if (!start) return undefined;
   let best: { edge: number; place: LanePoint; farM: number } | undefined;
-  ringEdges(ring).forEach(([a, b], edge) => {
+  edgesOf(ring).forEach(([a, b], edge) => {
     if (edge === from || (edge + 1) % ring.length === from) return;
     const ex = b[0] - a[0];
     const ey = b[1] - a[1];
@@ -182,7 +183,7 @@ export function legsOf(surface: Surface, backs: readonly Back[]): readonly Leg[]
   const backFor = (ring: Ring): Back => {
     const middle = centre(ring);
     const nearest = backs.toSorted(
-      (p, q) => toSegmentM(middle, p.a, p.b) - toSegmentM(middle, q.a, q.b),
+      (p, q) => distanceToEdgeM(middle, p.a, p.b) - distanceToEdgeM(middle, q.a, q.b),
     )[0];
     return bestBack(ring, backs).back ?? nearest ?? firstBack;
   };

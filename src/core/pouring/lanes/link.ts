@@ -5,12 +5,12 @@
 import {
   between,
   distanceM,
+  distanceToEdgeM,
+  edgesOf,
   insideRings,
   nearestShare,
-  pathLengthM,
-  ringEdges,
-  toSegmentM,
-} from '../model/plane.ts';
+} from '../../geometry/index.ts';
+import { pathLengthM } from '../model/plane.ts';
 import type { LanePoint, Ring, Surface } from '../model/types.ts';
 import { ringsOf } from '../model/plane.ts';
 
@@ -35,7 +35,7 @@ const ON_EDGE_M = 5e-6;
 type Edge = { readonly ring: number; readonly a: LanePoint; readonly b: LanePoint };
 
 function onOrInside(p: LanePoint, rings: readonly Ring[], edges: readonly Edge[]): boolean {
-  return insideRings(p, rings) || edges.some(({ a, b }) => toSegmentM(p, a, b) <= ON_EDGE_M);
+  return insideRings(p, rings) || edges.some(({ a, b }) => distanceToEdgeM(p, a, b) <= ON_EDGE_M);
 }
 
 /** Whether the straight from `from` to `to` stays on the surface. */
@@ -76,7 +76,7 @@ type OnRim = {
 function nearestRim(p: LanePoint, rings: readonly Ring[]): OnRim | undefined {
   let best: OnRim | undefined;
   rings.forEach((ring, ringNumber) => {
-    ringEdges(ring).forEach(([a, b], edge) => {
+    edgesOf(ring).forEach(([a, b], edge) => {
       const place = between(a, b, nearestShare(p, a, b));
       const farM = distanceM(p, place);
       if (!best || farM < best.farM) best = { ring: ringNumber, edge, place, farM };
@@ -113,7 +113,7 @@ function alongRim(ring: Ring, from: OnRim, to: OnRim): LanePoint[] {
 /** A linker over clean surfaces; answers are kept, as the same ends are asked for often. */
 export function linker(pieces: readonly Surface[], swathM: number): Linker {
   const rings = pieces.flatMap(ringsOf);
-  const edges = rings.flatMap((ring, i) => ringEdges(ring).map(([a, b]) => ({ ring: i, a, b })));
+  const edges = rings.flatMap((ring, i) => edgesOf(ring).map(([a, b]) => ({ ring: i, a, b })));
   const liftM = LIFT_SWATHS * swathM;
   const rims = new Map<LanePoint, OnRim | undefined>();
   const rimOf = (p: LanePoint) => {

@@ -4,6 +4,7 @@
  * the cut-outs. Every place of the surface lies within half a swath of a
  * lane by construction: each strip's row does that for its own strip.
  */
+import { distanceM, edgesOf } from '../../geometry/index.ts';
 import { backsOf } from './backs.ts';
 import { blocksOf, type Block } from './blocks.ts';
 import { minimumWidth } from './calipers.ts';
@@ -12,7 +13,7 @@ import { frameOn, surfaceIntoFrame, turned, type Frame } from './frame.ts';
 import { legsOf, type Back, type Leg } from './legs.ts';
 import { linker, type Linker } from './link.ts';
 import { orderBlocks } from './order.ts';
-import { distanceM, pathLengthM, ringEdges, surfaceAreaM2, withoutIdle } from '../model/plane.ts';
+import { pathLengthM, surfaceAreaM2, withoutIdle } from '../model/plane.ts';
 import { qualityOf } from '../coverage/quality.ts';
 import { LanesRefusal, within } from '../model/refusal.ts';
 import { repairSurface } from '../coverage/repair.ts';
@@ -92,7 +93,7 @@ function otherBacks(pieces: readonly Surface[]): readonly Back[] {
   const points = pieces.flatMap((piece) => piece.outer);
   const narrow = minimumWidth(points);
   const edges = pieces
-    .flatMap((piece) => ringEdges(piece.outer))
+    .flatMap((piece) => edgesOf(piece.outer))
     .toSorted((p, q) => distanceM(...q) - distanceM(...p));
   const tried: Back[] = [{ a: narrow.a, b: narrow.b, inside: narrow.opposite }];
   for (const [a, b] of edges) {

@@ -4,7 +4,8 @@
  * the chain: straight in the middle of the strip where that is possible,
  * drawn aside only where an edge comes in.
  */
-import { between, distanceM, pathLengthM, toSegmentM, withoutIdle } from '../model/plane.ts';
+import { between, distanceM, distanceToEdgeM } from '../../geometry/index.ts';
+import { pathLengthM, withoutIdle } from '../model/plane.ts';
 import { sliceStrip, type SideEdge, type Trapezoid } from './slices.ts';
 import type { Spans } from '../model/spans.ts';
 import { tautLine } from './funnel-path.ts';
@@ -125,7 +126,7 @@ function reached(t: Trapezoid, others: readonly Row[], reachM: number, halvings:
   for (const { line } of others) {
     for (let i = 1; i < line.length; i += 1) {
       const [a, b] = [line[i - 1], line[i]];
-      if (a && b && ends.every((c) => toSegmentM(c, a, b) <= reachM)) return true;
+      if (a && b && ends.every((c) => distanceToEdgeM(c, a, b) <= reachM)) return true;
     }
   }
   if (halvings === 0) return false;

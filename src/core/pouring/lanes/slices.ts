@@ -2,7 +2,8 @@
  * A strip of a surface cut into upright-sided trapezoids: the surface in its
  * frame (x along the back edge, y toward the front) between two depths.
  */
-import { ringEdges, ringsOf } from '../model/plane.ts';
+import { edgesOf } from '../../geometry/index.ts';
+import { ringsOf } from '../model/plane.ts';
 import type { Surface } from '../model/types.ts';
 import { tidySpans, type Spans } from '../model/spans.ts';
 
@@ -30,7 +31,7 @@ const SAME_X_M = 1e-9;
 export function sideEdges(surface: Surface): readonly SideEdge[] {
   const edges: SideEdge[] = [];
   for (const ring of ringsOf(surface)) {
-    for (const [a, b] of ringEdges(ring)) {
+    for (const [a, b] of edgesOf(ring)) {
       if (a[0] <= b[0]) edges.push({ x0: a[0], y0: a[1], x1: b[0], y1: b[1] });
       else edges.push({ x0: b[0], y0: b[1], x1: a[0], y1: a[1] });
     }

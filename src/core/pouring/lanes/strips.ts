@@ -4,7 +4,8 @@
  * The length of a strip's lanes is the length of its shadow on the back edge,
  * counted twice where a cut-out lies wholly inside the strip.
  */
-import { ringEdges, ringsOf } from '../model/plane.ts';
+import { edgesOf } from '../../geometry/index.ts';
+import { ringsOf } from '../model/plane.ts';
 import { shadow, type SideEdge } from './slices.ts';
 import { bothSpans, eitherSpans, lessSpans, spansLength, type Spans } from '../model/spans.ts';
 import type { Surface } from '../model/types.ts';
@@ -30,7 +31,7 @@ function guides(surface: Surface): { ends: [number, number]; depths: number[] } 
   let ends: [number, number] = [Infinity, -Infinity];
   const lengths = new Map<number, number>();
   for (const ring of ringsOf(surface)) {
-    for (const [a, b] of ringEdges(ring)) {
+    for (const [a, b] of edgesOf(ring)) {
       ends = [Math.min(ends[0], a[1]), Math.max(ends[1], a[1])];
       if (Math.abs(a[1] - b[1]) > ROUNDING_M) continue;
       lengths.set(a[1], (lengths.get(a[1]) ?? 0) + Math.abs(a[0] - b[0]));

@@ -54,9 +54,9 @@ function doneOf(steps: readonly StepReport[]): FixtureReport['done'] {
   return done === steps.length ? 'all' : done === 0 ? 'none' : 'part';
 }
 
-/** Number of the cold-water stage of a pour: the one called so, or the last. */
-function coldStage(step: Step): string | undefined {
-  return (step.stages.find((stage) => stage.id === 'cold') ?? step.stages.at(-1))?.id;
+/** Id of the cold-water stage of a pour. */
+function coldStage({ stages }: Step): string | undefined {
+  return stages.find(({ role }) => role === 'cold')?.id;
 }
 
 function kettleCount(plan: Plan, steps: readonly StepReport[]): KettleCount {

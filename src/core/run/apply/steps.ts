@@ -122,7 +122,7 @@ function startCarries(state: RunState, needed: string, at: Readings): RunState {
     if (withinS === undefined || one.status !== 'waiting') continue;
     const spec: TimerSpec = {
       id: needed,
-      role: 'carry',
+      role: 'freshness',
       purpose: 'at-most',
       lengthS: withinS,
       label: message('engine.step.use-within', { step: stepOf(state.plan, needed).title }),

@@ -47,7 +47,7 @@ function familyOf(view: RunView, clock: TimerView): AlertFamily {
       return ofTimer?.say === undefined ? 'done' : 'due';
     }
     case 'reminder':
-    case 'carry':
+    case 'freshness':
       return 'due';
   }
 }

@@ -1,6 +1,7 @@
+import { charts } from './charts.ts';
 import { notices } from './notices.ts';
 import { print } from './print.ts';
 import { shopping } from './shopping.ts';
 
 /** What the plan tells the household, and how it is printed. */
-export const plan = { ...notices, ...shopping, ...print };
+export const plan = { ...notices, ...shopping, ...print, ...charts };

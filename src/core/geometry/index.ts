@@ -1,0 +1,31 @@
+export type { Box, Point, Polygon } from './types.ts';
+export { boundingBox, boxCorners, isUpright, lowerLeft, middleOf, sizeOf } from './box.ts';
+export {
+  crossingEdges,
+  repeatedCorner,
+  liesInside,
+  overlap,
+  SAME_PLACE_M,
+  spikeCorner,
+} from './contact.ts';
+export {
+  quarterTurnAbout,
+  rectangle,
+  shiftBy,
+  stretchOf,
+  tidy,
+  tidyPoint,
+  type Motion,
+} from './motion.ts';
+export {
+  areaM2,
+  boxMeets,
+  edgesOf,
+  insidePoint,
+  insideRings,
+  netAreaM2,
+  perimeterM,
+  pointInPolygon,
+  signedAreaM2,
+} from './polygon.ts';
+export { between, distanceM, distanceToEdgeM, nearestShare } from './segment.ts';

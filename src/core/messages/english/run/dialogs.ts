@@ -1,0 +1,94 @@
+import type { Message, Section } from '../../model/message.ts';
+
+/** What lies over the run while a person answers, looks up, or tells something. */
+export const dialogs = {
+  'run.stop': 'Stop – make safe',
+  'run.stop.dialog': 'Stop and make safe',
+  'run.stop.nothing-hot': 'Nothing in the plan is hot now.',
+  'run.stop.first': 'Do this first, whatever you press:',
+  'run.stop.danger':
+    'Fire, gas or someone hurt: get out and call the local emergency number. The app can wait.',
+  'run.stop.press': 'Stop the run now',
+  'run.stop.keep-going': 'Keep going',
+  'run.stop.reason': 'Stopped by the person: make safe.',
+
+  'run.fault.first': ({ fault }: { fault: Message }, f) => `${f.say(fault)}: do this first`,
+  'run.fault.oven-shut': 'Keep the oven door shut: air feeds the fire.',
+  'run.fault.policy.stop-run':
+    'Telling it stops the run and leads you through making everything safe.',
+  'run.fault.policy.suspend': 'Telling it halts the run until you say that it is put right.',
+  'run.fault.policy.note': 'Telling it writes it down; the run goes on.',
+  'run.fault.tell': ({ fault }: { fault: Message }, f) => `Tell it: ${f.say(fault).toLowerCase()}`,
+  'run.fault.well': 'All is well',
+
+  'run.happened.used': 'A fixture was used or touched',
+  'run.happened.skip': 'Skip this step',
+  'run.happened.note': 'Write a note',
+  'run.happened.what': 'What happened?',
+  'run.happened.used.about': 'Its 24-hour rest starts again, and what came after is done again.',
+  'run.happened.skip.why': 'Why is this step skipped? It goes into the record.',
+  'run.happened.skip.press': 'Skip it',
+  'run.happened.note.press': 'Keep the note',
+
+  'run.ran-out.where': 'Where did the water run out?',
+  'run.ran-out.one-more': 'One more kettle finishes these parts; the later ones move up.',
+  'run.ran-out.back': 'Further back',
+  'run.ran-out.on': 'Further on',
+  'run.ran-out.share': ({ percent }: { percent: number }, f) =>
+    `${f.number(percent)} % of this kettle’s lane`,
+  'run.ran-out.about':
+    'What is left is shared out anew by how far this kettle reached. Cold water over what was poured comes first, as always.',
+  'run.ran-out.press': 'It ran out here',
+
+  'run.all-steps': 'All steps',
+  'run.all-steps.show': 'Show',
+  'run.all-steps.blocked': ({ state, why }: { state: Message; why: Message }, f) =>
+    `${f.say(state)}: ${f.say(why)}`,
+  'run.step-state.waiting': 'waits',
+  'run.step-state.ready': 'can begin',
+  'run.step-state.active': 'in work',
+  'run.step-state.checking': 'your word is needed',
+  'run.step-state.stalled': 'stuck',
+  'run.step-state.unwinding': 'being made safe',
+  'run.step-state.settled': 'over',
+  'run.outcome.done': 'done',
+  'run.outcome.skipped': 'skipped',
+  'run.outcome.failed': 'failed',
+  'run.outcome.stopped': 'stopped',
+  'run.outcome.not-run': 'not run',
+
+  'run.choices.title': 'Pedal, voice and sounds',
+  'run.choices.pedalActs': 'The pedal presses the main action',
+  'run.choices.pedalActs.about':
+    'Page down or right arrow; else it moves the stage to the next step. A pedal never answers a question that guards a step.',
+  'run.choices.spoken': 'Prompts are spoken',
+  'run.choices.spoken.about': 'By a voice that lives on this device; nothing is sent away.',
+  'run.choices.soonSounds': 'Sound for “about now”',
+  'run.choices.soonSounds.about': 'Kettles that should boil, burners that should glow.',
+  'run.choices.doneSounds': 'Sound for a wait that is over',
+  'run.choices.doneSounds.about': 'Rests, cool-downs, cycles.',
+  'run.choices.always': 'What must be answered, and what is a hazard, sounds always.',
+  'run.choices.say-again': 'Say the last prompt again',
+  'run.choices.language': 'Language',
+  'run.choices.voice.asking': 'Looking for a voice…',
+  'run.choices.voice.ready': 'A voice of this device speaks.',
+  'run.choices.voice.no-voice':
+    'This device has no voice that works without a network: nothing is spoken. One can be added in the device’s settings for speech.',
+  'run.choices.voice.failed': ({ why }: { why: string }) =>
+    `The voice could not be started: nothing is spoken. Reload the page when nothing is hot. (${why})`,
+  'run.keys': 'Keys',
+  'run.keys.main': 'Space, Enter',
+  'run.keys.main.does': 'main action',
+  'run.keys.forward': 'Page down, right arrow',
+  'run.keys.forward.does': 'next step on the stage (or main action, as set above)',
+  'run.keys.back': 'Page up, left arrow',
+  'run.keys.back.does': 'step before',
+  'run.keys.tab': 'Tab, then Enter',
+  'run.keys.tab.does': 'every other button, and every question that guards a step',
+  'run.keys.stop': 'S, or Escape when nothing lies on top',
+  'run.keys.stop.does': 'Stop – make safe',
+  'run.keys.repeat': 'R',
+  'run.keys.repeat.does': 'say the last prompt again',
+  'run.keys.escape': 'Escape',
+  'run.keys.escape.does': 'close what lies on top',
+} satisfies Section;

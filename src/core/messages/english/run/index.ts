@@ -1,0 +1,18 @@
+import { dialogs } from './dialogs.ts';
+import { page } from './page.ts';
+import { pictures } from './pictures.ts';
+import { recovery } from './recovery.ts';
+import { step } from './step.ts';
+import { timers } from './timers.ts';
+import { voice } from './voice.ts';
+
+/** The run page: the step in hand, timers, what lies over them, what is spoken. */
+export const run = {
+  ...page,
+  ...step,
+  ...timers,
+  ...dialogs,
+  ...recovery,
+  ...voice,
+  ...pictures,
+};

@@ -1,0 +1,25 @@
+import type { Message, Section } from '../../model/message.ts';
+
+/** Pictures, in words for those who do not see them, and the few words in them. */
+export const pictures = {
+  'run.picture.kitchen': ({ fixtures }: { fixtures: readonly Message[] }, f) =>
+    `Kitchen from above. ${fixtures.map((one) => f.say(one)).join('; ')}.`,
+  'run.picture.fixture': ({ name, phase }: { name: string; phase: Message }, f) =>
+    `${name}: ${f.say(phase)}`,
+  'run.picture.burner': ({ name }: { name: string }) => `Burner ${name}`,
+  'run.picture.kettle': ({ litres, markLitres }: { litres: number; markLitres: number }, f) =>
+    `Fill ${f.number(litres, 1)} litres; the mark is at ${f.number(markLitres, 1)} litres`,
+  'run.picture.kettle.litres': ({ litres }: { litres: number }, f) => `${f.number(litres, 1)} L`,
+  'run.picture.lanes': ({ kettles }: { kettles: number }, f) =>
+    `Pouring lanes from back to front in ${f.number(kettles)} ${f.plural(kettles, { one: 'kettle', other: 'kettles' })}.`,
+  'run.picture.lanes-of': ({ kettles, kettle }: { kettles: number; kettle: number }, f) =>
+    `Pouring lanes from back to front in ${f.number(kettles)} ${f.plural(kettles, { one: 'kettle', other: 'kettles' })}; kettle ${f.number(kettle)} is marked.`,
+  'run.picture.sink': 'Order of the pour, high before low',
+  'run.picture.sink.kettle': ({ kettle }: { kettle: number }, f) => `kettle ${f.number(kettle)}`,
+  'run.picture.oven.stage': ({ name, lengthS }: { name: Message; lengthS: number }, f) =>
+    `${f.say(name)} ${f.duration(lengthS)}`,
+  'run.picture.oven': ({ stages }: { stages: readonly Message[] }, f) =>
+    stages.map((stage) => f.say(stage)).join(', '),
+  'run.picture.oven.now': 'now',
+  'run.picture.time': ({ lengthS }: { lengthS: number }, f) => f.duration(lengthS),
+} satisfies Section;

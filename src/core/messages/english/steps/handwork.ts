@@ -1,0 +1,51 @@
+import type { Message, Section } from '../../model/message.ts';
+
+type Name = { name: Message };
+
+/** Cleaning, resting, covering, marking: what is done without heat. */
+export const handwork = {
+  'steps.clean.title': ({ name }: Name, f) => `Clean: ${f.say(name)}.`,
+  'steps.clean.title-vessel': ({ name }: Name, f) => `Clean and descale: ${f.say(name)}.`,
+  'steps.clean.reason': 'Cleaning is what this fixture needs.',
+  'steps.clean.reason-before-rest':
+    'What clings to it would shield it from the purge, and hot cleaning counts as use: it comes before the rest.',
+  'steps.clean.reason-vessel': 'Scale and grease would shield its walls.',
+  'steps.clean.sand': 'Sand out every cut and scratch.',
+  'steps.clean.rinse-vessel': 'Rinse it well, lid and spout too.',
+  'steps.clean.say': 'It is clean',
+
+  'steps.rest.title': ({ name }: Name, f) => `Leave it unused: ${f.say(name)}.`,
+  'steps.rest.reason': ({ restHours }: { restHours: number }, f) =>
+    `It must not have been used hot within ${f.shortNumber(restHours)} hours of its purge (eino ben yomo).`,
+  'steps.rest.detail':
+    'No hot use and no hot cleaning. If in doubt, say so: the rest begins again.',
+  'steps.rest.timer': ({ name }: Name, f) => `Rest: ${f.say(name)}`,
+  'steps.rest.timer-short': 'Rest',
+
+  'steps.cool.title': ({ name }: Name, f) => `Let it cool untouched: ${f.say(name)}.`,
+  'steps.cool.timer': ({ name }: Name, f) => `Safe to touch: ${f.say(name)}`,
+  'steps.cool.timer-short': 'Safe to touch',
+
+  'steps.cover.title': ({ fixture }: { fixture: string }) => `Cover: ${fixture}.`,
+  'steps.line.title': ({ fixture }: { fixture: string }) => `Line: ${fixture}.`,
+  'steps.cover.with': ({ material }: { material: Message }, f) => `With ${f.say(material)}.`,
+  'steps.cover.with-area': ({ material, areaM2 }: { material: Message; areaM2: number }, f) =>
+    `With ${f.say(material)}. About ${f.shortNumber(areaM2)} m².`,
+  'steps.cover.put-in': 'Clean, dry and cold first.',
+  'steps.cover.taped': 'Clean, dry and cold first; tape the edges so that nothing slips under.',
+  'steps.cover.say': 'It is covered',
+
+  'steps.mark.title': 'Mark the meat, dairy and neutral places.',
+  'steps.mark.reason': 'So that nobody undoes the work by mistake.',
+  'steps.mark.meat': ({ fixture }: { fixture: string }) => `${fixture}: meat`,
+  'steps.mark.dairy': ({ fixture }: { fixture: string }) => `${fixture}: dairy`,
+  'steps.mark.pareve': ({ fixture }: { fixture: string }) => `${fixture}: pareve (neutral)`,
+  'steps.mark.undecided': ({ fixture }: { fixture: string }) =>
+    `${fixture}: not decided yet: decide now, and write it down`,
+  'steps.mark.out-of-use': ({ fixture }: { fixture: string }) =>
+    `${fixture}: keep out of use until it has been asked about`,
+  'steps.mark.say': 'All is marked',
+
+  'steps.open-question': ({ ask, untilThen }: { ask: Message; untilThen: Message }, f) =>
+    `Not answered yet: ${f.say(ask)} Until then: ${f.say(untilThen)}`,
+} satisfies Section;

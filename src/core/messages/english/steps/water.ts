@@ -1,0 +1,119 @@
+import type { Message, Section } from '../../model/message.ts';
+import { lower } from './lower.ts';
+
+type OfKettles = { kettle: number; of: number; fixture: string };
+type Vessel = { vessel: Message };
+type BurnerVessel = { burner: string; vessel: Message };
+
+/** Kettles: boiled, poured, and purged themselves. */
+export const water = {
+  'steps.vessel.new': 'New electric kettle',
+  /** One of several alike. */
+  'steps.vessel.unit': ({ name, number }: { name: string; number: number }) => `${name} ${number}`,
+  'steps.vessel.fill-on-burner': (
+    { vessel, litres, burner }: BurnerVessel & { litres: number },
+    f,
+  ) =>
+    `Fill the ${lower(f.say(vessel))} to ${f.shortNumber(litres)} L and turn the ${burner} burner on under it.`,
+  'steps.vessel.fill-plugged': ({ vessel, litres }: Vessel & { litres: number }, f) =>
+    `Fill the ${lower(f.say(vessel))} to ${f.shortNumber(litres)} L and switch it on.`,
+  'steps.vessel.plug-into': ({ circuit }: { circuit: string }) =>
+    `Plug it straight into ${circuit}; nothing runs there but what the plan runs.`,
+  'steps.vessel.plug-anywhere': 'Plug it straight into a wall socket that nothing else uses.',
+  'steps.vessel.safe-on-burner': ({ burner, vessel }: BurnerVessel, f) =>
+    `Turn the ${burner} burner off and leave the ${lower(f.say(vessel))} standing on it.`,
+  'steps.vessel.safe-plugged': ({ vessel }: Vessel, f) =>
+    `Switch the ${lower(f.say(vessel))} off and leave it where nobody can knock it.`,
+
+  'steps.boil.title': ({ kettle, of, fixture, vessel }: OfKettles & Vessel, f) =>
+    `Boil kettle ${kettle} of ${of} for ${fixture}: ${lower(f.say(vessel))}.`,
+  'steps.boil.reason':
+    'It is poured from the vessel that was on the fire (kli rishon), at a rolling boil.',
+  'steps.boil.fill-mark': 'Never past the mark.',
+  'steps.boil.wait': 'Wait for a rolling boil.',
+  'steps.boil.wait-here': ({ boilingC }: { boilingC: number }, f) =>
+    `Wait for a rolling boil, ${f.number(boilingC, 1)} °C here.`,
+  'steps.boil.burner-off': ({ burner }: { burner: string }) =>
+    `Turn the ${burner} burner off as you lift it.`,
+  'steps.boil.say': 'It boils',
+  'steps.boil.ask': 'Did the kettle come to a rolling boil, and is the water still hot?',
+  'steps.boil.expect': 'Boils about now',
+
+  'steps.boil-over.title': ({ vessel }: Vessel, f) => `Purge the ${lower(f.say(vessel))} itself.`,
+  'steps.boil-over.reason':
+    'What purges must itself be kosher: boiling water in it and over its rim purges it (hagalah).',
+  'steps.boil-over.overflow-on-burner': ({ burner }: { burner: string }) =>
+    `Turn the ${burner} burner off, then pour so that the water runs over the whole rim and spout.`,
+  'steps.boil-over.overflow-plugged':
+    'Unplug it, then pour so that the water runs over the whole rim and spout.',
+  'steps.boil-over.basin-on-burner':
+    'Over a clean basin, turning it slowly. Never let water run onto the burner.',
+  'steps.boil-over.basin-plugged':
+    'Over a clean basin, turning it slowly. Never let water run onto its base or plug.',
+  'steps.boil-over.overflow-say': 'It ran over',
+  'steps.boil-over.overflow-ask': 'Did the boiling water run over the whole rim?',
+  'steps.boil-over.cold': 'Empty it and rinse it with cold water.',
+  'steps.cold.say-rinsed': 'Rinsed cold',
+
+  'steps.pour.title': ({ kettle, of, fixture }: OfKettles) =>
+    `Pour kettle ${kettle} of ${of} over ${fixture}.`,
+  'steps.pour.pour': ({ kettle, of, fixture }: OfKettles) =>
+    `Pour kettle ${kettle} of ${of} over ${fixture}: every spot reached by the stream.`,
+  'steps.pour.way.back-to-front':
+    'From the back edge to the front, lane by lane; let the water run down the front.',
+  'steps.pour.way.shortest':
+    'Lane by lane as drawn: the shortest way, by your choice; let the water run down the front.',
+  'steps.pour.way.far-to-near': 'From the far edge to the near one, lane by lane.',
+  'steps.pour.say': 'Poured',
+  'steps.pour.ask': 'Was this kettle poured to the end?',
+  'steps.pour.expect': 'Empty about now',
+  'steps.pour.cold': 'Pour cold water over the same place at once.',
+  'steps.pour.cold-where': 'Only where the boiling water went.',
+  'steps.pour.cold-say': 'Cold water poured',
+  'steps.pour.cold-ask': 'Was cold water poured over it?',
+  'steps.pour.cold-timer': 'Cold water now',
+  'steps.pour.safe': 'Put the kettle down where nobody can knock it.',
+
+  /** Why a plan was changed while it ran. */
+  'steps.ran-out': ({ kettle }: { kettle: number }) =>
+    `Kettle ${kettle} ran out early; what is left is shared out anew.`,
+
+  'steps.pour.not-drawn': ({ why }: { why: Message }, f) =>
+    `Where each kettle goes cannot be drawn (${f.say(why)}): its water is shared alike. See for yourself that every spot is reached.`,
+  'steps.pour.not-drawn.too-few-points': 'its outline has too few corners',
+  'steps.pour.not-drawn.not-a-number': 'a corner of its outline is no place',
+  'steps.pour.not-drawn.too-large': 'it is larger than a room',
+  'steps.pour.not-drawn.too-many-points': 'its outline has too many corners',
+  'steps.pour.not-drawn.too-fine': 'it is too long for lanes so narrow',
+  'steps.pour.not-drawn.no-area': 'its outline encloses nothing',
+  'steps.pour.not-drawn.all-cut-away': 'its cut-outs leave nothing of it',
+  'steps.pour.not-drawn.no-such-edge': 'a back edge is none of its edges',
+  'steps.pour.not-drawn.swath-out-of-range': 'the stream is too narrow or too wide for it',
+  'steps.pour.not-drawn.volume-out-of-range': 'it takes too little water, or too many kettles',
+  'steps.pour.not-drawn.speed-out-of-range': 'the hand would be too slow or too fast',
+  'steps.pour.not-drawn.size-out-of-range': 'a bowl is of no usual size',
+  'steps.pour.not-drawn.place-out-of-range': 'a place on it lies outside',
+
+  'steps.sink.spout-and-tap': 'Spout and tap',
+  'steps.sink.handles': ({ count }: { count: number }, f) =>
+    f.plural(count, { one: 'Handle', other: 'Handles' }),
+  'steps.sink.deck': 'Deck round the bowls',
+  'steps.sink.deck-and-drainboard': 'Deck and drainboard',
+  'steps.sink.rim': 'Rim',
+  'steps.sink.wall': 'Walls',
+  'steps.sink.floor': 'Floor',
+  'steps.sink.bowl.rim': ({ bowl }: { bowl: number }) => `Bowl ${bowl}: rim`,
+  'steps.sink.bowl.wall': ({ bowl }: { bowl: number }) => `Bowl ${bowl}: walls`,
+  'steps.sink.bowl.floor': ({ bowl }: { bowl: number }) => `Bowl ${bowl}: floor`,
+  /** A part that two kettles share, and what of it is this one's. */
+  'steps.sink.shared': ({ part, pieces }: { part: Message; pieces: readonly Message[] }, f) =>
+    `${f.say(part)} (${pieces.map((piece) => f.say(piece)).join(', ')})`,
+  'steps.sink.the-rest': ({ part }: { part: Message }, f) => `${f.say(part)}, the rest`,
+  'steps.sink.piece.back': 'back',
+  'steps.sink.piece.right': 'right',
+  'steps.sink.piece.front': 'front',
+  'steps.sink.piece.left': 'left',
+  'steps.sink.piece.lane': ({ number }: { number: number }) => `lane ${number}`,
+  'steps.sink.piece.handle': ({ number }: { number: number }) =>
+    ['first', 'second', 'third', 'fourth'][number - 1] ?? String(number),
+} satisfies Section;

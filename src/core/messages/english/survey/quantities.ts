@@ -1,0 +1,61 @@
+import type { Message, Section } from '../../model/message.ts';
+
+/** Numbers with their units, as they are shown and as they may be typed. */
+export const quantities = {
+  'survey.quantity': ({ value, unit }: { value: number; unit: Message }, f) =>
+    `${f.shortNumber(value, 6)} ${f.say(unit)}`,
+  'survey.quantity.count': ({ value }: { value: number }, f) => f.shortNumber(value, 6),
+  'survey.unit.m': 'm',
+  'survey.unit.cm': 'cm',
+  'survey.unit.L': 'L',
+  'survey.unit.W': 'W',
+  'survey.unit.A': 'A',
+  'survey.unit.V': 'V',
+  'survey.unit.min': 'min',
+  'survey.unit.L-s': 'L/s',
+  'survey.unit.m2': 'm²',
+  'survey.unit.C': '°C',
+
+  /** Examples of what may be typed, for the line under an error. */
+  'survey.example.length': '60 cm, 24 in or 0.6',
+  'survey.example.altitude': '2100 m or 6900 ft',
+  'survey.example.volume': '1.7 L or 1.8 qt',
+  'survey.example.power': '1500 W or 1.5 kW',
+  'survey.example.current': '16 A',
+  'survey.example.voltage': '230 V',
+  'survey.example.minutes': '240 min or 4 h',
+  'survey.example.flow': '90 L/s, 324 m³/h or 190 cfm',
+  'survey.example.area': '8.8 m² or 95 sq ft',
+  'survey.example.temperature': '12 °C or 54 °F',
+  'survey.example.count': '2',
+
+  'survey.typed.nothing': (
+    { example, least, most }: { example: Message; least: Message; most: Message },
+    f,
+  ) =>
+    `Nothing was typed. Write it like ${f.say(example)}; allowed: ${f.say(least)} to ${f.say(most)}.`,
+  'survey.typed.not-understood': (
+    {
+      typed,
+      example,
+      least,
+      most,
+    }: { typed: string; example: Message; least: Message; most: Message },
+    f,
+  ) =>
+    `“${typed}” is not understood. Write it like ${f.say(example)}; allowed: ${f.say(least)} to ${f.say(most)}.`,
+  'survey.typed.outside': (
+    { value, least, most }: { value: Message; least: Message; most: Message },
+    f,
+  ) => `${f.say(value)} is not allowed here: ${f.say(least)} to ${f.say(most)}.`,
+  'survey.typed.not-whole': (
+    { typed, least, most }: { typed: string; least: Message; most: Message },
+    f,
+  ) => `“${typed}” is not whole. Allowed: ${f.say(least)} to ${f.say(most)}.`,
+  'survey.typed.stays': ({ why, old }: { why: Message; old: Message }, f) =>
+    `${f.say(why)} It stays ${f.say(old)}.`,
+  'survey.typed.no-words': ({ most }: { most: number }, f) =>
+    `Nothing was typed; allowed: 1 to ${f.number(most)} letters.`,
+  'survey.typed.too-long': ({ letters, most }: { letters: number; most: number }, f) =>
+    `${f.number(letters)} letters are too many; allowed: 1 to ${f.number(most)} letters.`,
+} satisfies Section;

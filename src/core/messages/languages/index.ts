@@ -1,0 +1,1 @@
+export { LANGUAGES, languageFor, type Language, type PageSection } from './languages.ts';

@@ -1,0 +1,1 @@
+export { pseudoTranslator } from './pseudo-translator.ts';

@@ -1,0 +1,50 @@
+// Ids of steps, and of what they are about. They are made here and compared whole; nothing reads their spelling.
+
+export function prepareId(task: string): string {
+  return `prepare-${task}`;
+}
+
+/** @param id of a fixture or of a vessel */
+export function cleanId(id: string): string {
+  return `clean-${id}`;
+}
+
+/** @param id of a fixture or of a vessel */
+export function restId(id: string): string {
+  return `rest-${id}`;
+}
+
+export function boilOverId(vessel: string): string {
+  return `boil-over-${vessel}`;
+}
+
+export function boilId(fixture: string, kettle: number): string {
+  return `boil-${fixture}-${kettle}`;
+}
+
+export function pourId(fixture: string, kettle: number): string {
+  return `pour-${fixture}-${kettle}`;
+}
+
+export function glowId(burner: string): string {
+  return `glow-${burner}`;
+}
+
+export function ovenId(oven: string): string {
+  return `heat-${oven}`;
+}
+
+export function byHandId(fixture: string): string {
+  return `purge-${fixture}`;
+}
+
+/** @param id of a burner or of an oven */
+export function coolId(id: string): string {
+  return `cool-${id}`;
+}
+
+export function coverId(fixture: string): string {
+  return `cover-${fixture}`;
+}
+
+export const MARK_ID = 'mark-kitchen';

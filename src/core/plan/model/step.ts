@@ -1,0 +1,88 @@
+import type { MethodId } from '../../kitchen/index.ts';
+import type { Message } from '../../messages/index.ts';
+import type { Band } from '../../units/index.ts';
+import type { Picture } from './picture.ts';
+import type { Stage } from './stage.ts';
+
+export type Phase = 'prepare' | 'clean' | 'rest' | 'purge' | 'cool' | 'cover' | 'mark';
+
+export type StepKind =
+  | 'prepare'
+  | 'clean'
+  | 'rest'
+  | 'boil'
+  | 'pour'
+  | 'glow'
+  | 'cool'
+  | 'self-clean'
+  | 'high-heat'
+  | 'steam'
+  | 'boil-over'
+  | 'cover'
+  | 'mark';
+
+/** Who must be where: hands busy, near and watching, or free. */
+export type Attention = 'hands' | 'watch' | 'none';
+
+/** This step needs that one done; `withinS`: and started no later than that after it. */
+export type Need = { readonly step: string; readonly withinS?: number };
+
+/**
+ * What a step is done on, as data; its fixture stands in the step itself.
+ * - `kitchen`: all of it.
+ * - `fixture`: the whole of `Step.fixture`, by its method.
+ * - `burner`: one burner of `Step.fixture`.
+ * - `vessel`: one kettle itself, which is purged too.
+ * - `kettle`: one kettle of water of those that `Step.fixture` takes: number `kettle` of `of`.
+ */
+export type Work =
+  | { readonly on: 'kitchen' }
+  | { readonly on: 'fixture'; readonly method: MethodId; readonly minutes?: number }
+  | {
+      readonly on: 'burner';
+      readonly burner: string;
+      readonly method: MethodId;
+      readonly minutes?: number;
+    }
+  | { readonly on: 'vessel'; readonly vessel: VesselUnit; readonly litres?: number }
+  | {
+      readonly on: 'kettle';
+      /** From 1. */
+      readonly kettle: number;
+      readonly of: number;
+      readonly vessel: VesselUnit;
+      /** Boiled in it, or poured from it. */
+      readonly litres: number;
+    };
+
+/** One vessel of those alike: the kitchen's vessel, and which of them. */
+export type VesselUnit = {
+  /** Id in the kitchen; of a kettle to be bought it is in no kitchen. */
+  readonly id: string;
+  /** Id of this one among those alike; names its resource. */
+  readonly unit: string;
+  readonly name: Message;
+};
+
+export type Step = {
+  readonly id: string;
+  readonly kind: StepKind;
+  readonly phase: Phase;
+  readonly fixture?: string;
+  readonly work: Work;
+  readonly title: Message;
+  readonly reason: Message;
+  readonly sources: readonly Message[];
+  readonly stages: readonly Stage[];
+  readonly durationS: Band;
+  readonly attention: Attention;
+  readonly needs: readonly Need[];
+  /** `chain`: starts by itself when its needs settle after having been begun (a rest after cleaning, a cool-down). */
+  readonly startsBy: 'person' | 'chain';
+  readonly demands: Readonly<Record<string, number>>;
+  readonly gates: readonly string[];
+  readonly standing: readonly string[];
+  readonly after: readonly string[];
+  readonly makeSafe?: Message;
+  readonly picture?: Picture;
+};

@@ -1,0 +1,62 @@
+import { citation } from '../../custom/index.ts';
+import type { Fixture } from '../../kitchen/index.ts';
+import type { Message } from '../../messages/index.ts';
+import { message } from '../../messages/index.ts';
+import { exactly } from '../../units/index.ts';
+import { stage, stepDraft, type About, type StepDraft } from '../context/step-draft.ts';
+import type { Work } from '../model/index.ts';
+
+type Cooling = {
+  readonly id: string;
+  /** The step that heated it. */
+  readonly heated: string;
+  readonly fixture: Fixture;
+  readonly work: Work;
+  /** In the title. */
+  readonly name: Message;
+  /** Beside the timer. */
+  readonly timerName: Message;
+  readonly lengthS: number;
+  readonly reason: Message;
+  readonly makeSafe: Message;
+};
+
+/** The wait until it is safe to touch, which begins by itself when the heat is off. */
+export function coolStep(of: Cooling, about: About): StepDraft {
+  const title = message('steps.cool.title', { name: of.name });
+  return stepDraft(
+    {
+      id: of.id,
+      kind: 'cool',
+      phase: 'cool',
+      work: of.work,
+      title,
+      reason: of.reason,
+      stages: [
+        stage('cool', title, {
+          hazards: ['hot-surface'],
+          timers: [
+            {
+              id: 'cool',
+              role: 'hold',
+              purpose: 'at-least',
+              lengthS: of.lengthS,
+              label: message('steps.cool.timer', { name: of.timerName }),
+              of: { label: message('steps.cool.timer-short'), name: of.timerName },
+            },
+          ],
+        }),
+      ],
+      durationS: exactly(of.lengthS),
+    },
+    {
+      fixture: of.fixture.id,
+      sources: [citation('iso-13732-1-touch')],
+      attention: 'none',
+      startsBy: 'chain',
+      needs: [{ step: of.heated }],
+      makeSafe: of.makeSafe,
+    },
+    about,
+  );
+}
