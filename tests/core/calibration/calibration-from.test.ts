@@ -4,13 +4,11 @@ import { calibrationFrom } from '../../../src/core/calibration/index.ts';
 import { planOf, purgePlan } from '../run/fixtures.ts';
 import { glowing, Tablet } from '../run/tablet.ts';
 
-/** The purge of the fixtures, with the hardware of each step named. */
+/** The purge of the fixtures, with its burner named. */
 function withHardware(plan: Plan): Plan {
   const named = (step: Step): Step => {
-    if (step.kind === 'boil')
-      return { ...step, picture: { kind: 'kettle', vessel: 'kettle', litres: 1.7, maxFillL: 1.7 } };
     if (step.kind === 'glow')
-      return { ...step, picture: { kind: 'burner', cooktop: 'hob', burner: 'left' } };
+      return { ...step, work: { on: 'burner', burner: 'left', method: 'glow' } };
     return step;
   };
   return planOf(plan.steps.map(named));
@@ -40,17 +38,17 @@ const boilOf = (tablet: Tablet) =>
 
 describe('what a run teaches', () => {
   it('learns how long the kettle takes against the plan', () => {
-    const learned = boilOf(boils(300, 300, 300, 300));
-    expect(learned).toMatchObject({ id: 'boil-kettle', plannedS: PLANNED_S });
-    expect(learned?.estimate.n).toBe(4);
-    expect(learned?.estimate.mean).toBeGreaterThan(1.2);
-    expect(learned?.estimate.mean).toBeLessThanOrEqual(300 / PLANNED_S + 1e-6);
+    const row = boilOf(boils(300, 300, 300, 300));
+    expect(row).toMatchObject({ id: 'boil-kettle', plannedS: PLANNED_S });
+    expect(row?.estimate.n).toBe(4);
+    expect(row?.estimate.mean).toBeGreaterThan(1.2);
+    expect(row?.estimate.mean).toBeLessThanOrEqual(300 / PLANNED_S + 1e-6);
   });
 
   it('sets a word given late apart and shows it', () => {
-    const learned = boilOf(boils(300, 300, 2400, 300));
-    expect(learned?.estimate.outliers).toHaveLength(1);
-    expect(learned?.estimate.n).toBe(3);
+    const row = boilOf(boils(300, 300, 2400, 300));
+    expect(row?.estimate.outliers).toHaveLength(1);
+    expect(row?.estimate.n).toBe(3);
   });
 
   it('can undo one report', () => {
@@ -70,11 +68,11 @@ describe('what a run teaches', () => {
   });
 
   it('learns the warm-up of a burner by the word that it glows', () => {
-    const learned = calibrationFrom(glowing(plan).facts);
-    expect(learned).toHaveLength(1);
-    expect(learned[0]).toMatchObject({ what: 'glow', id: 'glow-left' });
+    const rows = calibrationFrom(glowing(plan).facts);
+    expect(rows).toHaveLength(1);
+    expect(rows[0]).toMatchObject({ what: 'glow', id: 'glow-left' });
     // Reported after 200 s of 240 planned.
-    expect(learned[0]?.estimate.mean).toBeLessThan(1);
+    expect(rows[0]?.estimate.mean).toBeLessThan(1);
   });
 
   it('says nothing without a drafted run', () => expect(calibrationFrom([])).toEqual([]));

@@ -29,6 +29,10 @@ function stored(name: string): readonly unknown[] {
 
 type Loose = { v: number; seq: number; fact: { body: Record<string, unknown> }; sum: string };
 
+function stepsOf(first: Loose | undefined): readonly object[] {
+  return (first?.fact.body['plan'] as { steps: readonly object[] } | undefined)?.steps ?? [];
+}
+
 /** Entries of version 1 with one body changed and every sum made right again. */
 function forged(at: number, body: Record<string, unknown>): readonly unknown[] {
   let prev: string | undefined;
@@ -75,7 +79,7 @@ describe('an entry of version 1', () => {
     const [firstRaw] = raw;
     if (first?.body.kind !== 'drafted') throw new Error('no plan');
     const steps = plain(first.body.plan.steps) as readonly object[];
-    const before = (firstRaw?.fact.body['plan'] as { steps: readonly object[] }).steps;
+    const before = stepsOf(firstRaw);
     expect(steps).toHaveLength(before.length);
     steps.forEach((step, n) => expect(step).toMatchObject(before[n] ?? {}));
     expect(facts.some(({ body }) => body.kind === 'plan-amended')).toBe(true);

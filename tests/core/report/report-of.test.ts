@@ -36,7 +36,13 @@ describe('the record of a run without trouble', () => {
       done: 'all',
       designation: 'meat',
       kettles: { planned: 2, poured: 2, cold: 2, voided: 0 },
-      method: { method: 'pour', cover: true, term: 'irui', checked: false, overriddenBy: null },
+      method: {
+        method: 'pour',
+        cover: true,
+        term: asWritten('irui'),
+        checked: false,
+        overriddenBy: null,
+      },
     });
     const [rest] = sink.rests;
     expect(rest?.provedS).toBeGreaterThanOrEqual(DAY_S);
@@ -65,7 +71,7 @@ describe('the record of a run without trouble', () => {
     ]);
     expect(record.questions.map(({ id }) => id)).toEqual(['ask-hob']);
     expect(record.assumed.map(({ what }) => what)).toEqual([message('report.assumed.place')]);
-    const filled = [{ path: 'tapColdC', value: 15, why: 'usual' }];
+    const filled = [{ path: 'tapColdC', value: 15, why: asWritten('usual') }];
     expect(reportOf(run.facts, { filled }).assumed[0]).toEqual({
       what: asWritten('tapColdC'),
       taken: message('report.assumed.filled', { value: '15', why: asWritten('usual') }),

@@ -77,6 +77,7 @@ describe('a plan amended in the run', () => {
     expect(amends({ ...of('pour-1'), needs: [{ step: 'boil-1', withinS: 200 }] })).toBeNull();
     const dry: Stage = {
       id: 'dry',
+      role: 'do',
       title: unkeyed('Dry it.'),
       detail: [],
       timers: [],

@@ -1,5 +1,5 @@
-import { unkeyed } from '../../../src/core/messages/temporary.ts';
-import type { Plan, Resource, Stage, Step } from '../../../src/core/plan/index.ts';
+import { asWritten } from '../../../src/core/messages/index.ts';
+import type { Plan, Resource, Stage, StageRole, Step, Work } from '../../../src/core/plan/index.ts';
 
 import { faults, gates } from './fixture-gates.ts';
 import { kitchen } from './fixture-kitchen.ts';
@@ -9,10 +9,12 @@ export const DAY_S = 24 * 3600;
 
 const HANDS: Stage['resumption'] = 'continue';
 
-function stage(id: string, title: string, more: Partial<Stage> = {}): Stage {
+/** A stage of the role that is its id. */
+function stage(role: StageRole, title: string, more: Partial<Stage> = {}): Stage {
   return {
-    id,
-    title: unkeyed(title),
+    id: role,
+    role,
+    title: asWritten(title),
     detail: [],
     timers: [],
     resumption: HANDS,
@@ -29,8 +31,9 @@ function step(
   return {
     id,
     kind,
-    title: unkeyed(id),
-    reason: unkeyed('For the test.'),
+    work: { on: 'fixture', method: kind === 'glow' || kind === 'cool' ? 'glow' : 'pour' },
+    title: asWritten(id),
+    reason: asWritten('For the test.'),
     sources: [],
     durationS: { low: 300, typical: 600, high: 900 },
     attention: 'hands',
@@ -49,7 +52,7 @@ function cleanAndRest(fixture: string): Step[] {
     step(`clean-${fixture}`, 'clean', {
       phase: 'clean',
       fixture,
-      stages: [stage('clean', `Clean the ${fixture}.`, { say: unkeyed('Clean') })],
+      stages: [stage('clean', `Clean the ${fixture}.`, { say: asWritten('Clean') })],
       demands: { hands: 1 },
     }),
     step(`rest-${fixture}`, 'rest', {
@@ -67,7 +70,7 @@ function cleanAndRest(fixture: string): Step[] {
               role: 'hold',
               purpose: 'at-least',
               lengthS: DAY_S,
-              label: unkeyed('Rest'),
+              label: asWritten('Rest'),
             },
           ],
         }),
@@ -76,11 +79,16 @@ function cleanAndRest(fixture: string): Step[] {
   ];
 }
 
+const KETTLES = 2;
+
 /** Boil and pour of one kettle; the pour must begin within five minutes of the boil. */
 function kettle(number: number): Step[] {
   const before = number === 1 ? [{ step: 'rest-sink' }] : [{ step: `pour-${number - 1}` }];
+  const vessel = { id: 'kettle', unit: 'kettle', name: asWritten('The kettle') };
+  const work: Work = { on: 'kettle', kettle: number, of: KETTLES, vessel, litres: 1.7 };
   return [
     step(`boil-${number}`, 'boil', {
+      work,
       phase: 'purge',
       fixture: 'sink',
       attention: 'watch',
@@ -88,7 +96,7 @@ function kettle(number: number): Step[] {
       demands: { kettle: 1 },
       stages: [
         stage('boil', 'Boil the kettle.', {
-          say: unkeyed('It boils'),
+          say: asWritten('It boils'),
           hazards: ['boiling-water'],
           resumption: 'ask',
           timers: [
@@ -97,15 +105,16 @@ function kettle(number: number): Step[] {
               role: 'estimate',
               purpose: 'at-least',
               lengthS: 240,
-              label: unkeyed('Boils about now'),
+              label: asWritten('Boils about now'),
             },
           ],
         }),
       ],
       durationS: { low: 200, typical: 240, high: 300 },
-      makeSafe: unkeyed('Switch the kettle off.'),
+      makeSafe: asWritten('Switch the kettle off.'),
     }),
     step(`pour-${number}`, 'pour', {
+      work,
       phase: 'purge',
       fixture: 'sink',
       needs: [{ step: `boil-${number}`, withinS: 300 }],
@@ -114,14 +123,14 @@ function kettle(number: number): Step[] {
       durationS: { low: 60, typical: 120, high: 240 },
       stages: [
         stage('pour', 'Pour along the bowl.', {
-          say: unkeyed('Poured'),
+          say: asWritten('Poured'),
           hazards: ['boiling-water'],
           resumption: 'ask',
-          reviewAsk: unkeyed('Was the water poured?'),
+          reviewAsk: asWritten('Was the water poured?'),
         }),
-        stage('cold', 'Pour cold water over it.', { say: unkeyed('Cold water done') }),
+        stage('cold', 'Pour cold water over it.', { say: asWritten('Cold water done') }),
       ],
-      makeSafe: unkeyed('Put the kettle down.'),
+      makeSafe: asWritten('Put the kettle down.'),
     }),
   ];
 }
@@ -138,52 +147,58 @@ function glow(): Step[] {
       durationS: { low: 600, typical: 900, high: 1200 },
       stages: [
         stage('light', 'Turn the burner to high.', {
-          say: unkeyed('It is on'),
+          say: asWritten('It is on'),
           hazards: ['element'],
         }),
         stage('warm-up', 'Watch it until it glows.', {
-          say: unkeyed('It glows'),
+          say: asWritten('It glows'),
           hazards: ['element'],
           resumption: 'restart',
-          reviewAsk: unkeyed('Did the burner stay on?'),
+          reviewAsk: asWritten('Did the burner stay on?'),
           timers: [
             {
               id: 'expect',
               role: 'estimate',
               purpose: 'at-least',
               lengthS: 240,
-              label: unkeyed('Glows about now'),
+              label: asWritten('Glows about now'),
             },
             {
               id: 'limit',
               role: 'limit',
               purpose: 'at-most',
               lengthS: 720,
-              label: unkeyed('It should have glowed'),
+              label: asWritten('It should have glowed'),
               fault: 'no-glow',
             },
           ],
         }),
         stage('hold', 'Leave it glowing.', {
-          say: unkeyed('Go on to turn it off'),
+          say: asWritten('Go on to turn it off'),
           hazards: ['element'],
           resumption: 'restart',
-          reviewAsk: unkeyed('Did the burner keep glowing?'),
+          reviewAsk: asWritten('Did the burner keep glowing?'),
           timers: [
-            { id: 'hold', role: 'hold', purpose: 'unbroken', lengthS: 600, label: unkeyed('Glow') },
+            {
+              id: 'hold',
+              role: 'hold',
+              purpose: 'unbroken',
+              lengthS: 600,
+              label: asWritten('Glow'),
+            },
             {
               id: 'look',
               role: 'reminder',
               purpose: 'at-most',
               lengthS: 300,
-              label: unkeyed('Look at the burner'),
+              label: asWritten('Look at the burner'),
               repeats: true,
             },
           ],
         }),
-        stage('off', 'Turn the burner off.', { say: unkeyed('It is off'), hazards: ['element'] }),
+        stage('off', 'Turn the burner off.', { say: asWritten('It is off'), hazards: ['element'] }),
       ],
-      makeSafe: unkeyed('Turn the burner off.'),
+      makeSafe: asWritten('Turn the burner off.'),
     }),
     step('cool', 'cool', {
       phase: 'cool',
@@ -201,7 +216,7 @@ function glow(): Step[] {
               role: 'hold',
               purpose: 'at-least',
               lengthS: 1800,
-              label: unkeyed('Safe to touch'),
+              label: asWritten('Safe to touch'),
             },
           ],
         }),
@@ -211,20 +226,20 @@ function glow(): Step[] {
 }
 
 const resources: Resource[] = [
-  { id: 'hands', kind: 'hands', name: unkeyed('Hands'), capacity: 1, unit: unkeyed('people') },
+  { id: 'hands', kind: 'hands', name: asWritten('Hands'), capacity: 1, unit: asWritten('people') },
   {
     id: 'kettle',
     kind: 'vessel',
-    name: unkeyed('The kettle'),
+    name: asWritten('The kettle'),
     capacity: 1,
-    unit: unkeyed('kettles'),
+    unit: asWritten('kettles'),
   },
   {
     id: 'burners-lit',
     kind: 'burners-lit',
-    name: unkeyed('Burners lit'),
+    name: asWritten('Burners lit'),
     capacity: 1,
-    unit: unkeyed('burners'),
+    unit: asWritten('burners'),
   },
 ];
 
@@ -239,7 +254,7 @@ export const steps: readonly Step[] = [
     fixture: 'sink',
     needs: [{ step: 'pour-2' }],
     demands: { hands: 1 },
-    stages: [stage('cover', 'Put the rack in.', { say: unkeyed('Covered') })],
+    stages: [stage('cover', 'Put the rack in.', { say: asWritten('Covered') })],
   }),
 ];
 
@@ -248,7 +263,7 @@ export function planOf(some: readonly Step[], more: Partial<Plan> = {}): Plan {
   const none = { low: 0, typical: 0, high: 0 };
   return {
     format: 'glowpour-plan',
-    version: 1,
+    version: 2,
     kitchen,
     purpose: 'new-kitchen',
     custom: 'ashkenazic',

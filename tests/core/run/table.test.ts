@@ -275,6 +275,7 @@ describe('a turn', () => {
     // A hundred stages that each end at once, in one step: more than a turn may take.
     const instant = Array.from({ length: 100 }, (_, number) => ({
       id: `stage-${number}`,
+      role: 'do' as const,
       title: unkeyed('Blink.'),
       detail: [],
       timers: [],

@@ -6,10 +6,10 @@ import {
 } from '../../../core/calibration/index.ts';
 import type { Fact } from '../../../core/run/index.ts';
 import { Action } from '../../parts/action.tsx';
-import { t } from '../../context/language.ts';
+import { say, t } from '../../context/language.ts';
 
 /** "Steel kettle: boils in 8 min 40 s (planned 8 min 20 s)". */
-function sentence({ what, name, estimate, plannedS = 0, reckonedS = 0 }: CalibrationRow): string {
+function sentence({ what, name, estimate, plannedS = 0, estimatedS = 0 }: CalibrationRow): string {
   const { mean } = estimate;
   switch (what) {
     case 'pour':
@@ -17,7 +17,11 @@ function sentence({ what, name, estimate, plannedS = 0, reckonedS = 0 }: Calibra
     case 'reach':
       return t('record-page.calibration.reach', { percent: mean * 100 });
     default:
-      return t(`record-page.calibration.${what}`, { name, takesS: mean * reckonedS, plannedS });
+      return t(`record-page.calibration.${what}`, {
+        name: say(name),
+        takesS: mean * estimatedS,
+        plannedS,
+      });
   }
 }
 

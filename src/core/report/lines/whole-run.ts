@@ -32,18 +32,7 @@ export function wholeRunSections(report: Report, zone: string): readonly ReportS
     },
     section(message('report.section.asked'), [
       ...report.clockQuestions.map((question) => clockMessage(question, zone)),
-      ...report.reviews.map(({ stepTitle, gapS, ask, answer, answeredWallMs }) =>
-        message('report.review-asked', {
-          step: stepTitle,
-          gapS,
-          ask,
-          answer: answered(
-            answer === null ? null : message(`report.answer.${answer}`),
-            answeredWallMs,
-            zone,
-          ),
-        }),
-      ),
+      ...report.reviews.map((review) => reviewMessage(review, zone)),
     ]),
     section(
       message('report.section.late'),
@@ -80,6 +69,17 @@ export function wholeRunSections(report: Report, zone: string): readonly ReportS
       report.notes.map(({ wallMs, text }) => message('report.note', { wallMs, zone, text })),
     ),
   ];
+}
+
+function reviewMessage(review: Report['reviews'][number], zone: string): Message {
+  const { stepTitle, gapS, ask, answer, answeredWallMs } = review;
+  const said = answer === null ? null : message(`report.answer.${answer}`);
+  return message('report.review-asked', {
+    step: stepTitle,
+    gapS,
+    ask,
+    answer: answered(said, answeredWallMs, zone),
+  });
 }
 
 function pauseMessage({ fromWallMs, toWallMs }: Period, zone: string): Message {
