@@ -44,7 +44,11 @@ export function watchUpdates({ onState, isRunOpen, worker }: UpdateOptions): Upd
       if (applying) location.reload();
       else if (isUpdate) set('replaced');
     });
-    box.register().catch(() => set('not-supported'));
+    box.register().catch((error: unknown) => {
+      // The app works without it, only not offline; why is for developers.
+      console.error('The offline worker was not registered.', error);
+      set('not-supported');
+    });
   } else {
     state = 'not-supported';
   }

@@ -12,9 +12,7 @@ function request(factory: IDBFactory, name: string, onGone: () => void): Promise
     asked.addEventListener('upgradeneeded', () => upgrade(asked.result));
     asked.addEventListener('blocked', () => {
       abandoned = true;
-      reject(
-        new StorageError('refused', 'Another tab holds an older database: close it, then reload.'),
-      );
+      reject(new StorageError('blocked', 'Another tab holds an older database open.'));
     });
     asked.addEventListener('error', () => reject(asked.error ?? new Error('open failed')));
     asked.addEventListener('success', () => {
@@ -36,19 +34,17 @@ function request(factory: IDBFactory, name: string, onGone: () => void): Promise
 
 /**
  * Opens a connection. `onGone` is called when it was closed from outside.
- * @throws StorageError `refused`; DOMException and NoAnswerError, to be named by the caller
+ * @throws StorageError `refused` or `blocked`; DOMException and NoAnswerError, to be named by the caller
  */
 export async function connect(name: string, onGone: () => void): Promise<IDBDatabase> {
   // Reading the global itself throws in pages without storage.
   let factory: IDBFactory | undefined;
   try {
     factory = globalThis.indexedDB;
-  } catch {
-    factory = undefined;
+  } catch (error) {
+    throw new StorageError('refused', `The browser denies its database (${String(error)}).`);
   }
-  if (!factory) {
-    throw new StorageError('refused', 'This browser has no database: use a current one.');
-  }
+  if (!factory) throw new StorageError('refused', 'This browser has no database.');
   try {
     return await withTimeout('Opening the database', OPEN_LIMIT_MS, request(factory, name, onGone));
   } catch (error) {

@@ -2,25 +2,17 @@
 export type Picked =
   | { readonly kind: 'picked'; readonly name: string; readonly text: string }
   | { readonly kind: 'none' }
-  | { readonly kind: 'too-large' | 'unreadable'; readonly name: string; readonly message: string };
+  | { readonly kind: 'too-large'; readonly name: string; readonly bytes: number }
+  /** `why`: the platform's own words. */
+  | { readonly kind: 'unreadable'; readonly name: string; readonly why: string };
 
 async function read(file: File, maxBytes: number): Promise<Picked> {
-  if (file.size > maxBytes) {
-    return {
-      kind: 'too-large',
-      name: file.name,
-      message: `${file.name} has ${file.size} bytes; allowed: up to ${maxBytes}. Choose a smaller file.`,
-    };
-  }
+  if (file.size > maxBytes) return { kind: 'too-large', name: file.name, bytes: file.size };
   try {
     return { kind: 'picked', name: file.name, text: await file.text() };
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    return {
-      kind: 'unreadable',
-      name: file.name,
-      message: `${file.name} cannot be read (${why}). Choose it again.`,
-    };
+    return { kind: 'unreadable', name: file.name, why };
   }
 }
 

@@ -17,8 +17,8 @@ export async function checkEpoch(tables: Tables, runId: string, epoch: number): 
   const stored = await epochOf(tables, runId);
   if (stored === 0) {
     throw new JournalStoreError(
-      'lost',
-      'The stored run is gone: the browser’s data was cleared. Save the run as a file now.',
+      'gone',
+      `Run ${runId} has no epoch any more: the browser’s data was cleared.`,
     );
   }
   if (stored !== epoch) {

@@ -8,30 +8,30 @@ export type OpenRunMarker = {
 
 const KEY = 'glowpour-open-run';
 
-function isTrace(value: unknown): value is OpenRunMarker {
+function isMarker(value: unknown): value is OpenRunMarker {
   const { id, name, openedWallMs } = (value ?? {}) as Partial<Record<keyof OpenRunMarker, unknown>>;
   return typeof id === 'string' && typeof name === 'string' && typeof openedWallMs === 'number';
 }
 
 /**
  * A browser that finds its database damaged may begin an empty one without a
- * word. The trace lies apart from it; nothing depends on it, and losing it
+ * word. The marker lies apart from it; nothing depends on it, and losing it
  * loses only the message.
  */
 export const openRunMarker = {
   read(): OpenRunMarker | undefined {
     try {
       const value: unknown = JSON.parse(localStorage.getItem(KEY) ?? 'null');
-      return isTrace(value) ? value : undefined;
+      return isMarker(value) ? value : undefined;
     } catch {
       return undefined;
     }
   },
-  write(trace: OpenRunMarker): void {
+  write(marker: OpenRunMarker): void {
     try {
-      localStorage.setItem(KEY, JSON.stringify(trace));
+      localStorage.setItem(KEY, JSON.stringify(marker));
     } catch {
-      // Without a trace there is only no message.
+      // Without a marker there is only no message.
     }
   },
   clear(): void {

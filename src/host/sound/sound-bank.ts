@@ -63,8 +63,9 @@ export function createSoundBank(): SoundBank {
       try {
         await withTimeout('Loading the sounds', LOAD_LIMIT_MS, Promise.all(URGENCY.map(fetchOne)));
         status = buffers.size === URGENCY.length ? 'ready' : 'failed';
-      } catch {
-        // The light says that the sounds are missing; the next touch loads again.
+      } catch (error) {
+        // The light says that the sounds are missing; the next touch loads again. Why is for developers.
+        console.error('The sounds were not loaded.', error);
         status = 'failed';
       }
     },

@@ -56,7 +56,7 @@ export class MemoryStore implements JournalStore {
           this.epochs.clear();
         }
         if (!this.epochs.has(runId))
-          return Promise.reject(new JournalStoreError('lost', 'The stored run is gone.'));
+          return Promise.reject(new JournalStoreError('gone', 'The stored run is gone.'));
         if (this.epochs.get(runId) !== epoch)
           return Promise.reject(new JournalStoreError('fenced', 'A newer writer has the run.'));
         if (this.failing)
