@@ -7,6 +7,7 @@ import type {
   Step,
   TimerPurpose,
   TimerRole,
+  TimerSpec,
 } from '../../plan/index.ts';
 import type { RunStatus, StepStatus, TimerStatus } from './statuses.ts';
 
@@ -111,6 +112,8 @@ export type TimerView = {
   readonly stage: string;
   readonly fixture?: string;
   readonly label: Message;
+  /** Where the label names a thing: the label without it, and the thing. */
+  readonly of?: NonNullable<TimerSpec['of']>;
   readonly purpose: TimerPurpose;
   readonly role: TimerRole;
   readonly status: TimerStatus;

@@ -46,6 +46,7 @@ export function timerView(state: RunState, timer: Timer, now: Readings): TimerVi
     stage: timer.stage,
     ...(fixture === undefined ? {} : { fixture }),
     label: timer.spec.label,
+    ...(timer.spec.of === undefined ? {} : { of: timer.spec.of }),
     purpose: timer.spec.purpose,
     role: timer.spec.role,
     status: statusOf(state, timer, now),
