@@ -1,20 +1,22 @@
 import { Show } from 'solid-js';
+import type { Message } from '../core/messages/index.ts';
 import type { LeaderSilence } from '../host/tab-lock/index.ts';
 import './styles/run/watch.css';
-import { Action } from './parts/action.tsx';
+import { say, t } from './context/language.ts';
 import { formatRoute, type PageId } from './context/route.ts';
 import type { LostRun } from './controllers/run/lost-run.ts';
 import type { Trouble } from './controllers/run/run-session.ts';
-import { dayAndTime } from './labels/time.ts';
+import { Action } from './parts/action.tsx';
+import { when } from './parts/when.ts';
 
-/** A run goes on while another place is looked at. */
+/** A run goes on while another page is looked at. */
 export function OpenRunBanner(props: { show: boolean }) {
   return (
     <Show when={props.show}>
-      <div class="banner">
-        <strong>A run is open; its clocks go on.</strong>
-        <a class="button" href={formatRoute({ page: 'run' })}>
-          Back to the run
+      <div class="banner" data-banner="open-run">
+        <strong>{t('shell.open-run')}</strong>
+        <a class="button" data-action="back-to-run" href={formatRoute({ page: 'run' })}>
+          {t('shell.open-run.back')}
         </a>
       </div>
     </Show>
@@ -25,33 +27,33 @@ export function OpenRunBanner(props: { show: boolean }) {
 export function UpdateBanner(props: { show: boolean; onTake: () => void }) {
   return (
     <Show when={props.show}>
-      <div class="banner">
-        <span>A newer version is ready.</span>
-        <Action class="button" onPress={props.onTake}>
-          Use it now
+      <div class="banner" data-banner="update">
+        <span>{t('shell.update')}</span>
+        <Action class="button" name="take-update" onPress={props.onTake}>
+          {t('shell.update.take')}
         </Action>
       </div>
     </Show>
   );
 }
 
-/** Storage that cannot be read or written, and what was just refused: told in every place, not only in a run. */
+/** Storage that cannot be read or written, and what was just refused: told on every page, not only in a run. */
 export function TroubleBanner(props: {
   trouble: Trouble | undefined;
-  notice: string | undefined;
+  notice: Message | undefined;
   onExport: (() => void) | undefined;
 }) {
   return (
     <>
       <Show when={props.trouble}>
         {(trouble) => (
-          <div class="banner banner--trouble" role="alert">
-            <strong>{TROUBLE_WORDS[trouble().kind]}</strong>
-            <span>{trouble().message}</span>
+          <div class="banner banner--trouble" role="alert" data-trouble={trouble().kind}>
+            <strong>{t(`shell.trouble.${trouble().kind}`)}</strong>
+            <span>{say(trouble().message)}</span>
             <Show when={props.onExport}>
               {(save) => (
-                <Action class="button" onPress={save()}>
-                  Save the run as a file
+                <Action class="button" name="save-run" onPress={save()}>
+                  {t('shell.save-run')}
                 </Action>
               )}
             </Show>
@@ -59,9 +61,9 @@ export function TroubleBanner(props: {
         )}
       </Show>
       <Show when={props.notice}>
-        {(text) => (
-          <div class="banner" role="status">
-            {text()}
+        {(notice) => (
+          <div class="banner" role="status" data-key={notice().key}>
+            {say(notice())}
           </div>
         )}
       </Show>
@@ -69,36 +71,21 @@ export function TroubleBanner(props: {
   );
 }
 
-const TROUBLE_WORDS: Readonly<Record<Trouble['kind'], string>> = {
-  storage: 'Not saved.',
-  'read-only': 'Only showing.',
-  'taken-over': 'Only showing.',
-  unreadable: 'What is stored cannot be read now. Nothing was deleted by this app.',
-};
-
-const WATCH_WORDS: Readonly<Record<LeaderSilence, string>> = {
-  beating: 'It leads, writes and sounds; this page only shows the run.',
-  unsure:
-    'It has not been heard from just now; this page only shows the run, and sounds what is due.',
-  silent: 'It no longer answers. This page sounds what is due; it can take the run over.',
-};
-
 /** A run was open here, and the store is empty: said, never taken for a beginning. */
 export function LostRunBanner(props: { lostRun: LostRun; nowMs: number }) {
   return (
     <Show when={props.lostRun.lost()}>
       {(run) => (
-        <div class="banner banner--trouble" role="alert">
+        <div class="banner banner--trouble" role="alert" data-banner="lost-run">
           <strong>
-            The run “{run().name}” of {dayAndTime(run().openedWallMs, props.nowMs)} is gone from
-            this browser.
+            {t('shell.lost-run', {
+              name: run().name,
+              when: when(run().openedWallMs, props.nowMs),
+            })}
           </strong>
-          <span>
-            The browser emptied what it kept for this app. If the run was saved as a file, bring it
-            in under Record. If not, note now what was done and when each rest began.
-          </span>
-          <Action class="button" onPress={props.lostRun.dismiss}>
-            I have read it
+          <span>{t('shell.lost-run.about')}</span>
+          <Action class="button" name="dismiss-lost-run" onPress={props.lostRun.dismiss}>
+            {t('shell.lost-run.dismiss')}
           </Action>
         </div>
       )}
@@ -116,40 +103,34 @@ export function WatchBand(props: {
 }) {
   return (
     <div class="banner watch-band" role="status" data-lead={props.otherLead}>
-      <strong>
-        {props.wasTakenOver
-          ? 'Another page took this run over.'
-          : 'Another page on this tablet leads the run.'}
-      </strong>
-      <span>{WATCH_WORDS[props.otherLead]}</span>
+      <strong>{t(props.wasTakenOver ? 'shell.other-lead.took-over' : 'shell.other-lead')}</strong>
+      <span>{t(`shell.other-lead.${props.otherLead}`)}</span>
       <Show when={props.needsArming}>
-        <Action class="button button--ember" onPress={props.onArm}>
-          Touch to arm the sound
+        <Action class="button button--ember" name="arm" onPress={props.onArm}>
+          {t('shell.other-lead.arm')}
         </Action>
       </Show>
-      <Action class="button" onPress={props.onLead}>
-        Lead it from here
+      <Action class="button" name="lead-here" onPress={props.onLead}>
+        {t('shell.other-lead.lead')}
       </Action>
     </div>
   );
 }
 
-/** A place that needs a kitchen or a run first. */
-export function NoPlan(props: { place: PageId }) {
+/** A page that needs a kitchen or a run first. */
+export function NoPage(props: { page: PageId }) {
+  const lacks = () => (props.page === 'run' ? 'run' : 'kitchen');
   return (
     <main class="place">
-      <h1>{props.place === 'run' ? 'No run yet' : 'No kitchen yet'}</h1>
-      <p>
-        {props.place === 'run'
-          ? 'A run starts from the plan of a kitchen.'
-          : 'Choose a kitchen first; its plan is worked out at once.'}
-      </p>
+      <h1>{t(`shell.no-page.${lacks()}`)}</h1>
+      <p>{t(`shell.no-page.${lacks()}.about`)}</p>
       <p>
         <a
           class="button button--ember"
-          href={formatRoute({ page: props.place === 'run' ? 'plan' : 'kitchen' })}
+          data-action="go-on"
+          href={formatRoute({ page: props.page === 'run' ? 'plan' : 'kitchen' })}
         >
-          {props.place === 'run' ? 'Go to the plan' : 'Go to the kitchen'}
+          {t(`shell.no-page.${lacks()}.go`)}
         </a>
       </p>
     </main>

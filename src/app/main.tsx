@@ -12,6 +12,21 @@ import './styles/run/run.css';
 import './styles/record/record.css';
 import './styles/print.css';
 import { App } from './app.tsx';
+import { chooseLanguage } from './context/language.ts';
+import { languageAsked } from './context/route.ts';
+
+/** Shows the page when its sentences are here, in the language the address or the device asks for. */
+async function start(root: HTMLElement): Promise<void> {
+  const asked = languageAsked(location.hash);
+  try {
+    await chooseLanguage([...(asked === undefined ? [] : [asked]), ...navigator.languages]);
+  } catch (error) {
+    // No sentence is here to say it with: the page itself has one.
+    document.getElementById('load-failed')?.removeAttribute('hidden');
+    throw error;
+  }
+  render(() => <App />, root);
+}
 
 const root = document.getElementById('app');
-if (root) render(() => <App />, root);
+if (root) void start(root);

@@ -1,15 +1,91 @@
-import { createSignal } from 'solid-js';
+import { type Component, createSignal, lazy } from 'solid-js';
 import {
   createTranslator,
-  entriesOf,
+  type Entry,
   type Message,
   type MessageKey,
   type ParamArgs,
+  type Translator,
 } from '../../core/messages/index.ts';
-import { english } from '../../core/messages/english/index.ts';
-import { englishTraits } from '../../core/messages/english/traits.ts';
+import {
+  type Language,
+  LANGUAGES,
+  languageFor,
+  type PageSection,
+} from '../../core/messages/languages/index.ts';
 
-const [translator] = createSignal(createTranslator(englishTraits, entriesOf([english])));
+/** A language with the sentences that are here. */
+type Opened = {
+  readonly language: Language;
+  readonly entries: Map<string, Entry>;
+  readonly loaded: Set<PageSection>;
+};
+
+/** Sections of the pages that were looked at, in whatever language. */
+const asked = new Set<PageSection>();
+
+function opened(language: Language): Opened {
+  return { language, entries: new Map(), loaded: new Set() };
+}
+
+function translatorOf({ language, entries }: Opened): Translator {
+  return createTranslator(language.traits, (key) => entries.get(key));
+}
+
+let current = opened(LANGUAGES[0]);
+let latest = current;
+const [translator, setTranslator] = createSignal<Translator>(translatorOf(current));
+
+async function fill({ language, entries, loaded }: Opened): Promise<void> {
+  const missing = [...asked].filter((section) => !loaded.has(section));
+  await Promise.all(
+    missing.map(async (name) => {
+      const section = await language.sections[name]();
+      for (const [key, entry] of Object.entries(section)) entries.set(key, entry);
+      loaded.add(name);
+    }),
+  );
+}
+
+/**
+ * Makes the page speak the first known language of some tags (BCP 47), once
+ * what an open run and the pages looked at need of it is here. A later choice
+ * overtakes an earlier one that is still loading.
+ * Rejects when it cannot be loaded; the page then speaks as before.
+ */
+export async function chooseLanguage(tags: readonly string[]): Promise<void> {
+  const next = opened(languageFor(tags));
+  latest = next;
+  const [first, remake] = await Promise.all([
+    next.language.first(),
+    next.language.remake?.(),
+    fill(next),
+  ]);
+  for (const [key, entry] of Object.entries(first)) next.entries.set(key, entry);
+  // A page was looked at meanwhile.
+  await fill(next);
+  if (latest !== next) return;
+  current = next;
+  const plain = translatorOf(next);
+  setTranslator(() => remake?.(plain) ?? plain);
+}
+
+/** Loads what a page says, in the language of now. */
+export async function loadSections(sections: readonly PageSection[]): Promise<void> {
+  for (const section of sections) asked.add(section);
+  await Promise.all([...new Set([current, latest])].map(fill));
+}
+
+/** A page in a chunk of its own, which is shown when its sentences are here too. */
+export function lazyPage<P extends object>(
+  sections: readonly PageSection[],
+  load: () => Promise<Component<P>>,
+): Component<P> {
+  return lazy(async () => {
+    const [page] = await Promise.all([load(), loadSections(sections)]);
+    return { default: page };
+  });
+}
 
 /** The text of a key in the language of the page; read inside JSX it follows the language. */
 export function t<K extends MessageKey>(key: K, ...params: ParamArgs<K>): string {
@@ -21,4 +97,5 @@ export function say(message: Message): string {
   return translator().say(message);
 }
 
+/** The language of the page, with its numbers and times; read inside JSX it follows the language. */
 export { translator };

@@ -1,16 +1,26 @@
 import { createSignal, onCleanup } from 'solid-js';
 
-export type PageId = 'kitchen' | 'plan' | 'run' | 'record';
+/** The pages of the app, in the order they are offered. */
+export const PAGES = ['kitchen', 'plan', 'run', 'record'] as const;
+export type PageId = (typeof PAGES)[number];
 export type Route = { readonly page: PageId; readonly id?: string };
 
-const PLACES: readonly PageId[] = ['kitchen', 'plan', 'run', 'record'];
+function partsOf(hash: string): readonly [path: string, query: string] {
+  const [path = '', query = ''] = hash.replace(/^#\/?/, '').split('?');
+  return [path, query];
+}
 
-/** "#/plan/flat-coils" → the place and what is open in it; anything unknown is the kitchen. */
+/** "#/plan/flat-coils" → the page and what is open in it; anything unknown is the kitchen. */
 export function parseRoute(hash: string): Route {
-  const [place = '', id] = hash.replace(/^#\/?/, '').split('/');
-  const known = PLACES.find((p) => p === place);
+  const [page = '', id] = partsOf(hash)[0].split('/');
+  const known = PAGES.find((one) => one === page);
   if (!known) return { page: 'kitchen' };
   return id ? { page: known, id: decodeURIComponent(id) } : { page: known };
+}
+
+/** "#/run?language=en-XA" → "en-XA": the language asked for by address, if one is. */
+export function languageAsked(hash: string): string | undefined {
+  return new URLSearchParams(partsOf(hash)[1]).get('language') ?? undefined;
 }
 
 export function formatRoute(route: Route): string {

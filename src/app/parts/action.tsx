@@ -30,11 +30,12 @@ type Contact = {
 /** A button that water cannot press. Keyboard, pedal and mouse work as ever. */
 export function Action(props: {
   class?: string;
+  /** What it does, by a name no language changes: `data-action`. */
+  name?: string;
   disabled?: boolean;
   onPress: () => void;
   label?: string;
   children: JSX.Element;
-  describedBy?: string;
   /** For a button that stays pressed or not. */
   pressed?: boolean;
 }) {
@@ -87,8 +88,8 @@ export function Action(props: {
       type="button"
       class={props.class ?? 'button'}
       disabled={props.disabled ?? false}
+      data-action={props.name}
       aria-label={props.label}
-      aria-describedby={props.describedBy}
       aria-pressed={props.pressed}
       onKeyDown={(event) => {
         // A foot that rests on its pedal presses once, not again and again.

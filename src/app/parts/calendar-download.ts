@@ -1,4 +1,4 @@
-import type { TextFile } from '../host/files/index.ts';
+import type { TextFile } from '../../host/files/index.ts';
 
 /** An iCalendar text (RFC 5545) as a file. */
 export function calendarDownload(text: string): TextFile {

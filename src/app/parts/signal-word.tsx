@@ -1,5 +1,6 @@
 import { Show } from 'solid-js';
 import type { SignalWord as Word } from '../../core/plan/index.ts';
+import { t } from '../context/language.ts';
 
 /** A signal word as ANSI Z535 has them: the word, the alert triangle, then the ISO 3864 colour. */
 export function SignalWord(props: { word: Word }) {
@@ -15,7 +16,7 @@ export function SignalWord(props: { word: Word }) {
           />
         </svg>
       </Show>
-      {props.word}
+      {t(`common.signal.${props.word}`)}
     </span>
   );
 }

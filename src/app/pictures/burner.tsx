@@ -1,5 +1,6 @@
 import { createMemo, For } from 'solid-js';
 import type { Cooktop, Kitchen } from '../../core/kitchen/index.ts';
+import { t } from '../context/language.ts';
 import { frameOf, pathOf } from './kitchen-frame.ts';
 
 /** The cooktop with the burner of this step marked, and every one that is hot now. */
@@ -20,7 +21,9 @@ export function BurnerPicture(props: {
       class="burner-picture"
       viewBox={frame().viewBox}
       role="img"
-      aria-label={`Burner ${cooktop()?.burners.find((b) => b.id === props.burner)?.name ?? ''}`}
+      aria-label={t('run.picture.burner', {
+        name: cooktop()?.burners.find((b) => b.id === props.burner)?.name ?? '',
+      })}
     >
       <path class="kp-shape kp-shape--cooktop" d={pathOf(frame(), cooktop()?.outline ?? [])} />
       <For each={cooktop()?.burners ?? []}>

@@ -1,5 +1,5 @@
 /** A round step for an axis: 1, 2 or 5 times a power of ten, so that at most `most` steps fit. */
-export function roundStep(span: number, most: number): number {
+function roundStep(span: number, most: number): number {
   const rough = Math.max(span, 1e-9) / most;
   const power = 10 ** Math.floor(Math.log10(rough));
   const factor = [1, 2, 5, 10].find((one) => one * power >= rough * (1 - 1e-9)) ?? 10;
@@ -21,9 +21,4 @@ const TIME_STEPS_S = [10, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14_400];
 export function timeTicks(toS: number, most: number): readonly number[] {
   const step = TIME_STEPS_S.find((one) => toS / one <= most) ?? 28_800;
   return Array.from({ length: Math.floor(toS / step) + 1 }, (_, i) => i * step);
-}
-
-export function timeTickWord(timeS: number): string {
-  if (timeS >= 3600 && timeS % 3600 === 0) return `${timeS / 3600} h`;
-  return timeS % 60 === 0 ? `${timeS / 60} min` : `${timeS} s`;
 }

@@ -1,6 +1,8 @@
 import { createMemo, For } from 'solid-js';
 import type { CurveLine, HeatChart } from '../../core/plan/index.ts';
-import { ticks, timeTicks, timeTickWord } from './curve-scale.ts';
+import { message, type Message } from '../../core/messages/index.ts';
+import { say, t } from '../context/language.ts';
+import { ticks, timeTicks } from './curve-scale.ts';
 
 const WIDTH = 560;
 const HEIGHT = 250;
@@ -40,27 +42,27 @@ export function Curve(props: { picture: HeatChart }) {
   return (
     <figure class="curve">
       <figcaption>
-        <h3>{props.picture.title}</h3>
-        <p class="quiet">{props.picture.says}</p>
+        <h3>{say(props.picture.title)}</h3>
+        <p class="quiet">{say(props.picture.says)}</p>
       </figcaption>
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={wordsOf(props.picture)}>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={say(inWords(props.picture))}>
         <For each={ticks(scale().low, scale().high, 5)}>
           {(value) => (
             <>
               <line class="curve-grid" x1={LEFT} x2={WIDTH - RIGHT} y1={y(value)} y2={y(value)} />
               <text class="curve-word" x={LEFT - 8} y={y(value) + 4} text-anchor="end">
-                {value}
+                {t('plan-page.curve.value', { value })}
               </text>
             </>
           )}
         </For>
         <text class="curve-word" x={LEFT - 8} y="14" text-anchor="end">
-          {props.picture.unit}
+          {say(props.picture.unit)}
         </text>
         <For each={timeTicks(scale().toS, 6)}>
           {(timeS) => (
             <text class="curve-word" x={x(timeS)} y={HEIGHT - 8} text-anchor="middle">
-              {timeTickWord(timeS)}
+              {t('run.picture.time', { lengthS: timeS })}
             </text>
           )}
         </For>
@@ -75,7 +77,7 @@ export function Curve(props: { picture: HeatChart }) {
                 y2={y(limit.y)}
               />
               <text class="curve-limit-word" x={WIDTH - RIGHT} y={y(limit.y) - 5} text-anchor="end">
-                {limit.name}
+                {say(limit.name)}
               </text>
             </>
           )}
@@ -96,7 +98,7 @@ export function Curve(props: { picture: HeatChart }) {
                 y={TOP - 10}
                 text-anchor={moment.timeS > scale().toS * 0.85 ? 'end' : 'middle'}
               >
-                {props.picture.moments.length > 2 && i() !== 1 ? '' : moment.name}
+                {props.picture.moments.length > 2 && i() !== 1 ? '' : say(moment.name)}
               </text>
             </>
           )}
@@ -125,7 +127,7 @@ export function Curve(props: { picture: HeatChart }) {
                   y2="5"
                 />
               </svg>
-              {line.name}
+              {say(line.name)}
             </li>
           )}
         </For>
@@ -135,11 +137,16 @@ export function Curve(props: { picture: HeatChart }) {
 }
 
 /** The picture for those who do not see it: highest value of each line, limits, moments. */
-function wordsOf(picture: HeatChart): string {
-  const lines = picture.lines.map((line) => {
-    const most = Math.max(...line.points.map((p) => p.y));
-    return `${line.name}: up to ${most.toPrecision(3)} ${picture.unit}`;
+function inWords({ title, unit, lines, limits }: HeatChart): Message {
+  return message('plan-page.curve', {
+    title,
+    lines: lines.map(({ name, points }) =>
+      message('plan-page.curve.line', {
+        name,
+        most: Math.max(...points.map((p) => p.y)),
+        unit,
+      }),
+    ),
+    limits: limits.map(({ name, y }) => message('plan-page.curve.limit', { name, value: y, unit })),
   });
-  const limits = picture.limits.map((l) => `${l.name} at ${l.y.toPrecision(3)} ${picture.unit}`);
-  return [picture.title, ...lines, ...limits].join('. ');
 }

@@ -1,3 +1,4 @@
+import { t } from '../context/language.ts';
 import type { Picture } from '../../core/plan/index.ts';
 
 type KettlePicture = Extract<Picture, { kind: 'kettle' }>;
@@ -11,7 +12,10 @@ export function KettleFill(props: { picture: KettlePicture }) {
       class="kettle-fill"
       viewBox="0 0 140 120"
       role="img"
-      aria-label={`Fill ${props.picture.litres.toFixed(1)} litres; the mark is at ${props.picture.maxFillL.toFixed(1)} litres`}
+      aria-label={t('run.picture.kettle', {
+        litres: props.picture.litres,
+        markLitres: props.picture.maxFillL,
+      })}
     >
       <clipPath id="kettle-inside">
         <path d="M32 26h56l6 74a6 6 0 0 1-6 6H32a6 6 0 0 1-6-6z" />
@@ -31,7 +35,7 @@ export function KettleFill(props: { picture: KettlePicture }) {
       />
       <path class="kettle-mark" d="M40 34h22" />
       <text class="kettle-word" x="60" y={level() + 16} text-anchor="middle">
-        {props.picture.litres.toFixed(1)} L
+        {t('run.picture.kettle.litres', { litres: props.picture.litres })}
       </text>
     </svg>
   );

@@ -3,11 +3,10 @@ import {
   distanceToEdgeM,
   edgesOf,
   pointInPolygon,
-  type Fixture,
-  type Kitchen,
   type Point,
   type Polygon,
-} from '../../core/kitchen/index.ts';
+} from '../../core/geometry/index.ts';
+import type { Fixture, Kitchen } from '../../core/kitchen/index.ts';
 
 /** One unit of the drawing is a centimetre; y grows downwards, so the plan is mirrored top to bottom. */
 const CM_PER_M = 100;

@@ -1,7 +1,8 @@
 import { createMemo, createUniqueId, For, Show } from 'solid-js';
 import type { Cooktop, Fixture, Kitchen, Point } from '../../core/kitchen/index.ts';
 import type { FixturePhase } from '../../core/run/index.ts';
-import { FIXTURE_PHASE_NAMES } from '../labels/names.ts';
+import { asWritten, message, type Message } from '../../core/messages/index.ts';
+import { say, t } from '../context/language.ts';
 import { kitchenFrame, outlineOf, pathOf, wordPointOf, type Frame } from './kitchen-frame.ts';
 import { PhasePatterns } from './phase-patterns.tsx';
 
@@ -45,19 +46,18 @@ export function KitchenPlan(props: {
   const drawn = createMemo(() => inDrawOrder(props.kitchen.fixtures));
   const wordPoints = createMemo(() => wordPointsOf(drawn()));
   const phaseOf = (id: string): FixturePhase => props.phases?.[id] ?? 'untouched';
-  const words = () =>
-    drawn()
-      .map(
-        (f) =>
-          `${f.name}${FIXTURE_PHASE_NAMES[phaseOf(f.id)] ? `: ${FIXTURE_PHASE_NAMES[phaseOf(f.id)]}` : ''}`,
-      )
-      .join('; ');
+  const inWords = (fixture: Fixture): Message => {
+    const phase = phaseWord(phaseOf(fixture.id));
+    return phase
+      ? message('run.picture.fixture', { name: fixture.name, phase })
+      : asWritten(fixture.name);
+  };
   return (
     <svg
       class="kitchen-plan"
       viewBox={frame().viewBox}
       role="img"
-      aria-label={`Kitchen from above. ${words()}.`}
+      aria-label={t('run.picture.kitchen', { fixtures: drawn().map(inWords) })}
     >
       <PhasePatterns prefix={ids} />
       <For each={drawn()}>
@@ -86,7 +86,7 @@ export function KitchenPlan(props: {
           <PhaseWord
             frame={frame()}
             at={wordPoints()[fixture.id] ?? [0, 0]}
-            word={props.phases ? FIXTURE_PHASE_NAMES[phaseOf(fixture.id)] : kindWord(fixture)}
+            word={props.phases ? phaseWord(phaseOf(fixture.id)) : kindWord(fixture)}
             size={props.size ?? 'full'}
           />
         )}
@@ -187,28 +187,38 @@ export function Burners(props: { frame: Frame; cooktop: Cooktop; lit: readonly s
 }
 
 /** What it is, for a picture that shows no phases; burners and bowls speak for themselves. */
-export function kindWord(fixture: Fixture): string {
-  if (fixture.kind === 'cooktop' || fixture.kind === 'sink') return '';
-  return fixture.kind.replaceAll('-', ' ');
+export function kindWord({ kind }: Fixture): Message | undefined {
+  return kind === 'cooktop' || kind === 'sink' ? undefined : message(`common.fixture-kind.${kind}`);
+}
+
+function phaseWord(phase: FixturePhase): Message | undefined {
+  return phase === 'untouched' ? undefined : message(`common.fixture-phase.${phase}`);
 }
 
 /** Text grows with the drawing, so that a hall reads as well as a flat. */
 const WORD_SHARE_OF_WIDTH = { full: 1 / 34, small: 1 / 19 } as const;
 
-function PhaseWord(props: { frame: Frame; at: Point; word: string; size: 'full' | 'small' }) {
+function PhaseWord(props: {
+  frame: Frame;
+  at: Point;
+  word: Message | undefined;
+  size: 'full' | 'small';
+}) {
   const at = () => props.frame.at(props.at);
   return (
     <Show when={props.word}>
-      <text
-        class="kp-word"
-        x={at()[0]}
-        y={at()[1]}
-        text-anchor="middle"
-        dominant-baseline="central"
-        font-size={String(props.frame.widthCm * WORD_SHARE_OF_WIDTH[props.size])}
-      >
-        {props.word}
-      </text>
+      {(word) => (
+        <text
+          class="kp-word"
+          x={at()[0]}
+          y={at()[1]}
+          text-anchor="middle"
+          dominant-baseline="central"
+          font-size={String(props.frame.widthCm * WORD_SHARE_OF_WIDTH[props.size])}
+        >
+          {say(word())}
+        </text>
+      )}
     </Show>
   );
 }

@@ -1,4 +1,5 @@
 import { createMemo, For, Index, Show } from 'solid-js';
+import { t } from '../context/language.ts';
 import type { Picture } from '../../core/plan/index.ts';
 import { pouredUpTo } from './pour-progress.ts';
 import { frameOf, pathOf } from './kitchen-frame.ts';
@@ -13,8 +14,8 @@ export function Lanes(props: {
   picture: LanesPicture;
   /** How much of this kettle is poured by now, 0 to 1; absent while nothing is poured. */
   poured?: number | undefined;
-  /** A still picture instead of a moving one: ticks at these shares of the way, with their words. */
-  ticks?: readonly { readonly share: number; readonly word: string }[] | undefined;
+  /** A still picture instead of a moving one: ticks at these shares of the way, with their times. */
+  ticks?: readonly { readonly share: number; readonly atS: number }[] | undefined;
 }) {
   const frame = createMemo(() => frameOf([props.picture.outline], 8));
   /** Marks keep their size on the screen, whatever the size of the counter. */
@@ -51,7 +52,11 @@ export function Lanes(props: {
       class="lanes"
       viewBox={frame().viewBox}
       role="img"
-      aria-label={`Pouring lanes from back to front in ${kettles().length} kettles${props.picture.kettle > 0 ? `; kettle ${props.picture.kettle} is marked` : ''}.`}
+      aria-label={
+        props.picture.kettle > 0
+          ? t('run.picture.lanes-of', { kettles: kettles().length, kettle: props.picture.kettle })
+          : t('run.picture.lanes', { kettles: kettles().length })
+      }
     >
       <path
         class="lanes-top"
@@ -96,7 +101,7 @@ export function Lanes(props: {
                   dominant-baseline="central"
                   font-size={String(mark())}
                 >
-                  {tick.word}
+                  {t('run.picture.time', { lengthS: tick.atS })}
                 </text>
               </g>
             )}

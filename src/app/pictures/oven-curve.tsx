@@ -1,7 +1,7 @@
-import { say } from '../context/language.ts';
 import { createMemo, For, Show } from 'solid-js';
 import type { Picture } from '../../core/plan/index.ts';
-import { lengthInWords } from '../labels/time.ts';
+import { message } from '../../core/messages/index.ts';
+import { say, t } from '../context/language.ts';
 
 type OvenPicture = Extract<Picture, { kind: 'oven' }>;
 const WIDTH = 360;
@@ -37,9 +37,11 @@ export function OvenCurve(props: { picture: OvenPicture; atS?: number | undefine
       class="oven-curve"
       viewBox={`-4 -34 ${WIDTH + 8} ${HEIGHT + 64}`}
       role="img"
-      aria-label={props.picture.stages
-        .map((s) => `${say(s.name)} ${lengthInWords(s.lengthS)}`)
-        .join(', ')}
+      aria-label={t('run.picture.oven', {
+        stages: props.picture.stages.map(({ name, lengthS }) =>
+          message('run.picture.oven.stage', { name, lengthS }),
+        ),
+      })}
     >
       <path
         class="oven-area"
@@ -67,7 +69,7 @@ export function OvenCurve(props: { picture: OvenPicture; atS?: number | undefine
           y="-16"
           text-anchor={atS() > total() * 0.9 ? 'end' : atS() < total() * 0.1 ? 'start' : 'middle'}
         >
-          now
+          {t('run.picture.oven.now')}
         </text>
       </Show>
     </svg>

@@ -1,4 +1,4 @@
-import { say } from '../context/language.ts';
+import { say, t } from '../context/language.ts';
 import { For } from 'solid-js';
 import type { Picture } from '../../core/plan/index.ts';
 
@@ -9,11 +9,14 @@ export function SinkOrder(props: { picture: SinkPicture }) {
   const stateOf = (kettle: number) =>
     kettle === props.picture.kettle ? 'now' : kettle < props.picture.kettle ? 'past' : 'next';
   return (
-    <ol class="sink-order" aria-label="Order of the pour, high before low">
+    <ol class="sink-order" aria-label={t('run.picture.sink')}>
       <For each={props.picture.parts}>
         {(part) => (
           <li class={`sink-part sink-part--${stateOf(part.kettle)}`}>
-            <span class="sink-part-kettle" aria-label={`kettle ${part.kettle}`}>
+            <span
+              class="sink-part-kettle"
+              aria-label={t('run.picture.sink.kettle', { kettle: part.kettle })}
+            >
               {part.kettle}
             </span>
             <span>{say(part.name)}</span>

@@ -1,14 +1,9 @@
 import '../styles/plan/plan-days.css';
 import { createMemo, For, Show } from 'solid-js';
-import {
-  clockText,
-  dayText,
-  midnightsBetween,
-  nightsBetween,
-  type Plan,
-} from '../../core/plan/index.ts';
+import { midnightsBetween, nightsBetween, type Plan } from '../../core/plan/index.ts';
+import { MS_PER_SECOND } from '../../core/units/index.ts';
+import { say, t } from '../context/language.ts';
 
-const MS_S = 1000;
 /** Widths from which a day's name is written out, and in short, in units of the picture. */
 const FULL_W = 165;
 const SHORT_W = 76;
@@ -20,11 +15,10 @@ const LETTER_W = 8;
 type Scale = (atS: number) => number;
 
 /** "Sunday 29 March" as wide as there is room for. */
-function nameFor(text: string, width: number): string {
-  if (width >= FULL_W) return text;
-  const [weekday = '', day = '', month = ''] = text.split(' ');
-  if (width >= SHORT_W) return `${weekday.slice(0, 3)} ${day} ${month.slice(0, 3)}`;
-  return width >= WORD_W ? weekday.slice(0, 3) : '';
+function nameFor(wallMs: number, zone: string, width: number): string {
+  if (width >= FULL_W) return t('plan-page.timeline.date', { wallMs, zone });
+  if (width >= SHORT_W) return t('plan-page.timeline.short-date', { wallMs, zone });
+  return width >= WORD_W ? t('plan-page.timeline.weekday', { wallMs, zone }) : '';
 }
 
 /** As much of a rest day's name as its width holds. */
@@ -37,18 +31,22 @@ function shortened(name: string, width: number): string {
 export function TimelineDays(props: { plan: Plan; x: Scale; height: number; top: number }) {
   const zone = () => props.plan.kitchen.place?.zone ?? 'UTC';
   const startMs = () => props.plan.days?.startWallMs ?? 0;
-  const endMs = () => startMs() + props.plan.timetable.finishS * MS_S;
+  const endMs = () => startMs() + props.plan.timetable.finishS * MS_PER_SECOND;
   const x = (atWallMs: number) =>
-    props.x(Math.min(Math.max(atWallMs, startMs()), endMs()) / MS_S - startMs() / MS_S);
+    props.x(
+      Math.min(Math.max(atWallMs, startMs()), endMs()) / MS_PER_SECOND - startMs() / MS_PER_SECOND,
+    );
   const days = createMemo(() => {
     const starts = [startMs(), ...midnightsBetween(startMs(), endMs(), zone())];
     return starts.map((atMs, at) => {
       const left = x(atMs);
       const width = x(starts[at + 1] ?? endMs()) - left;
-      return { left, name: nameFor(dayText(atMs, zone()), width - 8) };
+      return { left, name: nameFor(atMs, zone(), width - 8) };
     });
   });
-  const spans = (list: readonly { readonly fromWallMs: number; readonly toWallMs: number }[]) =>
+  const spans = <T extends { readonly fromWallMs: number; readonly toWallMs: number }>(
+    list: readonly T[],
+  ) =>
     list
       .filter(({ fromWallMs, toWallMs }) => toWallMs > startMs() && fromWallMs < endMs())
       .map((span) => {
@@ -56,12 +54,7 @@ export function TimelineDays(props: { plan: Plan; x: Scale; height: number; top:
         return { ...span, left, width: x(span.toWallMs) - left };
       });
   const nights = createMemo(() => spans(nightsBetween(startMs(), endMs(), zone())));
-  const rests = createMemo(() =>
-    spans(props.plan.days?.restDays ?? []).map((span) => ({
-      ...span,
-      name: props.plan.days?.restDays.find((day) => day.fromWallMs === span.fromWallMs)?.name ?? '',
-    })),
-  );
+  const rests = createMemo(() => spans(props.plan.days?.restDays ?? []));
   const deadline = () => {
     const found = props.plan.days?.deadline;
     return found && found.atWallMs > startMs() && found.atWallMs < endMs() ? found : undefined;
@@ -90,8 +83,12 @@ export function TimelineDays(props: { plan: Plan; x: Scale; height: number; top:
               height={props.height - props.top + 20}
             />
             <title>
-              {rest.name}: {dayText(rest.fromWallMs, zone())} {clockText(rest.fromWallMs, zone())}{' '}
-              to {dayText(rest.toWallMs, zone())} {clockText(rest.toWallMs, zone())}
+              {t('plan-page.timeline.rest-day', {
+                day: rest.name,
+                fromWallMs: rest.fromWallMs,
+                toWallMs: rest.toWallMs,
+                zone: zone(),
+              })}
             </title>
           </g>
         )}
@@ -110,7 +107,7 @@ export function TimelineDays(props: { plan: Plan; x: Scale; height: number; top:
         {(rest) => (
           <Show when={rest.width > 4 * LETTER_W}>
             <text class="tl-word tl-rest-word" x={rest.left + 6} y={props.top - 5}>
-              {shortened(rest.name, rest.width)}
+              {shortened(say(rest.name), rest.width)}
             </text>
           </Show>
         )}
@@ -131,7 +128,7 @@ export function TimelineDays(props: { plan: Plan; x: Scale; height: number; top:
               y={props.top - 5}
               text-anchor="end"
             >
-              Purged by {clockText(found().atWallMs, zone())}
+              {t('plan-page.timeline.deadline', { wallMs: found().atWallMs, zone: zone() })}
             </text>
           </g>
         )}

@@ -5,6 +5,7 @@ import {
   readLeftOut,
 } from '../../../src/app/controllers/kitchen/planning.ts';
 import { encodeEntries, type StoredRun } from '../../../src/core/journal/index.ts';
+import type { Message } from '../../../src/core/messages/index.ts';
 import { buildPlan } from '../../../src/core/plan/index.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
 import { kitchenOf } from '../../core/plan/plans.ts';
@@ -29,8 +30,10 @@ function planningOf(entries: readonly StoredRun[], stored: Readonly<Record<strin
       return Promise.resolve();
     },
   };
-  const planning = createPlanning({ journals, settings, nowMs: () => NOW_MS });
-  return { planning, journals, written };
+  const told: Message[] = [];
+  const tell = (message: Message): void => void told.push(message);
+  const planning = createPlanning({ journals, settings, nowMs: () => NOW_MS, tell });
+  return { planning, journals, written, told };
 }
 
 const run = (id: string, closed: boolean, name = flat.name): StoredRun => ({
@@ -62,10 +65,11 @@ describe('what a plan is made with besides the kitchen', () => {
     }
   });
 
-  it('plans without lessons when the store does not answer', async () => {
-    const { planning, journals } = planningOf([run('a', true)]);
+  it('plans without calibration when the store does not answer, and says so', async () => {
+    const { planning, journals, told } = planningOf([run('a', true)]);
     journals.listRuns = () => Promise.reject(new Error('gone'));
     expect(await planning.optionsOf(flat)).toEqual({ startWallMs: nextQuarter(NOW_MS) });
+    expect(told).toMatchObject([{ key: 'shell.calibration-not-read' }]);
   });
 
   it('keeps what was left out, and takes nothing else for it', async () => {

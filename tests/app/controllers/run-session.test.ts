@@ -1,10 +1,13 @@
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import {
   RunSession,
   type SessionListener,
   type Trouble,
 } from '../../../src/app/controllers/run/run-session.ts';
-import type { RunView } from '../../../src/core/run/index.ts';
+import { decodeJournal } from '../../../src/core/journal/index.ts';
+import type { Fact, RunView } from '../../../src/core/run/index.ts';
+import { chooseLanguage } from '../../../src/app/context/language.ts';
+import { inEnglish } from '../../support/english.ts';
 import { smallPlan } from '../../core/run/fixtures.ts';
 import { BUILT_MS, NEW_YEAR_MS } from '../../core/run/tablet.ts';
 import { MemoryStore } from './memory-store.ts';
@@ -25,6 +28,8 @@ beforeEach(() => {
   refusals = [];
 });
 
+beforeAll(() => chooseLanguage(['en']));
+
 let ids = 0;
 const deps = () => ({
   store,
@@ -39,6 +44,9 @@ const listener: SessionListener = {
 };
 const last = (): RunView => views.at(-1) ?? expect.fail('no view yet');
 
+const factsOf = async ({ entry }: RunSession): Promise<readonly Fact[]> =>
+  decodeJournal(await store.readAll(entry.id)).facts;
+
 async function begun(): Promise<RunSession> {
   const run = await RunSession.draft(smallPlan, deps(), listener);
   await run.send({ kind: 'start-run' });
@@ -51,10 +59,17 @@ describe('a run kept by its page', () => {
     expect(last().status).toBe('running');
     const stored = store.records.get(run.entry.id)?.map((record) => record.fact.body.kind);
     expect(stored).toEqual(expect.arrayContaining(['drafted', 'run-started']));
-    store.failing = 'full';
     const first = last().currentSteps[0]?.step.id ?? '';
-    await run.send({ kind: 'start-step', step: first });
-    expect(last().steps.find((s) => s.step.id === first)?.status).not.toBe('active');
+    const statusOfFirst = () => last().steps.find((s) => s.step.id === first)?.status;
+    store.failing = 'full';
+    expect(await run.send({ kind: 'start-step', step: first })).toBe(false);
+    expect(statusOfFirst()).not.toBe('active');
+    // The same request, once it can be stored: it is what would have been shown.
+    store.failing = undefined;
+    await run.tick();
+    await run.send({ kind: 'resume' });
+    expect(await run.send({ kind: 'start-step', step: first })).toBe(true);
+    expect(statusOfFirst()).toBe('active');
   });
 
   it('suspends when nothing can be stored, says so, and goes on writing without a gap when it can', async () => {
@@ -83,8 +98,8 @@ describe('a run kept by its page', () => {
     const again = await RunSession.reopen(run.entry, deps(), listener);
     expect(again.entry.id).toBe(run.entry.id);
     expect(last().doneSteps).toBe(before.doneSteps);
-    expect(['reviewing', 'running']).toContain(last().status);
-    const facts = await again.facts();
+    expect(last().status).toBe('reviewing');
+    const facts = await factsOf(again);
     expect(facts.at(-1)?.body.kind).toBe('session-opened');
   });
 
@@ -95,7 +110,7 @@ describe('a run kept by its page', () => {
     list.push({ v: 1, seq: whole + 1 } as never);
     session = 'second';
     const again = await RunSession.reopen(run.entry, deps(), listener);
-    const opened = (await again.facts()).findLast((fact) => fact.body.kind === 'session-opened');
+    const opened = (await factsOf(again)).findLast((fact) => fact.body.kind === 'session-opened');
     expect(opened?.seq).toBe(whole + 1);
     expect(opened?.body).toMatchObject({ tornRecords: 1 });
   });
@@ -142,6 +157,8 @@ describe('a journal that is lost under an open run', () => {
     expect(run.records()?.length).toBeGreaterThan(before.length);
     store.losing = false;
     await run.tick();
+    const noted = (await factsOf(run)).find(({ body }) => body.kind === 'noted');
+    expect(noted?.body).toMatchObject({ text: inEnglish.t('run.written-anew') });
     const after = store.records.get(run.entry.id) ?? [];
     expect(after.slice(0, before.length)).toEqual(before);
     expect(after.map((record) => record.seq)).toEqual(after.map((_, i) => i + 1));
@@ -157,6 +174,14 @@ describe('a journal that is lost under an open run', () => {
     await run.send({ kind: 'note', text: 'x' });
     expect(run.hasUnsaved()).toBe(true);
     expect(run.records()?.at(-1)?.fact.body.kind).toBe('storage-failed');
+  });
+
+  it('goes on after a mistake of the app, and says that it failed', async () => {
+    const run = await begun();
+    const bad = { kind: 'no such request' } as unknown as Parameters<RunSession['send']>[0];
+    expect(await run.send(bad)).toBe(false);
+    expect(troubles.at(-1)).toMatchObject({ kind: 'failed' });
+    expect(await run.send({ kind: 'pause' })).toBe(true);
   });
 
   it('does not tell a person what the device told twice', async () => {

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { RunSession } from '../../../src/app/controllers/run/run-session.ts';
 import { RunWatch } from '../../../src/app/controllers/run/run-watch.ts';
+import type { Message } from '../../../src/core/messages/index.ts';
 import type { RunView } from '../../../src/core/run/index.ts';
 import { smallPlan } from '../../core/run/fixtures.ts';
 import { BUILT_MS, NEW_YEAR_MS } from '../../core/run/tablet.ts';
@@ -12,7 +13,7 @@ let leader: RunSession;
 let watch: RunWatch;
 let views: RunView[];
 let silences: string[];
-let unreadable: (string | undefined)[];
+let unreadable: (Message | undefined)[];
 
 /** Both pages stand on one tablet: one wall clock, a monotonic clock and a session each. */
 const clocksOf = (session: string, startedMs: number) => () => ({
@@ -96,7 +97,7 @@ describe('a page that only shows', () => {
     await watch.look();
     store.readAll = () => Promise.reject(new Error('no answer'));
     await watch.look();
-    expect(unreadable.at(-1)).toBe('no answer');
+    expect(unreadable.at(-1)).toEqual({ key: 'shell.failed', params: { why: 'no answer' } });
     expect(views.length).toBe(2);
     store.readAll = MemoryStore.prototype.readAll.bind(store);
     await watch.look();

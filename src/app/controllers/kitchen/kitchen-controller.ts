@@ -1,7 +1,9 @@
 import { createSignal } from 'solid-js';
 import type { Kitchen, KitchenProblem } from '../../../core/kitchen/index.ts';
+import { message, type Message } from '../../../core/messages/index.ts';
 import type { HeatChart, Plan, PlanOptions, PourChart } from '../../../core/plan/index.ts';
 import type { KitchenStore, SettingsStore } from '../../../host/kitchens/index.ts';
+import { reasonOf } from '../reason.ts';
 import { createKitchenLibrary } from './kitchen-library.ts';
 import { latestWriter, type WriteState } from './latest-writer.ts';
 
@@ -12,7 +14,7 @@ export type PlanPictures = {
 };
 
 /**
- * What lies on the desk: a kitchen kept on this tablet under its id, a demo as
+ * Which kitchen is open: one kept on this tablet under its id, a demo as
  * it came, or one only just begun. The last two become kept kitchens with the
  * first change to them.
  */
@@ -26,37 +28,39 @@ export type KitchenControllerPorts = {
   readonly settings: SettingsStore;
   readonly nowMs: () => number;
   readonly newId: () => string;
+  /** Says to the person what could not be kept or read. */
+  readonly tell: (message: Message) => void;
   /** What a plan is made with besides the kitchen; absent: nothing. */
   readonly optionsOf?: (kitchen: Kitchen) => Promise<PlanOptions>;
 };
 
-/** Name of the setting that says what lay on the desk last: "kept:…" or "demo:…". */
-const ON_DESK = 'kitchen-on-desk';
+/** Name of the setting that says which kitchen was open last: "kept:…" or "demo:…". */
+const LAST_OPEN = 'kitchen-on-desk';
 /** The plan follows an edit after this rest, ms: a drag makes one plan, not thirty. */
 const PLAN_REST_MS = 400;
 
-function beyondModels(error: unknown): KitchenProblem {
-  const message = error instanceof Error ? error.message : String(error);
-  const advice = 'Check the sizes and powers of this kitchen.';
-  return { path: '', found: '', allowed: '', advice, message: `No plan can be made: ${message}` };
+function beyondModels(error: unknown): Message {
+  return message('shell.plan.beyond-models', {
+    why: error instanceof Error ? error.message : String(error),
+  });
 }
 
-/** What lay on the desk last; a kitchen only begun is not remembered. */
-function readOnDesk(stored: unknown): Exclude<OpenKitchen, { kind: 'begun' }> | undefined {
+/** Which kitchen was open last; one only begun is not remembered. */
+function readLastOpen(stored: unknown): Exclude<OpenKitchen, { kind: 'begun' }> | undefined {
   const [, kind, id] = /^(kept|demo):(.+)$/.exec(typeof stored === 'string' ? stored : '') ?? [];
   return (kind === 'kept' || kind === 'demo') && id ? { kind, id } : undefined;
 }
 
 const planner = () => import('./planner.ts');
 
-/** The plan of the kitchen on the desk, made anew when an edit has come to rest. */
+/** The plan of the open kitchen, made anew when an edit has come to rest. */
 function createPlanOf(
   kitchen: () => Kitchen | undefined,
   optionsOf: (kitchen: Kitchen) => Promise<PlanOptions>,
 ) {
   const [plan, setPlan] = createSignal<Plan>();
   const [pictures, setPictures] = createSignal<PlanPictures>({ heat: [], pours: [] });
-  const [trouble, setTrouble] = createSignal<KitchenProblem>();
+  const [trouble, setTrouble] = createSignal<Message>();
   let planned: Kitchen | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -99,43 +103,48 @@ function createPlanOf(
 /** The kitchen being described, its place among the others, and the plan that follows from it. */
 export function createKitchenController(ports: KitchenControllerPorts) {
   const [kitchen, setKitchen] = createSignal<Kitchen>();
-  const [onDesk, setOnDesk] = createSignal<OpenKitchen>();
+  const [opened, setOpened] = createSignal<OpenKitchen>();
   const [problems, setProblems] = createSignal<readonly KitchenProblem[]>([]);
   const [writing, setWriting] = createSignal<WriteState>('idle');
-  const shelf = createKitchenLibrary(ports.store, ports.nowMs);
+  const library = createKitchenLibrary(ports.store, ports.nowMs);
   const planOf = createPlanOf(kitchen, ports.optionsOf ?? (async () => ({})));
   const writer = latestWriter<{ id: string; kitchen: Kitchen }>(
-    (value) => shelf.save(value.id, value.kitchen),
+    (value) => library.save(value.id, value.kitchen),
     setWriting,
+    (error) => ports.tell(reasonOf(error)),
   );
 
-  const lay = (next: Kitchen | undefined, where: OpenKitchen | undefined): void => {
+  const show = (next: Kitchen | undefined, where: OpenKitchen | undefined): void => {
     setProblems([]);
-    setOnDesk(where);
+    setOpened(where);
     setKitchen(next);
     if (!where || where.kind === 'begun') return;
-    ports.settings.write(ON_DESK, `${where.kind}:${where.id}`).catch(() => undefined);
+    ports.settings
+      .write(LAST_OPEN, `${where.kind}:${where.id}`)
+      .catch((error: unknown) =>
+        ports.tell(message('shell.choice-not-kept', { why: reasonOf(error) })),
+      );
   };
-  /** A new row among the kitchens, laid on the desk. */
+  /** A new row among the kitchens, opened. */
   const keep = (next: Kitchen): Kitchen => {
     const id = ports.newId();
-    lay(next, { kind: 'kept', id });
+    show(next, { kind: 'kept', id });
     writer.put({ id, kitchen: next });
     return next;
   };
-  /** One edit: on the desk at once, on disk right after, in the plan when the hand rests. Returns what lies there now. */
+  /** One edit: shown at once, on disk right after, in the plan when the hand rests. Returns what is open now. */
   const edit = (next: Kitchen): Kitchen => {
     planOf.later();
-    const where = onDesk();
-    if (where?.kind !== 'kept') return keep({ ...next, name: shelf.freeName(next.name) });
+    const where = opened();
+    if (where?.kind !== 'kept') return keep({ ...next, name: library.freeName(next.name) });
     setKitchen(next);
     writer.put({ id: where.id, kitchen: next });
     return next;
   };
   return {
     kitchen,
-    onDesk,
-    shelf,
+    opened,
+    library,
     problems,
     writing,
     plan: planOf.plan,
@@ -147,14 +156,14 @@ export function createKitchenController(ports: KitchenControllerPorts) {
     keepAgain: writer.again,
     edit,
     keep,
-    lay,
-    say: setProblems,
+    show,
+    setProblems,
     /** An edit after which the plan is wanted at once. */
     put(next: Kitchen): Promise<boolean> {
       edit(next);
       return planOf.settle();
     },
-    lastOnDesk: async () => readOnDesk((await ports.settings.readAll())[ON_DESK]),
+    lastOpen: async () => readLastOpen((await ports.settings.readAll())[LAST_OPEN]),
   };
 }
 

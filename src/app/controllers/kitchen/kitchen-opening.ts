@@ -1,55 +1,74 @@
-import { demoText } from '../../pages/kitchen/demos.ts';
+import { message } from '../../../core/messages/index.ts';
 import type { Device } from '../../context/device.ts';
-import { createKitchenController, type KitchenControllerCore } from './kitchen-controller.ts';
+import { reasonOf } from '../reason.ts';
+import {
+  createKitchenController,
+  type KitchenControllerCore,
+  type KitchenControllerPorts,
+} from './kitchen-controller.ts';
 import type { Planning } from './planning.ts';
 
 const planner = () => import('./planner.ts');
 
-/** Laying a kitchen on the desk that must be read first. */
-function createOpening(desk: KitchenControllerCore) {
+/** The text of a demo kitchen's file; undefined for an unknown id. */
+export type DemoText = (id: string) => Promise<string | undefined>;
+
+/** Opening a kitchen that must be read first. */
+function createOpening(
+  controller: KitchenControllerCore,
+  demoText: DemoText,
+  tell: KitchenControllerPorts['tell'],
+) {
+  const notRead = (error: unknown): undefined => {
+    tell(message('shell.kitchens-not-read', { why: reasonOf(error) }));
+    return undefined;
+  };
   /** Bad input changes nothing but the list of problems. */
   const openText = async (text: string): Promise<boolean> => {
     const { parseKitchen } = await planner();
     const outcome = parseKitchen(text);
     if ('problems' in outcome) {
-      desk.say(outcome.problems);
+      controller.setProblems(outcome.problems);
       return false;
     }
-    await desk.shelf.refresh().catch(() => undefined);
-    desk.keep({ ...outcome.kitchen, name: desk.shelf.freeName(outcome.kitchen.name) });
-    return desk.settle();
+    await controller.library.refresh().catch(notRead);
+    controller.keep({
+      ...outcome.kitchen,
+      name: controller.library.freeName(outcome.kitchen.name),
+    });
+    return controller.settle();
   };
   const openDemo = async (id: string): Promise<boolean> => {
     const text = await demoText(id);
     if (text === undefined) return false;
-    await desk.shelf.refresh().catch(() => undefined);
+    await controller.library.refresh().catch(notRead);
     const outcome = (await planner()).parseKitchen(text);
     if ('problems' in outcome) {
-      desk.say(outcome.problems);
+      controller.setProblems(outcome.problems);
       return false;
     }
-    desk.lay(outcome.kitchen, { kind: 'demo', id });
-    return desk.settle();
+    controller.show(outcome.kitchen, { kind: 'demo', id });
+    return controller.settle();
   };
   const open = async (id: string): Promise<boolean> => {
-    await desk.written();
-    const kept = await desk.shelf.read(id).catch(() => undefined);
-    if (kept && 'problems' in kept) desk.say(kept.problems);
+    await controller.written();
+    const kept = await controller.library.read(id).catch(notRead);
+    if (kept && 'problems' in kept) controller.setProblems(kept.problems);
     if (!kept || 'problems' in kept) return false;
-    desk.lay(kept.kitchen, { kind: 'kept', id });
-    await desk.settle();
+    controller.show(kept.kitchen, { kind: 'kept', id });
+    await controller.settle();
     return true;
   };
   const openLast = async (): Promise<void> => {
-    await desk.shelf.refresh().catch(() => undefined);
-    const last = await desk.lastOnDesk().catch(() => undefined);
-    if (desk.kitchen()) return;
+    await controller.library.refresh().catch(notRead);
+    const last = await controller.lastOpen().catch(notRead);
+    if (controller.kitchen()) return;
     if (last?.kind === 'demo') {
       await openDemo(last.id);
       return;
     }
-    // An app of before kept one kitchen only, and did not say what lay on the desk: the latest is it.
-    const kept = desk.shelf.kept().map((row) => row.id);
+    // An app of before kept one kitchen only, and did not say which was open: the latest is it.
+    const kept = controller.library.kept().map((row) => row.id);
     const id = last?.kind === 'kept' && kept.includes(last.id) ? last.id : kept[0];
     if (id !== undefined) await open(id);
   };
@@ -58,15 +77,15 @@ function createOpening(desk: KitchenControllerCore) {
 
 type Opening = ReturnType<typeof createOpening>;
 
-/** Naming, copying and putting away the kitchens of the shelf. */
-function createKeeping(desk: KitchenControllerCore, opening: Opening) {
-  const isOnDesk = (id: string): boolean => {
-    const where = desk.onDesk();
+/** Naming, copying and putting away the kitchens of the library. */
+function createKeeping(controller: KitchenControllerCore, opening: Opening) {
+  const isOpen = (id: string): boolean => {
+    const where = controller.opened();
     return where?.kind === 'kept' && where.id === id;
   };
   const read = async (id: string) => {
-    await desk.written();
-    const kept = await desk.shelf.read(id);
+    await controller.written();
+    const kept = await controller.library.read(id);
     return kept && !('problems' in kept) ? kept.kitchen : undefined;
   };
   return {
@@ -74,50 +93,67 @@ function createKeeping(desk: KitchenControllerCore, opening: Opening) {
       const kitchen = await read(id);
       if (!kitchen || name.trim() === '') return false;
       const next = { ...kitchen, name: name.trim() };
-      if (isOnDesk(id)) desk.edit(next);
-      else await desk.shelf.save(id, next);
+      if (isOpen(id)) controller.edit(next);
+      else await controller.library.save(id, next);
       return true;
     },
-    /** The copy is laid on the desk. */
+    /** The copy is opened. */
     async duplicate(id: string): Promise<boolean> {
       const kitchen = await read(id);
       if (!kitchen) return false;
-      desk.keep({ ...kitchen, name: desk.shelf.freeName(kitchen.name) });
-      await desk.settle();
+      controller.keep({ ...kitchen, name: controller.library.freeName(kitchen.name) });
+      await controller.settle();
       return true;
     },
     async remove(id: string): Promise<void> {
-      await desk.written();
-      await desk.shelf.remove(id);
-      if (!isOnDesk(id)) return;
-      const next = desk.shelf.kept()[0];
-      if (!next || !(await opening.open(next.id))) desk.lay(undefined, undefined);
-      await desk.settle();
+      await controller.written();
+      await controller.library.remove(id);
+      if (!isOpen(id)) return;
+      const next = controller.library.kept()[0];
+      if (!next || !(await opening.open(next.id))) controller.show(undefined, undefined);
+      await controller.settle();
     },
     async fileText(): Promise<string> {
       const { formatKitchen } = await planner();
-      const kitchen = desk.kitchen();
+      const kitchen = controller.kitchen();
       return kitchen ? formatKitchen(kitchen) : '';
     },
   };
 }
 
-/** The desk with everything a person does with kitchens by name. */
-export function withOpening(desk: KitchenControllerCore) {
-  const opening = createOpening(desk);
-  return { ...desk, ...opening, ...createKeeping(desk, opening) };
+/** The controller with everything a person does with kitchens by name. */
+export function withOpening(
+  controller: KitchenControllerCore,
+  demoText: DemoText,
+  tell: KitchenControllerPorts['tell'],
+) {
+  const opening = createOpening(controller, demoText, tell);
+  return { ...controller, ...opening, ...createKeeping(controller, opening) };
 }
 
 export type KitchenController = ReturnType<typeof withOpening>;
 
-export function kitchenControllerOf(device: Device, planning: Planning): KitchenController {
+/** What the kitchen controller is made with besides the device. */
+export type KitchenControllerDeps = {
+  readonly planning: Planning;
+  readonly demoText: DemoText;
+  readonly tell: KitchenControllerPorts['tell'];
+};
+
+export function kitchenControllerOf(
+  device: Device,
+  { planning, demoText, tell }: KitchenControllerDeps,
+): KitchenController {
   return withOpening(
     createKitchenController({
       store: device.kitchens,
       settings: device.settings,
       nowMs: () => device.readClocks().wallMs,
       newId: device.newId,
+      tell,
       optionsOf: planning.optionsOf,
     }),
+    demoText,
+    tell,
   );
 }

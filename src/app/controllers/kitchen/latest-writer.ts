@@ -8,6 +8,7 @@ export type WriteState = 'idle' | 'writing' | 'failed';
 export function latestWriter<T extends { readonly id: string }>(
   write: (value: T) => Promise<void>,
   onState: (state: WriteState) => void,
+  onFailed: (error: unknown) => void,
 ) {
   const waiting = new Map<string, T>();
   const unwritten = new Map<string, T>();
@@ -19,8 +20,9 @@ export function latestWriter<T extends { readonly id: string }>(
       try {
         await write(next);
         unwritten.delete(next.id);
-      } catch {
+      } catch (error) {
         unwritten.set(next.id, next);
+        onFailed(error);
       }
     }
     working = undefined;

@@ -1,19 +1,23 @@
 import { createSignal } from 'solid-js';
 import { decodeJournal, type JournalStore } from '../../../core/journal/index.ts';
+import { message, type Message } from '../../../core/messages/index.ts';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { PlanOptions } from '../../../core/plan/index.ts';
 import type { LeftOutMeasurements } from '../../../core/calibration/index.ts';
 import type { SettingsStore } from '../../../host/kitchens/index.ts';
+import { reasonOf } from '../reason.ts';
 
 const QUARTER_MS = 15 * 60_000;
-/** Runs of a kitchen that teach its next plan, the latest; older ones had other hands and other scale in the kettle. */
-const TEACHING_RUNS = 6;
+/** Runs of a kitchen that calibrate its next plan, the latest; older ones had other hands and other scale in the kettle. */
+const CALIBRATING_RUNS = 6;
 const LEFT_OUT = 'left-out:';
 
 export type PlanningPorts = {
   readonly journals: Pick<JournalStore, 'listRuns' | 'readAll'>;
   readonly settings: Pick<SettingsStore, 'readAll' | 'write'>;
   readonly nowMs: () => number;
+  /** Says to the person what could not be kept or read. */
+  readonly tell: (message: Message) => void;
 };
 
 /** The next full quarter of an hour, ms. */
@@ -21,7 +25,7 @@ export function nextQuarter(nowMs: number): number {
   return Math.ceil(nowMs / QUARTER_MS) * QUARTER_MS;
 }
 
-/** Reports a person left out, as stored: anything else than lists of counts by name is none. */
+/** Reports a person left out, as stored; what is no list of counts by name (an older app wrote it) leaves nothing out. */
 export function readLeftOut(stored: unknown): LeftOutMeasurements {
   if (typeof stored !== 'string') return {};
   try {
@@ -36,7 +40,7 @@ export function readLeftOut(stored: unknown): LeftOutMeasurements {
   }
 }
 
-/** What a plan is made with besides the kitchen: when it begins, and what earlier runs of it taught. */
+/** What a plan is made with besides the kitchen: when it begins, and how earlier runs of it calibrate it. */
 export function createPlanning(ports: PlanningPorts) {
   const [chosenMs, setChosenMs] = createSignal<number>();
   const [leftOut, setLeftOut] = createSignal<Readonly<Record<string, LeftOutMeasurements>>>({});
@@ -49,27 +53,29 @@ export function createPlanning(ports: PlanningPorts) {
             .map(([name, value]) => [name.slice(LEFT_OUT.length), readLeftOut(value)]),
         ),
       ),
-    () => undefined,
+    (error: unknown) => {
+      ports.tell(message('shell.calibration-not-read', { why: reasonOf(error) }));
+    },
   );
   /** A beginning that has passed is now. */
   const startWallMs = (): number => nextQuarter(Math.max(chosenMs() ?? 0, ports.nowMs()));
 
-  const learned = async (kitchen: Kitchen): Promise<PlanOptions> => {
+  const calibratedBy = async (kitchen: Kitchen): Promise<PlanOptions> => {
     await restored;
     const runs = await ports.journals.listRuns();
     const past = runs
       .filter((run) => run.closed && run.name === kitchen.name)
       .toSorted((a, b) => b.openedWallMs - a.openedWallMs)
-      .slice(0, TEACHING_RUNS);
+      .slice(0, CALIBRATING_RUNS);
     if (past.length === 0) return {};
     const { calibrationOf } = await import('./planner.ts');
-    const taught = await Promise.all(
+    const measured = await Promise.all(
       past.map(async ({ id }) => ({
         facts: decodeJournal(await ports.journals.readAll(id)).facts,
         leaveOut: leftOut()[id] ?? {},
       })),
     );
-    return { learned: calibrationOf(taught, kitchen) };
+    return { learned: calibrationOf(measured, kitchen) };
   };
   return {
     startWallMs,
@@ -78,12 +84,19 @@ export function createPlanning(ports: PlanningPorts) {
     leftOutOf: (runId: string): LeftOutMeasurements => leftOut()[runId] ?? {},
     leaveOut(runId: string, next: LeftOutMeasurements): void {
       setLeftOut((now) => ({ ...now, [runId]: next }));
-      ports.settings.write(LEFT_OUT + runId, JSON.stringify(next)).catch(() => undefined);
+      ports.settings
+        .write(LEFT_OUT + runId, JSON.stringify(next))
+        .catch((error: unknown) =>
+          ports.tell(message('shell.choice-not-kept', { why: reasonOf(error) })),
+        );
     },
-    /** A store that does not answer costs the lessons, never the plan. */
+    /** A store that does not answer costs the calibration, never the plan; and it is said. */
     async optionsOf(kitchen: Kitchen): Promise<PlanOptions> {
-      const taught = await learned(kitchen).catch((): PlanOptions => ({}));
-      return { ...taught, startWallMs: startWallMs() };
+      const calibrated = await calibratedBy(kitchen).catch((error: unknown): PlanOptions => {
+        ports.tell(message('shell.calibration-not-read', { why: reasonOf(error) }));
+        return {};
+      });
+      return { ...calibrated, startWallMs: startWallMs() };
     },
   };
 }

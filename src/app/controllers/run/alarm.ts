@@ -6,20 +6,23 @@ import {
   type Observation,
   type RunView,
 } from '../../../core/run/index.ts';
+import { t } from '../../context/language.ts';
 import { createSound, type SoundHealth, type SoundReason } from '../../../host/sound/index.ts';
 
 /** The hearing check plays at the volume of the alert that must be heard. */
 const TEST_GAIN = 1;
 
 /** What is written down when an alarm that must be heard could not be sounded. */
-const FAILED_WORDS: Readonly<Partial<Record<SoundReason, string>>> = {
-  'no-audio': 'This browser has no audio clock.',
-  'no-gesture': 'Nobody had touched the page since it was opened, so the browser allows no sound.',
-  'no-sounds': 'The sound files could not be loaded.',
-  interrupted: 'A call or another app has the speaker.',
-  suspended: 'The device stopped the sound.',
-  stuck: 'The audio clock stands still.',
-};
+function failedBecause(reason: SoundReason): string {
+  switch (reason) {
+    case 'loading':
+    case 'measuring':
+    case 'running':
+      return t('run.alarm-failed.other');
+    default:
+      return t(`run.alarm-failed.${reason}`);
+  }
+}
 
 /** The alerts of the run, made heard; and the light that says whether they can be. */
 export function createAlarm() {
@@ -36,7 +39,7 @@ export function createAlarm() {
     const { light, reason } = health();
     const mute = light === 'blocked' || light === 'touch-to-arm';
     return mute && alert.sounding
-      ? { kind: 'alarm-failed', text: FAILED_WORDS[reason] ?? 'The sound could not be made.' }
+      ? { kind: 'alarm-failed', text: failedBecause(reason) }
       : undefined;
   };
   return {
@@ -49,9 +52,9 @@ export function createAlarm() {
       sound.syncAlerts(following);
     },
     /** What the device made of the alarms that must be heard, each outcome once, for the journal. */
-    tellings(view: RunView): readonly Observation[] {
+    outcomes(view: RunView): readonly Observation[] {
       return following.flatMap((alert): readonly Observation[] => {
-        const cause = view.timers.find((clock) => clock.id === alert.timer)?.cause;
+        const cause = view.timers.find((timer) => timer.id === alert.timer)?.cause;
         const became = alert.family === 'due' || alert.family === 'hazard' ? outcome(alert) : null;
         const key = `${alert.timer}!${cause}!${became?.kind}`;
         if (!became || cause === undefined || told.has(key)) return [];

@@ -15,10 +15,10 @@ export function createLostRun(openRun: () => StoredRun | undefined) {
     lost,
     /** Call it with the list of runs once it was read. */
     check(runs: readonly StoredRun[]): void {
-      const trace = openRunMarker.read();
-      if (!trace) return;
-      if (!runs.some((run) => run.id === trace.id)) setLost(trace);
-      else if (runs.some((run) => run.id === trace.id && run.closed)) openRunMarker.clear();
+      const marker = openRunMarker.read();
+      if (!marker) return;
+      if (!runs.some((run) => run.id === marker.id)) setLost(marker);
+      else if (runs.some((run) => run.id === marker.id && run.closed)) openRunMarker.clear();
     },
     /** A person has read it. */
     dismiss(): void {

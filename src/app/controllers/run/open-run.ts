@@ -1,6 +1,6 @@
 import type { StoredEntry, StoredRun } from '../../../core/journal/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
-import type { Observation, Refusal, Request, RunView } from '../../../core/run/index.ts';
+import type { Refusal, RunView } from '../../../core/run/index.ts';
 import type { LeaderSilence } from '../../../host/tab-lock/index.ts';
 import { RunSession, type SessionDeps, type SessionListener, type Trouble } from './run-session.ts';
 import { RunWatch } from './run-watch.ts';
@@ -24,6 +24,11 @@ export class OpenRun {
   constructor(deps: SessionDeps, listener: OpenRunListener) {
     this.#deps = deps;
     this.#listener = listener;
+  }
+
+  /** The session that leads the run here; undefined: no run is open, or another page leads it. */
+  get session(): RunSession | undefined {
+    return this.#session;
   }
 
   get onlyShown(): boolean {
@@ -57,10 +62,7 @@ export class OpenRun {
     this.#shown = new RunWatch(entry, this.#deps, {
       onView: this.#listener.onView,
       onSilence: this.#listener.onOtherLead,
-      onUnreadable: (message) =>
-        this.#listener.onTrouble(
-          message === undefined ? undefined : { kind: 'unreadable', message },
-        ),
+      onUnreadable: (why) => this.#listener.onTrouble(why && { kind: 'unreadable', message: why }),
     });
     this.#listener.onOtherLead('unsure');
     void left?.leave();
@@ -73,10 +75,6 @@ export class OpenRun {
     if (this.#session?.hasUnsaved()) return false;
     await this.#session?.leave();
     return true;
-  }
-
-  async send(input: Request | Observation): Promise<boolean> {
-    return (await this.#session?.send(input)) ?? false;
   }
 
   async tick(): Promise<void> {

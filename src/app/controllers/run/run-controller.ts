@@ -1,10 +1,11 @@
 import { createSignal } from 'solid-js';
 import { decodeJournal, type StoredRun } from '../../../core/journal/index.ts';
+import { message, type Message } from '../../../core/messages/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import type { Fact, Observation, Request, RunView } from '../../../core/run/index.ts';
 import type { LeaderSilence } from '../../../host/tab-lock/index.ts';
 import { createLostRun } from './lost-run.ts';
-import { createNotice } from '../../context/notice.ts';
+import { reasonOf } from '../reason.ts';
 import { OpenRun } from './open-run.ts';
 import { exportRun, importRun } from './run-files.ts';
 import type { SessionDeps, Trouble } from './run-session.ts';
@@ -12,13 +13,11 @@ import type { SessionDeps, Trouble } from './run-session.ts';
 export type RunControllerDeps = SessionDeps & {
   /** May this page write runs now? One page may. */
   readonly mayWrite: () => boolean;
+  /** Says to the person what was refused. */
+  readonly tell: (message: Message) => void;
 };
 
-const ONLY_SHOWS = 'Another page leads the run; this one only shows it. Lead it from here first.';
-
-function words(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
-}
+const ONLY_SHOWS = message('shell.other-lead.only-shows');
 
 /** What the screen shows of the open run. */
 function createShown(deps: RunControllerDeps) {
@@ -26,17 +25,16 @@ function createShown(deps: RunControllerDeps) {
   const [trouble, setTrouble] = createSignal<Trouble>();
   const [nowMs, setNowMs] = createSignal(deps.readClocks().wallMs);
   const [otherLead, setOtherLead] = createSignal<LeaderSilence>();
-  const { notice, tell } = createNotice();
   const open = new OpenRun(deps, {
     onView: (next) => {
       setNowMs(deps.readClocks().wallMs);
       setView(() => next);
     },
     onTrouble: setTrouble,
-    onRefusal: ({ message }) => tell(message),
+    onRefusal: (refusal) => deps.tell(refusal.message),
     onOtherLead: setOtherLead,
   });
-  return { view, trouble, setTrouble, nowMs, otherLead, notice, tell, open };
+  return { view, trouble, setTrouble, nowMs, otherLead, open };
 }
 
 /** The runs on this tablet, and the one that is open: led here, or only shown. */
@@ -45,9 +43,11 @@ export function createRunController(deps: RunControllerDeps) {
   const openRun = () => runs().find((run) => !run.closed);
   const lostRun = createLostRun(openRun);
   const { setTrouble, open, ...shown } = createShown(deps);
-  const { view, trouble, tell } = shown;
+  const { view, trouble } = shown;
+  const { tell } = deps;
 
-  const unreadable = (error: unknown) => setTrouble({ kind: 'unreadable', message: words(error) });
+  const unreadable = (error: unknown) =>
+    setTrouble({ kind: 'unreadable', message: reasonOf(error) });
   const refresh = async (): Promise<void> => {
     try {
       const listed = await deps.store.listRuns();
@@ -81,13 +81,13 @@ export function createRunController(deps: RunControllerDeps) {
     reopen: (entry: StoredRun) => change(open.reopen(entry)),
     watch: (entry: StoredRun) => open.watch(entry),
     handOver: () => open.handOver(),
-    /** False when it was refused or could not be stored. */
-    async send(request: Request | Observation): Promise<boolean> {
-      if (open.onlyShown) {
-        tell(ONLY_SHOWS);
-        return false;
-      }
-      const done = await open.send(request);
+    /**
+     * The one step between a press and the queue of the run. False when it was
+     * refused or could not be stored, or when no run is led here.
+     */
+    async send(input: Request | Observation): Promise<boolean> {
+      if (open.onlyShown) tell(ONLY_SHOWS);
+      const done = (await open.session?.send(input)) ?? false;
       if (view()?.status === 'closed') await refresh();
       return done;
     },
@@ -109,7 +109,7 @@ export function createRunController(deps: RunControllerDeps) {
         await importRun(deps.store, text, deps.newId(), deps.readClocks());
         await refresh();
       } catch (error) {
-        tell(words(error));
+        tell(reasonOf(error));
       }
     },
   };

@@ -7,7 +7,8 @@ import {
   type StoredRun,
 } from '../../../core/journal/index.ts';
 import type { Readings } from '../../../core/run/index.ts';
-import { say } from '../../context/language.ts';
+import { message } from '../../../core/messages/index.ts';
+import { ToldError } from '../reason.ts';
 
 /**
  * A run as a file, to keep it elsewhere or carry it to another tablet.
@@ -25,6 +26,7 @@ export async function exportRun(
 /**
  * A run from another tablet, checked record by record, comes in under a new
  * id. One that is not closed goes on here; so it is refused while another is open.
+ * @throws ToldError for a file that cannot come in; JournalStoreError
  */
 export async function importRun(
   store: JournalStore,
@@ -33,21 +35,17 @@ export async function importRun(
   now: Readings,
 ): Promise<StoredRun> {
   const file = importJournal(text);
-  if ('problem' in file) throw new Error(say(file.problem));
+  if ('problem' in file) throw new ToldError(file.problem);
   const { facts, entries, problem } = decodeJournal(file.entries);
   const first = facts[0]?.body;
   if (problem)
-    throw new Error(
-      `Nothing was brought in: the file is not whole at record ${problem.seq} (${problem.name}). Save the run again on the other tablet, and choose that file.`,
+    throw new ToldError(
+      message('shell.import.not-whole', { seq: problem.seq, problem: problem.message }),
     );
-  if (first?.kind !== 'drafted')
-    throw new Error('The file does not begin with a plan. Choose another.');
+  if (first?.kind !== 'drafted') throw new ToldError(message('shell.import.no-plan'));
   const closed = facts.some(({ body }) => body.kind === 'run-closed');
   const open = (await store.listRuns()).find((run) => !run.closed);
-  if (!closed && open)
-    throw new Error(
-      `The run in the file is not closed, and the run “${open.name}” is open here; allowed: one open run. Close it first, then bring the file in.`,
-    );
+  if (!closed && open) throw new ToldError(message('shell.import.open-run', { open: open.name }));
   const entry: StoredRun = { id, name: first.plan.kitchen.name, openedWallMs: now.wallMs, closed };
   const journal = await store.openRun(entry);
   await journal.append(entries);

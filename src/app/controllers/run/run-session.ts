@@ -1,5 +1,4 @@
 import {
-  decodeJournal,
   encodeEntries,
   openJournal,
   JournalStoreError,
@@ -21,7 +20,10 @@ import {
   type RunState,
   type RunView,
 } from '../../../core/run/index.ts';
+import { message, type Message } from '../../../core/messages/index.ts';
+
 import { say } from '../../context/language.ts';
+import { reasonOf, ToldError } from '../reason.ts';
 
 /** What the session needs of the device; the tests pass their own. */
 export type SessionDeps = {
@@ -32,18 +34,16 @@ export type SessionDeps = {
   readonly builtWallMs: number;
 };
 
-/** Why the run cannot be written by this page; shown in words, never swallowed. */
-export type Trouble =
-  | { readonly kind: 'storage'; readonly message: string }
-  | { readonly kind: 'read-only'; readonly message: string }
-  /** What is stored cannot be read just now; it is not taken for gone. */
-  | { readonly kind: 'unreadable'; readonly message: string }
-  /** A newer writer has the run: what this page writes late is refused by the store. */
-  | { readonly kind: 'taken-over'; readonly message: string };
-
-/** Written into the record when the journal had to be written down a second time. */
-const WRITTEN_ANEW =
-  'The stored journal was deleted from outside during the run. This page wrote it down again, whole, from what it had in memory.';
+/**
+ * Why the run cannot be written by this page; shown, never swallowed.
+ * - `unreadable`: what is stored cannot be read just now; it is not taken for gone;
+ * - `taken-over`: a newer writer has the run, and the store refuses this page;
+ * - `failed`: a mistake of the app; what was asked did not happen.
+ */
+export type Trouble = {
+  readonly kind: 'storage' | 'read-only' | 'unreadable' | 'taken-over' | 'failed';
+  readonly message: Message;
+};
 
 export type SessionListener = {
   readonly onView: (view: RunView) => void;
@@ -122,16 +122,12 @@ export class RunSession {
     const stored = await journal.readAll();
     const decoded = openJournal(stored);
     const state = decoded.state;
-    if (!state)
-      throw new JournalStoreError(
-        'unknown',
-        decoded.problem ? say(decoded.problem.message) : 'The journal is empty.',
-      );
+    if (!state) throw new ToldError(decoded.problem?.message ?? message('engine.journal.empty'));
     // As they are stored: what goes on follows the sum of the last, whatever version wrote it.
     const session = new RunSession(entry, journal, state, decoded.entries, deps, listener);
     if (decoded.problem) {
       session.#readOnly = true;
-      listener.onTrouble({ kind: 'read-only', message: say(decoded.problem.message) });
+      listener.onTrouble({ kind: 'read-only', message: decoded.problem.message });
     } else {
       if (decoded.torn > 0) await journal.dropFrom(decoded.facts.length + 1);
       await session.send({
@@ -141,6 +137,8 @@ export class RunSession {
       });
       await session.heartbeat();
     }
+    // The last fact was written, the row of the list was not.
+    if (state.status === 'closed' && !entry.closed) session.#describeClosed(state);
     session.#publish(deps.readClocks());
     return session;
   }
@@ -163,12 +161,8 @@ export class RunSession {
   /** Proof of life in its own store; its failure is told by the next append. */
   async heartbeat(): Promise<void> {
     if (this.#readOnly || this.#state.status === 'closed') return;
+    // Not told here: the next append meets the same trouble and says why.
     await this.#journal.writeHeartbeat(this.#deps.readClocks()).catch(() => undefined);
-  }
-
-  /** The facts so far, from the store. */
-  async facts(): Promise<readonly Fact[]> {
-    return decodeJournal(await this.#journal.readAll()).facts;
   }
 
   /**
@@ -187,14 +181,20 @@ export class RunSession {
   /** Leaves the run to be reopened later; what happened is stored already. */
   async leave(): Promise<void> {
     await this.#queue;
-    await this.#journal.close().catch(() => undefined);
+    await this.#journal.close();
   }
 
   async #handle(input: Request | Observation): Promise<boolean> {
     const now = this.#deps.readClocks();
-    const done = !this.#readOnly && (await this.#perform(input, now));
-    this.#publish(done ? this.#deps.readClocks() : now);
-    return done;
+    try {
+      const done = !this.#readOnly && (await this.#perform(input, now));
+      this.#publish(done ? this.#deps.readClocks() : now);
+      return done;
+    } catch (error) {
+      // The queue must go on: what comes after this may be an alarm.
+      this.#listener.onTrouble({ kind: 'failed', message: reasonOf(error) });
+      return false;
+    }
   }
 
   async #perform(input: Request | Observation, now: Readings): Promise<boolean> {
@@ -228,10 +228,15 @@ export class RunSession {
     const wasClosed = this.#state.status === 'closed';
     this.#state = next;
     this.#records.push(...records);
-    if (next.status === 'closed' && !wasClosed)
-      void this.#journal
-        .describe({ ...this.entry, closed: true, closedAs: next.closedAs ?? 'completed' })
-        .catch(() => undefined);
+    if (next.status === 'closed' && !wasClosed) this.#describeClosed(next);
+  }
+
+  #describeClosed({ closedAs }: RunState): void {
+    this.#journal
+      .describe({ ...this.entry, closed: true, closedAs: closedAs ?? 'completed' })
+      .catch((error: unknown) =>
+        this.#listener.onTrouble({ kind: 'storage', message: reasonOf(error) }),
+      );
   }
 
   #hold(records: readonly StoredEntry[], next: RunState): void {
@@ -241,20 +246,23 @@ export class RunSession {
 
   /** The fact that could not be stored never happened; that storing failed did, and suspends the run. */
   #failed(error: unknown, now: Readings): void {
-    const code = error instanceof JournalStoreError ? error.code : 'unknown';
-    const message = error instanceof Error ? error.message : String(error);
-    if (code === 'fenced') {
-      this.#readOnly = true;
-      this.#listener.onTrouble({
-        kind: 'taken-over',
-        message: 'Another page took this run over. This one only shows it.',
-      });
-      return;
-    }
-    this.#listener.onTrouble({ kind: 'storage', message });
-    const failed = perform(this.#state, { kind: 'storage-failed', text: message }, now);
+    this.#tell(error);
+    if (this.#readOnly) return;
+    const failed = perform(
+      this.#state,
+      { kind: 'storage-failed', text: say(reasonOf(error)) },
+      now,
+    );
     if (!('refusal' in failed))
       this.#hold(encodeEntries(failed.facts, this.#records.at(-1)?.sum), failed.state);
+  }
+
+  /** A writer that was replaced gives up; any other trouble of the store may pass. */
+  #tell(error: unknown): void {
+    if (error instanceof JournalStoreError && error.code === 'fenced') {
+      this.#readOnly = true;
+      this.#listener.onTrouble({ kind: 'taken-over', message: message('shell.taken-over') });
+    } else this.#listener.onTrouble({ kind: 'storage', message: reasonOf(error) });
   }
 
   async #trySaving(now: Readings): Promise<void> {
@@ -262,14 +270,18 @@ export class RunSession {
     try {
       await this.#journal.append(this.#unsaved);
     } catch (error) {
-      anew = await this.#writeAnew(error).catch(() => false);
-      // Still down: the trouble is on the screen, and the next turn tries again.
-      if (!anew) return;
+      let why = error;
+      anew = await this.#writeAnew(error).catch((again: unknown) => {
+        why = again;
+        return false;
+      });
+      // Still down: why is on the screen, and the next turn tries again.
+      if (!anew) return this.#tell(why);
     }
     this.#unsaved = [];
     this.#listener.onTrouble(undefined);
     await this.#append({ kind: 'storage-mended' }, now);
-    if (anew) await this.#append({ kind: 'note', text: WRITTEN_ANEW }, now);
+    if (anew) await this.#append({ kind: 'note', text: say(message('run.written-anew')) }, now);
   }
 
   async #append(input: Request | Observation, now: Readings): Promise<void> {
@@ -283,7 +295,8 @@ export class RunSession {
    * whole. False when that is not what happened.
    */
   async #writeAnew(error: unknown): Promise<boolean> {
-    if (!(error instanceof JournalStoreError) || error.code !== 'lost') return false;
+    if (!(error instanceof JournalStoreError) || !['lost', 'gone'].includes(error.code))
+      return false;
     const { store } = this.#deps;
     if ((await store.readAll(this.entry.id)).length > 0) return false;
     const journal = await store.openRun(this.entry);

@@ -1,4 +1,5 @@
 import { openJournal, type JournalStore, type StoredRun } from '../../../core/journal/index.ts';
+import type { Message } from '../../../core/messages/index.ts';
 import {
   perform,
   view,
@@ -11,6 +12,7 @@ import {
   type LeaderSilence,
   type WatchedHeartbeat,
 } from '../../../host/tab-lock/index.ts';
+import { reasonOf } from '../reason.ts';
 
 export type WatchDeps = {
   readonly store: Pick<JournalStore, 'readAll' | 'readHeartbeat'>;
@@ -21,7 +23,7 @@ export type WatchListener = {
   readonly onView: (view: RunView) => void;
   readonly onSilence: (silence: LeaderSilence) => void;
   /** What was read last could not be read; undefined: it can again. */
-  readonly onUnreadable: (message: string | undefined) => void;
+  readonly onUnreadable: (why: Message | undefined) => void;
 };
 
 /**
@@ -56,8 +58,7 @@ export class RunWatch {
       await this.#read();
       if (!this.#stopped) this.#listener.onUnreadable(undefined);
     } catch (error) {
-      const message = error instanceof Error ? error.message : String(error);
-      if (!this.#stopped) this.#listener.onUnreadable(message);
+      if (!this.#stopped) this.#listener.onUnreadable(reasonOf(error));
     } finally {
       this.#looking = false;
       this.#publish();

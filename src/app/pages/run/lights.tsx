@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import { t } from '../../context/language.ts';
 
 /** `elsewhere`: the page that leads the run makes the sound, not this one. */
 export type SoundLight = 'armed' | 'touch-to-arm' | 'blocked' | 'unknown' | 'elsewhere';
@@ -7,20 +8,6 @@ export type LightStates = {
   readonly sound: SoundLight;
   readonly wake: WakeLight;
   readonly writer: boolean;
-};
-
-const SOUND_WORDS: Readonly<Record<SoundLight, string>> = {
-  armed: 'Sound ready',
-  'touch-to-arm': 'Touch to arm the sound',
-  blocked: 'Sound is blocked',
-  unknown: 'Sound not known',
-  elsewhere: 'Sound comes from the other page',
-};
-
-const WAKE_WORDS: Readonly<Record<WakeLight, string>> = {
-  held: 'Screen stays on',
-  lost: 'Screen may sleep',
-  'not-supported': 'Set Auto-Lock to Never while you work',
 };
 
 function soundIsWell(light: SoundLight): boolean {
@@ -39,16 +26,20 @@ export function Lights(props: { lights: LightStates; onArm: () => void }) {
         data-sound={props.lights.sound}
       >
         <Dot good={soundIsWell(props.lights.sound)} />
-        {SOUND_WORDS[props.lights.sound]}
+        {t(`run.light.sound.${props.lights.sound}`)}
       </button>
-      <span class="light" classList={{ 'light--bad': props.lights.wake !== 'held' }}>
+      <span
+        class="light"
+        classList={{ 'light--bad': props.lights.wake !== 'held' }}
+        data-wake={props.lights.wake}
+      >
         <Dot good={props.lights.wake === 'held'} />
-        {WAKE_WORDS[props.lights.wake]}
+        {t(`run.light.wake.${props.lights.wake}`)}
       </span>
       <Show when={!props.lights.writer}>
-        <span class="light light--bad">
+        <span class="light light--bad" data-writer="elsewhere">
           <Dot good={false} />
-          Another page leads this run
+          {t('run.light.other-lead')}
         </span>
       </Show>
     </div>

@@ -1,16 +1,15 @@
 import { createSignal, lazy, Match, Show, Suspense, Switch } from 'solid-js';
-import type { Request, RunView, StepView } from '../../../core/run/index.ts';
-import type { Persistence } from '../../../host/persist/index.ts';
+import { message } from '../../../core/messages/index.ts';
+import type { TimerView } from '../../../core/run/index.ts';
+import { t } from '../../context/language.ts';
 import { Action } from '../../parts/action.tsx';
-import { PagesLine, ThemeSwitch } from '../../shell.tsx';
-import type { Trouble } from '../../controllers/run/run-session.ts';
-import type { Theme } from '../../context/theme.ts';
-import type { RunChoices } from './choices.ts';
-import { Lights, type LightStates } from './lights.tsx';
-import { RunBody } from './run-body.tsx';
-import { timerState } from './timers/timer-list.tsx';
-import { fixtureName } from './step/step-text.ts';
+import { PagesLine } from '../../parts/pages-line.tsx';
+import { ThemeSwitch } from '../../parts/theme-switch.tsx';
 import { StopSafe } from './dialogs/stop-safe.tsx';
+import { Lights } from './lights.tsx';
+import { RunBody } from './run-body.tsx';
+import type { RunPageProps } from './run-page-props.ts';
+import { namedTimer, timerState } from './timers/timer-messages.ts';
 
 // A run in progress needs none of them: before it, after it, and on a rest day.
 const StartScreen = lazy(async () => ({
@@ -23,40 +22,22 @@ const RestDayPage = lazy(async () => ({
   default: (await import('./recovery/rest-day.tsx')).RestDayPage,
 }));
 
-export type RunPageProps = {
-  readonly view: RunView;
-  readonly nowMs: number;
-  readonly lights: LightStates;
-  readonly trouble: Trouble | undefined;
-  readonly refusal: string | undefined;
-  readonly theme: Theme;
-  readonly onTheme: () => void;
-  readonly choices: RunChoices;
-  readonly onChoice: (name: keyof RunChoices, value: boolean) => void;
-  readonly send: (request: Request) => void;
-  readonly playTest: () => Promise<boolean>;
-  readonly kept: Persistence;
-  readonly arm: () => void;
-  readonly exportRun: () => void;
-  /** The water of this pour gave out after a share of its stretch. */
-  readonly ranOut: (step: StepView, share: number) => void;
-};
-
 const BEGUN = ['running', 'held', 'suspended', 'reviewing', 'closing'];
 
-/** Do: the stage, the shelf of clocks, the kitchen, and Stop always in its corner. */
+/** Do: the current step, the list of timers, the kitchen, and Stop always in its corner. */
 export function RunPage(props: RunPageProps) {
   const begun = () => BEGUN.includes(props.view.status);
   const [stopping, setStopping] = createSignal(false);
-  const [looksIn, setLooksIn] = createSignal<string>();
+  /** End of the rest day on which somebody chose to look in, ms. */
+  const [looksInMs, setLooksInMs] = createSignal<number>();
   /** On a rest day the page is still, unless somebody chose to look in on this one. */
   const restDay = () => {
     const day = begun() ? props.view.restDay : undefined;
-    return day && looksIn() !== day.name ? day : undefined;
+    return day && looksInMs() !== day.toWallMs ? day : undefined;
   };
   const asks = () => begun() && !props.view.restDay;
   const needsArming = () => asks() && props.lights.sound === 'touch-to-arm';
-  const calling = () => (asks() ? props.view.timers.find((clock) => clock.alerting) : undefined);
+  const calling = () => (asks() ? props.view.timers.find((timer) => timer.alerting) : undefined);
   const alerting = () => calling() !== undefined;
   return (
     <div
@@ -91,8 +72,12 @@ export function RunPage(props: RunPageProps) {
             {(day) => (
               <main class="rest-day-frame">
                 <RestDayPage view={props.view} day={day()} nowMs={props.nowMs} />
-                <Action class="button button--plain" onPress={() => setLooksIn(day().name)}>
-                  Look in on the run
+                <Action
+                  class="button button--plain"
+                  name="look-in"
+                  onPress={() => setLooksInMs(day().toWallMs)}
+                >
+                  {t('run.rest-day.look-in')}
                 </Action>
               </main>
             )}
@@ -106,20 +91,30 @@ export function RunPage(props: RunPageProps) {
         <div class="flash" aria-hidden="true" />
       </Show>
       <Show when={needsArming()}>
-        <section aria-label="Sound">
-          <button type="button" class="arm-screen" onClick={props.arm}>
-            Touch to arm the sound
-            <Show when={calling()}>
-              {(clock) => (
-                <strong class="arm-calling">
-                  {fixtureName(props.view, clock().fixture)}: {clock().label}, {timerState(clock())}
-                </strong>
-              )}
-            </Show>
-            <small>After a restart the tablet makes no sound until it is touched once.</small>
-          </button>
-        </section>
+        <ArmScreen {...props} calling={calling()} />
       </Show>
     </div>
+  );
+}
+
+/** Over everything: the tablet is mute until it is touched. */
+function ArmScreen(props: RunPageProps & { readonly calling: TimerView | undefined }) {
+  return (
+    <section aria-label={t('run.arm.region')}>
+      <button type="button" class="arm-screen" data-action="arm" onClick={props.arm}>
+        {t('run.arm')}
+        <Show when={props.calling}>
+          {(timer) => (
+            <strong class="arm-calling">
+              {t('run.arm.calling', {
+                timer: namedTimer(props.view, timer()),
+                state: timerState(timer()) ?? message('run.timer.calls'),
+              })}
+            </strong>
+          )}
+        </Show>
+        <small>{t('run.arm.about')}</small>
+      </button>
+    </section>
   );
 }

@@ -1,49 +1,43 @@
 import { Match, Switch } from 'solid-js';
 import type { FaultKind } from '../../../core/plan/index.ts';
-import type { Request, RunView, StepView } from '../../../core/run/index.ts';
+import { t } from '../../context/language.ts';
 import { Action } from '../../parts/action.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
-import type { RunChoices } from './choices.ts';
 import '../../styles/run/run-sheets.css';
-import { TimerSheet } from './timers/timer-sheet.tsx';
-import { DaysView } from './timers/days-view.tsx';
 import { FaultSheet } from './dialogs/fault-sheet.tsx';
 import { RanOut } from './dialogs/ran-out.tsx';
 import { SettingsSheet } from './dialogs/settings-sheet.tsx';
 import { SomethingHappened } from './dialogs/something-happened.tsx';
-import { StepsSheet } from './step/steps-sheet.tsx';
+import { StepsSheet } from './dialogs/steps-sheet.tsx';
+import type { RunPageProps } from './run-page-props.ts';
+import { DaysView } from './timers/days-view.tsx';
+import { TimerSheet } from './timers/timer-sheet.tsx';
 import type { VoiceState } from './voice/voice.ts';
 
-/** Which sheet is open, and about which step, clock or fault. */
+/** Which sheet is open, and about which step, timer or fault. */
 export type OpenSheet = {
-  readonly kind: 'happened' | 'steps' | 'ran-out' | 'days' | 'settings' | 'clock' | 'fault';
+  readonly kind: 'happened' | 'steps' | 'ran-out' | 'days' | 'settings' | 'timer' | 'fault';
   readonly step?: string | undefined;
   readonly timer?: string;
   readonly fault?: FaultKind;
 };
 
-export type RunSheetsProps = {
-  readonly view: RunView;
-  readonly nowMs: number;
-  readonly open: OpenSheet | undefined;
-  readonly choices: RunChoices;
-  readonly onChoice: (name: keyof RunChoices, value: boolean) => void;
+export type RunSheetsProps = RunPageProps & {
+  readonly open: OpenSheet;
   readonly voice: VoiceState;
   readonly onSayAgain: () => void;
-  readonly send: (request: Request) => void;
-  readonly ranOut: (step: StepView, share: number) => void;
   readonly onChoose: (stepId: string) => void;
   readonly onClose: () => void;
 };
 
 /** What lies over the run while a person answers, looks up, or tells something. */
 export function RunSheets(props: RunSheetsProps) {
-  const step = () => props.view.steps.find((one) => one.step.id === props.open?.step);
-  const clock = () => props.view.timers.find((one) => one.id === props.open?.timer);
-  const fault = () => props.view.plan.faults.find((one) => one.kind === props.open?.fault);
+  const step = () => props.view.steps.find((one) => one.step.id === props.open.step);
+  const timer = () => props.view.timers.find((one) => one.id === props.open.timer);
+  const fault = () => props.view.plan.faults.find((one) => one.kind === props.open.fault);
   return (
     <Switch>
-      <Match when={props.open?.kind === 'happened'}>
+      <Match when={props.open.kind === 'happened'}>
         <SomethingHappened
           view={props.view}
           step={step()}
@@ -51,7 +45,7 @@ export function RunSheets(props: RunSheetsProps) {
           onClose={props.onClose}
         />
       </Match>
-      <Match when={props.open?.kind === 'ran-out' && step()}>
+      <Match when={props.open.kind === 'ran-out' && step()}>
         {(of) => (
           <RanOut
             step={of()}
@@ -63,7 +57,7 @@ export function RunSheets(props: RunSheetsProps) {
           />
         )}
       </Match>
-      <Match when={props.open?.kind === 'steps'}>
+      <Match when={props.open.kind === 'steps'}>
         <StepsSheet
           view={props.view}
           onChoose={(id) => {
@@ -73,23 +67,23 @@ export function RunSheets(props: RunSheetsProps) {
           onClose={props.onClose}
         />
       </Match>
-      <Match when={props.open?.kind === 'days'}>
-        <Sheet label="Until when" onClose={props.onClose}>
+      <Match when={props.open.kind === 'days'}>
+        <Sheet label={t('run.until-when')} onClose={props.onClose}>
           <DaysView view={props.view} nowMs={props.nowMs} />
           <div class="button-row">
-            <Action class="button button--plain" onPress={props.onClose}>
-              Back
+            <Action class="button button--plain" name="back" onPress={props.onClose}>
+              {t('run.back')}
             </Action>
           </div>
         </Sheet>
       </Match>
-      <Match when={props.open?.kind === 'settings'}>
+      <Match when={props.open.kind === 'settings'}>
         <SettingsSheet {...props} />
       </Match>
-      <Match when={props.open?.kind === 'clock' && clock()}>
-        {(of) => <TimerSheet {...props} clock={of()} />}
+      <Match when={props.open.kind === 'timer' && timer()}>
+        {(of) => <TimerSheet {...props} timer={of()} />}
       </Match>
-      <Match when={props.open?.kind === 'fault' && fault()}>
+      <Match when={props.open.kind === 'fault' && fault()}>
         {(of) => <FaultSheet {...props} fault={of()} step={step()} />}
       </Match>
     </Switch>

@@ -1,30 +1,30 @@
 import { createMemo, type JSX, Show } from 'solid-js';
 import type { StepView } from '../../../core/run/index.ts';
+import { say, t } from '../../context/language.ts';
+import type { Trouble } from '../../controllers/run/run-session.ts';
 import { Action } from '../../parts/action.tsx';
 import { KitchenPlan } from '../../pictures/kitchen-plan.tsx';
-import type { Trouble } from '../../controllers/run/run-session.ts';
-import { canRunOut } from './step/can-run-out.ts';
-import type { RunPageProps } from './run-page.tsx';
+import type { RunPageProps } from './run-page-props.ts';
 import type { OpenSheet } from './run-sheets.tsx';
+import { canRunOut, hotBurners } from './step/progress.ts';
 import { TimerList } from './timers/timer-list.tsx';
-import { hotBurners } from './step/progress.ts';
 
-/** Beside the stage: the kitchen, the other clocks, and what else can be done or told. */
-export function RunSide(
-  props: RunPageProps & {
-    /** On the stage now; undefined where a fault, a review or a stop takes its place. */
-    readonly step: StepView | undefined;
-    readonly onChoose: (stepId: string) => void;
-    readonly onSheet: (sheet: OpenSheet) => void;
-    readonly children: JSX.Element;
-  },
-) {
-  const staged = () => props.view.status === 'running' || props.view.status === 'held';
+type RunSideProps = RunPageProps & {
+  /** Shown now; undefined where a fault, a review or a stop takes its place. */
+  readonly step: StepView | undefined;
+  readonly onChoose: (stepId: string) => void;
+  readonly onSheet: (sheet: OpenSheet) => void;
+  readonly children: JSX.Element;
+};
+
+/** Beside the current step: the kitchen, the other timers, and what else can be done or told. */
+export function RunSide(props: RunSideProps) {
+  const showsStep = () => props.view.status === 'running' || props.view.status === 'held';
   const phases = createMemo(() =>
     Object.fromEntries(props.view.fixtures.map((f) => [f.id, f.phase])),
   );
   return (
-    <aside class="run-side" aria-label="Beside the stage">
+    <aside class="run-side" aria-label={t('run.side')}>
       <KitchenPlan
         kitchen={props.view.plan.kitchen}
         phases={phases()}
@@ -33,68 +33,85 @@ export function RunSide(
       />
       <TimerList
         view={props.view}
-        onStage={props.step?.step.id}
+        current={props.step?.step.id}
         onChoose={props.onChoose}
-        onWait={(timer) => props.onSheet({ kind: 'clock', timer })}
+        onWait={(timer) => props.onSheet({ kind: 'timer', timer })}
         onDays={() => props.onSheet({ kind: 'days' })}
-        answersHere={!staged()}
+        answersHere={!showsStep()}
         onAnswer={(timer) => props.send({ kind: 'acknowledge-timer', timer })}
       />
       {props.children}
-      <div class="side-actions">
-        <Show when={props.trouble}>
-          {(t) => <Troubled trouble={t()} onExport={props.exportRun} />}
-        </Show>
-        <Show when={props.view.alarmsFailed[0]}>
-          {(alarm) => (
-            <p class="refusal" role="alert">
-              The alarm of “{alarm().label}” could not be made to sound: watch the screen.
-            </p>
-          )}
-        </Show>
-        <Show when={props.refusal}>
-          {(text) => (
-            <p class="refusal" role="status">
-              {text()}
-            </p>
-          )}
-        </Show>
-        <Show when={props.step && canRunOut(props.step)}>
-          <Action class="button" onPress={() => props.onSheet({ kind: 'ran-out' })}>
-            I ran out here
-          </Action>
-        </Show>
-        <Action class="button" onPress={() => props.onSheet({ kind: 'happened' })}>
-          Something happened
-        </Action>
-        <Show when={props.view.status === 'running'}>
-          <Action class="button button--plain" onPress={() => props.send({ kind: 'pause' })}>
-            Pause
-          </Action>
-        </Show>
-        <Show when={props.view.status === 'held'}>
-          <Action class="button" onPress={() => props.send({ kind: 'resume' })}>
-            Go on
-          </Action>
-        </Show>
-        <Action class="button button--plain" onPress={() => props.onSheet({ kind: 'steps' })}>
-          Steps {props.view.doneSteps}/{props.view.allSteps}
-        </Action>
-        <Action class="button button--plain" onPress={() => props.onSheet({ kind: 'settings' })}>
-          Settings
-        </Action>
-      </div>
+      <SideActions {...props} />
     </aside>
+  );
+}
+
+function SideActions(props: RunSideProps) {
+  return (
+    <div class="side-actions">
+      <Show when={props.trouble}>
+        {(trouble) => <Troubled trouble={trouble()} onExport={props.exportRun} />}
+      </Show>
+      <Show when={props.view.alarmsFailed[0]}>
+        {(alarm) => (
+          <p class="refusal" role="alert" data-key="run.alarm-failed">
+            {t('run.alarm-failed', { timer: alarm().label })}
+          </p>
+        )}
+      </Show>
+      <Show when={props.refusal}>
+        {(refusal) => (
+          <p class="refusal" role="status" data-key={refusal().key}>
+            {say(refusal())}
+          </p>
+        )}
+      </Show>
+      <Show when={props.step && canRunOut(props.step)}>
+        <Action class="button" name="ran-out" onPress={() => props.onSheet({ kind: 'ran-out' })}>
+          {t('run.ran-out')}
+        </Action>
+      </Show>
+      <Action class="button" name="happened" onPress={() => props.onSheet({ kind: 'happened' })}>
+        {t('run.happened')}
+      </Action>
+      <Show when={props.view.status === 'running'}>
+        <Action
+          class="button button--plain"
+          name="pause"
+          onPress={() => props.send({ kind: 'pause' })}
+        >
+          {t('run.pause')}
+        </Action>
+      </Show>
+      <Show when={props.view.status === 'held'}>
+        <Action class="button" name="resume" onPress={() => props.send({ kind: 'resume' })}>
+          {t('run.resume')}
+        </Action>
+      </Show>
+      <Action
+        class="button button--plain"
+        name="steps"
+        onPress={() => props.onSheet({ kind: 'steps' })}
+      >
+        {t('run.steps', { done: props.view.doneSteps, of: props.view.allSteps })}
+      </Action>
+      <Action
+        class="button button--plain"
+        name="settings"
+        onPress={() => props.onSheet({ kind: 'settings' })}
+      >
+        {t('run.settings')}
+      </Action>
+    </div>
   );
 }
 
 function Troubled(props: { trouble: Trouble; onExport: () => void }) {
   return (
-    <div class="trouble" role="alert">
-      <strong>{props.trouble.kind === 'storage' ? 'Not saved.' : 'Only showing.'}</strong>{' '}
-      {props.trouble.message}
-      <Action class="button" onPress={props.onExport}>
-        Save the run as a file
+    <div class="trouble" role="alert" data-trouble={props.trouble.kind}>
+      <strong>{t(`shell.trouble.${props.trouble.kind}`)}</strong> {say(props.trouble.message)}
+      <Action class="button" name="save-run" onPress={props.onExport}>
+        {t('shell.save-run')}
       </Action>
     </div>
   );

@@ -1,103 +1,109 @@
-import { say } from '../../context/language.ts';
 import { createSignal, Index, Show } from 'solid-js';
 import type { Request, RunView } from '../../../core/run/index.ts';
 import type { Persistence } from '../../../host/persist/index.ts';
+import { say, t } from '../../context/language.ts';
 import { Action } from '../../parts/action.tsx';
-import { lengthInWords } from '../../labels/time.ts';
 
-const KEPT_WORDS: Readonly<Record<Persistence, string>> = {
-  kept: 'What is written down stays on this tablet until you delete it.',
-  'may-be-deleted':
-    'This browser may delete what is stored when room is short or the app is not used for days: add it to the home screen, and save the run as a file when it is over.',
-  'not-supported': 'This browser does not promise to keep what is stored: save the run as a file.',
-  unknown: 'The browser has not said whether it keeps what is stored: save the run as a file.',
+type StartScreenProps = {
+  readonly view: RunView;
+  readonly playTest: () => Promise<boolean>;
+  /** What the browser says of keeping what is stored. */
+  readonly kept: Persistence;
+  readonly send: (request: Request) => void;
 };
 
 /** Before the first step: what comes, the standing lines, and the hearing check as a gate. */
-export function StartScreen(props: {
-  view: RunView;
-  playTest: () => Promise<boolean>;
-  /** What the browser says of keeping what is stored. */
-  kept: Persistence;
-  send: (request: Request) => void;
-}) {
-  const [played, setPlayed] = createSignal<'not-yet' | 'played' | 'failed'>('not-yet');
+export function StartScreen(props: StartScreenProps) {
   const [heard, setHeard] = createSignal(false);
   const [deaf, setDeaf] = createSignal(false);
-  const play = async () => setPlayed((await props.playTest()) ? 'played' : 'failed');
   const first = () => props.view.currentSteps.slice(0, 3);
   const start = () => {
-    if (deaf())
-      props.send({
-        kind: 'note',
-        text: 'Started without a heard sound: alerts are watched on the screen.',
-      });
+    if (deaf()) props.send({ kind: 'note', text: t('run.start.hearing.deaf-note') });
     props.send({ kind: 'start-run' });
   };
   return (
     <main class="start-screen">
       <div>
         <p class="quiet">{props.view.plan.kitchen.name}</p>
-        <h1>Ready to begin</h1>
+        <h1>{t('run.start.title')}</h1>
       </div>
       <ul class="start-lines">
         <li>
-          {props.view.allSteps} steps over {lengthInWords(props.view.plan.timetable.finishS)}. Stop
-          and come back whenever you need: clocks go on, and nothing is lost.
+          {t('run.start.about', {
+            steps: props.view.allSteps,
+            lengthS: props.view.plan.timetable.finishS,
+          })}
         </li>
-        <li>{KEPT_WORDS[props.kept]}</li>
-        <li>
-          The tablet cannot wake itself: keep it plugged in, this page open, and the screen on.
-        </li>
-        <li>
-          Follow makers’ manuals and local codes; gas, electrical and plumbing work is for licensed
-          people. The app gives no ruling and no guarantee of safety. In need, call the local
-          emergency number.
-        </li>
+        <li>{t(`run.start.kept.${props.kept}`)}</li>
+        <li>{t('run.start.awake')}</li>
+        <li>{t('run.start.standing')}</li>
       </ul>
-      <section class="hearing" aria-label="Hearing check">
-        <h2>Can you hear the alarm from where you will work?</h2>
-        <div class="button-row">
-          <Action class="button button--ember button--big" onPress={() => void play()}>
-            {played() === 'not-yet' ? 'Play the alarm' : 'Play it again'}
-          </Action>
-          <Show when={played() === 'played' && !heard()}>
-            <Action class="button button--big" onPress={() => setHeard(true)}>
-              I heard it
-            </Action>
-          </Show>
-          <Show when={heard()}>
-            <strong>Heard.</strong>
-          </Show>
-        </div>
-        <Show when={played() === 'failed'}>
-          <p>
-            The browser blocked the sound. Raise the volume, turn off silent mode, and play it
-            again.
-          </p>
-        </Show>
-        <Show when={!heard() && played() !== 'not-yet'}>
-          <label class="check">
-            <input
-              type="checkbox"
-              checked={deaf()}
-              onChange={(e) => setDeaf(e.currentTarget.checked)}
-            />
-            <span>I cannot hear it; I will watch the screen instead (written into the record)</span>
-          </label>
-        </Show>
-      </section>
+      <HearingCheck
+        playTest={props.playTest}
+        heard={heard()}
+        onHeard={() => setHeard(true)}
+        deaf={deaf()}
+        onDeaf={setDeaf}
+      />
       <Show when={first().length > 0}>
-        <section aria-label="First">
-          <h2>First</h2>
+        <section aria-label={t('run.start.first')}>
+          <h2>{t('run.start.first')}</h2>
           <ol class="start-lines">
             <Index each={first()}>{(step) => <li>{say(step().step.title)}</li>}</Index>
           </ol>
         </section>
       </Show>
-      <Action class="main-action" disabled={!heard() && !deaf()} onPress={start}>
-        {heard() || deaf() ? 'Start' : 'Hear the alarm first'}
+      <Action class="main-action" name="start-run" disabled={!heard() && !deaf()} onPress={start}>
+        {t(heard() || deaf() ? 'run.start.press' : 'run.start.hear-first')}
       </Action>
     </main>
+  );
+}
+
+/** The alarm, played from where it will be heard; or a person's word that the screen is watched instead. */
+function HearingCheck(props: {
+  playTest: () => Promise<boolean>;
+  heard: boolean;
+  onHeard: () => void;
+  deaf: boolean;
+  onDeaf: (deaf: boolean) => void;
+}) {
+  const [played, setPlayed] = createSignal<'not-yet' | 'played' | 'failed'>('not-yet');
+  const play = async () => setPlayed((await props.playTest()) ? 'played' : 'failed');
+  return (
+    <section class="hearing" aria-label={t('run.start.hearing')}>
+      <h2>{t('run.start.hearing.ask')}</h2>
+      <div class="button-row">
+        <Action
+          class="button button--ember button--big"
+          name="play-alarm"
+          onPress={() => void play()}
+        >
+          {t(played() === 'not-yet' ? 'run.start.hearing.play' : 'run.start.hearing.again')}
+        </Action>
+        <Show when={played() === 'played' && !props.heard}>
+          <Action class="button button--big" name="heard" onPress={props.onHeard}>
+            {t('run.start.hearing.heard')}
+          </Action>
+        </Show>
+        <Show when={props.heard}>
+          <strong>{t('run.start.hearing.done')}</strong>
+        </Show>
+      </div>
+      <Show when={played() === 'failed'}>
+        <p data-key="run.start.hearing.blocked">{t('run.start.hearing.blocked')}</p>
+      </Show>
+      <Show when={!props.heard && played() !== 'not-yet'}>
+        <label class="check">
+          <input
+            type="checkbox"
+            name="deaf"
+            checked={props.deaf}
+            onChange={(event) => props.onDeaf(event.currentTarget.checked)}
+          />
+          <span>{t('run.start.hearing.deaf')}</span>
+        </label>
+      </Show>
+    </section>
   );
 }

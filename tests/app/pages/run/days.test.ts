@@ -1,81 +1,89 @@
 import { describe, expect, it } from 'vitest';
-import {
-  earliestMs,
-  namesInWords,
-  runsUntil,
-  whenInWords,
-  workAhead,
-} from '../../../../src/app/pages/run/timers/days.ts';
+import { dayOf, runsUntil, workAhead } from '../../../../src/app/pages/run/timers/days.ts';
+import { asWritten } from '../../../../src/core/messages/index.ts';
+import type { TimerView } from '../../../../src/core/run/index.ts';
 import { DAY_S, smallPlan } from '../../../core/run/fixtures.ts';
 import { resting } from '../../../core/run/tablet.ts';
+import { inEnglish } from '../../../support/english.ts';
 
 const at = (text: string): number => new Date(text).getTime();
 
-describe('when, in words', () => {
+describe('the part of the days to come', () => {
   const now = at('2027-03-01T14:00');
   it.each([
-    ['2027-03-01T14:00', 'Now'],
     ['2027-03-01T17:30', 'Today'],
     ['2027-03-01T18:00', 'Tonight'],
     ['2027-03-02T01:00', 'Tonight'],
     ['2027-03-02T09:00', 'Tomorrow'],
-    ['2027-03-03T09:00', 'Wednesday'],
+    ['2027-03-03T09:00', 'Wednesday 3 March'],
   ])('%s is %s', (when, words) => {
-    expect(whenInWords(at(when), now)).toBe(words);
+    expect(inEnglish.say(dayOf(at(when), now))).toBe(words);
   });
 });
 
-describe('days when only clocks run', () => {
+const named = (timer: TimerView, label: string, name: string, leftS: number) => ({
+  ...timer,
+  leftS,
+  of: { label: asWritten(label), name: asWritten(name) },
+});
+
+describe('days when only timers run', () => {
   it('tell until when each rest runs', () => {
     const tablet = resting(smallPlan);
     const nowMs = tablet.readings().wallMs;
-    const rests = tablet.view.timers.filter((clock) => clock.role === 'hold');
+    const rests = tablet.view.timers.filter((timer) => timer.role === 'hold');
     expect(rests.length).toBeGreaterThan(0);
-    const until = runsUntil(tablet.view, nowMs);
-    expect(until.flatMap(({ names }) => names).toSorted()).toEqual(
-      rests.map(({ label }) => label).toSorted(),
-    );
     const lastS = Math.max(...rests.map(({ leftS }) => leftS));
-    expect(until.at(-1)?.untilMs).toBe(nowMs + lastS * 1000);
+    expect(runsUntil(tablet.view, nowMs).at(-1)?.untilMs).toBe(nowMs + lastS * 1000);
   });
 
-  it('offer no purge before its rest is over, and never before now', () => {
-    const tablet = resting(smallPlan);
-    const nowMs = tablet.readings().wallMs;
-    const starts = earliestMs(tablet.view, nowMs);
-    for (const step of tablet.view.steps) {
-      expect(starts.get(step.step.id)).toBeGreaterThanOrEqual(nowMs);
-      const rest = step.step.needs
-        .map((need) => tablet.step(need.step))
-        .find((needed) => needed.step.kind === 'rest' && needed.status !== 'settled');
-      const leftS = rest?.timers.find(({ role }) => role === 'hold')?.leftS ?? 0;
-      expect((starts.get(step.step.id) ?? 0) - nowMs).toBeGreaterThanOrEqual(leftS * 1000);
-    }
-    expect(workAhead(tablet.view, nowMs).length).toBeGreaterThan(0);
-  });
-
-  it('move what would begin inside a rest day to its end', () => {
-    const tablet = resting(smallPlan);
-    const nowMs = tablet.readings().wallMs;
-    const day = { name: 'Sabbath', fromWallMs: nowMs, toWallMs: nowMs + 3 * DAY_S * 1000 };
-    const view = {
-      ...tablet.view,
-      plan: { ...tablet.view.plan, days: { startWallMs: nowMs, restDays: [day] } },
-    };
-    const starts = earliestMs(view, nowMs);
-    const hands = view.steps.filter(
-      (step) => step.step.attention !== 'none' && step.status === 'waiting',
-    );
-    expect(hands.length).toBeGreaterThan(0);
-    for (const step of hands) expect(starts.get(step.step.id)).toBeGreaterThanOrEqual(day.toWallMs);
+  it('tell what ends together in one line, what is alike under one word', () => {
+    const { view } = resting(smallPlan);
+    const hold = view.timers.find((timer) => timer.role === 'hold');
+    if (!hold) throw new Error('no rest runs');
+    const timers = [
+      named(hold, 'Rest', 'Sink', 1000),
+      named(hold, 'Rest', 'Oven', 1100),
+      named(hold, 'Safe to touch', 'Hob', 1200),
+      named(hold, 'Rest', 'Counter', 9000),
+    ];
+    const lines = runsUntil({ ...view, timers }, 0);
+    expect(lines.map(({ waits }) => inEnglish.say(waits))).toEqual([
+      'Rest: Sink, Oven; Safe to touch: Hob',
+      'Rest: Counter',
+    ]);
+    expect(lines[0]?.leftS).toBe(1200);
   });
 });
 
-describe('names that end together', () => {
-  it('share their first word', () => {
-    expect(namesInWords(['Rest: Sink', 'Rest: Oven', 'Safe to touch: Hob'])).toBe(
-      'Rest: Sink, Oven; Safe to touch: Hob',
+describe('what can be done when', () => {
+  it('says now only of what the engine lets begin', () => {
+    const tablet = resting(smallPlan);
+    const { view } = tablet;
+    const nowMs = tablet.readings().wallMs;
+    const ready = view.steps.filter(
+      ({ step, status }) => status === 'ready' && step.attention !== 'none',
     );
-    expect(namesInWords(['Glow'])).toBe('Glow');
+    const days = workAhead(view, nowMs);
+    const now = days.find(({ when }) => when.key === 'run.days.now');
+    expect(now !== undefined).toBe(ready.length > 0);
+    for (const day of days) for (const { canBegin } of day.work) expect(canBegin).toBe(day === now);
+  });
+
+  it('offers nothing inside a rest day, when the engine would refuse it', () => {
+    const tablet = resting(smallPlan);
+    const nowMs = tablet.readings().wallMs;
+    const day = {
+      name: asWritten('Sabbath'),
+      fromWallMs: nowMs,
+      toWallMs: nowMs + 3 * DAY_S * 1000,
+    };
+    const steps = tablet.view.steps.map((step) =>
+      step.status === 'ready' ? { ...step, status: 'waiting' as const } : step,
+    );
+    const plan = { ...tablet.view.plan, days: { startWallMs: nowMs, restDays: [day] } };
+    const work = workAhead({ ...tablet.view, steps, plan }, nowMs).flatMap((one) => one.work);
+    expect(work.length).toBeGreaterThan(0);
+    for (const { fromMs } of work) expect(fromMs).toBeGreaterThanOrEqual(day.toWallMs);
   });
 });

@@ -1,16 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { leadTimer, mainAction, openGate } from '../../../../src/app/pages/run/step/main-action.ts';
+import { asWritten } from '../../../../src/core/messages/index.ts';
 import type { RunView, StepView } from '../../../../src/core/run/index.ts';
 import { purgePlan, smallPlan } from '../../../core/run/fixtures.ts';
 import { glowing, Tablet } from '../../../core/run/tablet.ts';
 
-/** What the big button of the first step on the stage says. */
+/** Id of the stage in which the glow is held. */
+function holdOf(tablet: Tablet): string | undefined {
+  return tablet.step('glow').step.stages.find(({ role }) => role === 'hold')?.id;
+}
+
+/** What the big button of the first step says. */
 function shown(view: RunView): string {
   const step = view.currentSteps[0];
   if (!step) return 'nothing';
   const action = mainAction(view, step);
   if (action.kind === 'gate') return `gate ${action.gate.gate.id}`;
-  return action.label;
+  return action.label.key;
 }
 
 /** Presses the main action of the first step, as a person does. */
@@ -57,7 +63,7 @@ describe('the one main action', () => {
       press(tablet);
     }
     expect(new Set(asked).size).toBe(asked.length);
-    expect(shown(tablet.view)).toBe('Begin');
+    expect(shown(tablet.view)).toBe('run.action.begin');
   });
 
   it('lets an alarm be answered and a glow be ended while the run is held', () => {
@@ -69,7 +75,7 @@ describe('the one main action', () => {
     if (looking.kind === 'press') expect(tablet.tries(looking.request)).toBeNull();
     tablet.passes(300);
     const ending = mainAction(tablet.view, tablet.step('glow'));
-    expect(ending).toMatchObject({ request: { kind: 'confirm', stage: 'hold' } });
+    expect(ending).toMatchObject({ request: { kind: 'confirm', stage: holdOf(tablet) } });
     if (ending.kind === 'press') expect(tablet.tries(ending.request)).toBeNull();
   });
 
@@ -83,10 +89,17 @@ describe('the one main action', () => {
   });
 });
 
-describe('what leads the stage', () => {
+describe('what leads a step', () => {
   const view = new Tablet(purgePlan).view;
   const step = view.steps[0] as StepView;
-  const clock = { id: 'x', step: 's', label: '', purpose: 'at-least', status: 'running' } as const;
+  const timer = {
+    id: 'x',
+    step: 's',
+    stage: 'x',
+    label: asWritten(''),
+    purpose: 'at-least',
+    status: 'running',
+  } as const;
   const numbers = {
     cause: 1,
     lengthS: 10,
@@ -97,9 +110,9 @@ describe('what leads the stage', () => {
     alerting: false,
   };
 
-  it('is the alerting clock before all others', () => {
-    const hold = { ...clock, ...numbers, role: 'hold' } as const;
-    const reminder = { ...clock, ...numbers, id: 'r', role: 'reminder', alerting: true } as const;
+  it('is the alerting timer before all others', () => {
+    const hold = { ...timer, ...numbers, role: 'hold' } as const;
+    const reminder = { ...timer, ...numbers, id: 'r', role: 'reminder', alerting: true } as const;
     expect(leadTimer({ ...step, timers: [hold, reminder] })?.id).toBe('r');
     expect(leadTimer({ ...step, timers: [{ ...reminder, alerting: false }, hold] })?.id).toBe('x');
     expect(leadTimer({ ...step, timers: [] })).toBeUndefined();

@@ -1,4 +1,5 @@
-import { inEnglish } from '../../../../src/core/messages/temporary.ts';
+import { asWritten } from '../../../../src/core/messages/index.ts';
+import { inEnglish } from '../../../support/english.ts';
 import { describe, expect, it } from 'vitest';
 import {
   NOTHING_TOLD,
@@ -16,12 +17,12 @@ class Listener {
     const view = tablet.view;
     const next = promptOf(this.told, view, view.currentSteps[0]);
     this.told = next.told;
-    return next.say;
+    return next.says.map(inEnglish.say).join(' ');
   }
 }
 
 describe('what is spoken', () => {
-  it('is the stage once, and nothing while only seconds pass', () => {
+  it('is the step once, and nothing while only seconds pass', () => {
     const tablet = glowing(purgePlan);
     const listener = new Listener();
     expect(listener.hears(tablet)).not.toBe('');
@@ -39,18 +40,22 @@ describe('what is spoken', () => {
     const gate = step?.gates[0];
     if (!step || !gate) throw new Error('the plan has no gate');
     const asked = { ...step, status: 'ready', gates: [{ ...gate, value: 'unknown' }] } as const;
+    const [said] = promptOf(NOTHING_TOLD, view, asked).says;
     const { signal, ask } = gate.gate;
-    const said = promptOf(NOTHING_TOLD, view, asked).say;
-    expect(said.startsWith(`${signal}. ${inEnglish(ask).replace(/[.?!]$/, '')}`)).toBe(true);
+    expect(said).toEqual({
+      key: 'run.voice.gate',
+      params: { signal: { key: `common.signal.${signal}`, params: {} }, ask },
+    });
+    expect(inEnglish.say(said!)).toContain(inEnglish.say(ask));
   });
 
-  it('tells a clock that comes due, once for each time', () => {
+  it('tells a timer that comes due, once for each time', () => {
     const tablet = glowing(purgePlan);
     const listener = new Listener();
     listener.hears(tablet);
     tablet.passes(310);
-    const calling = tablet.view.timers.find((clock) => clock.alerting);
-    if (!calling) throw new Error('no clock calls');
+    const calling = tablet.view.timers.find((timer) => timer.alerting);
+    if (!calling) throw new Error('no timer calls');
     const said = listener.hears(tablet);
     expect(said).not.toBe('');
     expect(listener.hears(tablet)).toBe('');
@@ -66,8 +71,9 @@ describe('what is spoken', () => {
     if (!fault) throw new Error('the plan has no fault that suspends');
     tablet.does({ kind: 'report-fault', fault: fault.kind, step: 'glow' });
     const said = listener.hears(tablet);
-    expect(said.startsWith(inEnglish(fault.name))).toBe(true);
-    for (const line of fault.doThis) expect(said).toContain(inEnglish(line).replace(/[.!?]$/, ''));
+    expect(said.startsWith(inEnglish.say(fault.name))).toBe(true);
+    for (const line of fault.doThis)
+      expect(said).toContain(inEnglish.say(line).replace(/[.!?]$/, ''));
     expect(listener.hears(tablet)).toBe('');
   });
 
@@ -78,13 +84,15 @@ describe('what is spoken', () => {
 
   it('is nothing on a rest day (I-19)', () => {
     const { view } = glowing(purgePlan);
-    const still = { ...view, restDay: { name: 'Sabbath', toWallMs: 0, leftS: 3600 } };
-    expect(promptOf(NOTHING_TOLD, still, view.currentSteps[0]).say).toBe('');
+    const still = { ...view, restDay: { name: asWritten('Sabbath'), toWallMs: 0, leftS: 3600 } };
+    expect(promptOf(NOTHING_TOLD, still, view.currentSteps[0]).says).toEqual([]);
   });
 
   it('says all of it again when asked', () => {
     const tablet = glowing(purgePlan);
     const { view } = tablet;
-    expect(promptAgain(view, view.currentSteps[0])).toBe(new Listener().hears(tablet));
+    expect(promptAgain(view, view.currentSteps[0]).map(inEnglish.say).join(' ')).toBe(
+      new Listener().hears(tablet),
+    );
   });
 });

@@ -1,17 +1,10 @@
-import { say } from '../../../context/language.ts';
 import { Index, Show } from 'solid-js';
 import type { FaultPolicy } from '../../../../core/plan/index.ts';
 import type { Request, StepView } from '../../../../core/run/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import { SignalWord } from '../../../parts/signal-word.tsx';
-
-/** What follows when it is told, in words. */
-const FOLLOWS: Readonly<Record<FaultPolicy['policy'], string>> = {
-  'stop-run': 'Telling it stops the run and leads you through making everything safe.',
-  suspend: 'Telling it halts the run until you say that it is put right.',
-  note: 'Telling it writes it down; the run goes on.',
-};
 
 /** One thing that goes wrong: first what to do with the hands, then telling it. */
 export function FaultSheet(props: {
@@ -33,22 +26,22 @@ export function FaultSheet(props: {
   };
   return (
     <Sheet label={say(props.fault.name)} onClose={props.onClose}>
-      <h2>{say(props.fault.name)}: do this first</h2>
+      <h2>{t('run.fault.first', { fault: props.fault.name })}</h2>
       <Show when={shut()}>
         <p class="fault-first">
-          <SignalWord word="DANGER" /> Keep the oven door shut: air feeds the fire.
+          <SignalWord word="DANGER" /> {t('run.fault.oven-shut')}
         </p>
       </Show>
       <ol class="do-this">
         <Index each={props.fault.doThis}>{(line) => <li>{say(line())}</li>}</Index>
       </ol>
-      <p class="quiet">{FOLLOWS[props.fault.policy]}</p>
+      <p class="quiet">{t(`run.fault.policy.${props.fault.policy}`)}</p>
       <div class="button-row">
-        <Action class="button button--ember button--big" onPress={tell}>
-          Tell it: {say(props.fault.name).toLowerCase()}
+        <Action class="button button--ember button--big" name="report-fault" onPress={tell}>
+          {t('run.fault.tell', { fault: props.fault.name })}
         </Action>
-        <Action class="button button--plain" onPress={props.onClose}>
-          All is well
+        <Action class="button button--plain" name="all-well" onPress={props.onClose}>
+          {t('run.fault.well')}
         </Action>
       </div>
     </Sheet>

@@ -1,5 +1,6 @@
 import { createSignal, Show } from 'solid-js';
 import type { StepView } from '../../../../core/run/index.ts';
+import { t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import { Lanes } from '../../../pictures/lanes.tsx';
@@ -25,39 +26,47 @@ export function RanOut(props: {
     return picture?.kind === 'lanes' ? picture : undefined;
   };
   return (
-    <Sheet label="Where did the water run out?" onClose={props.onClose}>
-      <h2>Where did the water run out?</h2>
-      <Show
-        when={lanes()}
-        fallback={<p>One more kettle finishes these parts; the later ones move up.</p>}
-      >
+    <Sheet label={t('run.ran-out.where')} onClose={props.onClose}>
+      <h2>{t('run.ran-out.where')}</h2>
+      <Show when={lanes()} fallback={<p>{t('run.ran-out.one-more')}</p>}>
         {(picture) => (
           <>
             <div class="ran-out-picture">
               <Lanes picture={picture()} poured={share()} />
             </div>
             <div class="button-row">
-              <Action class="button" onPress={() => setShare(within(share() - STEP_SHARE))}>
-                Further back
+              <Action
+                class="button"
+                name="further-back"
+                onPress={() => setShare(within(share() - STEP_SHARE))}
+              >
+                {t('run.ran-out.back')}
               </Action>
-              <Action class="button" onPress={() => setShare(within(share() + STEP_SHARE))}>
-                Further on
+              <Action
+                class="button"
+                name="further-on"
+                onPress={() => setShare(within(share() + STEP_SHARE))}
+              >
+                {t('run.ran-out.on')}
               </Action>
-              <span class="quiet">{Math.round(share() * 100)} % of this kettle’s lane</span>
+              <span class="quiet">
+                {t('run.ran-out.share', { percent: Math.round(share() * 100) })}
+              </span>
             </div>
           </>
         )}
       </Show>
-      <p class="quiet">
-        What is left is shared out anew by how far this kettle reached. Cold water over what was
-        poured comes first, as always.
-      </p>
+      <p class="quiet">{t('run.ran-out.about')}</p>
       <div class="button-row">
-        <Action class="button button--ember" onPress={() => props.onRanOut(share())}>
-          It ran out here
+        <Action
+          class="button button--ember"
+          name="ran-out-here"
+          onPress={() => props.onRanOut(share())}
+        >
+          {t('run.ran-out.press')}
         </Action>
-        <Action class="button button--plain" onPress={props.onClose}>
-          Back
+        <Action class="button button--plain" name="back" onPress={props.onClose}>
+          {t('run.back')}
         </Action>
       </div>
     </Sheet>

@@ -1,120 +1,151 @@
-import { say } from '../../../context/language.ts';
-import { createSignal, For, Show } from 'solid-js';
+import { createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 
-/** Faults, doubts, skips and notes: everything that is not the plan, one tap away. */
-export function SomethingHappened(props: {
-  view: RunView;
-  step: StepView | undefined;
-  send: (request: Request) => void;
-  onClose: () => void;
-}) {
-  const [part, setPart] = createSignal<'menu' | 'doubt' | 'skip' | 'note'>('menu');
-  const [text, setText] = createSignal('');
+type Part = 'menu' | 'used' | 'skip' | 'note';
+
+type HappenedProps = {
+  readonly view: RunView;
+  readonly step: StepView | undefined;
+  readonly send: (request: Request) => void;
+  readonly onClose: () => void;
+};
+
+type PartProps = HappenedProps & {
+  readonly onPart: (part: Part) => void;
+  /** Sends it and closes the sheet. */
+  readonly done: (request: Request) => void;
+};
+
+/** Faults, fixtures used, skips and notes: everything that is not the plan, one tap away. */
+export function SomethingHappened(props: HappenedProps) {
+  const [part, setPart] = createSignal<Part>('menu');
   const done = (request: Request) => {
     props.send(request);
     props.onClose();
   };
   return (
-    <Sheet label="Something happened" onClose={props.onClose}>
-      <h2>Something happened</h2>
-      <Show when={part() === 'menu'}>
+    <Sheet label={t('run.happened')} onClose={props.onClose}>
+      <h2>{t('run.happened')}</h2>
+      <Show
+        when={part() === 'menu'}
+        fallback={<Told {...props} part={part()} onPart={setPart} done={done} />}
+      >
+        <Menu {...props} onPart={setPart} done={done} />
+      </Show>
+    </Sheet>
+  );
+}
+
+function Menu(props: PartProps) {
+  return (
+    <>
+      <div class="fault-list">
+        <For each={props.view.plan.faults}>
+          {(fault) => (
+            <Action
+              class="button"
+              name={`fault-${fault.kind}`}
+              onPress={() =>
+                props.done({
+                  kind: 'report-fault',
+                  fault: fault.kind,
+                  ...(props.step ? { step: props.step.step.id } : {}),
+                })
+              }
+            >
+              {say(fault.name)}
+            </Action>
+          )}
+        </For>
+      </div>
+      <div class="button-row">
+        <Action class="button button--plain" name="used" onPress={() => props.onPart('used')}>
+          {t('run.happened.used')}
+        </Action>
+        <Show when={props.step}>
+          <Action class="button button--plain" name="skip" onPress={() => props.onPart('skip')}>
+            {t('run.happened.skip')}
+          </Action>
+        </Show>
+        <Action class="button button--plain" name="note" onPress={() => props.onPart('note')}>
+          {t('run.happened.note')}
+        </Action>
+        <Action class="button button--plain" name="back" onPress={props.onClose}>
+          {t('run.back')}
+        </Action>
+      </div>
+    </>
+  );
+}
+
+/** What needs a person's own words first. */
+function Told(props: PartProps & { readonly part: Part }) {
+  const [text, setText] = createSignal('');
+  const words = () => text().trim();
+  const fixtureName = (id: string) =>
+    props.view.plan.kitchen.fixtures.find((one) => one.id === id)?.name;
+  return (
+    <>
+      <label class="field">
+        <span>{t(props.part === 'skip' ? 'run.happened.skip.why' : 'run.happened.what')}</span>
+        <input
+          name="what"
+          value={text()}
+          onInput={(event) => setText(event.currentTarget.value)}
+          maxLength={300}
+        />
+      </label>
+      <Show when={props.part === 'used'}>
+        <p class="quiet">{t('run.happened.used.about')}</p>
         <div class="fault-list">
-          <For each={props.view.plan.faults}>
-            {(fault) => (
+          <For each={props.view.plan.methods}>
+            {({ fixture }) => (
               <Action
                 class="button"
-                onPress={() =>
-                  done({
-                    kind: 'report-fault',
-                    fault: fault.kind,
-                    ...(props.step ? { step: props.step.step.id } : {}),
-                  })
-                }
+                name={`used-${fixture}`}
+                disabled={words() === ''}
+                onPress={() => props.done({ kind: 'report-recheck', fixture, text: words() })}
               >
-                {say(fault.name)}
+                {fixtureName(fixture)}
               </Action>
             )}
           </For>
         </div>
-        <div class="button-row">
-          <Action class="button button--plain" onPress={() => setPart('doubt')}>
-            A fixture was used or touched
-          </Action>
-          <Show when={props.step}>
-            <Action class="button button--plain" onPress={() => setPart('skip')}>
-              Skip this step
-            </Action>
-          </Show>
-          <Action class="button button--plain" onPress={() => setPart('note')}>
-            Write a note
-          </Action>
-          <Action class="button button--plain" onPress={props.onClose}>
-            Back
-          </Action>
-        </div>
       </Show>
-      <Show when={part() !== 'menu'}>
-        <label class="field">
-          <span>
-            {part() === 'skip'
-              ? 'Why is this step skipped? It goes into the record.'
-              : 'What happened?'}
-          </span>
-          <input
-            value={text()}
-            onInput={(event) => setText(event.currentTarget.value)}
-            maxLength={300}
-          />
-        </label>
-        <Show when={part() === 'doubt'}>
-          <p class="quiet">Its 24-hour rest starts again, and what came after is done again.</p>
-          <div class="fault-list">
-            <For each={props.view.plan.methods}>
-              {(method) => (
-                <Action
-                  class="button"
-                  disabled={text().trim() === ''}
-                  onPress={() =>
-                    done({ kind: 'report-recheck', fixture: method.fixture, text: text().trim() })
-                  }
-                >
-                  {props.view.plan.kitchen.fixtures.find((f) => f.id === method.fixture)?.name}
-                </Action>
-              )}
-            </For>
-          </div>
-        </Show>
-        <div class="button-row">
-          <Show when={part() === 'skip' && props.step}>
+      <div class="button-row">
+        <Switch>
+          <Match when={props.part === 'skip' && props.step}>
             {(step) => (
               <Action
                 class="button button--ember"
-                disabled={text().trim() === ''}
+                name="skip-step"
+                disabled={words() === ''}
                 onPress={() =>
-                  done({ kind: 'skip-step', step: step().step.id, reason: text().trim() })
+                  props.done({ kind: 'skip-step', step: step().step.id, reason: words() })
                 }
               >
-                Skip it
+                {t('run.happened.skip.press')}
               </Action>
             )}
-          </Show>
-          <Show when={part() === 'note'}>
+          </Match>
+          <Match when={props.part === 'note'}>
             <Action
               class="button button--ember"
-              disabled={text().trim() === ''}
-              onPress={() => done({ kind: 'note', text: text().trim() })}
+              name="keep-note"
+              disabled={words() === ''}
+              onPress={() => props.done({ kind: 'note', text: words() })}
             >
-              Keep the note
+              {t('run.happened.note.press')}
             </Action>
-          </Show>
-          <Action class="button button--plain" onPress={() => setPart('menu')}>
-            Back
-          </Action>
-        </div>
-      </Show>
-    </Sheet>
+          </Match>
+        </Switch>
+        <Action class="button button--plain" name="back" onPress={() => props.onPart('menu')}>
+          {t('run.back')}
+        </Action>
+      </div>
+    </>
   );
 }

@@ -1,5 +1,6 @@
 import { Index, Show } from 'solid-js';
 import type { HotView, Request } from '../../../../core/run/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
 
 /** What is hot, how it is made safe, and a person's word for each that waits for one. */
@@ -13,17 +14,18 @@ export function MakeSafeRows(props: {
     <ul class="make-safe-rows">
       <Index each={props.hot}>
         {(hot) => (
-          <li>
-            <span>{hot().makeSafe}</span>
+          <li data-step={hot().step}>
+            <span>{say(hot().makeSafe)}</span>
             <Show when={hot().confirmed}>
-              <span class="quiet">safe</span>
+              <span class="quiet">{t('run.make-safe.done')}</span>
             </Show>
             <Show when={!hot().confirmed && props.asks(hot())}>
               <Action
                 class="button button--ember"
+                name="confirm-safe"
                 onPress={() => props.send({ kind: 'confirm-safe', step: hot().step })}
               >
-                It is safe
+                {t('run.make-safe.press')}
               </Action>
             </Show>
           </li>

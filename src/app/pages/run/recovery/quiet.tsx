@@ -1,34 +1,33 @@
 import { Show } from 'solid-js';
-import type { TimerView, RunView } from '../../../../core/run/index.ts';
+import { message } from '../../../../core/messages/index.ts';
+import type { RunView, TimerView } from '../../../../core/run/index.ts';
+import { MS_PER_SECOND } from '../../../../core/units/index.ts';
+import { t } from '../../../context/language.ts';
 import { Countdown } from '../../../parts/countdown.tsx';
 import { scrolls } from '../../../parts/scrolls.ts';
-import { dayAndTime } from '../../../labels/time.ts';
+import { when } from '../../../parts/when.ts';
 import { DaysView } from '../timers/days-view.tsx';
 
-/** Nothing for hands: the clock that ends first, then what runs until when and what can be done when. */
+/** Nothing for hands: the timer that ends first, then what runs until when and what can be done when. */
 export function Quiet(props: { view: RunView; nowMs: number }) {
-  const first = () => props.view.timers.find((clock) => clock.leftS > 0);
-  const endMs = (clock: TimerView) => props.nowMs + clock.leftS * 1000;
+  const first = () => props.view.timers.find((timer) => timer.leftS > 0);
+  const over = ({ label, leftS }: TimerView) =>
+    message('run.timer.over-at', {
+      label,
+      when: when(props.nowMs + leftS * MS_PER_SECOND, props.nowMs),
+    });
   return (
-    <section class="stage stage--quiet" aria-label="What to do now">
+    <section class="stage stage--quiet" aria-label={t('run.now')}>
       <h1 class="stage-sentence" aria-live="polite">
-        Nothing to do just now
+        {t('run.quiet')}
       </h1>
-      <Show when={first()} fallback={<p>No step can begin.</p>}>
-        {(clock) => (
-          <Countdown
-            leftS={clock().leftS}
-            label={`${clock().label}: over ${dayAndTime(endMs(clock()), props.nowMs)}`}
-          />
-        )}
+      <Show when={first()} fallback={<p>{t('run.quiet.none')}</p>}>
+        {(timer) => <Countdown leftS={timer().leftS} label={over(timer())} />}
       </Show>
       <div class="quiet-days" ref={scrolls}>
         <DaysView view={props.view} nowMs={props.nowMs} />
       </div>
-      <p class="stage-next">
-        Leave what rests unused. Go, sleep, come back: the clocks run on, and what came due
-        meanwhile is told at once.
-      </p>
+      <p class="stage-next">{t('run.quiet.about')}</p>
     </section>
   );
 }

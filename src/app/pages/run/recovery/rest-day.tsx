@@ -1,8 +1,9 @@
 import { Index, Show } from 'solid-js';
 import type { RestDayNow, RunView } from '../../../../core/run/index.ts';
-import { dayAndTime } from '../../../labels/time.ts';
+import { say, t } from '../../../context/language.ts';
+import { when } from '../../../parts/when.ts';
 import '../../../styles/run/run-days.css';
-import { namesInWords, runsUntil } from '../timers/days.ts';
+import { runsUntil } from '../timers/days.ts';
 
 /**
  * The still page of a rest day: it asks nothing, counts no seconds, and needs
@@ -10,31 +11,31 @@ import { namesInWords, runsUntil } from '../timers/days.ts';
  */
 export function RestDayPage(props: { view: RunView; day: RestDayNow; nowMs: number }) {
   return (
-    <section class="rest-day" aria-label="Rest day">
-      <p class="rest-day-name">{props.day.name}</p>
-      <h1>Rest. Nothing is asked of you.</h1>
-      <p>
-        The run waits, and nothing sounds, until {dayAndTime(props.day.toWallMs, props.nowMs)}. What
-        comes due meanwhile is told after that.
-      </p>
+    <section class="rest-day" aria-label={t('run.rest-day')}>
+      <p class="rest-day-name">{say(props.day.name)}</p>
+      <h1>{t('run.rest-day.title')}</h1>
+      <p>{t('run.rest-day.until', { when: when(props.day.toWallMs, props.nowMs) })}</p>
       <Show when={runsUntil(props.view, props.nowMs).length > 0}>
         <ul class="rest-day-list">
           <Index each={runsUntil(props.view, props.nowMs)}>
             {(wait) => (
               <li>
-                {namesInWords(wait().names)}, until {dayAndTime(wait().untilMs, props.nowMs)}
+                {t('run.rest-day.wait', {
+                  waits: wait().waits,
+                  when: when(wait().untilMs, props.nowMs),
+                })}
               </li>
             )}
           </Index>
         </ul>
       </Show>
       <Show when={props.view.hot.length > 0}>
-        <p>Still hot:</p>
+        <p>{t('run.rest-day.hot')}</p>
         <ul class="rest-day-list">
-          <Index each={props.view.hot}>{(hot) => <li>{hot().makeSafe}</li>}</Index>
+          <Index each={props.view.hot}>{(hot) => <li>{say(hot().makeSafe)}</li>}</Index>
         </ul>
       </Show>
-      <p class="quiet">Danger to life comes first: call the local emergency number.</p>
+      <p class="quiet">{t('run.rest-day.danger')}</p>
     </section>
   );
 }

@@ -1,50 +1,31 @@
-import { say } from '../../../context/language.ts';
 import { Index, Show } from 'solid-js';
-import type { Request, RunView } from '../../../../core/run/index.ts';
+import type { Request, ReviewQuestion, RunView } from '../../../../core/run/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
-import { lengthInWords } from '../../../labels/time.ts';
 import { ClockQuestion } from './clock-question.tsx';
+
+const ANSWERS = ['went-on', 'broke-off', 'unknown'] as const;
+const LOOKS: Readonly<Record<(typeof ANSWERS)[number], string>> = {
+  'went-on': 'button button--ember',
+  'broke-off': 'button',
+  unknown: 'button button--plain',
+};
 
 /** After an interruption: plain questions, answered by the person; nothing resumes by itself. */
 export function Review(props: { view: RunView; nowMs: number; send: (request: Request) => void }) {
   return (
-    <section class="stage review" aria-label="What happened meanwhile">
-      <h1 class="stage-sentence">Here is where you were</h1>
+    <section class="stage review" aria-label={t('run.review')}>
+      <h1 class="stage-sentence">{t('run.review.title')}</h1>
       <Show when={props.view.askClock}>
         <ClockQuestion nowMs={props.nowMs} send={props.send} />
       </Show>
       <Index each={props.view.review}>
-        {(question) => (
-          <div class="review-question">
-            <p class="quiet">
-              {stepTitle(props.view, question().step)} The tablet was away for{' '}
-              {lengthInWords(question().gapS)}.
-            </p>
-            <p class="review-ask">{question().ask}</p>
-            <div class="button-row">
-              <Action
-                class="button button--ember"
-                onPress={() => answer(props.send, question().id, 'went-on')}
-              >
-                Yes, I saw it
-              </Action>
-              <Action class="button" onPress={() => answer(props.send, question().id, 'broke-off')}>
-                No, it stopped
-              </Action>
-              <Action
-                class="button button--plain"
-                onPress={() => answer(props.send, question().id, 'unknown')}
-              >
-                Nobody saw
-              </Action>
-            </div>
-          </div>
-        )}
+        {(question) => <Question {...props} question={question()} />}
       </Index>
       <Show when={!props.view.askClock && props.view.review.length === 0}>
         <div class="main-bar">
-          <Action class="main-action" onPress={() => props.send({ kind: 'resume' })}>
-            Go on
+          <Action class="main-action" name="resume" onPress={() => props.send({ kind: 'resume' })}>
+            {t('run.resume')}
           </Action>
         </div>
       </Show>
@@ -52,16 +33,39 @@ export function Review(props: { view: RunView; nowMs: number; send: (request: Re
   );
 }
 
-function stepTitle(view: RunView, stepId: string): string {
-  const title = view.steps.find((s) => s.step.id === stepId)?.step.title;
-  const text = title ? say(title) : '';
-  return text.endsWith('.') ? text : `${text}.`;
-}
-
-function answer(
-  send: (request: Request) => void,
-  question: string,
-  word: 'went-on' | 'broke-off' | 'unknown',
-): void {
-  send({ kind: 'answer-review', question, answer: word });
+function Question(props: {
+  view: RunView;
+  question: ReviewQuestion;
+  send: (request: Request) => void;
+}) {
+  const away = () => {
+    const { step: id, gapS } = props.question;
+    const step = props.view.steps.find((one) => one.step.id === id)?.step.title;
+    return step ? t('run.review.away', { step, gapS }) : t('run.review.away-only', { gapS });
+  };
+  return (
+    <div class="review-question" data-question={props.question.id}>
+      <p class="quiet">{away()}</p>
+      <p class="review-ask">{say(props.question.ask)}</p>
+      <div class="button-row">
+        <Index each={ANSWERS}>
+          {(answer) => (
+            <Action
+              class={LOOKS[answer()]}
+              name={answer()}
+              onPress={() =>
+                props.send({
+                  kind: 'answer-review',
+                  question: props.question.id,
+                  answer: answer(),
+                })
+              }
+            >
+              {t(`run.review.${answer()}`)}
+            </Action>
+          )}
+        </Index>
+      </div>
+    </div>
+  );
 }

@@ -1,9 +1,9 @@
-import { say } from '../../../context/language.ts';
 import { Index, Show } from 'solid-js';
 import type { GateView, Request, RunView } from '../../../../core/run/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
+import { countdown } from '../../../parts/countdown-digits.ts';
 import { SignalWord } from '../../../parts/signal-word.tsx';
-import { countdownText } from '../../../labels/time.ts';
 import { MakeSafeRows } from './make-safe-rows.tsx';
 
 /** Condition gates that are not open, from any step that names them. */
@@ -16,19 +16,23 @@ function closedConditions(view: RunView): readonly GateView[] {
   return [...seen.values()];
 }
 
+type SuspendedProps = { view: RunView; send: (request: Request) => void };
+
 /** A fault stopped progress: what to do, then each fault cleared, each gate opened, then a person resumes. */
-export function Suspended(props: { view: RunView; send: (request: Request) => void }) {
+export function Suspended(props: SuspendedProps) {
   const open = () => props.view.faults.filter((fault) => !fault.cleared);
   const unwinding = () =>
     props.view.steps.filter((s) => s.status === 'unwinding').map((s) => s.step.id);
   const gates = () => (open().length > 0 ? [] : closedConditions(props.view));
+  const title = () => {
+    const [fault] = open();
+    return fault ? say(fault.name) : (props.view.reason ?? t('run.suspended.stopped'));
+  };
   return (
-    <section class="stage suspended" aria-label="Fault">
-      <h1 class="stage-sentence">{open()[0]?.name ?? props.view.reason ?? 'Stopped'}</h1>
+    <section class="stage suspended" aria-label={t('run.suspended')}>
+      <h1 class="stage-sentence">{title()}</h1>
       <Show when={open().length === 0 && props.view.hot.length > 0}>
-        <p class="quiet">
-          Heat and clocks go on meanwhile: stay with them. Only if you end it here, make it safe:
-        </p>
+        <p class="quiet">{t('run.suspended.go-on')}</p>
       </Show>
       <MakeSafeRows
         hot={props.view.hot}
@@ -37,61 +41,62 @@ export function Suspended(props: { view: RunView; send: (request: Request) => vo
       />
       <Index each={open()}>
         {(fault) => (
-          <div class="review-question">
+          <div class="review-question" data-fault={fault().kind}>
             <ol class="do-this">
-              <Index each={fault().doThis}>{(line) => <li>{line()}</li>}</Index>
+              <Index each={fault().doThis}>{(line) => <li>{say(line())}</li>}</Index>
             </ol>
             <Action
               class="button button--ember"
+              name="clear-fault"
               onPress={() => props.send({ kind: 'clear-fault', faultId: fault().id })}
             >
-              It is put right
+              {t('run.suspended.clear')}
             </Action>
           </div>
         )}
       </Index>
-      <Index each={gates()}>
-        {(gate) => (
-          <div class="review-question">
-            <SignalWord word={gate().gate.signal} />
-            <p class="review-ask">{say(gate().gate.ask)}</p>
-            <Show
-              when={gate().value !== 'yes'}
-              fallback={
-                <p class="quiet">Wait {countdownText(gate().settlesInS)} more to be sure.</p>
-              }
-            >
-              <Action
-                class="button button--ember"
-                onPress={() =>
-                  props.send({
-                    kind: 'answer-gate',
-                    gate: gate().gate.id,
-                    scopeKey: gate().scopeKey,
-                    answer: 'yes',
-                  })
-                }
-              >
-                Yes, it is so
-              </Action>
-            </Show>
-          </div>
-        )}
-      </Index>
+      <Index each={gates()}>{(gate) => <ClosedGate {...props} gate={gate()} />}</Index>
       <Show
         when={props.view.resumeBlockedBy.length === 0}
         fallback={
           <ul class="quiet">
-            <Index each={props.view.resumeBlockedBy}>{(why) => <li>{why()}</li>}</Index>
+            <Index each={props.view.resumeBlockedBy}>{(why) => <li>{say(why())}</li>}</Index>
           </ul>
         }
       >
         <div class="main-bar">
-          <Action class="main-action" onPress={() => props.send({ kind: 'resume' })}>
-            Go on
+          <Action class="main-action" name="resume" onPress={() => props.send({ kind: 'resume' })}>
+            {t('run.resume')}
           </Action>
         </div>
       </Show>
     </section>
+  );
+}
+
+/** A condition that must be seen to hold before the run goes on. */
+function ClosedGate(props: SuspendedProps & { gate: GateView }) {
+  const yes = () =>
+    props.send({
+      kind: 'answer-gate',
+      gate: props.gate.gate.id,
+      scopeKey: props.gate.scopeKey,
+      answer: 'yes',
+    });
+  return (
+    <div class="review-question" data-gate={props.gate.gate.id}>
+      <SignalWord word={props.gate.gate.signal} />
+      <p class="review-ask">{say(props.gate.gate.ask)}</p>
+      <Show
+        when={props.gate.value !== 'yes'}
+        fallback={
+          <p class="quiet">{t('run.gate.settles', { left: countdown(props.gate.settlesInS) })}</p>
+        }
+      >
+        <Action class="button button--ember" name="answer-gate" onPress={yes}>
+          {t('run.action.yes')}
+        </Action>
+      </Show>
+    </div>
   );
 }

@@ -1,5 +1,6 @@
 import { Index, Show } from 'solid-js';
 import type { StepView } from '../../../../core/run/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
 import { checklistOf, isTicked, openLines, tick } from './ticks.ts';
 
@@ -13,6 +14,7 @@ export function Checklist(props: { step: StepView }) {
             <li>
               <Action
                 class="tick-row"
+                name="tick-row"
                 pressed={isTicked(props.step, line())}
                 onPress={() => tick(props.step, [line()], !isTicked(props.step, line()))}
               >
@@ -22,7 +24,7 @@ export function Checklist(props: { step: StepView }) {
                     <path d="m7.5 14.5 4.5 4.6 8.5-10" />
                   </Show>
                 </svg>
-                <span>{line()}</span>
+                <span>{say(line().text)}</span>
               </Action>
             </li>
           )}
@@ -31,9 +33,10 @@ export function Checklist(props: { step: StepView }) {
       <Show when={openLines(props.step).length > 0}>
         <Action
           class="button button--plain checklist-rest"
+          name="tick-rest"
           onPress={() => tick(props.step, openLines(props.step))}
         >
-          The rest does not exist here
+          {t('run.checklist.rest')}
         </Action>
       </Show>
     </div>

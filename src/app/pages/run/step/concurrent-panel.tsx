@@ -1,25 +1,27 @@
 import { Index, Show } from 'solid-js';
+import { message, type Message } from '../../../../core/messages/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
-import { countdownText } from '../../../labels/time.ts';
+import { countdown } from '../../../parts/countdown-digits.ts';
 import { burnerName, concurrentBurners, concurrentKettles } from './concurrent-steps.ts';
 import { leadTimer, mainAction } from './main-action.ts';
 
 /** What the other burner does, in a word or two. */
-function burnerState(step: StepView): string {
-  switch (step.step.stages[step.stage]?.id) {
+function burnerState(step: StepView): Message {
+  switch (step.step.stages[step.stage]?.role) {
     case 'light':
-      return 'to be lit';
+      return message('run.burners.light');
     case 'warm-up':
-      return 'warms up';
+      return message('run.burners.warm-up');
     case 'hold':
-      return 'glows, unbroken';
+      return message('run.burners.hold');
     default:
-      return 'to be turned off';
+      return message('run.burners.off');
   }
 }
 
-/** The burners that are heated together with this one: their clock, and their own word when it is due. */
+/** The burners that are heated together with this one: their timer, and their own word when it is due. */
 export function BurnersTogether(props: {
   view: RunView;
   step: StepView;
@@ -32,19 +34,26 @@ export function BurnersTogether(props: {
   };
   return (
     <Show when={others().length > 0}>
-      <ul class="together" aria-label="Burners together with this one">
+      <ul class="together" aria-label={t('run.burners')}>
         <Index each={others()}>
           {(other) => (
             <li>
               <span class="together-name">{burnerName(props.view, other())}</span>
-              <span class="together-state">{burnerState(other())}</span>
+              <span class="together-state">{say(burnerState(other()))}</span>
               <Show when={leadTimer(other())}>
-                {(clock) => <span class="together-left">{countdownText(clock().leftS)}</span>}
+                {(timer) => <span class="together-left">{say(countdown(timer().leftS))}</span>}
               </Show>
               <Show when={word(other())}>
                 {(action) => (
-                  <Action class="button" onPress={() => props.send(action().request)}>
-                    {burnerName(props.view, other())}: {action().label.toLowerCase()}
+                  <Action
+                    class="button"
+                    name={action().request.kind}
+                    onPress={() => props.send(action().request)}
+                  >
+                    {t('run.burners.press', {
+                      burner: burnerName(props.view, other()),
+                      action: action().label,
+                    })}
                   </Action>
                 )}
               </Show>
@@ -56,23 +65,23 @@ export function BurnersTogether(props: {
   );
 }
 
+/** How far a kettle on the fire is; undefined: it is not on yet. */
+function kettleState(leftS: number | undefined): Message {
+  if (leftS === undefined) return message('run.kettles.to-switch-on');
+  return leftS > 0 ? countdown(leftS) : message('run.kettles.should-boil');
+}
+
 /** The next kettle, already on the fire on its own circuit, while this one is poured. */
 export function ConcurrentKettles(props: { view: RunView; step: StepView }) {
   const kettles = () => concurrentKettles(props.view, props.step);
   return (
     <Show when={kettles().length > 0}>
-      <ul class="together" aria-label="Kettles on the fire">
+      <ul class="together" aria-label={t('run.kettles')}>
         <Index each={kettles()}>
           {(kettle) => (
             <li>
-              <span class="together-name">{kettle().title}</span>
-              <span class="together-left">
-                {kettle().leftS === undefined
-                  ? 'to be switched on'
-                  : (kettle().leftS ?? 0) > 0
-                    ? countdownText(kettle().leftS ?? 0)
-                    : 'should boil'}
-              </span>
+              <span class="together-name">{say(kettle().title)}</span>
+              <span class="together-left">{say(kettleState(kettle().leftS))}</span>
             </li>
           )}
         </Index>

@@ -1,4 +1,4 @@
-import { say } from '../../../context/language.ts';
+import type { Message } from '../../../../core/messages/index.ts';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
 import { leadTimer } from './main-action.ts';
 
@@ -52,8 +52,8 @@ export function pouredFrom(view: RunView, pour: StepView): string {
 /** A kettle on the fire while another one is in the hands. */
 export type ConcurrentKettle = {
   readonly step: string;
-  readonly title: string;
-  /** Seconds until it boils, by reckoning; undefined before it is on. */
+  readonly title: Message;
+  /** Seconds until it boils, by the estimate; undefined before it is on. */
   readonly leftS: number | undefined;
 };
 
@@ -63,7 +63,7 @@ export function concurrentKettles(view: RunView, step: StepView): readonly Concu
     .filter((one) => one.step.kind === 'boil' && one.step.id !== step.step.id && isBegun(one))
     .map((one) => ({
       step: one.step.id,
-      title: say(one.step.title),
+      title: one.step.title,
       leftS: leadTimer(one)?.leftS,
     }))
     .toSorted((a, b) => (a.leftS ?? Infinity) - (b.leftS ?? Infinity));
@@ -77,12 +77,12 @@ export function ovenAtS(step: StepView): number | undefined {
   const picture = step.step.picture;
   if (picture?.kind !== 'oven' || !isBegun(step)) return undefined;
   const [heat = 0, hold = 0, cool = 0] = picture.stages.map(({ lengthS }) => lengthS);
-  const clock = step.timers.find(({ role }) => role === 'hold' || role === 'estimate');
-  const goneS = clock?.atLeastS ?? 0;
-  switch (step.step.stages[step.stage]?.id) {
+  const timer = step.timers.find(({ role }) => role === 'hold' || role === 'estimate');
+  const goneS = timer?.atLeastS ?? 0;
+  switch (step.step.stages[step.stage]?.role) {
     case 'start':
       return undefined;
-    case 'heat-up':
+    case 'warm-up':
       return Math.min(heat, goneS);
     case 'cycle':
       return Math.min(heat + hold, goneS);
@@ -97,13 +97,13 @@ export function ovenAtS(step: StepView): number | undefined {
   }
 }
 
-/** The step one further on the stage, or one back; round the end. */
+/** The step one further among those that can be shown, or one back; round the end. */
 export function concurrentStep(
-  forStage: readonly StepView[],
+  steps: readonly StepView[],
   at: string | undefined,
   by: 1 | -1,
 ): string | undefined {
-  const here = forStage.findIndex((one) => one.step.id === at);
-  if (here < 0) return forStage[0]?.step.id;
-  return forStage[(here + by + forStage.length) % forStage.length]?.step.id;
+  const here = steps.findIndex((one) => one.step.id === at);
+  if (here < 0) return steps[0]?.step.id;
+  return steps[(here + by + steps.length) % steps.length]?.step.id;
 }

@@ -1,11 +1,11 @@
-import { say } from '../../../context/language.ts';
 import { createSignal, Show } from 'solid-js';
 import type { TimerView, GateView, Request } from '../../../../core/run/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
 import { scrolls } from '../../../parts/scrolls.ts';
 import { Sheet } from '../../../parts/sheet.tsx';
 import { SignalWord } from '../../../parts/signal-word.tsx';
-import { countdownText } from '../../../labels/time.ts';
+import { countdown } from '../../../parts/countdown-digits.ts';
 
 /**
  * One caution at a time, to be answered before the step can begin. One that is
@@ -21,11 +21,17 @@ export function GatePanel(props: {
   const [open, setOpen] = createSignal(false);
   const may = () => props.gate.gate.signal !== 'DANGER' && props.gate.gate.kind === 'caution';
   return (
-    <div class="gate-panel" role="group" aria-label="Before you begin" ref={scrolls}>
+    <div
+      class="gate-panel"
+      role="group"
+      aria-label={t('run.gate')}
+      data-gate={props.gate.gate.id}
+      ref={scrolls}
+    >
       <div class="gate-head">
         <SignalWord word={props.gate.gate.signal} />
         <span class="quiet">
-          Before you begin{props.left > 1 ? `: ${props.left} to answer` : ''}
+          {props.left > 1 ? t('run.gate.left', { count: props.left }) : t('run.gate')}
         </span>
       </div>
       <p class="gate-ask" tabindex="-1">
@@ -33,18 +39,16 @@ export function GatePanel(props: {
       </p>
       <p class="gate-say">{say(props.gate.gate.say)}</p>
       <Show when={props.gate.settlesInS > 0 && props.gate.value === 'yes'}>
-        <p class="gate-say">Wait {countdownText(props.gate.settlesInS)} more to be sure.</p>
+        <p class="gate-say">{t('run.gate.settles', { left: countdown(props.gate.settlesInS) })}</p>
       </Show>
       <Show when={props.waits}>
-        {(clock) => (
-          <p class="gate-waits">
-            The boiled water waits: {countdownText(clock().leftS)} left, then it boils again.
-          </p>
+        {(timer) => (
+          <p class="gate-waits">{t('run.gate.water-waits', { left: countdown(timer().leftS) })}</p>
         )}
       </Show>
       <Show when={may()}>
-        <Action class="button button--plain gate-past" onPress={() => setOpen(true)}>
-          It is not so, and I go on
+        <Action class="button button--plain gate-past" name="go-past" onPress={() => setOpen(true)}>
+          {t('run.gate.go-past')}
         </Action>
       </Show>
       <Show when={open()}>
@@ -66,22 +70,28 @@ function GoPast(props: { gate: GateView; send: (request: Request) => void; onClo
     props.onClose();
   };
   return (
-    <Sheet label="Go on without it" onClose={props.onClose}>
+    <Sheet label={t('run.gate.go-past.title')} onClose={props.onClose}>
       <h2>{say(props.gate.gate.ask)}</h2>
       <label class="field">
-        <span>Why do you go on without it? It goes into the record.</span>
+        <span>{t('run.gate.go-past.why')}</span>
         <input
+          name="reason"
           value={reason()}
           onInput={(event) => setReason(event.currentTarget.value)}
           maxLength={300}
         />
       </label>
       <div class="button-row">
-        <Action class="button button--ember" disabled={reason().trim() === ''} onPress={goOn}>
-          Go on
+        <Action
+          class="button button--ember"
+          name="override-gate"
+          disabled={reason().trim() === ''}
+          onPress={goOn}
+        >
+          {t('run.gate.go-past.press')}
         </Action>
-        <Action class="button button--plain" onPress={props.onClose}>
-          Back
+        <Action class="button button--plain" name="back" onPress={props.onClose}>
+          {t('run.back')}
         </Action>
       </div>
     </Sheet>

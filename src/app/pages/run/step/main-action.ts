@@ -1,4 +1,4 @@
-import { say } from '../../../context/language.ts';
+import { message, type Message } from '../../../../core/messages/index.ts';
 import type {
   TimerView,
   GateView,
@@ -6,6 +6,7 @@ import type {
   RunView,
   StepView,
 } from '../../../../core/run/index.ts';
+import { t } from '../../../context/language.ts';
 
 /**
  * The one thing to do now. `wait` says what is being waited for when there is
@@ -14,19 +15,19 @@ import type {
 export type MainAction =
   | {
       readonly kind: 'press';
-      readonly label: string;
+      readonly label: Message;
       readonly request: Request;
       readonly urgent: boolean;
     }
   | { readonly kind: 'gate'; readonly gate: GateView }
-  | { readonly kind: 'wait'; readonly label: string };
+  | { readonly kind: 'wait'; readonly label: Message };
 
-/** The clock of a step that belongs in the huge digits: what is due first, then what is waited for. */
+/** The timer of a step that belongs in the huge digits: what is due first, then what is waited for. */
 export function leadTimer(step: StepView): TimerView | undefined {
-  const order = ['hold', 'estimate', 'carry', 'limit', 'reminder'];
-  const open = step.timers.filter((clock) => clock.status !== 'closed' && clock.status !== 'void');
+  const order = ['hold', 'estimate', 'freshness', 'limit', 'reminder'];
+  const open = step.timers.filter((timer) => timer.status !== 'closed' && timer.status !== 'void');
   return (
-    open.find((clock) => clock.alerting) ??
+    open.find((timer) => timer.alerting) ??
     open.toSorted((a, b) => order.indexOf(a.role) - order.indexOf(b.role))[0]
   );
 }
@@ -37,7 +38,7 @@ export function openGate(step: StepView): GateView | undefined {
 }
 
 function alertToAnswer(step: StepView): TimerView | undefined {
-  return step.timers.find((clock) => clock.alerting);
+  return step.timers.find((timer) => timer.alerting);
 }
 
 /** What the big button says and asks for this step in this state of the run. */
@@ -46,25 +47,30 @@ export function mainAction(view: RunView, step: StepView): MainAction {
   if (alert && !step.canConfirm)
     return {
       kind: 'press',
-      label: alert.role === 'reminder' ? 'I looked, all is well' : 'I heard it',
+      label: message(alert.role === 'reminder' ? 'run.action.looked' : 'run.action.heard'),
       request: { kind: 'acknowledge-timer', timer: alert.id },
       urgent: true,
     };
   const begun = step.status === 'active' || step.status === 'checking';
   // Paused work goes on: it is answered and ended as ever; only nothing new begins.
   if (view.status === 'held' && !(begun && step.canConfirm))
-    return { kind: 'press', label: 'Go on', request: { kind: 'resume' }, urgent: false };
+    return {
+      kind: 'press',
+      label: message('run.resume'),
+      request: { kind: 'resume' },
+      urgent: false,
+    };
   if (begun) return activeAction(step);
   if (step.status === 'stalled') {
     const boil = step.step.needs.find((need) => need.withinS !== undefined);
     if (boil)
       return {
         kind: 'press',
-        label: 'Boil this kettle again',
+        label: message('run.action.boil-again'),
         request: {
           kind: 'repeat-step',
           step: boil.step,
-          reason: 'The boiled water waited too long.',
+          reason: t('run.action.boil-again.reason'),
         },
         urgent: true,
       };
@@ -74,43 +80,24 @@ export function mainAction(view: RunView, step: StepView): MainAction {
   if (step.status === 'ready' && step.blockedBy.length === 0)
     return {
       kind: 'press',
-      label: 'Begin',
+      label: message('run.action.begin'),
       request: { kind: 'start-step', step: step.step.id },
       urgent: false,
     };
-  return { kind: 'wait', label: step.blockedBy[0] ?? 'Not yet' };
+  return { kind: 'wait', label: step.blockedBy[0] ?? message('run.action.not-yet') };
 }
 
 function activeAction(step: StepView): MainAction {
   const stage = step.step.stages[step.stage];
-  if (!stage) return { kind: 'wait', label: 'Not yet' };
+  if (!stage) return { kind: 'wait', label: message('run.action.not-yet') };
   if (stage.say && step.canConfirm)
     return {
       kind: 'press',
-      label: say(stage.say),
+      label: stage.say,
       request: { kind: 'confirm', step: step.step.id, stage: stage.id },
       urgent: step.status === 'checking',
     };
-  const hold = step.timers.find((clock) => clock.role === 'hold' && clock.leftS > 0);
-  if (hold) return { kind: 'wait', label: 'The clock ends this by itself; you will be called.' };
-  return { kind: 'wait', label: step.blockedBy[0] ?? 'Waiting' };
-}
-
-/**
- * Which step stands on the stage. The one a person works on stays until it is
- * over; only an alert, or a person's choice, puts another in its place.
- */
-export function currentStep(
-  view: RunView,
-  chosen: string | undefined,
-  before: string | undefined,
-): StepView | undefined {
-  const first = view.currentSteps[0];
-  const of = (id: string | undefined) => view.currentSteps.find((s) => s.step.id === id);
-  const picked = of(chosen);
-  if (picked) return picked;
-  if (first?.timers.some((clock) => clock.alerting)) return first;
-  const kept = of(before);
-  const busy = kept !== undefined && ['active', 'checking'].includes(kept.status);
-  return busy && kept.canConfirm ? kept : first;
+  const hold = step.timers.find((timer) => timer.role === 'hold' && timer.leftS > 0);
+  if (hold) return { kind: 'wait', label: message('run.action.timer-ends') };
+  return { kind: 'wait', label: step.blockedBy[0] ?? message('run.action.waiting') };
 }

@@ -1,6 +1,6 @@
-import { say } from '../../../context/language.ts';
 import { createEffect, createMemo, on, onCleanup, onMount, Show } from 'solid-js';
 import type { GateView, Request, StepView } from '../../../../core/run/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
 import type { MainAction } from './main-action.ts';
 import { openLines, tick } from './ticks.ts';
@@ -38,14 +38,13 @@ export function MainBar(props: MainBarProps) {
   // The view is new each second; the key only when the button becomes another one.
   const key = createMemo(
     () =>
-      `${props.step.step.id} ${props.action.kind} ${press()?.label ?? gate()?.gate.id ?? lines()[0] ?? ''} ${meanwhile()?.step.id ?? ''}`,
+      `${props.step.step.id} ${props.action.kind} ${JSON.stringify(press()?.label) ?? gate()?.gate.id ?? lines()[0]?.id ?? ''} ${meanwhile()?.step.id ?? ''}`,
   );
   const changedAtMs = createMemo(on(key, () => performance.now()));
   const soonestMs = () => {
-    const request = press()?.request;
-    return request?.kind === 'confirm' && request.stage === 'cold'
-      ? COLD_NOT_YET_MS
-      : JUST_CHANGED_MS;
+    const confirms = press()?.request.kind === 'confirm';
+    const role = props.step.step.stages[props.step.stage]?.role;
+    return confirms && role === 'cold' ? COLD_NOT_YET_MS : JUST_CHANGED_MS;
   };
   const settled = (then: () => void) => () => {
     if (performance.now() - changedAtMs() >= soonestMs()) then();
@@ -54,7 +53,7 @@ export function MainBar(props: MainBarProps) {
     props.send({ kind: 'answer-gate', gate: g.gate.id, scopeKey: g.scopeKey, answer: 'yes' });
   const doIt = () => {
     const [line] = lines();
-    if (ticking() && line !== undefined) return tick(props.step, [line]);
+    if (ticking() && line) return tick(props.step, [line]);
     const now = press();
     if (now) return props.send(now.request);
     const next = meanwhile();
@@ -70,34 +69,43 @@ export function MainBar(props: MainBarProps) {
   return (
     <div class="main-bar" ref={(element) => (bar = element)}>
       <Show when={ticking()}>
-        <Action class="main-action main-action--tick" onPress={settled(doIt)}>
-          <small>Done: {lines().length} left</small>
-          {lines()[0]}
+        <Action class="main-action main-action--tick" name="tick" onPress={settled(doIt)}>
+          <small>{t('run.action.ticks-left', { count: lines().length })}</small>
+          <Show when={lines()[0]}>{(line) => say(line().text)}</Show>
         </Action>
       </Show>
       <Show when={press()}>
         {(p) => (
           <Action
             class={`main-action${p().urgent ? ' main-action--urgent' : ''}`}
+            name={p().request.kind}
             onPress={settled(doIt)}
           >
-            {p().label}
+            {say(p().label)}
           </Action>
         )}
       </Show>
       <Show when={gate()}>
         {(g) => (
-          <Action class="main-action main-action--gate" onPress={settled(() => yes(g()))}>
-            Yes, it is so
+          <Action
+            class="main-action main-action--gate"
+            name="answer-gate"
+            onPress={settled(() => yes(g()))}
+          >
+            {t('run.action.yes')}
           </Action>
         )}
       </Show>
       <Show when={wait()}>
         {(w) => (
-          <Show when={meanwhile()} fallback={<div class="main-wait">{w().label}</div>}>
+          <Show when={meanwhile()} fallback={<div class="main-wait">{say(w().label)}</div>}>
             {(step) => (
-              <Action class="main-action main-action--meanwhile" onPress={settled(doIt)}>
-                <small>Meanwhile</small>
+              <Action
+                class="main-action main-action--meanwhile"
+                name="meanwhile"
+                onPress={settled(doIt)}
+              >
+                <small>{t('run.action.meanwhile')}</small>
                 {say(step().step.title)}
               </Action>
             )}

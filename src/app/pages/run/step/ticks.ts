@@ -1,6 +1,9 @@
-import { say } from '../../../context/language.ts';
 import { createSignal } from 'solid-js';
+import type { Message } from '../../../../core/messages/index.ts';
 import type { StepView } from '../../../../core/run/index.ts';
+
+/** A line of a cleaning list; its id holds in every language. */
+export type Line = { readonly id: string; readonly text: Message };
 
 /** Ticks of the cleaning lists, by step and attempt; kept while the page lives. They are an aid, no record. */
 const [ticked, setTicked] = createSignal<ReadonlyMap<string, ReadonlySet<string>>>(new Map());
@@ -10,27 +13,27 @@ function keyOf(step: StepView): string {
 }
 
 /** The lines a cleaning step is ticked off by; none before it begins, or where it has only one. */
-export function checklistOf(step: StepView): readonly string[] {
+export function checklistOf(step: StepView): readonly Line[] {
   if (step.step.kind !== 'clean' || !['active', 'checking'].includes(step.status)) return [];
-  const lines = step.step.stages[step.stage]?.detail.map(say) ?? [];
-  return lines.length > 1 ? lines : [];
+  const detail = step.step.stages[step.stage]?.detail ?? [];
+  return detail.length > 1 ? detail.map((text) => ({ id: JSON.stringify(text), text })) : [];
 }
 
-export function isTicked(step: StepView, line: string): boolean {
-  return ticked().get(keyOf(step))?.has(line) ?? false;
+export function isTicked(step: StepView, { id }: Line): boolean {
+  return ticked().get(keyOf(step))?.has(id) ?? false;
 }
 
 /** What is still to be ticked, in the order of the list. */
-export function openLines(step: StepView): readonly string[] {
+export function openLines(step: StepView): readonly Line[] {
   return checklistOf(step).filter((line) => !isTicked(step, line));
 }
 
-export function tick(step: StepView, lines: readonly string[], to = true): void {
+export function tick(step: StepView, lines: readonly Line[], to = true): void {
   const next = new Map(ticked());
   const own = new Set(next.get(keyOf(step)));
-  for (const line of lines) {
-    if (to) own.add(line);
-    else own.delete(line);
+  for (const { id } of lines) {
+    if (to) own.add(id);
+    else own.delete(id);
   }
   next.set(keyOf(step), own);
   setTicked(next);

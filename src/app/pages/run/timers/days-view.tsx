@@ -1,8 +1,11 @@
 import { Index, Show } from 'solid-js';
 import type { RunView } from '../../../../core/run/index.ts';
+import { MS_PER_MINUTE, SECONDS_PER_MINUTE } from '../../../../core/units/index.ts';
 import '../../../styles/run/run-days.css';
-import { dayAndTime, lengthInWords, timeOfDay } from '../../../labels/time.ts';
-import { namesInWords, runsUntil, workAhead } from './days.ts';
+import { say, t } from '../../../context/language.ts';
+import { readerZone } from '../../../context/zone.ts';
+import { when } from '../../../parts/when.ts';
+import { type DayOfWork, runsUntil, workAhead } from './days.ts';
 
 /** More lines than this a day are counted, not listed. */
 const MOST_LINES = 6;
@@ -10,20 +13,24 @@ const MOST_LINES = 6;
 /** What rests until when, and what hands can do now, tonight, tomorrow. */
 export function DaysView(props: { view: RunView; nowMs: number }) {
   // By the minute: nothing here changes sooner.
-  const minuteMs = () => Math.ceil(props.nowMs / 60_000) * 60_000;
+  const minuteMs = () => Math.ceil(props.nowMs / MS_PER_MINUTE) * MS_PER_MINUTE;
   const waits = () => runsUntil(props.view, props.nowMs);
   return (
     <div class="days">
       <Show when={waits().length > 0}>
-        <section aria-label="What runs by itself">
-          <h2>Until when</h2>
+        <section aria-label={t('run.days.by-itself')}>
+          <h2>{t('run.days.until')}</h2>
           <ul class="days-list">
             <Index each={waits()}>
               {(wait) => (
                 <li>
-                  <span>{namesInWords(wait().names)}</span>
-                  <strong>{dayAndTime(wait().untilMs, props.nowMs)}</strong>
-                  <span class="quiet">in {lengthInWords(Math.ceil(wait().leftS / 60) * 60)}</span>
+                  <span>{say(wait().waits)}</span>
+                  <strong>{say(when(wait().untilMs, props.nowMs))}</strong>
+                  <span class="quiet">
+                    {t('run.days.in', {
+                      leftS: Math.ceil(wait().leftS / SECONDS_PER_MINUTE) * SECONDS_PER_MINUTE,
+                    })}
+                  </span>
                 </li>
               )}
             </Index>
@@ -33,43 +40,51 @@ export function DaysView(props: { view: RunView; nowMs: number }) {
       <Show when={props.view.nextRestDay}>
         {(day) => (
           <p class="days-rest">
-            {day().name} from {dayAndTime(day().fromWallMs, props.nowMs)} to{' '}
-            {dayAndTime(day().toWallMs, props.nowMs)}: nothing is asked of you then, and nothing
-            sounds.
+            {t('run.days.rest-day', {
+              day: day().name,
+              from: when(day().fromWallMs, props.nowMs),
+              to: when(day().toWallMs, props.nowMs),
+            })}
           </p>
         )}
       </Show>
-      <section aria-label="What hands can do">
-        <h2>What can be done when</h2>
+      <section aria-label={t('run.days.work.region')}>
+        <h2>{t('run.days.work')}</h2>
         <dl class="days-work">
-          <Index each={workAhead(props.view, minuteMs())}>
-            {(day) => (
-              <div>
-                <dt>{day().when}</dt>
-                <dd>
-                  <ul>
-                    <Index each={day().work.slice(0, MOST_LINES)}>
-                      {(one) => (
-                        <li>
-                          {one().name}
-                          <Show when={one().steps > 1}>, {one().steps} steps</Show>
-                          <Show when={day().when !== 'Now'}>
-                            <span class="quiet"> from {timeOfDay(one().fromMs)}</span>
-                          </Show>
-                        </li>
-                      )}
-                    </Index>
-                    <Show when={day().work.length > MOST_LINES}>
-                      <li class="quiet">and {day().work.length - MOST_LINES} more</li>
-                    </Show>
-                  </ul>
-                </dd>
-              </div>
+          <Index each={workAhead(props.view, minuteMs())}>{(day) => <Day day={day()} />}</Index>
+        </dl>
+        <p class="quiet">{t('run.days.work.about')}</p>
+      </section>
+    </div>
+  );
+}
+
+function Day(props: { day: DayOfWork }) {
+  return (
+    <div data-when={props.day.when.key}>
+      <dt>{say(props.day.when)}</dt>
+      <dd>
+        <ul>
+          <Index each={props.day.work.slice(0, MOST_LINES)}>
+            {(line) => (
+              <li>
+                {t('run.days.work.line', { work: line().work, steps: line().steps })}
+                <Show when={!line().canBegin}>
+                  <span class="quiet">
+                    {' '}
+                    {t('run.days.work.from', { wallMs: line().fromMs, zone: readerZone() })}
+                  </span>
+                </Show>
+              </li>
             )}
           </Index>
-        </dl>
-        <p class="quiet">The earliest times, by what each step waits for; hands may need longer.</p>
-      </section>
+          <Show when={props.day.work.length > MOST_LINES}>
+            <li class="quiet">
+              {t('run.days.work.more', { count: props.day.work.length - MOST_LINES })}
+            </li>
+          </Show>
+        </ul>
+      </dd>
     </div>
   );
 }

@@ -1,13 +1,14 @@
-import { say } from '../../../context/language.ts';
-import type { RunView, StepView } from '../../../../core/run/index.ts';
-import { PHASE_NAMES } from '../../../labels/names.ts';
-import { isBegun } from '../step/concurrent-steps.ts';
+import { message, type Message } from '../../../../core/messages/index.ts';
+import { expectedTimes, type RunView, type StepView } from '../../../../core/run/index.ts';
+import { MS_PER_MINUTE, MS_PER_SECOND } from '../../../../core/units/index.ts';
+import { readerZone } from '../../../context/zone.ts';
 import { fixtureName } from '../step/step-text.ts';
+import { timerTitle } from './timer-messages.ts';
 
 /** Something that runs by itself, and when it is over. */
 export type RunsUntil = {
   /** What ends together is told together. */
-  readonly names: readonly string[];
+  readonly waits: Message;
   readonly leftS: number;
   readonly untilMs: number;
 };
@@ -15,107 +16,108 @@ export type RunsUntil = {
 /** Waits that end this close to each other are one line, s. */
 const TOGETHER_S = 300;
 
-/** Waits that end by themselves (rests, what cools, an oven's cycle), nearest first; told by the last of those that end together. */
-export function runsUntil(view: RunView, nowMs: number): readonly RunsUntil[] {
-  const groups: { names: string[]; leftS: number; firstS: number }[] = [];
-  for (const clock of view.timers) {
-    if (clock.role !== 'hold' || clock.leftS <= 0) continue;
-    const last = groups.at(-1);
-    if (last && clock.leftS - last.firstS <= TOGETHER_S) {
-      last.names.push(clock.label);
-      last.leftS = Math.max(last.leftS, clock.leftS);
-    } else groups.push({ names: [clock.label], leftS: clock.leftS, firstS: clock.leftS });
-  }
-  return groups.map(({ names, leftS }) => ({ names, leftS, untilMs: nowMs + leftS * 1000 }));
+type Wait = { readonly label: Message; readonly names: Message[] };
+
+/** "Rest" of the sink and "Rest" of the oven → "Rest: Sink, Oven". */
+function told(waits: readonly Wait[]): Message {
+  return message('run.days.waits', {
+    waits: waits.map(({ label, names }) => message('run.days.wait', { label, names })),
+  });
 }
 
-/** "Rest: Sink" and "Rest: Oven" → "Rest: Sink, Oven". */
-export function namesInWords(names: readonly string[]): string {
-  const heads = new Map<string, string[]>();
-  for (const name of names) {
-    const [head = '', ...rest] = name.split(': ');
-    const of = rest.join(': ');
-    heads.set(head, [...(heads.get(head) ?? []), ...(of === '' ? [] : [of])]);
+/** Waits that end by themselves (rests, what cools, an oven's cycle), nearest first; told by the last of those that end together. */
+export function runsUntil(view: RunView, nowMs: number): readonly RunsUntil[] {
+  const groups: { waits: Wait[]; leftS: number; firstS: number }[] = [];
+  for (const timer of view.timers) {
+    if (timer.role !== 'hold' || timer.leftS <= 0) continue;
+    let group = groups.at(-1);
+    if (!group || timer.leftS - group.firstS > TOGETHER_S) {
+      group = { waits: [], leftS: timer.leftS, firstS: timer.leftS };
+      groups.push(group);
+    }
+    group.leftS = Math.max(group.leftS, timer.leftS);
+    const { label, name } = timerTitle(view, timer);
+    const names = name ? [name] : [];
+    const same = group.waits.find((wait) => JSON.stringify(wait.label) === JSON.stringify(label));
+    if (same) same.names.push(...names);
+    else group.waits.push({ label, names });
   }
-  return [...heads]
-    .map(([head, of]) => (of.length > 0 ? `${head}: ${of.join(', ')}` : head))
-    .join('; ');
+  return groups.map(({ waits, leftS }) => ({
+    waits: told(waits),
+    leftS,
+    untilMs: nowMs + leftS * MS_PER_SECOND,
+  }));
 }
 
 /** Work on one fixture in one phase, and the earliest moment it can begin. */
-export type CanBegin = { readonly name: string; readonly steps: number; readonly fromMs: number };
-export type DayOfWork = { readonly when: string; readonly work: readonly CanBegin[] };
-
-/** A rest day moves what would begin inside it to its end. */
-function outsideRestDays(view: RunView, atMs: number): number {
-  const days = view.plan.days?.restDays ?? [];
-  const inside = days.find((day) => day.fromWallMs <= atMs && atMs < day.toWallMs);
-  return inside ? inside.toWallMs : atMs;
-}
-
-/**
- * The earliest moment each step can begin, by what it needs alone: nobody has
- * to wait for hands, and every step takes its typical time.
- */
-export function earliestMs(view: RunView, nowMs: number): ReadonlyMap<string, number> {
-  const byId = new Map(view.steps.map((step) => [step.step.id, step]));
-  const starts = new Map<string, number>();
-  const endMs = (step: StepView): number => {
-    if (step.status === 'settled') return nowMs;
-    if (!isBegun(step)) return startMs(step) + step.step.durationS.typical * 1000;
-    const holds = step.timers.filter(({ role }) => role === 'hold').map(({ leftS }) => leftS);
-    return nowMs + Math.max(0, ...holds) * 1000;
-  };
-  const startMs = (step: StepView): number => {
-    const known = starts.get(step.step.id);
-    if (known !== undefined) return known;
-    const needed = step.step.needs.flatMap((need) => byId.get(need.step) ?? []);
-    const ends = needed.map(endMs);
-    const hands = step.step.attention !== 'none';
-    const soonest = Math.max(nowMs, ...ends);
-    const at = hands ? outsideRestDays(view, soonest) : soonest;
-    starts.set(step.step.id, at);
-    return at;
-  };
-  for (const step of view.steps) startMs(step);
-  return starts;
-}
+type WorkAhead = {
+  readonly work: Message;
+  readonly steps: number;
+  readonly fromMs: number;
+  /** The engine lets a step of it begin now. */
+  readonly canBegin: boolean;
+};
+/** Work of one part of the days to come. */
+export type DayOfWork = { readonly when: Message; readonly work: readonly WorkAhead[] };
 
 const EVENING_HOUR = 18;
 const NIGHT_ENDS_HOUR = 4;
 
-/** "Now", "Today", "Tonight", "Tomorrow", or the day's name. */
-export function whenInWords(atMs: number, nowMs: number): string {
-  if (atMs - nowMs < 60_000) return 'Now';
+/** "Today", "Tonight", "Tomorrow", or the day's name, in the reader's zone. */
+export function dayOf(atMs: number, nowMs: number): Message {
   const at = new Date(atMs);
   const now = new Date(nowMs);
   const midnight = (date: Date, add = 0): number =>
     new Date(date.getFullYear(), date.getMonth(), date.getDate() + add).getTime();
-  if (midnight(at) === midnight(now)) return at.getHours() < EVENING_HOUR ? 'Today' : 'Tonight';
+  if (midnight(at) === midnight(now))
+    return message(at.getHours() < EVENING_HOUR ? 'run.days.today' : 'run.days.tonight');
   if (midnight(at) === midnight(now, 1))
-    return at.getHours() < NIGHT_ENDS_HOUR ? 'Tonight' : 'Tomorrow';
-  return at.toLocaleDateString('en-GB', { weekday: 'long' });
+    return message(at.getHours() < NIGHT_ENDS_HOUR ? 'run.days.tonight' : 'run.days.tomorrow');
+  return message('run.days.weekday', { wallMs: atMs, zone: readerZone() });
 }
 
-/** What hands can begin, and when, day by day; one line for each fixture and phase. */
+/** Under which heading it stands: what the engine lets begin now, what it will when hands are free, and later days. */
+function headingOf({ canBegin, fromMs }: WorkAhead, nowMs: number): Message {
+  if (canBegin) return message('run.days.now');
+  return fromMs - nowMs < MS_PER_MINUTE ? message('run.days.next') : dayOf(fromMs, nowMs);
+}
+
+function workOf(view: RunView, { step }: StepView): Message {
+  const name = fixtureName(view, step.fixture);
+  const phase = message(`common.phase.${step.phase}`);
+  return name === undefined ? step.title : message('run.days.work.at', { phase, name });
+}
+
+/**
+ * What hands can begin, and when, day by day; one line for each fixture and
+ * phase. What can begin now is what the engine says can; the moments of the
+ * rest are the engine's own too, by what each step needs and the rest days.
+ */
 export function workAhead(view: RunView, nowMs: number): readonly DayOfWork[] {
-  const starts = earliestMs(view, nowMs);
-  const lines = new Map<string, { name: string; steps: number; fromMs: number }>();
+  const times = expectedTimes(view, nowMs);
+  const lines = new Map<string, WorkAhead>();
   for (const step of view.steps) {
-    if (step.step.attention === 'none' || step.status === 'settled' || isBegun(step)) continue;
-    const fromMs = starts.get(step.step.id) ?? nowMs;
-    const where = fixtureName(view, step.step.fixture);
-    const name = where === '' ? say(step.step.title) : `${PHASE_NAMES[step.step.phase]}: ${where}`;
-    const line = lines.get(name);
-    if (line) {
-      line.steps += 1;
-      line.fromMs = Math.min(line.fromMs, fromMs);
-    } else lines.set(name, { name, steps: 1, fromMs });
+    const waits = step.status === 'waiting' || step.status === 'ready';
+    if (step.step.attention === 'none' || !waits) continue;
+    const work = workOf(view, step);
+    const key = JSON.stringify(work);
+    const line = lines.get(key);
+    lines.set(key, {
+      work,
+      steps: (line?.steps ?? 0) + 1,
+      fromMs: Math.min(line?.fromMs ?? Infinity, times.get(step.step.id)?.startMs ?? nowMs),
+      canBegin: step.status === 'ready' || line?.canBegin === true,
+    });
   }
-  const days = new Map<string, CanBegin[]>();
-  for (const line of [...lines.values()].toSorted((a, b) => a.fromMs - b.fromMs)) {
-    const when = whenInWords(line.fromMs, nowMs);
-    days.set(when, [...(days.get(when) ?? []), line]);
+  const days = new Map<string, { when: Message; work: WorkAhead[] }>();
+  const inOrder = [...lines.values()].toSorted(
+    (a, b) => Number(b.canBegin) - Number(a.canBegin) || a.fromMs - b.fromMs,
+  );
+  for (const line of inOrder) {
+    const when = headingOf(line, nowMs);
+    const day = days.get(JSON.stringify(when)) ?? { when, work: [] };
+    day.work.push(line);
+    days.set(JSON.stringify(when), day);
   }
-  return [...days].map(([when, work]) => ({ when, work }));
+  return [...days.values()];
 }

@@ -1,83 +1,79 @@
 import { Index, Show } from 'solid-js';
-import type { TimerView, RunView } from '../../../../core/run/index.ts';
+import { message } from '../../../../core/messages/index.ts';
+import type { RunView, TimerView } from '../../../../core/run/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
-import { countdownText } from '../../../labels/time.ts';
-import { TIMER_STATUS_NAMES } from '../../../labels/names.ts';
+import { countdown } from '../../../parts/countdown-digits.ts';
 import { scrolls } from '../../../parts/scrolls.ts';
-import { fixtureName, shortLabel } from '../step/step-text.ts';
+import { timerState, timerTitle } from './timer-messages.ts';
 
-/** State of a clock in words, with how late it is when it could not be told in time. */
-export function timerState(clock: TimerView): string {
-  if (clock.cameDueIn !== undefined)
-    return `came due during ${clock.cameDueIn}, ${countdownText(clock.lateByS)} ago`;
-  if (clock.status === 'late')
-    return `came due ${countdownText(clock.lateByS)} ago, while nobody could be told`;
-  if (clock.alerting) return 'now';
-  return clock.status === 'running' ? '' : TIMER_STATUS_NAMES[clock.status];
-}
-
-/** Every other running clock, nearest first, as a vessel that fills. */
-export function TimerList(props: {
-  view: RunView;
-  /** Its clocks are on the stage already. */
-  onStage: string | undefined;
-  onChoose: (stepId: string) => void;
+type TimerListProps = {
+  readonly view: RunView;
+  /** Its timers are on the screen already. */
+  readonly current: string | undefined;
+  readonly onChoose: (stepId: string) => void;
   /** A wait that ends by itself: what can be told about it lies on a sheet. */
-  onWait: (timer: string) => void;
-  onDays: () => void;
-  /** Where no stage is shown (a fault, a review) a due clock is answered here; else it goes to the stage. */
-  answersHere: boolean;
-  onAnswer: (timer: string) => void;
-}) {
-  const touch = (clock: TimerView) => {
-    if (clock.alerting && props.answersHere) return props.onAnswer(clock.id);
-    const staged = props.view.currentSteps.some((step) => step.step.id === clock.step);
-    return staged ? props.onChoose(clock.step) : props.onWait(clock.id);
-  };
-  const clocks = () =>
-    props.view.timers.filter((clock) => clock.step !== props.onStage || clock.role === 'reminder');
+  readonly onWait: (timer: string) => void;
+  readonly onDays: () => void;
+  /** Where no step is shown (a fault, a review) a due timer is answered here; else it goes to its step. */
+  readonly answersHere: boolean;
+  readonly onAnswer: (timer: string) => void;
+};
+
+/** Every other running timer, nearest first, as a vessel that fills. */
+export function TimerList(props: TimerListProps) {
+  const timers = () =>
+    props.view.timers.filter((timer) => timer.step !== props.current || timer.role === 'reminder');
   return (
-    <section class="shelf" aria-label="Clocks" ref={scrolls}>
+    <section class="shelf" aria-label={t('run.timers')} data-list="timers" ref={scrolls}>
       <div class="shelf-head">
-        <h2 class="shelf-title">Clocks</h2>
-        <Action class="button button--plain shelf-days" onPress={props.onDays}>
-          Until when
+        <h2 class="shelf-title">{t('run.timers')}</h2>
+        <Action class="button button--plain shelf-days" name="until-when" onPress={props.onDays}>
+          {t('run.until-when')}
         </Action>
       </div>
-      <Show when={clocks().length > 0} fallback={<p class="quiet">No other clock is running.</p>}>
+      <Show when={timers().length > 0} fallback={<p class="quiet">{t('run.timers.none')}</p>}>
         <ul>
-          <Index each={clocks()}>
-            {(clock) => (
-              <li>
-                <Action
-                  class={`clock-row${clock().alerting ? ' clock-row--due' : ''}`}
-                  onPress={() => touch(clock())}
-                >
-                  <span
-                    class={`clock-fill clock-fill--${clock().role === 'hold' ? clock().purpose : 'look'}`}
-                    style={{
-                      transform: `scaleX(${Math.min(1, clock().atLeastS / clock().lengthS)})`,
-                    }}
-                  />
-                  <span class="clock-name">
-                    {fixtureName(props.view, clock().fixture)}
-                    <span class="clock-label">{shortLabel(props.view, clock())}</span>
-                  </span>
-                  <span class="clock-left">{countdownText(clock().leftS)}</span>
-                  <Show when={timerState(clock())}>
-                    <span class="clock-state">
-                      {timerState(clock())}
-                      {clock().alerting && props.answersHere
-                        ? ': touch when you have heard it'
-                        : ''}
-                    </span>
-                  </Show>
-                </Action>
-              </li>
-            )}
-          </Index>
+          <Index each={timers()}>{(timer) => <TimerRow {...props} timer={timer()} />}</Index>
         </ul>
       </Show>
     </section>
+  );
+}
+
+function TimerRow(props: TimerListProps & { readonly timer: TimerView }) {
+  const touch = () => {
+    const { timer } = props;
+    if (timer.alerting && props.answersHere) return props.onAnswer(timer.id);
+    const shows = props.view.currentSteps.some((step) => step.step.id === timer.step);
+    return shows ? props.onChoose(timer.step) : props.onWait(timer.id);
+  };
+  const title = () => timerTitle(props.view, props.timer);
+  const state = () => {
+    const now = timerState(props.timer);
+    const here = now && props.timer.alerting && props.answersHere;
+    return here ? message('run.timer.calls-here', { state: now }) : now;
+  };
+  return (
+    <li data-timer={props.timer.id} data-role={props.timer.role} data-state={props.timer.status}>
+      <Action
+        class={`clock-row${props.timer.alerting ? ' clock-row--due' : ''}`}
+        name="timer"
+        onPress={touch}
+      >
+        <span
+          class={`clock-fill clock-fill--${props.timer.role === 'hold' ? props.timer.purpose : 'look'}`}
+          style={{
+            transform: `scaleX(${Math.min(1, props.timer.atLeastS / props.timer.lengthS)})`,
+          }}
+        />
+        <span class="clock-name">
+          <Show when={title().name}>{(name) => say(name())}</Show>
+          <span class="clock-label">{say(title().label)}</span>
+        </span>
+        <span class="clock-left">{say(countdown(props.timer.leftS))}</span>
+        <Show when={state()}>{(words) => <span class="clock-state">{say(words())}</span>}</Show>
+      </Action>
+    </li>
   );
 }

@@ -1,112 +1,115 @@
 import { createSignal, Show } from 'solid-js';
-import type { TimerView, Request, RunView } from '../../../../core/run/index.ts';
+import type { Request, RunView, TimerView } from '../../../../core/run/index.ts';
+import { MS_PER_SECOND, SECONDS_PER_MINUTE } from '../../../../core/units/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
-import { dayAndTime, lengthInWords } from '../../../labels/time.ts';
-import { localDateTime } from './local-time.ts';
+import { localDateTime } from '../../../parts/local-date-time.ts';
+import { when } from '../../../parts/when.ts';
 
 /** A wait, seen close: until when, and what a person can say about it. */
 export function TimerSheet(props: {
   view: RunView;
-  clock: TimerView;
+  timer: TimerView;
   nowMs: number;
   send: (request: Request) => void;
   onClose: () => void;
 }) {
   const [part, setPart] = createSignal<'look' | 'earlier' | 'used'>('look');
   const isRest = () =>
-    props.view.steps.find((one) => one.step.id === props.clock.step)?.step.kind === 'rest';
+    props.view.steps.find((one) => one.step.id === props.timer.step)?.step.kind === 'rest';
   const done = (request: Request) => {
     props.send(request);
     props.onClose();
   };
   return (
-    <Sheet label={props.clock.label} onClose={props.onClose}>
-      <h2>{props.clock.label}</h2>
+    <Sheet label={say(props.timer.label)} onClose={props.onClose}>
+      <h2>{say(props.timer.label)}</h2>
       <p class="clock-sheet-until">
-        Over {dayAndTime(props.nowMs + props.clock.leftS * 1000, props.nowMs)}, in{' '}
-        {lengthInWords(Math.ceil(props.clock.leftS / 60) * 60)}.
+        {t('run.timer.over', {
+          when: when(props.nowMs + props.timer.leftS * MS_PER_SECOND, props.nowMs),
+          leftS: Math.ceil(props.timer.leftS / SECONDS_PER_MINUTE) * SECONDS_PER_MINUTE,
+        })}
       </p>
       <Show when={part() === 'look'}>
         <div class="button-row">
           <Show when={isRest()}>
-            <Action class="button" onPress={() => setPart('earlier')}>
-              It was last hot earlier
+            <Action class="button" name="was-earlier" onPress={() => setPart('earlier')}>
+              {t('run.timer.was-earlier')}
             </Action>
-            <Show when={props.clock.fixture}>
-              <Action class="button" onPress={() => setPart('used')}>
-                It was used
+            <Show when={props.timer.fixture}>
+              <Action class="button" name="was-used" onPress={() => setPart('used')}>
+                {t('run.timer.was-used')}
               </Action>
             </Show>
           </Show>
-          <Action class="button button--plain" onPress={props.onClose}>
-            Back
+          <Action class="button button--plain" name="back" onPress={props.onClose}>
+            {t('run.back')}
           </Action>
         </div>
       </Show>
       <Show when={part() === 'earlier'}>
         <LastHot {...props} onDone={done} onBack={() => setPart('look')} />
       </Show>
-      <Show when={part() === 'used'}>
-        <Used {...props} onDone={done} onBack={() => setPart('look')} />
+      <Show when={part() === 'used' && props.timer.fixture}>
+        {(fixture) => <Used fixture={fixture()} onDone={done} onBack={() => setPart('look')} />}
       </Show>
     </Sheet>
   );
 }
 
-type PartProps = {
-  readonly clock: TimerView;
+/** "It was last hot at …": the rest counts from then, on a person's word with how they know. */
+function LastHot(props: {
+  readonly timer: TimerView;
   readonly nowMs: number;
   readonly onDone: (request: Request) => void;
   readonly onBack: () => void;
-};
-
-/** "It was last hot at …": the rest counts from then, on a person's word with how they know. */
-function LastHot(props: PartProps) {
-  const beganMs = () => props.nowMs - props.clock.atLeastS * 1000;
+}) {
+  const beganMs = () => props.nowMs - props.timer.atLeastS * MS_PER_SECOND;
   const [at, setAt] = createSignal(localDateTime(beganMs()));
   const [reason, setReason] = createSignal('');
   const sinceMs = () => new Date(at()).getTime();
   const earlier = () => Number.isFinite(sinceMs()) && sinceMs() < beganMs();
+  const correct = () =>
+    props.onDone({
+      kind: 'correct-time',
+      timer: props.timer.id,
+      sinceWallMs: sinceMs(),
+      reason: reason().trim(),
+    });
   return (
     <>
       <label class="field">
-        <span>It was last hot at</span>
+        <span>{t('run.timer.last-hot')}</span>
         <input
           type="datetime-local"
+          name="since"
           value={at()}
           max={localDateTime(beganMs())}
           onInput={(event) => setAt(event.currentTarget.value)}
         />
       </label>
       <label class="field">
-        <span>How do you know? It goes into the record.</span>
+        <span>{t('run.timer.last-hot.why')}</span>
         <input
+          name="reason"
           value={reason()}
           onInput={(event) => setReason(event.currentTarget.value)}
           maxLength={300}
         />
       </label>
-      <p class="quiet">
-        Only when you are sure. Hot cleaning counts as hot use. In doubt leave the rest as it is.
-      </p>
+      <p class="quiet">{t('run.timer.last-hot.about')}</p>
       <div class="button-row">
         <Action
           class="button button--ember"
+          name="count-from-then"
           disabled={reason().trim() === '' || !earlier()}
-          onPress={() =>
-            props.onDone({
-              kind: 'correct-time',
-              timer: props.clock.id,
-              sinceWallMs: sinceMs(),
-              reason: reason().trim(),
-            })
-          }
+          onPress={correct}
         >
-          Count from then
+          {t('run.timer.last-hot.press')}
         </Action>
-        <Action class="button button--plain" onPress={props.onBack}>
-          Back
+        <Action class="button button--plain" name="back" onPress={props.onBack}>
+          {t('run.back')}
         </Action>
       </div>
     </>
@@ -114,15 +117,20 @@ function LastHot(props: PartProps) {
 }
 
 /** Used during its rest, or a doubt of it: the rest begins again. */
-function Used(props: PartProps) {
+function Used(props: {
+  readonly fixture: string;
+  readonly onDone: (request: Request) => void;
+  readonly onBack: () => void;
+}) {
   const [text, setText] = createSignal('');
+  const report = () =>
+    props.onDone({ kind: 'report-recheck', fixture: props.fixture, text: text().trim() });
   return (
     <>
       <label class="field">
-        <span>
-          What happened? Its 24-hour rest starts again, and what came after is done again.
-        </span>
+        <span>{t('run.timer.used.what')}</span>
         <input
+          name="what"
           value={text()}
           onInput={(event) => setText(event.currentTarget.value)}
           maxLength={300}
@@ -131,19 +139,14 @@ function Used(props: PartProps) {
       <div class="button-row">
         <Action
           class="button button--ember"
+          name="rest-again"
           disabled={text().trim() === ''}
-          onPress={() =>
-            props.onDone({
-              kind: 'report-recheck',
-              fixture: props.clock.fixture ?? '',
-              text: text().trim(),
-            })
-          }
+          onPress={report}
         >
-          Begin the rest again
+          {t('run.timer.used.press')}
         </Action>
-        <Action class="button button--plain" onPress={props.onBack}>
-          Back
+        <Action class="button button--plain" name="back" onPress={props.onBack}>
+          {t('run.back')}
         </Action>
       </div>
     </>

@@ -1,13 +1,12 @@
 import { createEffect, createSignal, onCleanup, untrack } from 'solid-js';
+import { message, type Message } from '../../../../core/messages/index.ts';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
 import type { Speech } from '../../../../host/speech/index.ts';
+import { say, translator } from '../../../context/language.ts';
 import { NOTHING_TOLD, promptAgain, promptOf } from './prompts.ts';
 
-/** `no-voice`: none on the device speaks without a network, or it cannot speak at all. */
-export type VoiceState = 'off' | 'asking' | 'ready' | 'no-voice';
-
-/** The words of the app. */
-const LANGUAGE = 'en';
+/** Whether prompts can be spoken, and what to say about it; undefined: they are off. */
+export type VoiceState = { readonly speaks: boolean; readonly tells: Message } | undefined;
 
 type VoiceOptions = {
   readonly on: () => boolean;
@@ -17,44 +16,53 @@ type VoiceOptions = {
   readonly open: () => Promise<Speech>;
 };
 
-/** Speaks what is new on the stage while it is switched on; nothing twice, nothing each second. */
+const SILENT = (tells: Message): VoiceState => ({ speaks: false, tells });
+
+/** Speaks what is new on the screen while it is switched on; nothing twice, nothing each second. */
 export function createVoice({ on, view, step, open }: VoiceOptions) {
-  const [state, setState] = createSignal<VoiceState>('off');
+  const [state, setState] = createSignal<VoiceState>();
   let speech: Speech | undefined;
   let told = NOTHING_TOLD;
 
-  const say = (text: string): void => {
-    if (text !== '' && speech) void speech.say(text, LANGUAGE);
+  const speak = (lines: readonly Message[]): void => {
+    if (lines.length > 0) void speech?.say(lines.map(say).join(' '), translator().language);
   };
-  const ready = async (): Promise<void> => {
-    setState('asking');
+  const ready = async (language: string): Promise<void> => {
+    setState(SILENT(message('run.choices.voice.asking')));
     try {
       speech ??= await open();
-      const can = await speech.canSpeak(LANGUAGE);
-      if (untrack(on)) setState(can ? 'ready' : 'no-voice');
-    } catch {
-      setState('no-voice');
+      const can = await speech.canSpeak(language);
+      if (!untrack(on)) return;
+      setState(
+        can
+          ? { speaks: true, tells: message('run.choices.voice.ready') }
+          : SILENT(message('run.choices.voice.no-voice')),
+      );
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      setState(SILENT(message('run.choices.voice.failed', { why })));
     }
   };
   createEffect(() => {
-    if (on()) void ready();
+    const { language } = translator();
+    if (on()) void ready(language);
     else {
       speech?.hush();
       told = NOTHING_TOLD;
-      setState('off');
+      setState(undefined);
     }
   });
   createEffect(() => {
-    if (state() !== 'ready') return;
+    if (!state()?.speaks) return;
     const next = promptOf(told, view(), step());
     told = next.told;
-    say(next.say);
+    untrack(() => speak(next.says));
   });
   onCleanup(() => speech?.hush());
   return {
     state,
     again(): void {
-      if (state() === 'ready') say(promptAgain(view(), step()));
+      if (state()?.speaks) speak(promptAgain(view(), step()));
     },
   };
 }

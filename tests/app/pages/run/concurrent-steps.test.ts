@@ -1,18 +1,21 @@
-import { unkeyed } from '../../../../src/core/messages/temporary.ts';
+import { asWritten, type Message } from '../../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
 import { handTicks } from '../../../../src/app/pages/run/step/progress.ts';
 import { ovenAtS, concurrentStep } from '../../../../src/app/pages/run/step/concurrent-steps.ts';
-import type { Stage } from '../../../../src/core/plan/index.ts';
+import type { Stage, StageRole } from '../../../../src/core/plan/index.ts';
 import type { TimerView, StepView } from '../../../../src/core/run/index.ts';
 import { purgePlan } from '../../../core/run/fixtures.ts';
 import { Tablet } from '../../../core/run/tablet.ts';
 
 const [blank] = new Tablet(purgePlan).view.steps as readonly [StepView];
 
-const clock = (role: TimerView['role'], atLeastS: number, lengthS: number): TimerView => ({
+const NOTHING: Message = asWritten('');
+
+const timer = (role: TimerView['role'], atLeastS: number, lengthS: number): TimerView => ({
   id: 'c',
   step: 's',
-  label: '',
+  stage: 'x',
+  label: NOTHING,
   purpose: 'at-least',
   role,
   status: 'running',
@@ -25,13 +28,21 @@ const clock = (role: TimerView['role'], atLeastS: number, lengthS: number): Time
   cause: 1,
 });
 
-function oven(stageId: string, clocks: readonly TimerView[]): StepView {
-  const stage = { id: stageId, title: '', hazards: [] } as unknown as Stage;
+function oven(role: StageRole, timers: readonly TimerView[]): StepView {
+  const stage: Stage = {
+    id: role,
+    role,
+    title: NOTHING,
+    detail: [],
+    timers: [],
+    resumption: 'ask',
+    hazards: [],
+  };
   return {
     ...blank,
     status: 'active',
     stage: 0,
-    timers: clocks,
+    timers,
     step: {
       ...blank.step,
       kind: 'self-clean',
@@ -39,9 +50,9 @@ function oven(stageId: string, clocks: readonly TimerView[]): StepView {
       picture: {
         kind: 'oven',
         stages: [
-          { name: unkeyed('Heat'), lengthS: 2400, tempC: 480 },
-          { name: unkeyed('Hold'), lengthS: 7200, tempC: 480 },
-          { name: unkeyed('Cool'), lengthS: 3600, tempC: 260 },
+          { name: asWritten('Heat'), lengthS: 2400, tempC: 480 },
+          { name: asWritten('Hold'), lengthS: 7200, tempC: 480 },
+          { name: asWritten('Cool'), lengthS: 3600, tempC: 260 },
         ],
       },
     },
@@ -51,14 +62,14 @@ function oven(stageId: string, clocks: readonly TimerView[]): StepView {
 describe('the now mark of an oven', () => {
   it.each([
     ['start', [], undefined],
-    ['cycle', [clock('hold', 3000, 9600)], 3000],
-    ['cool', [clock('hold', 600, 3600)], 10_200],
-    ['heat-up', [clock('estimate', 5000, 2400)], 2400],
-    ['hold', [clock('hold', 100, 7200)], 2500],
+    ['cycle', [timer('hold', 3000, 9600)], 3000],
+    ['cool', [timer('hold', 600, 3600)], 10_200],
+    ['warm-up', [timer('estimate', 5000, 2400)], 2400],
+    ['hold', [timer('hold', 100, 7200)], 2500],
     ['off', [], 9600],
     ['open', [], 13_200],
-  ] as const)('in %s', (stage, clocks, atS) => {
-    expect(ovenAtS(oven(stage, clocks))).toBe(atS);
+  ] as const)('in %s', (role, timers, atS) => {
+    expect(ovenAtS(oven(role, timers))).toBe(atS);
   });
   it('is not there before it runs', () => {
     expect(ovenAtS({ ...oven('cycle', []), status: 'ready' })).toBeUndefined();
@@ -67,14 +78,14 @@ describe('the now mark of an oven', () => {
 
 describe('the hand speed as a still picture', () => {
   it('has a tick each ten seconds of the pour, and none after it', () => {
-    const pour = { ...oven('pour', [clock('estimate', 0, 43)]), stage: 0 };
-    expect(handTicks(pour).map(({ word }) => word)).toEqual(['10 s', '20 s', '30 s', '40 s']);
+    const pour = { ...oven('pour', [timer('estimate', 0, 43)]), stage: 0 };
+    expect(handTicks(pour).map(({ atS }) => atS)).toEqual([10, 20, 30, 40]);
     expect(handTicks(pour)[0]?.share).toBeCloseTo(10 / 43);
     expect(handTicks({ ...pour, stage: 1 })).toEqual([]);
   });
 });
 
-describe('moving the stage by pedal', () => {
+describe('moving from step to step by pedal', () => {
   const named = (id: string): StepView => ({ ...blank, step: { ...blank.step, id } });
   const all = ['a', 'b', 'c'].map(named);
   it('goes on and back, round the end', () => {

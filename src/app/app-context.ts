@@ -1,19 +1,25 @@
 import { createEffect, createMemo, createSignal, onCleanup, onMount, untrack } from 'solid-js';
-import type { RunStatus } from '../../core/run/index.ts';
-import { driveTurns } from '../../host/clocks/index.ts';
-import { askToPersist, type Persistence } from '../../host/persist/index.ts';
-import { createRunChoices, mayBeHeard } from '../pages/run/choices.ts';
-import { createAlarm } from '../controllers/run/alarm.ts';
-import { createDevice, type Device } from './device.ts';
-import { kitchenControllerOf } from '../controllers/kitchen/kitchen-opening.ts';
-import { createPlanning } from '../controllers/kitchen/planning.ts';
-import { createRoute } from './route.ts';
-import { createRunController } from '../controllers/run/run-controller.ts';
-import { createTheme } from './theme.ts';
-import { createUpdates } from './updates.ts';
+import { message } from '../core/messages/index.ts';
+import type { RunStatus } from '../core/run/index.ts';
+import { driveTurns } from '../host/clocks/index.ts';
+import { askToPersist, type Persistence } from '../host/persist/index.ts';
+import { createDevice, type Device } from './context/device.ts';
+import { chooseLanguage } from './context/language.ts';
+import { createNotice } from './context/notice.ts';
+import { createRoute, languageAsked } from './context/route.ts';
+import { createTheme } from './context/theme.ts';
+import { createUpdates } from './context/updates.ts';
+import { kitchenControllerOf } from './controllers/kitchen/kitchen-opening.ts';
+import { createPlanning } from './controllers/kitchen/planning.ts';
+import { reasonOf } from './controllers/reason.ts';
+import { createAlarm } from './controllers/run/alarm.ts';
+import { createRunChoices, mayBeHeard } from './controllers/run/run-choices.ts';
+import { createRunController } from './controllers/run/run-controller.ts';
 
 /** When this app was built, ms: no honest clock shows less. Set by the build. */
 declare const BUILT_WALL_MS: number;
+
+type Notice = ReturnType<typeof createNotice>;
 
 function isWorking(status: RunStatus | undefined): boolean {
   return status !== undefined && status !== 'closed' && status !== 'drafting';
@@ -29,30 +35,44 @@ function askOnce(wanted: () => boolean) {
   return kept;
 }
 
-/** Look and run as this household left them. */
-function createKeptChoices(settings: Device['settings']) {
+/** Theme, language and run as this household left them. */
+function createKeptChoices(settings: Device['settings'], tell: Notice['tell']) {
+  const notKept = (error: unknown): void =>
+    tell(message('shell.choice-not-kept', { why: reasonOf(error) }));
   const keep = (name: string, value: string | number | boolean): void => {
-    settings.write(name, value).catch(() => undefined);
+    settings.write(name, value).catch(notKept);
   };
   const theme = createTheme((name) => keep('theme', name));
   const choices = createRunChoices(keep);
+  const speak = (tag: string): Promise<void> =>
+    chooseLanguage([tag]).catch((error: unknown) => tell(reasonOf(error)));
   const restore = (stored: Readonly<Record<string, unknown>>): void => {
     theme.restore(stored['theme']);
     choices.restore(stored);
+    const language = stored['language'];
+    // What the address asks for goes before what was chosen once.
+    if (typeof language === 'string' && languageAsked(location.hash) === undefined)
+      void speak(language);
   };
-  onMount(() => void settings.readAll().then(restore, () => undefined));
-  return { theme, choices };
+  onMount(() => void settings.readAll().then(restore, (error: unknown) => tell(reasonOf(error))));
+  const chooseAndKeep = (tag: string): void => {
+    keep('language', tag);
+    void speak(tag);
+  };
+  return { theme, choices, chooseLanguage: chooseAndKeep };
 }
 
-/** Device, desks, alarm and clock, wired together once for the page. */
-export function createAppContext() {
+/** Device, controllers, alarm and clocks, wired together once for the page. */
+export function createAppContext(demoText: (id: string) => Promise<string | undefined>) {
   const device = createDevice(() => runs.handOver());
   const [route, go] = createRoute();
   const { journals, settings } = device;
-  const { theme, choices } = createKeptChoices(settings);
+  const { notice, tell } = createNotice();
+  const kept = createKeptChoices(settings, tell);
+  const { choices } = kept;
   const nowMs = (): number => device.readClocks().wallMs;
-  const planning = createPlanning({ journals, settings, nowMs });
-  const kitchens = kitchenControllerOf(device, planning);
+  const planning = createPlanning({ journals, settings, nowMs, tell });
+  const kitchens = kitchenControllerOf(device, { planning, demoText, tell });
   const mayWrite = createMemo(
     () => device.lock() === 'leader' || device.lock() === 'not-supported',
   );
@@ -62,13 +82,14 @@ export function createAppContext() {
     newId: device.newId,
     builtWallMs: BUILT_WALL_MS,
     mayWrite,
+    tell,
   });
   const alarm = createAlarm();
   const updates = createUpdates(async () => (await journals.listRuns()).some((run) => !run.closed));
   onMount(() => {
     void runs.refresh();
-    const { page: place, id } = route();
-    void (place === 'plan' && id ? kitchens.openDemo(id) : kitchens.openLast());
+    const { page, id } = route();
+    void (page === 'plan' && id ? kitchens.openDemo(id) : kitchens.openLast());
   });
   // An open run is taken up again as soon as this page may write it; nobody has to look for it.
   // The list is read anew after each opening: the same run is opened again only while it could not be read.
@@ -97,7 +118,8 @@ export function createAppContext() {
     // The page that leads makes the sound; one that only shows steps in when that one is no longer heard from.
     const sounds = runs.otherLead() !== 'beating';
     alarm.follow(view, (family) => sounds && mayBeHeard(choices.choices(), family));
-    if (view && !runs.otherLead()) for (const told of alarm.tellings(view)) void runs.send(told);
+    if (view && !runs.otherLead())
+      for (const outcome of alarm.outcomes(view)) void runs.send(outcome);
   });
   const working = createMemo(() => isWorking(runs.view()?.status));
   // A tablet that is never switched off asks for a newer app when nothing can be disturbed by it.
@@ -105,16 +127,15 @@ export function createAppContext() {
   createEffect(() => closed() && updates.check());
   createEffect(() => (working() ? device.wakeLock.keep() : device.wakeLock.letGo()));
 
-  // Asked when there is something to keep: some browsers ask the person.
-  const kept = askOnce(() => runs.view() !== undefined);
-
   return {
-    kept,
+    ...kept,
+    // Asked when there is something to keep: some browsers ask the person.
+    persistence: askOnce(() => runs.view() !== undefined),
     device,
     route,
     go,
-    theme,
-    choices,
+    notice,
+    tell,
     planning,
     kitchens,
     runs,

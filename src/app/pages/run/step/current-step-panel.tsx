@@ -1,18 +1,17 @@
-import { say } from '../../../context/language.ts';
 import { createMemo, Index, Show } from 'solid-js';
 import type { FaultKind } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
+import { message, type Message } from '../../../../core/messages/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
 import { CautionLine } from '../../../parts/caution-line.tsx';
 import { Countdown } from '../../../parts/countdown.tsx';
 import { scrolls } from '../../../parts/scrolls.ts';
-import { PHASE_NAMES } from '../../../labels/names.ts';
-import { lengthInWords } from '../../../labels/time.ts';
 import { pouredFrom } from './concurrent-steps.ts';
 import { BurnersTogether, ConcurrentKettles } from './concurrent-panel.tsx';
 import { Checklist } from './checklist.tsx';
 import { GatePanel } from './gate-panel.tsx';
-import { likelyFaults } from '../dialogs/likely-faults.ts';
+import { likelyFaults } from './likely-faults.ts';
 import { leadTimer, mainAction } from './main-action.ts';
 import { MainBar, type MainKey } from './main-bar.tsx';
 import { StepPicture } from './step-picture.tsx';
@@ -40,10 +39,15 @@ export function CurrentStepPanel(props: CurrentStepPanelProps) {
   const meanwhile = createMemo(() => (props.next?.status === 'ready' ? props.next : undefined));
   const gatesLeft = () => props.step.gates.filter((g) => g.value !== 'yes').length;
   return (
-    <section class="stage" aria-label="What to do now" data-kind={props.step.step.kind}>
+    <section
+      class="stage"
+      aria-label={t('run.now')}
+      data-step={props.step.step.id}
+      data-kind={props.step.step.kind}
+    >
       <StageHead {...props} />
       <h1 class="stage-sentence" aria-live="polite">
-        {sentenceOf(props.step)}
+        {say(sentenceOf(props.step))}
       </h1>
       <Show
         when={!gate()}
@@ -51,7 +55,7 @@ export function CurrentStepPanel(props: CurrentStepPanelProps) {
           <GatePanel
             gate={gate()!}
             left={gatesLeft()}
-            waits={props.step.timers.find((clock) => clock.role === 'carry')}
+            waits={props.step.timers.find((clock) => clock.role === 'freshness')}
             send={props.send}
           />
         }
@@ -72,23 +76,28 @@ export function CurrentStepPanel(props: CurrentStepPanelProps) {
 }
 
 function StageHead(props: CurrentStepPanelProps) {
-  const from = () => pouredFrom(props.view, props.step);
+  const about = (): Message => {
+    const { step, attempt } = props.step;
+    const phase = message(`common.phase.${step.phase}`);
+    const vessel = pouredFrom(props.view, props.step);
+    const told =
+      vessel === ''
+        ? message('run.step.about', { phase })
+        : message('run.step.about-from', { phase, vessel });
+    return attempt > 1 ? message('run.step.attempt', { about: told, attempt }) : told;
+  };
   return (
     <header class="stage-head">
       <span class="stage-fixture">
-        {fixtureName(props.view, props.step.step.fixture) || 'Whole kitchen'}
+        {fixtureName(props.view, props.step.step.fixture) ?? t('run.whole-kitchen')}
       </span>
-      <span class="quiet">
-        {PHASE_NAMES[props.step.step.phase]}
-        <Show when={from()}>, from: {from()}</Show>
-        <Show when={props.step.attempt > 1}>, attempt {props.step.attempt}</Show>
-      </span>
+      <span class="quiet">{say(about())}</span>
     </header>
   );
 }
 
 function Middle(props: CurrentStepPanelProps) {
-  const clock = createMemo(() => leadTimer(props.step));
+  const timer = createMemo(() => leadTimer(props.step));
   const cautions = () =>
     props.view.plan.cautions.filter((c) => props.step.step.standing.includes(c.id));
   const details = () => props.step.step.stages[props.step.stage]?.detail ?? [];
@@ -104,7 +113,7 @@ function Middle(props: CurrentStepPanelProps) {
         </div>
       </Show>
       <div class="stage-words">
-        <Show when={clock()}>
+        <Show when={timer()}>
           {(c) => <Countdown leftS={c().leftS} label={c().label} over={c().alerting} />}
         </Show>
         <BurnersTogether view={props.view} step={props.step} send={props.send} />
@@ -124,7 +133,7 @@ function Middle(props: CurrentStepPanelProps) {
           <Checklist step={props.step} />
         </Show>
         <Show when={cautions().length > 0}>
-          <ul class="stage-cautions" aria-label="Cautions">
+          <ul class="stage-cautions" aria-label={t('run.step.cautions')}>
             <Index each={cautions()}>{(caution) => <CautionLine caution={caution()} />}</Index>
           </ul>
         </Show>
@@ -140,19 +149,24 @@ function Foot(props: CurrentStepPanelProps) {
     <div class="stage-foot">
       <p class="stage-next quiet">
         <Show when={props.next}>
-          {(next) => (
-            <>
-              Next: {say(next().step.title)} ({lengthInWords(next().step.durationS.typical)})
-            </>
-          )}
+          {(next) =>
+            t('run.step.next', {
+              step: next().step.title,
+              lengthS: next().step.durationS.typical,
+            })
+          }
         </Show>
       </p>
       <Show when={faults().length > 0}>
-        <div class="stage-faults" role="group" aria-label="If something goes wrong">
+        <div class="stage-faults" role="group" aria-label={t('run.step.faults')}>
           <Index each={faults()}>
             {(fault) => (
-              <Action class="button button--plain" onPress={() => props.onFault(fault().kind)}>
-                {say(fault().name)}?
+              <Action
+                class="button button--plain"
+                name={`fault-${fault().kind}`}
+                onPress={() => props.onFault(fault().kind)}
+              >
+                {t('run.step.fault', { fault: fault().name })}
               </Action>
             )}
           </Index>

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { mayBeHeard, readChoices, USUAL_CHOICES } from '../../../../src/app/pages/run/choices.ts';
+import {
+  mayBeHeard,
+  readChoices,
+  USUAL_CHOICES,
+} from '../../../src/app/controllers/run/run-choices.ts';
 
 const silent = { ...USUAL_CHOICES, soonSounds: false, doneSounds: false };
 

@@ -1,6 +1,6 @@
 import type { FaultKind, FaultPolicy } from '../../../../core/plan/index.ts';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
-import { isBegun } from '../step/concurrent-steps.ts';
+import { isBegun } from './concurrent-steps.ts';
 
 /** What goes wrong most with each kind of work, the most urgent first. */
 const LIKELY: Partial<Readonly<Record<StepView['step']['kind'], readonly FaultKind[]>>> = {
@@ -17,7 +17,7 @@ const LIKELY: Partial<Readonly<Record<StepView['step']['kind'], readonly FaultKi
 function fits(kind: FaultKind, step: StepView): boolean {
   const hazards = step.step.stages.flatMap((stage) => stage.hazards);
   if (kind === 'flame-out') return hazards.includes('flame');
-  if (kind === 'no-glow') return step.step.stages[step.stage]?.id === 'warm-up';
+  if (kind === 'no-glow') return step.step.stages[step.stage]?.role === 'warm-up';
   if (kind === 'power-cut') return !hazards.includes('flame');
   return true;
 }

@@ -1,6 +1,13 @@
 import { readFileSync } from 'node:fs';
-import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { formatKitchen, parseKitchen, type Kitchen } from '../../../src/core/kitchen/index.ts';
+import { beforeEach, describe, expect, it } from 'vitest';
+import {
+  formatKitchen,
+  parseKitchen,
+  problemMessage,
+  type Kitchen,
+} from '../../../src/core/kitchen/index.ts';
+import { inEnglish } from '../../support/english.ts';
+import type { Message } from '../../../src/core/messages/index.ts';
 import type { SavedKitchen } from '../../../src/host/kitchens/index.ts';
 import { createKitchenController } from '../../../src/app/controllers/kitchen/kitchen-controller.ts';
 import { withOpening } from '../../../src/app/controllers/kitchen/kitchen-opening.ts';
@@ -9,9 +16,8 @@ import { latestWriter } from '../../../src/app/controllers/kitchen/latest-writer
 
 const FLAT = readFileSync('demo-kitchens/flat-coils.kitchen.json', 'utf8');
 
-vi.mock('../../../src/app/pages/kitchen/demos.ts', () => ({
-  demoText: (id: string) => Promise.resolve(id === 'flat-coils' ? FLAT : undefined),
-}));
+const demoText = (id: string): Promise<string | undefined> =>
+  Promise.resolve(id === 'flat-coils' ? FLAT : undefined);
 
 function flat(): Kitchen {
   const outcome = parseKitchen(FLAT);
@@ -23,7 +29,9 @@ function flat(): Kitchen {
 function tablet() {
   const rows = new Map<string, SavedKitchen>();
   const settings = new Map<string, unknown>();
-  const world = { wallMs: 1000, ids: 0, failing: false, rows, settings, writes: 0 };
+  const told: Message[] = [];
+  const world = { wallMs: 1000, ids: 0, failing: false, rows, settings, writes: 0, told };
+  const tell = (message: Message): void => void told.push(message);
   const desk = () =>
     withOpening(
       createKitchenController({
@@ -44,7 +52,10 @@ function tablet() {
         },
         nowMs: () => (world.wallMs += 1),
         newId: () => `k${(world.ids += 1)}`,
+        tell,
       }),
+      demoText,
+      tell,
     );
   return { world, desk };
 }
@@ -58,17 +69,17 @@ describe('several kitchens on one tablet', () => {
   it('lays a demo on the desk as it is, and copies it with the first change', async () => {
     const desk = t.desk();
     expect(await desk.openDemo('flat-coils')).toBe(true);
-    expect(desk.onDesk()).toEqual({ kind: 'demo', id: 'flat-coils' });
+    expect(desk.opened()).toEqual({ kind: 'demo', id: 'flat-coils' });
     expect(t.world.rows.size).toBe(0);
     desk.edit({ ...flat(), altitudeM: 500 });
     await desk.written();
-    expect(desk.onDesk()).toEqual({ kind: 'kept', id: 'k1' });
-    expect(desk.shelf.kept().map((row) => row.name)).toEqual(['Flat with coils']);
+    expect(desk.opened()).toEqual({ kind: 'kept', id: 'k1' });
+    expect(desk.library.kept().map((row) => row.name)).toEqual(['Flat with coils']);
     await desk.openDemo('flat-coils');
     expect(desk.kitchen()?.altitudeM).toBe(20);
     desk.edit({ ...flat(), altitudeM: 600 });
     await desk.written();
-    expect(desk.shelf.kept().map((row) => row.name)).toEqual([
+    expect(desk.library.kept().map((row) => row.name)).toEqual([
       'Flat with coils (2)',
       'Flat with coils',
     ]);
@@ -91,7 +102,7 @@ describe('several kitchens on one tablet', () => {
     t.world.rows.set('desk', { id: 'desk', name: 'Old', savedWallMs: 1, text: FLAT });
     const desk = t.desk();
     await desk.openLast();
-    expect(desk.onDesk()).toEqual({ kind: 'kept', id: 'desk' });
+    expect(desk.opened()).toEqual({ kind: 'kept', id: 'desk' });
     desk.edit({ ...flat(), name: 'Old, changed' });
     await desk.written();
     expect(t.world.rows.get('desk')?.name).toBe('Old, changed');
@@ -106,19 +117,19 @@ describe('several kitchens on one tablet', () => {
     expect(await desk.rename('k1', ' ')).toBe(false);
     expect(await desk.duplicate('k1')).toBe(true);
     await desk.written();
-    expect(desk.onDesk()).toEqual({ kind: 'kept', id: 'k2' });
+    expect(desk.opened()).toEqual({ kind: 'kept', id: 'k2' });
     expect(desk.kitchen()?.name).toBe('B (2)');
     await desk.remove('k2');
-    expect(desk.onDesk()).toEqual({ kind: 'kept', id: 'k1' });
-    expect(desk.shelf.removed().map((row) => row.id)).toEqual(['k2']);
-    await desk.shelf.putBack('k2');
-    expect(desk.shelf.kept().map((row) => row.id)).toContain('k2');
+    expect(desk.opened()).toEqual({ kind: 'kept', id: 'k1' });
+    expect(desk.library.removed().map((row) => row.id)).toEqual(['k2']);
+    await desk.library.putBack('k2');
+    expect(desk.library.kept().map((row) => row.id)).toContain('k2');
     await desk.remove('k1');
     await desk.remove('k2');
     expect(desk.kitchen()).toBeUndefined();
     expect(desk.plan()).toBeUndefined();
     t.world.wallMs += PUT_BACK_MS + 10;
-    await desk.shelf.refresh();
+    await desk.library.refresh();
     expect(t.world.rows.size).toBe(0);
   });
 
@@ -127,10 +138,10 @@ describe('several kitchens on one tablet', () => {
     desk.keep(flat());
     await desk.written();
     expect(await desk.openText(FLAT.replace('"altitudeM": 20', '"altitudeM": 90000'))).toBe(false);
-    expect(desk.problems()[0]).toMatchObject({ path: 'altitudeM', found: '90000' });
-    expect(desk.problems()[0]?.allowed).toMatch(/5000/);
+    expect(desk.problems()[0]).toMatchObject({ path: 'altitudeM' });
+    expect(inEnglish.say(problemMessage(desk.problems()[0]!))).toMatch(/90000.*5000/);
     expect(desk.kitchen()?.altitudeM).toBe(20);
-    expect(desk.shelf.kept().length).toBe(1);
+    expect(desk.library.kept().length).toBe(1);
   });
 
   it('takes in a file beside the others', async () => {
@@ -147,6 +158,7 @@ describe('several kitchens on one tablet', () => {
     desk.keep(flat());
     await desk.written();
     expect(desk.writing()).toBe('failed');
+    expect(t.world.told).toEqual([{ key: 'shell.failed', params: { why: 'full' } }]);
     t.world.failing = false;
     desk.keepAgain();
     await desk.written();
@@ -178,6 +190,7 @@ describe('the pieces', () => {
         await Promise.resolve();
         written.push(`${id}${n}`);
       },
+      () => undefined,
       () => undefined,
     );
     for (let n = 1; n <= 30; n += 1) writer.put({ id: 'a', n });

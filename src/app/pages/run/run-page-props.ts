@@ -1,0 +1,31 @@
+import type { Message } from '../../../core/messages/index.ts';
+import type { Request, RunView, StepView } from '../../../core/run/index.ts';
+import type { Persistence } from '../../../host/persist/index.ts';
+import type { Theme } from '../../context/theme.ts';
+import type { RunChoices } from '../../controllers/run/run-choices.ts';
+import type { Trouble } from '../../controllers/run/run-session.ts';
+import type { LightStates } from './lights.tsx';
+
+/** What the run page shows, and what can be done from it. */
+export type RunPageProps = {
+  readonly view: RunView;
+  readonly nowMs: number;
+  readonly lights: LightStates;
+  readonly trouble: Trouble | undefined;
+  readonly refusal: Message | undefined;
+  readonly theme: Theme;
+  readonly onTheme: () => void;
+  readonly choices: RunChoices;
+  readonly onChoice: (name: keyof RunChoices, value: boolean) => void;
+  /** A language by its tag. */
+  readonly onLanguage: (tag: string) => void;
+  /** Hands a request to the queue of the run. */
+  readonly send: (request: Request) => void;
+  readonly playTest: () => Promise<boolean>;
+  /** What the browser says of keeping what is stored. */
+  readonly kept: Persistence;
+  readonly arm: () => void;
+  readonly exportRun: () => void;
+  /** The water of this pour gave out after a share of its stretch. */
+  readonly ranOut: (step: StepView, share: number) => void;
+};
