@@ -45,6 +45,8 @@ export const common = {
   'common.fixture-phase.covered': 'covered',
 
   'common.fixture-kind.counter': 'counter',
+  'common.fixture-kind.sink': 'sink',
+  'common.fixture-kind.cooktop': 'cooktop',
   'common.fixture-kind.oven': 'oven',
   'common.fixture-kind.table': 'table',
   'common.fixture-kind.cupboard': 'cupboard',

@@ -3,7 +3,7 @@ import { cautions } from './cautions/index.ts';
 import { common } from './common.ts';
 import { custom } from './custom/index.ts';
 import { engine } from './engine.ts';
-import { kitchen } from './kitchen.ts';
+import { kitchen } from './kitchen/index.ts';
 import { plan } from './plan/index.ts';
 import { planPage } from './plan-page.ts';
 import { problems } from './problems/index.ts';

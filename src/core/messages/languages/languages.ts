@@ -35,7 +35,7 @@ const english: Language = {
   isOffered: true,
   first: async () => (await import('../english/first-sections.ts')).firstSections,
   sections: {
-    kitchen: async () => (await import('../english/kitchen.ts')).kitchen,
+    kitchen: async () => (await import('../english/kitchen/index.ts')).kitchen,
     survey: async () => (await import('../english/survey/index.ts')).survey,
     problems: async () => (await import('../english/problems/index.ts')).problems,
     plan: async () => (await import('../english/plan/index.ts')).plan,

@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest';
+import { english } from '../../../src/core/messages/english/index.ts';
+import { LANGUAGES, languageFor } from '../../../src/core/messages/languages/index.ts';
+
+const tagFor = (...tags: string[]): string => languageFor(tags).traits.language;
+
+describe('which language a reader gets', () => {
+  it('is the first that is here, by its tag or its language alone', () => {
+    expect(tagFor('xx', 'en-US')).toBe('en');
+    expect(tagFor('EN-xa')).toBe('en-XA');
+    expect(tagFor('xx')).toBe(LANGUAGES[0].traits.language);
+    expect(tagFor()).toBe(LANGUAGES[0].traits.language);
+  });
+
+  it('is never the pseudo-locale unless it is asked for', () => {
+    expect(LANGUAGES.filter(({ isOffered }) => isOffered).map(({ name }) => name)).toEqual([
+      'English',
+    ]);
+  });
+});
+
+describe.each(LANGUAGES)('$name', ({ first, sections }) => {
+  it('loads every key of the catalogue, once', async () => {
+    const parts = await Promise.all([first(), ...Object.values(sections).map((load) => load())]);
+    const keys = parts.flatMap((part) => Object.keys(part));
+    expect(keys.toSorted()).toEqual(Object.keys(english).toSorted());
+  });
+});
