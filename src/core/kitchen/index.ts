@@ -29,9 +29,16 @@ export type { FilledIn, JsonSchema } from './codec/codec.ts';
 export {
   BURNER_TYPES,
   CONDITIONS,
+  COOKTOP_SURFACES,
+  CUSTOMS,
+  DESIGNATIONS,
   FIXTURE_KINDS,
+  HOOD_KINDS,
+  LANE_DIRECTIONS,
   MATERIALS,
   METHODS,
   OVEN_CLEANINGS,
   PURPOSES,
+  VESSEL_BODIES,
+  VESSEL_KINDS,
 } from './model/ids.ts';

@@ -8,14 +8,13 @@ import {
   withoutOwnRow,
   type CustomRow,
 } from '../../../core/custom/index.ts';
-import type { Kitchen, OwnRow } from '../../../core/kitchen/index.ts';
+import { LIMITS, type Kitchen, type OwnRow } from '../../../core/kitchen/index.ts';
+import { message } from '../../../core/messages/index.ts';
+import { say, t } from '../../context/language.ts';
 import { Action } from '../../parts/action.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
-import { CUSTOM_NAMES, METHOD_NAMES } from '../../labels/names.ts';
 import { RowSheet } from './row-sheet.tsx';
-import { rowName, wayWords } from './row-words.ts';
-
-const FIRST_NAME = 'Our custom';
+import { rowName, wayMessage } from './row-messages.ts';
 
 type Props = {
   kitchen: Kitchen;
@@ -27,7 +26,7 @@ type Props = {
 export function OwnCustomSheet(props: Props) {
   const own = () => ownCustomOf(props.kitchen.household);
   return (
-    <Sheet label="A custom of your own" onClose={props.onClose}>
+    <Sheet label={t('kitchen.custom.title')} onClose={props.onClose}>
       <Show when={own()} fallback={<Copy {...props} />}>
         {(custom) => <Rows {...props} name={custom().name} />}
       </Show>
@@ -36,29 +35,28 @@ export function OwnCustomSheet(props: Props) {
 }
 
 function Copy(props: Props) {
-  const [name, setName] = createSignal(FIRST_NAME);
-  const base = () => CUSTOM_NAMES[props.kitchen.household.custom];
+  const [name, setName] = createSignal(t('kitchen.custom.first-name'));
+  const base = () => ({ custom: message(`common.custom.${props.kitchen.household.custom}`) });
   const resting = () => props.kitchen.household.ownCustom;
   return (
     <>
-      <h2>Make a custom of our own</h2>
-      <p>
-        It starts as a copy of the {base()}. You change the rows that are otherwise with you, each
-        with who said it, when and why. It is kept in the kitchen file and goes with it.
-      </p>
+      <h2>{t('kitchen.custom.make')}</h2>
+      <p>{t('kitchen.custom.about', base())}</p>
       <Show when={resting()}>
         {(other) => (
           <p class="method-ask">
-            “{other().name}”, copied from the {CUSTOM_NAMES[other().basedOn]}, is kept and not used
-            now. A new copy takes its place.
+            {t('kitchen.custom.resting', {
+              name: other().name,
+              custom: message(`common.custom.${other().basedOn}`),
+            })}
           </p>
         )}
       </Show>
       <label class="field">
-        <span>What you call it</span>
+        <span>{t('kitchen.custom.called')}</span>
         <input
           name="customName"
-          maxLength={80}
+          maxLength={LIMITS.nameLetters.most}
           value={name()}
           onInput={(e) => setName(e.currentTarget.value)}
         />
@@ -69,10 +67,10 @@ function Copy(props: Props) {
           disabled={name().trim() === ''}
           onPress={() => props.onKitchen(withOwnCustom(props.kitchen, name().trim()))}
         >
-          Copy the {base()}
+          {t('kitchen.custom.copy', base())}
         </Action>
         <Action class="button button--plain" onPress={props.onClose}>
-          Back
+          {t('kitchen.custom.back')}
         </Action>
       </div>
     </>
@@ -91,18 +89,17 @@ function Rows(props: Props & { name: string }) {
     <>
       <h2>{props.name}</h2>
       <p class="quiet">
-        Copied from the {CUSTOM_NAMES[props.kitchen.household.custom]};{' '}
-        {changes() === 0
-          ? 'no row is changed yet'
-          : `${changes()} of ${rows().length} rows changed`}
-        . An answer about one fixture goes before it. What cracks and scratches change stays as it
-        is.
+        {t('kitchen.custom.copied', {
+          custom: message(`common.custom.${props.kitchen.household.custom}`),
+          changed: changes(),
+          rows: rows().length,
+        })}
       </p>
       <label class="field own-name">
-        <span>What you call it</span>
+        <span>{t('kitchen.custom.called')}</span>
         <input
           name="customName"
-          maxLength={80}
+          maxLength={LIMITS.nameLetters.most}
           value={props.name}
           onChange={(e) => rename(e.currentTarget.value)}
         />
@@ -121,13 +118,13 @@ function Rows(props: Props & { name: string }) {
       </ul>
       <div class="button-row">
         <Action class="button button--ember" onPress={props.onClose}>
-          Done
+          {t('kitchen.custom.done')}
         </Action>
         <Show
           when={sure()}
           fallback={
             <Action class="button button--plain" onPress={() => setSure(true)}>
-              Delete this custom
+              {t('kitchen.custom.delete')}
             </Action>
           }
         >
@@ -135,10 +132,10 @@ function Rows(props: Props & { name: string }) {
             class="button button--danger"
             onPress={() => props.onKitchen(withoutOwnCustom(props.kitchen))}
           >
-            Yes, delete “{props.name}”
+            {t('kitchen.custom.delete-sure', { name: props.name })}
           </Action>
           <Action class="button button--plain" onPress={() => setSure(false)}>
-            Keep it
+            {t('kitchen.custom.keep')}
           </Action>
         </Show>
       </div>
@@ -166,16 +163,20 @@ function OwnRowLine(props: {
   return (
     <li class="own-row" data-row={props.base.id}>
       <div>
-        <h3>{rowName(props.base)}</h3>
+        <h3>{say(rowName(props.base))}</h3>
         <p classList={{ 'own-row--was': props.changed !== undefined }}>
-          {wayWords(props.base, METHOD_NAMES)}
+          {say(wayMessage(props.base))}
         </p>
         <Show when={props.changed}>
           {(own) => (
             <p class="own-row-now">
-              {wayWords(own(), METHOD_NAMES)}.{' '}
+              {t('kitchen.custom.own-way', { way: wayMessage(own()) })}{' '}
               <span class="quiet">
-                {own().why} ({own().saidBy}, {own().saidOn})
+                {t('kitchen.custom.said', {
+                  why: own().why,
+                  saidBy: own().saidBy,
+                  saidOn: own().saidOn,
+                })}
               </span>
             </p>
           )}
@@ -183,11 +184,11 @@ function OwnRowLine(props: {
       </div>
       <div class="button-row">
         <Action class="button button--plain" onPress={props.onChange}>
-          Change
+          {t('kitchen.custom.change')}
         </Action>
         <Show when={props.changed}>
           <Action class="button button--plain" onPress={props.onBack}>
-            Back to the custom’s row
+            {t('kitchen.custom.back-to-row')}
           </Action>
         </Show>
       </div>

@@ -1,12 +1,13 @@
 import { createSignal } from 'solid-js';
 import { ownCustomOf, withOwnRow, type CustomRow } from '../../../core/custom/index.ts';
+import { message } from '../../../core/messages/index.ts';
 import { methodsForRow, type Kitchen } from '../../../core/kitchen/index.ts';
+import { say, t } from '../../context/language.ts';
 import { Action } from '../../parts/action.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
-import { METHOD_NAMES } from '../../labels/names.ts';
 import { MethodFields, SaidFields } from './way-fields.tsx';
 import { dayOf, endsCovered, minutesOf, missingIn, type SaidWay } from './way.ts';
-import { rowName, wayWords } from './row-words.ts';
+import { rowName, wayMessage } from './row-messages.ts';
 
 function startingFrom(base: CustomRow, kitchen: Kitchen): SaidWay {
   const own = ownCustomOf(kitchen.household);
@@ -49,26 +50,32 @@ export function RowSheet(props: {
     props.onClose();
   };
   return (
-    <Sheet label={`Change the row: ${rowName(props.base)}`} onClose={props.onClose}>
-      <h2>{rowName(props.base)}</h2>
+    <Sheet
+      label={t('kitchen.custom.change-row', { row: rowName(props.base) })}
+      onClose={props.onClose}
+    >
+      <h2>{say(rowName(props.base))}</h2>
       <p class="quiet">
-        The custom has: {wayWords(props.base, METHOD_NAMES)}. {props.base.reason}
+        {t('kitchen.custom.base-has', {
+          way: wayMessage(props.base),
+          reason: props.base.reason,
+        })}
       </p>
       <MethodFields
         way={way()}
         methods={methodsForRow(props.kitchen.household.custom, props.base.id)}
         onChange={change}
       />
-      <SaidFields way={way()} wordsLabel="Why" onChange={change} />
+      <SaidFields way={way()} wordsLabel={t('kitchen.custom.way.why')} onChange={change} />
       <p class="quiet" role="status">
-        {missing() ?? 'Every fixture this row is about follows it.'}
+        {say(missing() ?? message('kitchen.custom.follows'))}
       </p>
       <div class="button-row">
         <Action class="button button--ember" disabled={missing() !== undefined} onPress={keep}>
-          Keep the row
+          {t('kitchen.custom.keep-row')}
         </Action>
         <Action class="button button--plain" onPress={props.onClose}>
-          Back
+          {t('kitchen.custom.back')}
         </Action>
       </div>
     </Sheet>

@@ -1,6 +1,6 @@
 import { For, Show } from 'solid-js';
-import type { MethodId } from '../../../core/kitchen/index.ts';
-import { METHOD_NAMES } from '../../labels/names.ts';
+import { LIMITS, type MethodId } from '../../../core/kitchen/index.ts';
+import { t } from '../../context/language.ts';
 import { asksCover, takesMinutes, type SaidWay } from './way.ts';
 
 /** Method, minutes, cover: only what makes sense for what is asked about. */
@@ -12,7 +12,7 @@ export function MethodFields(props: {
   return (
     <div class="way-fields">
       <label class="field">
-        <span>What is done</span>
+        <span>{t('kitchen.custom.way.method')}</span>
         <select
           name="method"
           value={props.way.method}
@@ -21,7 +21,7 @@ export function MethodFields(props: {
           <For each={props.methods}>
             {(method) => (
               <option value={method} selected={method === props.way.method}>
-                {METHOD_NAMES[method]}
+                {t(`common.method.${method}`)}
               </option>
             )}
           </For>
@@ -29,13 +29,13 @@ export function MethodFields(props: {
       </label>
       <Show when={takesMinutes(props.way.method)}>
         <label class="field field--short">
-          <span>Minutes</span>
+          <span>{t('kitchen.custom.way.minutes')}</span>
           <input
             name="minutes"
             type="number"
             inputmode="numeric"
-            min="1"
-            max="600"
+            min={LIMITS.ownRowMin.least}
+            max={LIMITS.ownRowMin.most}
             value={props.way.minutes}
             onInput={(e) => props.onChange({ minutes: e.currentTarget.value })}
           />
@@ -43,7 +43,7 @@ export function MethodFields(props: {
       </Show>
       <Show when={asksCover(props.way.method)}>
         <fieldset class="field way-cover">
-          <legend>Covered after it?</legend>
+          <legend>{t('kitchen.custom.way.cover')}</legend>
           <For each={[true, false]}>
             {(cover) => (
               <label class="way-choice">
@@ -53,7 +53,7 @@ export function MethodFields(props: {
                   checked={props.way.cover === cover}
                   onChange={() => props.onChange({ cover })}
                 />
-                {cover ? 'Yes' : 'No'}
+                {cover ? t('kitchen.custom.way.cover.yes') : t('kitchen.custom.way.cover.no')}
               </label>
             )}
           </For>
@@ -72,17 +72,17 @@ export function SaidFields(props: {
   return (
     <div class="way-fields">
       <label class="field">
-        <span>Who said it</span>
+        <span>{t('kitchen.custom.way.said-by')}</span>
         <input
           name="saidBy"
-          maxLength={80}
+          maxLength={LIMITS.nameLetters.most}
           autocomplete="off"
           value={props.way.saidBy}
           onInput={(e) => props.onChange({ saidBy: e.currentTarget.value })}
         />
       </label>
       <label class="field">
-        <span>On which day</span>
+        <span>{t('kitchen.custom.way.said-on')}</span>
         <input
           name="saidOn"
           type="date"
@@ -95,7 +95,7 @@ export function SaidFields(props: {
         <textarea
           name="words"
           rows="2"
-          maxLength={2000}
+          maxLength={LIMITS.textLetters.most}
           value={props.way.words}
           onInput={(e) => props.onChange({ words: e.currentTarget.value })}
         />

@@ -1,4 +1,5 @@
-import type { MethodId } from '../../../core/kitchen/index.ts';
+import { LIMITS, type MethodId } from '../../../core/kitchen/index.ts';
+import { message, type Message } from '../../../core/messages/index.ts';
 
 /** What a person fills in about one answer: a way to purge, and whose word it is. */
 export type SaidWay = {
@@ -22,8 +23,8 @@ const COVER_ASKED: ReadonlySet<MethodId> = new Set<MethodId>([
   'self-clean',
   'steam',
 ]);
-const LONGEST_MIN = 600;
-const S_MIN = 60;
+const { least, most } = LIMITS.ownRowMin;
+const MINUTE_MS = 60_000;
 
 /** Does a length of time belong to this method? */
 export function takesMinutes(method: MethodId): boolean {
@@ -45,19 +46,19 @@ export function minutesOf({ method, minutes }: SaidWay): number | undefined {
   return takesMinutes(method) && minutes.trim() !== '' ? Number(minutes) : undefined;
 }
 
-/** What is still missing, in words; nothing when it can be kept. */
-export function missingIn(way: SaidWay, wordsNeeded: boolean): string | undefined {
+/** What is still missing; nothing when it can be kept. */
+export function missingIn(way: SaidWay, wordsNeeded: boolean): Message | undefined {
   const minutes = minutesOf(way);
-  if (minutes !== undefined && !(minutes >= 1 && minutes <= LONGEST_MIN))
-    return `Minutes: from 1 to ${LONGEST_MIN}.`;
-  if (way.saidBy.trim() === '') return 'Write who said it.';
-  if (!/^\d{4}-\d\d-\d\d$/.test(way.saidOn)) return 'Choose the day it was said.';
-  if (wordsNeeded && way.words.trim() === '') return 'Write why.';
+  if (minutes !== undefined && !(minutes >= least && minutes <= most))
+    return message('kitchen.custom.missing.minutes', { least, most });
+  if (way.saidBy.trim() === '') return message('kitchen.custom.missing.said-by');
+  if (!/^\d{4}-\d\d-\d\d$/.test(way.saidOn)) return message('kitchen.custom.missing.said-on');
+  if (wordsNeeded && way.words.trim() === '') return message('kitchen.custom.missing.why');
   return undefined;
 }
 
 /** The day of a moment where the reader is, yyyy-mm-dd. */
 export function dayOf(at: Date): string {
-  const shifted = new Date(at.getTime() - at.getTimezoneOffset() * S_MIN * 1000);
+  const shifted = new Date(at.getTime() - at.getTimezoneOffset() * MINUTE_MS);
   return shifted.toISOString().slice(0, 10);
 }

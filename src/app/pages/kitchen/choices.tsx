@@ -1,8 +1,18 @@
 import { For } from 'solid-js';
-import type { CustomId, Kitchen, LaneDirection, Purpose } from '../../../core/kitchen/index.ts';
-import { CUSTOM_NAMES, PURPOSE_NAMES } from '../../labels/names.ts';
+import {
+  CUSTOMS,
+  LANE_DIRECTIONS,
+  LIMITS,
+  PURPOSES,
+  type CustomId,
+  type Kitchen,
+  type LaneDirection,
+  type Purpose,
+} from '../../../core/kitchen/index.ts';
+import { t } from '../../context/language.ts';
 
-const PEOPLE = [1, 2, 3, 4, 5, 6, 7, 8];
+const { least, most } = LIMITS.people;
+const PEOPLE = Array.from({ length: most - least + 1 }, (_, i) => least + i);
 
 /** What changes the whole plan, at hand beside the picture. */
 export function Choices(props: { kitchen: Kitchen; onChange: (kitchen: Kitchen) => void }) {
@@ -12,39 +22,38 @@ export function Choices(props: { kitchen: Kitchen; onChange: (kitchen: Kitchen) 
   return (
     <div class="choices">
       <label class="field">
-        <span>Why</span>
+        <span>{t('kitchen.choices.why')}</span>
         <select
           value={household().purpose}
           onChange={(e) => set({ purpose: e.currentTarget.value as Purpose })}
         >
-          <For each={Object.entries(PURPOSE_NAMES)}>
-            {([id, name]) => <option value={id}>{name}</option>}
+          <For each={PURPOSES}>
+            {(id) => <option value={id}>{t(`kitchen.purpose.${id}`)}</option>}
           </For>
         </select>
       </label>
       <label class="field">
-        <span>Custom</span>
+        <span>{t('kitchen.choices.custom')}</span>
         <select
           value={household().custom}
           onChange={(e) => set({ custom: e.currentTarget.value as CustomId })}
         >
-          <For each={Object.entries(CUSTOM_NAMES)}>
-            {([id, name]) => <option value={id}>{name}</option>}
-          </For>
+          <For each={CUSTOMS}>{(id) => <option value={id}>{t(`common.custom.${id}`)}</option>}</For>
         </select>
       </label>
       <label class="field">
-        <span>Lanes of a pour</span>
+        <span>{t('kitchen.choices.lanes')}</span>
         <select
           value={household().laneDirection ?? 'back-to-front'}
           onChange={(e) => set({ laneDirection: e.currentTarget.value as LaneDirection })}
         >
-          <option value="back-to-front">Back to front (custom)</option>
-          <option value="shortest">The shortest way</option>
+          <For each={LANE_DIRECTIONS}>
+            {(id) => <option value={id}>{t(`kitchen.lanes.${id}`)}</option>}
+          </For>
         </select>
       </label>
       <label class="field">
-        <span>People working</span>
+        <span>{t('kitchen.choices.people')}</span>
         <select
           value={String(household().people)}
           onChange={(e) => set({ people: Number(e.currentTarget.value) })}

@@ -1,43 +1,58 @@
 import { For } from 'solid-js';
 import type { Kitchen, Room, Vessel } from '../../../core/kitchen/index.ts';
+import { message, type Message } from '../../../core/messages/index.ts';
+import { say, t } from '../../context/language.ts';
 
-function hoodInWords(room: Room): string {
-  if (room.hood.kind === 'none') return 'No hood';
-  return room.hood.kind === 'vented'
-    ? `Hood to the outside, ${room.hood.flowLS} L/s`
-    : 'Recirculating hood (removes no gas)';
+function hoodMessage({ hood }: Room): Message {
+  switch (hood.kind) {
+    case 'none':
+      return message('kitchen.hardware.hood.none');
+    case 'vented':
+      return message('kitchen.hardware.hood.vented', { flowLS: hood.flowLS });
+    case 'recirculating':
+      return message('kitchen.hardware.hood.recirculating');
+  }
 }
 
-function vesselInWords(vessel: Vessel, kitchen: Kitchen): string {
-  const circuit = kitchen.circuits.find((c) => c.id === vessel.circuit);
-  const where = circuit ? `, on ${circuit.name}` : '';
-  const count = vessel.count > 1 ? `${vessel.count} × ` : '';
-  return `${count}${vessel.maxFillL} L, ${vessel.ratedW} W${where}`;
+function windowMessage({ window }: Room): Message {
+  return window.areaM2 > 0
+    ? message('kitchen.hardware.window.opens', { areaM2: window.areaM2 })
+    : message('kitchen.hardware.window.none');
+}
+
+function vesselMessage(told: Vessel, kitchen: Kitchen): Message {
+  const { count, maxFillL, ratedW } = told;
+  const vessel = message('kitchen.hardware.vessel', { count, maxFillL, ratedW });
+  const circuit = kitchen.circuits.find(({ id }) => id === told.circuit);
+  return circuit
+    ? message('kitchen.hardware.vessel.on', { vessel, circuit: circuit.name })
+    : vessel;
 }
 
 /** What the prediction stands on: altitude, kettles, circuits, hood and window. */
 export function Hardware(props: { kitchen: Kitchen }) {
-  const rows = () => [
-    ['Altitude', `${props.kitchen.altitudeM} m`],
-    ['Mains', `${props.kitchen.supplyV} V`],
-    ['Tap water', `${props.kitchen.tapColdC} °C`],
-    ...props.kitchen.vessels.map((v) => [v.name, vesselInWords(v, props.kitchen)]),
-    ...props.kitchen.circuits.map((c) => [c.name, `${c.ratingA} A at ${c.voltsV} V`]),
-    ['Hood', hoodInWords(props.kitchen.room)],
-    [
-      'Window',
-      props.kitchen.room.window.areaM2 > 0
-        ? `${props.kitchen.room.window.areaM2} m² opens`
-        : 'none that opens',
-    ],
-  ];
+  const rows = (): readonly (readonly [string, Message])[] => {
+    const { altitudeM, supplyV, tapColdC, room, vessels, circuits } = props.kitchen;
+    return [
+      [t('kitchen.hardware.altitude'), message('kitchen.hardware.altitude.value', { altitudeM })],
+      [t('kitchen.hardware.mains'), message('kitchen.hardware.mains.value', { supplyV })],
+      [t('kitchen.hardware.tap'), message('kitchen.hardware.tap.value', { tapColdC })],
+      ...vessels.map((vessel) => [vessel.name, vesselMessage(vessel, props.kitchen)] as const),
+      ...circuits.map(
+        ({ name, ratingA, voltsV }) =>
+          [name, message('kitchen.hardware.circuit', { ratingA, voltsV })] as const,
+      ),
+      [t('kitchen.hardware.hood'), hoodMessage(room)],
+      [t('kitchen.hardware.window'), windowMessage(room)],
+    ];
+  };
   return (
     <dl class="hardware">
       <For each={rows()}>
         {([name, value]) => (
           <div>
             <dt>{name}</dt>
-            <dd>{value}</dd>
+            <dd>{say(value)}</dd>
           </div>
         )}
       </For>

@@ -1,50 +1,44 @@
 import { createSignal, For, Show } from 'solid-js';
 import type { SavedKitchen } from '../../../host/kitchens/index.ts';
-import { Action } from '../../parts/action.tsx';
+import { LIMITS } from '../../../core/kitchen/index.ts';
+import type { Message } from '../../../core/messages/index.ts';
+import { t } from '../../context/language.ts';
+import { readerZone } from '../../context/zone.ts';
 import type { KitchenController } from '../../controllers/kitchen/kitchen-opening.ts';
+import { reasonOf } from '../../controllers/reason.ts';
+import { Action } from '../../parts/action.tsx';
 
-function changedText(wallMs: number): string {
-  const when = new Intl.DateTimeFormat('en-GB', {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'long',
-    hour: '2-digit',
-    minute: '2-digit',
-  });
-  return `changed ${when.format(wallMs)}`;
-}
+/** Does something with the store that may fail, and says why it did. */
+type Attempt = (work: Promise<unknown>) => void;
 
-/** A deed of the store that may fail. */
-type Attempt = (deed: Promise<unknown>) => void;
-
-/** All kitchens kept on this tablet, the one on the desk marked. */
-export function KitchensList(props: { desk: KitchenController; onOpened: () => void }) {
-  const { shelf } = props.desk;
-  const [open, setOpen] = createSignal<string>();
-  const [trouble, setTrouble] = createSignal<string>();
-  const attempt: Attempt = (deed) => {
+/** All kitchens kept on this tablet, the open one marked. */
+export function KitchensList(props: { kitchens: KitchenController; onOpened: () => void }) {
+  const { library } = props.kitchens;
+  const [expanded, setExpanded] = createSignal<string>();
+  const [trouble, setTrouble] = createSignal<Message>();
+  const attempt: Attempt = (work) => {
     setTrouble(undefined);
-    deed.catch((error: unknown) => setTrouble(error instanceof Error ? error.message : ''));
+    work.catch((error: unknown) => setTrouble(reasonOf(error)));
   };
-  const onDesk = (id: string) => {
-    const where = props.desk.onDesk();
+  const isOpen = (id: string) => {
+    const where = props.kitchens.opened();
     return where?.kind === 'kept' && where.id === id;
   };
   return (
-    <Show when={shelf.kept().length > 0 || shelf.removed().length > 0}>
-      <section class="kitchens" aria-label="Kitchens on this tablet">
-        <h2>Kitchens on this tablet</h2>
+    <Show when={library.kept().length > 0 || library.removed().length > 0}>
+      <section class="kitchens" aria-label={t('kitchen.kept')}>
+        <h2>{t('kitchen.kept')}</h2>
         <ul class="kitchens-list">
-          <For each={shelf.kept().map((row) => row.id)}>
+          <For each={library.kept().map((row) => row.id)}>
             {(id) => (
-              <Show when={shelf.kept().find((row) => row.id === id)}>
+              <Show when={library.kept().find((row) => row.id === id)}>
                 {(row) => (
                   <Row
-                    desk={props.desk}
+                    kitchens={props.kitchens}
                     row={row()}
-                    onDesk={onDesk(id)}
-                    more={open() === id}
-                    onMore={() => setOpen(open() === id ? undefined : id)}
+                    isOpen={isOpen(id)}
+                    isExpanded={expanded() === id}
+                    onMore={() => setExpanded(expanded() === id ? undefined : id)}
                     attempt={attempt}
                     onOpened={props.onOpened}
                   />
@@ -53,17 +47,19 @@ export function KitchensList(props: { desk: KitchenController; onOpened: () => v
             )}
           </For>
         </ul>
-        <Show when={trouble() !== undefined}>
-          <p class="problems" role="alert">
-            This tablet’s store did not answer, and nothing was changed. {trouble()}
-          </p>
+        <Show when={trouble()}>
+          {(why) => (
+            <p class="problems" role="alert">
+              {t('kitchen.kept.failed', { why: why() })}
+            </p>
+          )}
         </Show>
-        <For each={shelf.removed()}>
+        <For each={library.removed()}>
           {(row) => (
             <p class="put-back" role="status">
-              <span>“{row.name}” was deleted. It can be put back for a week.</span>
-              <Action class="button button--plain" onPress={() => attempt(shelf.putBack(row.id))}>
-                Put back
+              <span>{t('kitchen.kept.deleted', { name: row.name })}</span>
+              <Action class="button button--plain" onPress={() => attempt(library.putBack(row.id))}>
+                {t('kitchen.kept.put-back')}
               </Action>
             </p>
           )}
@@ -74,10 +70,10 @@ export function KitchensList(props: { desk: KitchenController; onOpened: () => v
 }
 
 function Row(props: {
-  desk: KitchenController;
+  kitchens: KitchenController;
   row: SavedKitchen;
-  onDesk: boolean;
-  more: boolean;
+  isOpen: boolean;
+  isExpanded: boolean;
   onMore: () => void;
   attempt: Attempt;
   onOpened: () => void;
@@ -85,67 +81,70 @@ function Row(props: {
   const [sure, setSure] = createSignal(false);
   const [name, setName] = createSignal(props.row.name);
   const id = () => props.row.id;
+  const changed = (): string => {
+    const when = { wallMs: props.row.savedWallMs, zone: readerZone() };
+    return props.isOpen ? t('kitchen.kept.open', when) : t('kitchen.kept.changed', when);
+  };
   return (
-    <li class="kitchen-row" aria-current={props.onDesk ? 'true' : undefined}>
+    <li class="kitchen-row" aria-current={props.isOpen ? 'true' : undefined}>
       <div class="kitchen-row-head">
         <Action
           class="kitchen-open"
-          onPress={() => props.attempt(props.desk.open(id()).then((ok) => ok && props.onOpened()))}
+          onPress={() =>
+            props.attempt(props.kitchens.open(id()).then((ok) => ok && props.onOpened()))
+          }
         >
           <span class="kitchen-row-name">{props.row.name}</span>
-          <span class="quiet">
-            {props.onDesk ? 'open now, ' : ''}
-            {changedText(props.row.savedWallMs)}
-          </span>
+          <span class="quiet">{changed()}</span>
         </Action>
         <Action class="button button--plain" onPress={props.onMore}>
-          {props.more ? 'Less' : 'More'}
-          <span class="visually-hidden"> for “{props.row.name}”</span>
+          {props.isExpanded ? t('kitchen.kept.less') : t('kitchen.kept.more')}
+          <span class="visually-hidden"> {t('kitchen.kept.for', { name: props.row.name })}</span>
         </Action>
       </div>
-      <Show when={props.more}>
+      <Show when={props.isExpanded}>
         <Show
           when={!sure()}
           fallback={
             <div class="button-row kitchen-sure" role="alert">
               <Action class="button" onPress={() => setSure(false)}>
-                Keep it
+                {t('kitchen.kept.keep')}
               </Action>
-              <span>Delete “{props.row.name}”?</span>
+              <span>{t('kitchen.kept.sure', { name: props.row.name })}</span>
               <Action
                 class="button button--danger"
-                onPress={() => props.attempt(props.desk.remove(id()))}
+                onPress={() => props.attempt(props.kitchens.remove(id()))}
               >
-                Delete it
+                {t('kitchen.kept.delete-it')}
               </Action>
             </div>
           }
         >
           <div class="button-row kitchen-more">
             <label class="field">
-              <span>Another name</span>
+              <span>{t('kitchen.kept.another-name')}</span>
               <input
                 type="text"
                 autocomplete="off"
-                maxlength={80}
+                maxlength={LIMITS.nameLetters.most}
                 value={props.row.name}
                 onInput={(e) => setName(e.currentTarget.value)}
               />
             </label>
             <Action
               class="button button--plain"
-              onPress={() => props.attempt(props.desk.rename(id(), name()))}
+              onPress={() => props.attempt(props.kitchens.rename(id(), name()))}
             >
-              Rename
+              {t('kitchen.kept.rename')}
             </Action>
             <Action
               class="button button--plain"
-              onPress={() => props.attempt(props.desk.duplicate(id()))}
+              onPress={() => props.attempt(props.kitchens.duplicate(id()))}
             >
-              Duplicate
+              {t('kitchen.kept.duplicate')}
             </Action>
             <Action class="button button--plain" onPress={() => setSure(true)}>
-              Delete
+              {t('kitchen.kept.delete')}
             </Action>
           </div>
         </Show>

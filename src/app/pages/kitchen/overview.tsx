@@ -1,12 +1,13 @@
 import { createSignal, For, Show } from 'solid-js';
-import type { Kitchen } from '../../../core/kitchen/index.ts';
+import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
+import { message, type Message } from '../../../core/messages/index.ts';
+import { say, t } from '../../context/language.ts';
 import { Action } from '../../parts/action.tsx';
 import { KitchenPlan } from '../../pictures/kitchen-plan.tsx';
-import { DESIGNATION_NAMES } from '../../labels/names.ts';
 import { Choices } from './choices.tsx';
 import { Hardware } from './hardware.tsx';
 
-/** The kitchen on the desk: from above, and what the predictions stand on. */
+/** The open kitchen: from above, and what the predictions stand on. */
 export function Overview(props: {
   kitchen: Kitchen;
   isDemo: boolean;
@@ -20,26 +21,22 @@ export function Overview(props: {
     <>
       <header class="plan-head">
         <div>
-          <p class="quiet">
-            {props.isDemo
-              ? 'Your kitchen, as a demo has it; the first change makes it your own copy'
-              : 'Your kitchen'}
-          </p>
+          <p class="quiet">{props.isDemo ? t('kitchen.yours.demo') : t('kitchen.yours')}</p>
           <h1>{props.kitchen.name}</h1>
         </div>
         <div class="button-row">
           <Action class="button button--plain" onPress={props.onSaveFile}>
-            Save as file
+            {t('kitchen.save-file')}
           </Action>
           <Action class="button button--plain" onPress={props.onSurvey}>
-            Change it
+            {t('kitchen.change')}
           </Action>
           <Action
             class="button button--ember button--big"
             disabled={props.kitchen.fixtures.length === 0}
             onPress={props.onPlan}
           >
-            See the plan
+            {t('kitchen.see-plan')}
           </Action>
         </div>
       </header>
@@ -47,7 +44,7 @@ export function Overview(props: {
         <div class="kitchen-picture">
           <Show
             when={props.kitchen.fixtures.length > 0}
-            fallback={<p class="quiet">Nothing stands in it yet. Change it to tell what does.</p>}
+            fallback={<p class="quiet">{t('kitchen.empty')}</p>}
           >
             <KitchenPlan kitchen={props.kitchen} selected={picked()} onSelect={setPicked} />
           </Show>
@@ -62,14 +59,25 @@ export function Overview(props: {
   );
 }
 
+/** What it is made of, or its kind; and where it is to belong. */
+function aboutFixture(fixture: Fixture): Message {
+  const what =
+    'material' in fixture
+      ? message(`common.material.${fixture.material}`)
+      : message(`common.fixture-kind.${fixture.kind}`);
+  if (fixture.designation === 'undecided') return what;
+  const to = message(`kitchen.belongs.${fixture.designation}`);
+  return message('kitchen.fixtures.belongs', { what, to });
+}
+
 function FixtureList(props: {
   kitchen: Kitchen;
   picked: string | undefined;
   onPick: (id: string) => void;
 }) {
   return (
-    <section aria-label="Fixtures">
-      <h2>What is in it</h2>
+    <section aria-label={t('kitchen.fixtures')}>
+      <h2>{t('kitchen.fixtures.heading')}</h2>
       <ul class="fixture-list">
         <For each={props.kitchen.fixtures}>
           {(fixture) => (
@@ -81,14 +89,7 @@ function FixtureList(props: {
                 onClick={() => props.onPick(fixture.id)}
               >
                 <span>{fixture.name}</span>
-                <span class="quiet">
-                  {'material' in fixture
-                    ? fixture.material.replaceAll('-', ' ')
-                    : fixture.kind.replaceAll('-', ' ')}
-                  <Show when={fixture.designation !== 'undecided'}>
-                    , {DESIGNATION_NAMES[fixture.designation].toLowerCase()}
-                  </Show>
-                </span>
+                <span class="quiet">{say(aboutFixture(fixture))}</span>
               </button>
             </li>
           )}

@@ -55,6 +55,10 @@ export function AnswerSheet(props: {
     return usual.includes(way().method) ? usual : [way().method, ...usual];
   };
   const missing = () => missingIn(way(), false);
+  const missingText = () => {
+    const what = missing();
+    return what && say(what);
+  };
   const keep = () => {
     const { method, saidBy, saidOn, words } = way();
     const minutes = minutesOf(way());
@@ -114,7 +118,7 @@ export function AnswerSheet(props: {
       <MethodFields way={way()} methods={methods()} onChange={change} />
       <SaidFields way={way()} wordsLabel={t('plan-page.answer.in-words')} onChange={change} />
       <p class="quiet" role="status">
-        {missing() ?? t('plan-page.answer.replaces-row')}
+        {missingText() ?? t('plan-page.answer.replaces-row')}
       </p>
       <div class="button-row">
         <Action class="button button--ember" disabled={missing() !== undefined} onPress={keep}>

@@ -9,6 +9,7 @@ import {
   vesselsHaveTheirHeat,
 } from './names.ts';
 import { ownCustomHolds } from './own-custom.ts';
+import { placeFitsZone } from './place.ts';
 import { shapesHold } from './shapes.ts';
 import { datesExist, powerIsTold, zoneExists } from './told.ts';
 
@@ -16,6 +17,7 @@ import { datesExist, powerIsTold, zoneExists } from './told.ts';
 const CHECKS: readonly Check[] = [
   powerIsTold,
   zoneExists,
+  placeFitsZone,
   datesExist,
   idsAreUnique,
   circuitsExist,

@@ -30,6 +30,7 @@ import { named } from './codec.ts';
 import {
   burnerTypeCodec,
   conditionCodec,
+  cooktopSurfaceCodec,
   designationCodec,
   materialCodec,
   ovenCleaningCodec,
@@ -114,7 +115,7 @@ const cooktop = named(
     kind: must(choice(['cooktop'])),
     ...base,
     outline,
-    surface: must(choice(['metal', 'enamel', 'glass-ceramic'])),
+    surface: must(cooktopSurfaceCodec),
     burners: must(list(burner, LIMITS.burners)),
   }),
 );

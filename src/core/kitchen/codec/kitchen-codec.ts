@@ -27,6 +27,7 @@ import type { Codec } from './codec.ts';
 import {
   customCodec,
   hoodKindCodec,
+  laneDirectionCodec,
   methodCodec,
   purposeCodec,
   vesselBodyCodec,
@@ -70,7 +71,7 @@ const household = object<Household>({
   people: orElse(whole(LIMITS.people), 1, message('problems.filled.people')),
   keepsRestDays: orElse(yesNo, true, message('problems.filled.rest-days')),
   lightingMin: may(number(LIMITS.lightingMin)),
-  laneDirection: may(choice(['back-to-front', 'shortest'])),
+  laneDirection: may(laneDirectionCodec),
   overrides: orElse(list(override, LIMITS.overrides), [], message('problems.filled.overrides')),
   comment: may(wordsCodec),
 });

@@ -46,8 +46,10 @@ const NAMED = [
 export function kitchenSchema(): JsonSchema {
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
+    // not shown: for whoever writes such files by program
     title: 'Kitchen file, version 1',
     description:
+      // not shown: for whoever writes such files by program
       'What a household tells about its kitchen. SI units, the unit last in every name; lengths in metres in one plan view, x to the right and y away from the viewer. A field that is not required is filled with a usual value. Beyond this schema the reader checks that ids are unique and exist where they are used, that outlines do not cross themselves and hold their cut-outs, and that burners lie on their cooktop.',
     ...kitchenCodec.schema,
     $defs: Object.fromEntries(NAMED.map(({ name, definition }) => [name, definition])),

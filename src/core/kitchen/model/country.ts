@@ -4,7 +4,6 @@ import countries from '../../../../shared/countries.json';
 export type Country = {
   /** ISO 3166-1 alpha-2 */
   readonly code: string;
-  readonly name: string;
   /** Nominal mains voltage between line and neutral, volts. */
   readonly supplyV: number;
   /** Usual ratings of the circuit behind a kitchen socket, amperes. */

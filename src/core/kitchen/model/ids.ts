@@ -1,11 +1,18 @@
 import type {
   BurnerType,
   Condition,
+  Cooktop,
+  CustomId,
+  Designation,
   FixtureKind,
+  HoodKind,
+  LaneDirection,
   Material,
   MethodId,
   OvenCleaning,
   Purpose,
+  VesselBody,
+  VesselKind,
 } from './kitchen.ts';
 
 // Every id of the kitchen file, in the order people are shown them. Written as
@@ -73,6 +80,33 @@ const KIND: Record<FixtureKind, true> = {
   'warming-drawer': true,
   hood: true,
 };
+const CUSTOM: Record<CustomId, true> = { sephardic: true, ashkenazic: true };
+const DESIGNATION: Record<Designation, true> = {
+  meat: true,
+  dairy: true,
+  pareve: true,
+  undecided: true,
+};
+const HOOD: Record<HoodKind, true> = { none: true, recirculating: true, vented: true };
+const VESSEL: Record<VesselKind, true> = {
+  'electric-kettle': true,
+  'stove-kettle': true,
+  urn: true,
+  pot: true,
+};
+const BODY: Record<VesselBody, true> = {
+  steel: true,
+  plastic: true,
+  glass: true,
+  'double-wall': true,
+  enamel: true,
+};
+const LANES: Record<LaneDirection, true> = { 'back-to-front': true, shortest: true };
+const SURFACE: Record<Cooktop['surface'], true> = {
+  metal: true,
+  enamel: true,
+  'glass-ceramic': true,
+};
 const METHOD: Record<MethodId, true> = {
   glow: true,
   'light-heat': true,
@@ -98,3 +132,10 @@ export const BURNER_TYPES = keysOf(BURNER);
 export const OVEN_CLEANINGS = keysOf(CLEANING);
 export const FIXTURE_KINDS = keysOf(KIND);
 export const METHODS = keysOf(METHOD);
+export const CUSTOMS = keysOf(CUSTOM);
+export const DESIGNATIONS = keysOf(DESIGNATION);
+export const HOOD_KINDS = keysOf(HOOD);
+export const VESSEL_KINDS = keysOf(VESSEL);
+export const VESSEL_BODIES = keysOf(BODY);
+export const LANE_DIRECTIONS = keysOf(LANES);
+export const COOKTOP_SURFACES = keysOf(SURFACE);

@@ -1,16 +1,24 @@
 import { For, Show } from 'solid-js';
-import { edgesOf, type Fixture, type Point, type Polygon } from '../../../../core/kitchen/index.ts';
-import { outlineOf, type Frame } from '../../../pictures/kitchen-frame.ts';
-import { quantityText } from '../survey/fields/quantities.ts';
+import {
+  edgesOf,
+  isUpright,
+  sizeOf,
+  type Point,
+  type Polygon,
+} from '../../../../core/geometry/index.ts';
+import { outlineOf, type Fixture } from '../../../../core/kitchen/index.ts';
+import { say } from '../../../context/language.ts';
+import type { Frame } from '../../../pictures/kitchen-frame.ts';
+import { quantity } from '../survey/inputs/quantities.ts';
 import type { Guides } from './pointer-controller.ts';
-import { isUpright, sizeOf } from './outline.ts';
 
 /** Half of the least touch target, px: 48 px across. */
 const HALF_TOUCH_PX = 24;
 /** A handle stands this far off its corner, so that the finger does not hide it, px. */
 const STAND_OFF_PX = 16;
 
-function middleOf(outline: Polygon): Point {
+/** Mean of the corners: which way is outwards for each of them. */
+function centreOf(outline: Polygon): Point {
   const n = outline.length;
   return [
     outline.reduce((sum, p) => sum + p[0], 0) / n,
@@ -29,7 +37,7 @@ export function Handles(props: {
   const cm = (px: number) => px / props.pxPerCm;
   const off = (corner: Point): readonly [number, number] => {
     const [x, y] = props.frame.at(corner);
-    const [mx, my] = props.frame.at(middleOf(outline()));
+    const [mx, my] = props.frame.at(centreOf(outline()));
     return [
       x + (Math.sign(x - mx) * cm(STAND_OFF_PX)) / Math.SQRT2,
       y + (Math.sign(y - my) * cm(STAND_OFF_PX)) / Math.SQRT2,
@@ -88,10 +96,10 @@ function Sizes(props: { outline: Polygon; frame: Frame; fontCm: number }) {
   return (
     <g class="ed-sizes" font-size={String(props.fontCm)}>
       <text x={(at().x0 + at().x1) / 2} y={at().y1 + props.fontCm * 1.25} text-anchor="middle">
-        {quantityText('length', sizeOf(props.outline).lengthM)}
+        {say(quantity('length', sizeOf(props.outline).lengthM))}
       </text>
       <text x={at().x1 + props.fontCm * 0.5} y={(at().y0 + at().y1) / 2 + props.fontCm * 0.35}>
-        {quantityText('length', sizeOf(props.outline).depthM)}
+        {say(quantity('length', sizeOf(props.outline).depthM))}
       </text>
     </g>
   );
@@ -104,7 +112,7 @@ function Numbers(props: { outline: Polygon; frame: Frame; fontCm: number }) {
       {(corner, i) => {
         const at = () => {
           const [x, y] = props.frame.at(corner);
-          const [mx, my] = props.frame.at(middleOf(props.outline));
+          const [mx, my] = props.frame.at(centreOf(props.outline));
           return [x + Math.sign(mx - x) * props.fontCm, y + Math.sign(my - y) * props.fontCm];
         };
         return (

@@ -1,19 +1,19 @@
 /** What a key does to the fixture that has the focus. */
-export type KeyDeed =
+export type KeyAction =
   | { readonly do: 'move'; readonly dxM: number; readonly dyM: number }
   | { readonly do: 'remove' }
   | { readonly do: 'open' }
   | { readonly do: 'leave' };
 
-export type KeyPress = {
+type KeyPress = {
   readonly key: string;
   readonly shift: boolean;
   readonly ctrl: boolean;
 };
 
 /** One press of an arrow, m; with Shift ten times as far. */
-export const KEY_STEP_M = 0.01;
-export const KEY_STRIDE_M = 0.1;
+const KEY_STEP_M = 0.01;
+const KEY_STRIDE_M = 0.1;
 
 const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
@@ -22,7 +22,7 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowDown: [0, -1],
 };
 
-export function deedOfKey(press: KeyPress): KeyDeed | undefined {
+export function actionOfKey(press: KeyPress): KeyAction | undefined {
   if (press.ctrl) return undefined;
   const arrow = ARROWS[press.key];
   if (arrow) {

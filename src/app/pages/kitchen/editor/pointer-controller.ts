@@ -1,12 +1,15 @@
-import type { Fixture, Kitchen, Point } from '../../../../core/kitchen/index.ts';
+import { lowerLeft, type Point, type Polygon } from '../../../../core/geometry/index.ts';
+import { fixtureOf, outlineOf, type Kitchen } from '../../../../core/kitchen/index.ts';
+import { message } from '../../../../core/messages/index.ts';
 import {
   addCorner,
   moveCorner,
   moveFixture,
+  pullCorner,
   snapCorner,
   snapMove,
 } from '../../../../core/editing/index.ts';
-import type { SurveyController } from '../survey/survey-controller.ts';
+import type { SurveyController } from '../survey/controller/survey-controller.ts';
 import {
   beginGesture,
   endGesture,
@@ -15,11 +18,10 @@ import {
   type Gesture,
   type Grip,
 } from './gesture.ts';
-import { fixtureOutline, lowerLeft, pullCorner } from './outline.ts';
 
 export type Guides = readonly (readonly [Point, Point])[];
 
-/** What the hand works on. */
+/** What a finger works on. */
 export type EditorContext = {
   readonly survey: SurveyController;
   readonly selected: () => string | undefined;
@@ -46,7 +48,13 @@ function contactOf(event: PointerEvent): Contact {
 }
 
 function nameOf(kitchen: Kitchen, id: string): string {
-  return kitchen.fixtures.find((f: Fixture) => f.id === id)?.name ?? id;
+  return fixtureOf(kitchen, id)?.name ?? id;
+}
+
+/** The outline of a fixture by its id, where it is drawn. */
+export function fixtureOutline(kitchen: Kitchen, id: string): Polygon | undefined {
+  const fixture = fixtureOf(kitchen, id);
+  return fixture && outlineOf(fixture);
 }
 
 /** The way of the finger in metres, up being away from the viewer. */
@@ -79,19 +87,19 @@ function carry(
   return { next: base, guides: [] };
 }
 
-let strokes = 0;
-
 /** Turns fingers on the drawing into changes; a stray one leaves no trace. */
 export class PointerController {
-  readonly #world: EditorContext;
+  readonly #context: EditorContext;
   readonly #fingers = new Set<number>();
   #mostFingers = 0;
   #gesture: Gesture | undefined;
   #base: Kitchen | undefined;
+  /** Changes under one finger are one step to undo. */
+  #stroke = Symbol('stroke');
   #changed = false;
 
-  constructor(world: EditorContext) {
-    this.#world = world;
+  constructor(context: EditorContext) {
+    this.#context = context;
   }
 
   down(event: PointerEvent, grip: Grip): void {
@@ -107,8 +115,8 @@ export class PointerController {
     if (event.button !== 0 || this.#mostFingers > 1) return;
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
     this.#gesture = beginGesture(contactOf(event), grip);
-    this.#base = this.#world.survey.kitchen();
-    strokes += 1;
+    this.#base = this.#context.survey.kitchen();
+    this.#stroke = Symbol('stroke');
   }
 
   move(event: PointerEvent): void {
@@ -119,20 +127,24 @@ export class PointerController {
     const { grip } = gesture;
     if (!byPx || grip.kind === 'edge') return;
     if (grip.kind === 'floor') {
-      this.#world.pan(metres(byPx, this.#world.pxPerCm()), !wasDragging);
+      this.#context.pan(metres(byPx, this.#context.pxPerCm()), !wasDragging);
       return;
     }
-    if (this.#world.selected() !== grip.id) {
+    if (this.#context.selected() !== grip.id) {
       // The first touch only chooses: nothing moves that was not chosen before.
-      this.#world.select(grip.id);
+      this.#context.select(grip.id);
       this.#letGo();
       return;
     }
-    const { survey, pxPerCm, shape, showGuides } = this.#world;
+    const { survey, pxPerCm, shape, showGuides } = this.#context;
     const { next, guides } = carry(this.#base, grip, metres(byPx, pxPerCm()), shape());
-    const label = `${nameOf(this.#base, grip.id)} ${grip.kind === 'fixture' ? 'moved' : 'resized'}`;
+    const name = { fixture: nameOf(this.#base, grip.id) };
+    const label =
+      grip.kind === 'fixture'
+        ? message('survey.done.moved', name)
+        : message('survey.done.resized', name);
     const before = survey.kitchen();
-    if (survey.change(next, label, `stroke-${strokes}`) !== undefined) return;
+    if (survey.change(next, label, this.#stroke) !== undefined) return;
     this.#changed ||= survey.kitchen() !== before;
     showGuides(guides);
   }
@@ -156,21 +168,25 @@ export class PointerController {
     this.#gesture = undefined;
     this.#base = undefined;
     this.#changed = false;
-    this.#world.showGuides([]);
+    this.#context.showGuides([]);
   }
 
   #takeBack(): void {
-    if (this.#changed) this.#world.survey.undo();
+    if (this.#changed) this.#context.survey.undo();
     this.#letGo();
   }
 
   #tap(grip: Grip): void {
-    const { survey, select } = this.#world;
+    const { survey, select } = this.#context;
     if (grip.kind === 'fixture') select(grip.id);
     else if (grip.kind === 'floor') select(undefined);
     else if (grip.kind === 'edge') {
       const now = survey.kitchen();
-      survey.change(addCorner(now, grip.id, grip.edge), `${nameOf(now, grip.id)}: corner added`);
+      const what = message('survey.what.corner-added');
+      survey.change(
+        addCorner(now, grip.id, grip.edge),
+        message('survey.done.told', { fixture: nameOf(now, grip.id), what }),
+      );
     }
   }
 }

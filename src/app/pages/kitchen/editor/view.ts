@@ -1,6 +1,7 @@
-import { boundingBox, type Kitchen, type Polygon } from '../../../../core/kitchen/index.ts';
+import { boundingBox, boxCorners, type Polygon } from '../../../../core/geometry/index.ts';
+import { drawnOutlines, type Kitchen } from '../../../../core/kitchen/index.ts';
 import { roomBox } from '../../../../core/editing/index.ts';
-import { outlineOf, type Frame } from '../../../pictures/kitchen-frame.ts';
+import type { Frame } from '../../../pictures/kitchen-frame.ts';
 
 /** The part of the plan that is looked at, metres; x to the right, y away from the viewer. */
 export type View = {
@@ -19,20 +20,11 @@ const FARTHEST_M = 60;
 
 /** The walls as far as anybody knows, as an outline. */
 export function roomOf(kitchen: Kitchen): Polygon {
-  const { xMinM, yMinM, xMaxM, yMaxM } = roomBox(kitchen);
-  return [
-    [xMinM, yMinM],
-    [xMaxM, yMinM],
-    [xMaxM, yMaxM],
-    [xMinM, yMaxM],
-  ];
+  return boxCorners(roomBox(kitchen));
 }
 
 export function viewOfAll(kitchen: Kitchen): View {
-  const box = boundingBox([
-    ...roomOf(kitchen),
-    ...kitchen.fixtures.flatMap((f) => outlineOf(f) ?? []),
-  ]);
+  const box = boundingBox([roomOf(kitchen), ...drawnOutlines(kitchen)].flat());
   return {
     xM: box.xMinM - MARGIN_M,
     yM: box.yMinM - MARGIN_M,
@@ -66,7 +58,7 @@ export function frameOfView(view: View): Frame {
 
 /** True when something of the kitchen lies outside what is looked at. */
 export function outOfView(view: View, kitchen: Kitchen): boolean {
-  const box = boundingBox(kitchen.fixtures.flatMap((f) => outlineOf(f) ?? []));
+  const box = boundingBox(drawnOutlines(kitchen).flat());
   return (
     box.xMinM < view.xM ||
     box.yMinM < view.yM ||

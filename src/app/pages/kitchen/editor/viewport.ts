@@ -1,6 +1,6 @@
 import { createEffect, createMemo, createSignal, on, onCleanup, onMount } from 'solid-js';
-import type { Kitchen, Point, Polygon } from '../../../../core/kitchen/index.ts';
-import { lowerLeft, sizeOf } from './outline.ts';
+import { middleOf, type Point, type Polygon } from '../../../../core/geometry/index.ts';
+import type { Kitchen } from '../../../../core/kitchen/index.ts';
 import { frameOfView, outOfView, viewOfAll, zoomed } from './view.ts';
 
 /** What part of the plan is looked at, and how large a centimetre is on the screen. */
@@ -45,13 +45,7 @@ export function createViewport(kitchen: () => Kitchen, plan: () => SVGSVGElement
       setView({ ...panFrom, xM: panFrom.xM - byM[0], yM: panFrom.yM - byM[1] });
     },
     zoom(factor: number, chosen: Polygon | undefined): void {
-      if (!chosen) {
-        setView(zoomed(view(), factor));
-        return;
-      }
-      const [x, y] = lowerLeft(chosen);
-      const { lengthM, depthM } = sizeOf(chosen);
-      setView(zoomed(view(), factor, [x + lengthM / 2, y + depthM / 2]));
+      setView(zoomed(view(), factor, chosen && middleOf(chosen)));
     },
   };
 }

@@ -11,6 +11,7 @@ import {
 } from 'solid-js';
 import type { Kitchen } from '../../../../core/kitchen/index.ts';
 import type { MissingAnswer } from '../../../../core/editing/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import type { KitchenController } from '../../../controllers/kitchen/kitchen-opening.ts';
@@ -19,9 +20,9 @@ import { historyKey } from '../editor/keys.ts';
 import { AirChapter } from './chapters/air-chapter.tsx';
 import { chapterOfPath, CHAPTERS, type ChapterId } from './chapters.ts';
 import { FixturesChapter } from './chapters/fixtures-chapter.tsx';
-import { goToField } from './fields/go-to-field.ts';
+import { goToField } from './go-to-field.ts';
 import { PeopleChapter } from './chapters/people-chapter.tsx';
-import { createSurveyController, type SurveyController } from './survey-controller.ts';
+import { createSurveyController, type SurveyController } from './controller/survey-controller.ts';
 import { WaterChapter } from './chapters/water-chapter.tsx';
 import { WhereChapter } from './chapters/where-chapter.tsx';
 import '../../../styles/kitchen/survey.css';
@@ -29,7 +30,7 @@ import '../../../styles/kitchen/survey-parts.css';
 import '../../../styles/kitchen/editor.css';
 
 type SurveyProps = {
-  desk: KitchenController;
+  kitchens: KitchenController;
   kitchen: Kitchen;
   chapter: ChapterId;
   onGo: (chapter: ChapterId) => void;
@@ -38,7 +39,7 @@ type SurveyProps = {
 
 /** A kitchen described from nothing, or changed: five pages on one line. */
 export function Survey(props: SurveyProps) {
-  const survey = createSurveyController(props.desk, props.kitchen);
+  const survey = createSurveyController(props.kitchens, props.kitchen);
   const [selected, setSelected] = createSignal<string>();
   const [telling, setTelling] = createSignal(false);
 
@@ -73,19 +74,19 @@ export function Survey(props: SurveyProps) {
         <div class="survey-title">
           <h1>{survey.kitchen().name}</h1>
           <a class="quiet" href={formatRoute({ page: 'kitchen' })}>
-            All kitchens
+            {t('survey.all-kitchens')}
           </a>
         </div>
         <SurveyTools survey={survey} onTell={() => setTelling(true)} />
       </header>
-      <nav class="chapter-line" aria-label="Survey">
+      <nav class="chapter-line" aria-label={t('survey.title')}>
         <For each={CHAPTERS}>
           {(chapter) => (
             <a
-              href={formatRoute({ page: 'kitchen', id: chapter.id })}
-              aria-current={props.chapter === chapter.id ? 'step' : undefined}
+              href={formatRoute({ page: 'kitchen', id: chapter })}
+              aria-current={props.chapter === chapter ? 'step' : undefined}
             >
-              {chapter.name}
+              {t(`survey.chapter.${chapter}`)}
             </a>
           )}
         </For>
@@ -108,9 +109,11 @@ export function Survey(props: SurveyProps) {
         </Match>
       </Switch>
       <Show when={props.chapter !== 'fixtures' && survey.refusal()}>
-        <p class="trap" role="alert">
-          {survey.refusal()}
-        </p>
+        {(why) => (
+          <p class="trap" role="alert">
+            {say(why())}
+          </p>
+        )}
       </Show>
       <Onward
         {...props}
@@ -129,32 +132,40 @@ export function Survey(props: SurveyProps) {
 
 function SurveyTools(props: { survey: SurveyController; onTell: () => void }) {
   const { survey } = props;
+  const undoName = (): string => {
+    const step = survey.undoLabel();
+    return step ? t('survey.undo-step', { step }) : t('survey.undo');
+  };
+  const redoName = (): string => {
+    const step = survey.redoLabel();
+    return step ? t('survey.redo-step', { step }) : t('survey.redo');
+  };
   return (
     <div class="button-row">
       <Action
         class="button button--plain"
         disabled={!survey.undoLabel()}
-        label={survey.undoLabel() ? `Undo: ${survey.undoLabel()}` : 'Undo'}
+        label={undoName()}
         onPress={survey.undo}
       >
-        Undo
+        {t('survey.undo')}
       </Action>
       <Action
         class="button button--plain"
         disabled={!survey.redoLabel()}
-        label={survey.redoLabel() ? `Redo: ${survey.redoLabel()}` : 'Redo'}
+        label={redoName()}
         onPress={survey.redo}
       >
-        Redo
+        {t('survey.redo')}
       </Action>
       <Action
         class="button button--plain"
         disabled={survey.stillToTell().length === 0}
         onPress={props.onTell}
       >
-        <Show when={survey.stillToTell().length > 0} fallback="All is told">
-          Still to tell: {survey.stillToTell().length}
-        </Show>
+        {survey.stillToTell().length > 0
+          ? t('survey.still-to-tell.count', { count: survey.stillToTell().length })
+          : t('survey.still-to-tell.none')}
       </Action>
     </div>
   );
@@ -162,25 +173,25 @@ function SurveyTools(props: { survey: SurveyController; onTell: () => void }) {
 
 /** Whether it is kept, and the one thing that comes next. */
 function Onward(props: SurveyProps & { survey: SurveyController; quiet: boolean }) {
-  const next = () => CHAPTERS[CHAPTERS.findIndex((c) => c.id === props.chapter) + 1];
+  const next = () => CHAPTERS[CHAPTERS.indexOf(props.chapter) + 1];
   const open = () => props.survey.stillToTell().length;
   const tone = () => (props.quiet ? 'button--plain' : 'button--ember');
   return (
     <footer class="onward">
       <Show
-        when={props.desk.writing() === 'failed'}
+        when={props.kitchens.writing() === 'failed'}
         fallback={
           <p class="quiet">
             {!next() && open() > 0
-              ? `${open() === 1 ? 'One thing is' : `${open()} things are`} still to tell; until then the plan takes the careful side.`
-              : 'Kept on this tablet as you go.'}
+              ? t('survey.onward.open', { count: open() })
+              : t('survey.onward.kept')}
           </p>
         }
       >
         <div class="button-row" role="alert">
-          <strong>The last change could not be kept on this tablet.</strong>
-          <Action class="button" onPress={props.desk.keepAgain}>
-            Keep it now
+          <strong>{t('survey.onward.failed')}</strong>
+          <Action class="button" onPress={props.kitchens.keepAgain}>
+            {t('survey.onward.keep')}
           </Action>
         </div>
       </Show>
@@ -192,13 +203,13 @@ function Onward(props: SurveyProps & { survey: SurveyController; quiet: boolean 
             disabled={props.survey.kitchen().fixtures.length === 0}
             onPress={props.onPlan}
           >
-            See the plan
+            {t('survey.see-plan')}
           </Action>
         }
       >
         {(chapter) => (
-          <Action class={`button button--big ${tone()}`} onPress={() => props.onGo(chapter().id)}>
-            Next: {chapter().next}
+          <Action class={`button button--big ${tone()}`} onPress={() => props.onGo(chapter())}>
+            {t(`survey.next.${chapter()}`)}
           </Action>
         )}
       </Show>
@@ -212,21 +223,21 @@ function StillToTell(props: {
   onTell: (ask: MissingAnswer) => void;
 }) {
   return (
-    <Sheet label="Still to tell" onClose={props.onClose}>
+    <Sheet label={t('survey.still-to-tell')} onClose={props.onClose}>
       <header class="sheet-head">
-        <h2>Still to tell</h2>
+        <h2>{t('survey.still-to-tell')}</h2>
         <Action class="button button--plain" onPress={props.onClose}>
-          Back
+          {t('survey.back')}
         </Action>
       </header>
-      <p class="tell">Until it is told the plan takes the careful side and says so.</p>
-      <ul class="untold-list">
+      <p class="tell">{t('survey.still-to-tell.note')}</p>
+      <ul class="missing-list">
         <For each={props.survey.stillToTell()}>
           {(ask) => (
             <li>
-              <Action class="untold" onPress={() => props.onTell(ask)}>
-                <span class="untold-ask">{ask.ask}</span>
-                <span class="quiet">{ask.why}</span>
+              <Action class="missing" onPress={() => props.onTell(ask)}>
+                <span class="missing-ask">{say(ask.ask)}</span>
+                <span class="quiet">{say(ask.why)}</span>
               </Action>
             </li>
           )}

@@ -115,4 +115,13 @@ export const checks = {
     `a point on the cooktop (${f.say(box)})`,
   'problems.burner-place.advice':
     'Measure the middle of the burner in the same plan view as the cooktop.',
+
+  'problems.lon-zone.found': ({ lonDeg, zone }: { lonDeg: number; zone: string }) =>
+    `${lonDeg} with the zone "${zone}"`,
+  'problems.lon-zone.allowed': 'a longitude in its zone, east positive, west negative',
+  'problems.lon-zone.advice': ({ meaning }: { meaning: Message }, f) =>
+    `${f.say(meaning)} Check its sign and the zone.`,
+  'problems.lon-zone.wrong-hour': 'Rest days would begin at a wrong hour.',
+  'problems.lon-zone.sabbath': ({ wallMs, zone }: { wallMs: number; zone: string }, f) =>
+    `The Sabbath would begin on ${f.shortMoment(wallMs, zone)}.`,
 } satisfies Section;

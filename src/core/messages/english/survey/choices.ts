@@ -7,8 +7,7 @@ import type { Section } from '../../model/message.ts';
 export const choices = {
   'survey.material.stainless-steel': 'Grey metal through and through; rings when knocked.',
   'survey.material.cast-iron': 'Black, heavy, rough; a magnet holds fast.',
-  'survey.material.enamelled-steel':
-    'Glassy coat on metal; a magnet holds, chips show dark metal.',
+  'survey.material.enamelled-steel': 'Glassy coat on metal; a magnet holds, chips show dark metal.',
   'survey.material.porcelain': 'White, glassy and thick; no magnet holds.',
   'survey.material.ceramic': 'Fired clay with a glaze; a chip shows a dull inside.',
   'survey.material.glass': 'Clear or tinted, cold to the hand, a green edge.',
@@ -17,8 +16,7 @@ export const choices = {
   'survey.material.marble': 'Veined stone; dulls where lemon juice stood.',
   'survey.material.soapstone': 'Grey and silky; a fingernail nearly marks it.',
   'survey.material.concrete': 'Cast grey with fine pores; drinks water unless sealed.',
-  'survey.material.quartz-composite':
-    'Even grains in resin; the underside is smooth and the same.',
+  'survey.material.quartz-composite': 'Even grains in resin; the underside is smooth and the same.',
   'survey.material.acrylic': 'Warm to the hand, no seams, sands like hard plastic.',
   'survey.material.laminate': 'Thin printed sheet on board; a brown line at the edge.',
   'survey.material.wood': 'Varnished or oiled; a water drop stands on it.',

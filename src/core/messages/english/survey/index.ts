@@ -1,6 +1,7 @@
 import type { Section } from '../../model/message.ts';
 import { ask } from './ask.ts';
 import { choices } from './choices.ts';
+import { countries } from './countries.ts';
 import { done } from './done.ts';
 import { fixture } from './fixture.ts';
 import { offers } from './offers.ts';
@@ -11,6 +12,7 @@ import { quantities } from './quantities.ts';
 export const survey = {
   ...offers,
   ...choices,
+  ...countries,
   ...quantities,
   ...ask,
   ...done,

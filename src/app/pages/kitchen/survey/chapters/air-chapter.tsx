@@ -1,63 +1,64 @@
-import type { Room } from '../../../../../core/kitchen/index.ts';
-import { HoodFields } from '../fields/hood-fields.tsx';
-import type { SurveyController } from '../survey-controller.ts';
-import { Typed } from '../fields/typed.tsx';
-
-const FLOOR_M2 = { least: 1, most: 1000 } as const;
-const HEIGHT_M = { least: 1.8, most: 10 } as const;
-const WINDOW_M2 = { least: 0, most: 50 } as const;
-const WINDOW_M = { least: 0, most: 6 } as const;
+import { LIMITS, type Room } from '../../../../../core/kitchen/index.ts';
+import { message, type Message } from '../../../../../core/messages/index.ts';
+import { t } from '../../../../context/language.ts';
+import type { SurveyController } from '../controller/survey-controller.ts';
+import { HoodFields } from '../fixture/hood-fields.tsx';
+import { Typed } from '../inputs/typed.tsx';
 
 /** Room, hood and window: how hot and how stuffy the purge gets, and how many burners may glow at once. */
 export function AirChapter(props: { survey: SurveyController }) {
   const { survey } = props;
   const room = () => survey.kitchen().room;
-  const set = (change: Partial<Room>, what: string) =>
+  const set = (change: Partial<Room>, what: Message) =>
     survey.change({ ...survey.kitchen(), room: { ...room(), ...change } }, what);
   return (
     <div class="chapter chapter--two">
-      <section aria-label="Hood">
-        <h2>Where does the air go?</h2>
+      <section aria-label={t('survey.air.hood')}>
+        <h2>{t('survey.air.hood.heading')}</h2>
         <HoodFields survey={survey} />
       </section>
-      <section aria-label="Room and window">
-        <h2>How large is the room?</h2>
+      <section aria-label={t('survey.air.room')}>
+        <h2>{t('survey.air.room.heading')}</h2>
         <div class="typed-row">
           <Typed
-            label="Floor"
+            label={t('survey.air.floor')}
             quantity="area"
             path="room.floorAreaM2"
             value={room().floorAreaM2}
-            allowed={FLOOR_M2}
-            hint="With whatever is open to it."
-            onValue={(floorAreaM2) => set({ floorAreaM2 }, 'Floor changed')}
+            allowed={LIMITS.floorAreaM2}
+            hint={t('survey.air.floor.hint')}
+            onValue={(floorAreaM2) => set({ floorAreaM2 }, message('survey.done.floor'))}
           />
           <Typed
-            label="Ceiling"
+            label={t('survey.air.ceiling')}
             quantity="length"
             path="room.heightM"
             value={room().heightM}
-            allowed={HEIGHT_M}
-            onValue={(heightM) => set({ heightM }, 'Ceiling changed')}
+            allowed={LIMITS.ceilingM}
+            onValue={(heightM) => set({ heightM }, message('survey.done.ceiling'))}
           />
         </div>
-        <h3>The window</h3>
-        <p class="tell">Only what opens counts. None: write 0.</p>
+        <h3>{t('survey.air.window')}</h3>
+        <p class="tell">{t('survey.air.window.note')}</p>
         <div class="typed-row">
           <Typed
-            label="Opening"
+            label={t('survey.air.opening')}
             quantity="area"
             path="room.window"
             value={room().window.areaM2}
-            allowed={WINDOW_M2}
-            onValue={(areaM2) => set({ window: { ...room().window, areaM2 } }, 'Window changed')}
+            allowed={LIMITS.windowAreaM2}
+            onValue={(areaM2) =>
+              set({ window: { ...room().window, areaM2 } }, message('survey.done.window'))
+            }
           />
           <Typed
-            label="Its height"
+            label={t('survey.air.height')}
             quantity="length"
             value={room().window.heightM}
-            allowed={WINDOW_M}
-            onValue={(heightM) => set({ window: { ...room().window, heightM } }, 'Window changed')}
+            allowed={LIMITS.windowHeightM}
+            onValue={(heightM) =>
+              set({ window: { ...room().window, heightM } }, message('survey.done.window'))
+            }
           />
         </div>
       </section>

@@ -1,13 +1,14 @@
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
-import { addFixture, type Offer } from '../../../../../core/editing/index.ts';
+import { outlineOf, type Fixture } from '../../../../../core/kitchen/index.ts';
+import { addFixture, offerName, type Offer } from '../../../../../core/editing/index.ts';
+import { message, type Message } from '../../../../../core/messages/index.ts';
+import { say, t, translator } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/action.tsx';
-import { outlineOf } from '../../../../pictures/kitchen-frame.ts';
 import { PlanEditor } from '../../editor/plan-editor.tsx';
-import { FixtureSheet } from '../fields/fixture-sheet.tsx';
-import { Offers } from '../offers.tsx';
-import { RunForm } from '../run-form.tsx';
-import type { SurveyController } from '../survey-controller.ts';
-import { MATERIAL_WORDS } from '../fields/words.ts';
+import type { SurveyController } from '../controller/survey-controller.ts';
+import { FixtureSheet } from '../fixture/fixture-sheet.tsx';
+import { Offers } from './offers.tsx';
+import { RunForm } from './run-form.tsx';
 
 /** The plan on one side; on the other what can be added, or the sheet of what is chosen. */
 export function FixturesChapter(props: {
@@ -40,8 +41,9 @@ export function FixturesChapter(props: {
     queueMicrotask(() => panel?.querySelector('h2')?.focus({ preventScroll: true }));
   };
   const add = (offer: Offer): void => {
-    const added = addFixture(survey.kitchen(), offer.id);
-    if (!survey.change(added.kitchen, `${offer.name} added`)) turnTo(added.id);
+    const added = addFixture(survey.kitchen(), offer.id, translator());
+    const label = message('survey.done.added', { what: offerName(offer.id) });
+    if (!survey.change(added.kitchen, label)) turnTo(added.id);
   };
   return (
     <div class="survey-fixtures">
@@ -59,7 +61,7 @@ export function FixturesChapter(props: {
         <Show when={survey.refusal()}>
           {(why) => (
             <p class="trap" role="alert">
-              {why()}
+              {say(why())}
             </p>
           )}
         </Show>
@@ -109,6 +111,13 @@ export function FixturesChapter(props: {
   );
 }
 
+/** What a fixture is made of, or its kind. */
+function whatItIs(fixture: Fixture): Message {
+  return 'material' in fixture
+    ? message(`common.material.${fixture.material}`)
+    : message(`common.fixture-kind.${fixture.kind}`);
+}
+
 function Adding(props: {
   survey: SurveyController;
   onAdd: (offer: Offer) => void;
@@ -119,19 +128,16 @@ function Adding(props: {
   return (
     <>
       <h2 tabindex={-1}>
-        {fixtures().length === 0 ? 'What stands first at the wall?' : 'What else is there?'}
+        {fixtures().length === 0 ? t('survey.fixtures.first') : t('survey.fixtures.next')}
       </h2>
-      <p class="tell">
-        Go round the room once. Each comes in its usual size and to a likely place; put it right
-        afterwards by finger or by typing.
-      </p>
-      <Offers country={props.survey.kitchen().country} onAdd={props.onAdd} />
+      <p class="tell">{t('survey.fixtures.note')}</p>
+      <Offers onAdd={props.onAdd} />
       <Action class="button button--plain" onPress={props.onWalk}>
-        A counter round corners
+        {t('survey.fixtures.run')}
       </Action>
       <Show when={fixtures().length > 0}>
-        <section aria-label="What stands here">
-          <h3>What stands here</h3>
+        <section aria-label={t('survey.fixtures.here')}>
+          <h3>{t('survey.fixtures.here')}</h3>
           <ul class="fixture-list">
             <For each={fixtures()}>
               {(fixture) => (
@@ -139,10 +145,9 @@ function Adding(props: {
                   <Action class="fixture-row" onPress={() => props.onSelect(fixture.id)}>
                     <span>{fixture.name}</span>
                     <span class="quiet">
-                      {'material' in fixture
-                        ? MATERIAL_WORDS[fixture.material].name.toLowerCase()
-                        : fixture.kind.replaceAll('-', ' ')}
-                      {outlineOf(fixture) ? '' : ', not drawn'}
+                      {outlineOf(fixture)
+                        ? say(whatItIs(fixture))
+                        : t('survey.fixtures.not-drawn', { what: whatItIs(fixture) })}
                     </span>
                   </Action>
                 </li>

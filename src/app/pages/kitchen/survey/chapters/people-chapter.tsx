@@ -1,119 +1,113 @@
-import { createSignal, lazy, Show, Suspense } from 'solid-js';
+import { createSignal, Show, Suspense } from 'solid-js';
 import { ownCustomOf } from '../../../../../core/custom/index.ts';
-import type { CustomId, Household, Purpose } from '../../../../../core/kitchen/index.ts';
+import {
+  CUSTOMS,
+  LANE_DIRECTIONS,
+  LIMITS,
+  PURPOSES,
+  type Household,
+} from '../../../../../core/kitchen/index.ts';
+import { message, type Message } from '../../../../../core/messages/index.ts';
+import { lazyPage, t } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/action.tsx';
-import { CUSTOM_NAMES, PURPOSE_NAMES } from '../../../../labels/names.ts';
-import { Pick } from '../fields/pick.tsx';
-import type { SurveyController } from '../survey-controller.ts';
-import { Typed } from '../fields/typed.tsx';
+import type { SurveyController } from '../controller/survey-controller.ts';
+import { Pick } from '../inputs/pick.tsx';
+import { Typed } from '../inputs/typed.tsx';
 
-const OwnCustomSheet = lazy(async () => ({
-  default: (await import('../../../custom/index.ts')).OwnCustomSheet,
-}));
+const OwnCustomSheet = lazyPage(
+  ['kitchen', 'custom'],
+  async () => (await import('../../../custom/index.ts')).OwnCustomSheet,
+);
 
-const LIGHTING = { least: 0, most: 90 } as const;
 const USUAL_LIGHTING_MIN = 18;
-const PEOPLE = { least: 1, most: 8 } as const;
-const PURPOSE_TELLS: Readonly<Record<Purpose, string>> = {
-  'new-kitchen': 'It was not kosher, or nobody knows.',
-  passover: 'It is kosher and turns over for the festival.',
-  'mix-up': 'Meat and dairy met, or something doubtful was cooked.',
-};
 
 /** Why, by which custom, and how many hands. */
 export function PeopleChapter(props: { survey: SurveyController }) {
   const { survey } = props;
   const [own, setOwn] = createSignal(false);
   const household = () => survey.kitchen().household;
-  const set = (change: Partial<Household>, what: string) =>
+  const ownName = () => ownCustomOf(household())?.name;
+  const set = (change: Partial<Household>, what: Message) =>
     survey.change({ ...survey.kitchen(), household: { ...household(), ...change } }, what);
   return (
     <div class="chapter chapter--two">
-      <section aria-label="Purpose and custom">
-        <h2>Why is it purged, and by which custom?</h2>
+      <section aria-label={t('survey.people.purpose')}>
+        <h2>{t('survey.people.purpose.heading')}</h2>
         <Pick
-          label="Why"
+          label={t('survey.people.why')}
           wide
           path="household.purpose"
           value={household().purpose}
-          choices={(Object.entries(PURPOSE_NAMES) as [Purpose, string][]).map(([id, name]) => ({
+          choices={PURPOSES.map((id) => ({
             id,
-            name,
-            tell: PURPOSE_TELLS[id],
+            name: t(`kitchen.purpose.${id}`),
+            tell: t(`survey.purpose.${id}`),
           }))}
-          onPick={(purpose) => set({ purpose }, PURPOSE_NAMES[purpose])}
+          onPick={(purpose) => set({ purpose }, message(`kitchen.purpose.${purpose}`))}
         />
         <Pick
-          label="Custom"
+          label={t('survey.people.custom')}
           path="household.custom"
           value={household().custom}
-          choices={(Object.entries(CUSTOM_NAMES) as [CustomId, string][]).map(([id, name]) => ({
-            id,
-            name,
-          }))}
-          onPick={(custom) => set({ custom }, CUSTOM_NAMES[custom])}
+          choices={CUSTOMS.map((id) => ({ id, name: t(`common.custom.${id}`) }))}
+          onPick={(custom) => set({ custom }, message(`common.custom.${custom}`))}
         />
-        <p class="tell">
-          Customs differ. The plan follows the custom you chose; your rabbi’s word replaces it.
-        </p>
+        <p class="tell">{t('survey.people.customs-differ')}</p>
         <Action class="button" onPress={() => setOwn(true)}>
-          {ownCustomOf(household())
-            ? `Change “${ownCustomOf(household())?.name}”`
-            : 'Make a custom of our own'}
+          {ownName() === undefined
+            ? t('survey.people.own-custom')
+            : t('survey.people.own-custom.change', { name: ownName() ?? '' })}
         </Action>
         <Show when={own()}>
           <Suspense>
             <OwnCustomSheet
               kitchen={survey.kitchen()}
-              onKitchen={(kitchen) => survey.change(kitchen, 'Our own custom changed')}
+              onKitchen={(kitchen) => survey.change(kitchen, message('survey.done.own-custom'))}
               onClose={() => setOwn(false)}
             />
           </Suspense>
         </Show>
       </section>
-      <section aria-label="Hands and days">
-        <h2>Who works, and when not?</h2>
+      <section aria-label={t('survey.people.days')}>
+        <h2>{t('survey.people.days.heading')}</h2>
         <div class="typed-row">
           <Typed
-            label="People working at once"
+            label={t('survey.people.working')}
             quantity="count"
             path="household.people"
             value={household().people}
-            allowed={PEOPLE}
-            onValue={(people) => set({ people }, 'People changed')}
+            allowed={LIMITS.people}
+            onValue={(people) => set({ people }, message('survey.done.people'))}
           />
         </div>
         <Pick
-          label="Sabbath and festivals"
+          label={t('survey.people.rest-days')}
           path="household.keepsRestDays"
           value={household().keepsRestDays ? 'yes' : 'no'}
           choices={[
-            { id: 'yes', name: 'No work, no sound' },
-            { id: 'no', name: 'Plan through them' },
+            { id: 'yes', name: t('survey.rest-days.yes') },
+            { id: 'no', name: t('survey.rest-days.no') },
           ]}
-          onPick={(is) => set({ keepsRestDays: is === 'yes' }, 'Rest days changed')}
+          onPick={(is) => set({ keepsRestDays: is === 'yes' }, message('survey.done.rest-days'))}
         />
         <Show when={household().keepsRestDays}>
           <div class="typed-row">
             <Typed
-              label="Candles lit before sunset"
+              label={t('survey.people.lighting')}
               quantity="minutes"
               path="household.lightingMin"
               value={household().lightingMin ?? USUAL_LIGHTING_MIN}
-              allowed={LIGHTING}
-              onValue={(lightingMin) => set({ lightingMin }, 'Lighting changed')}
+              allowed={LIMITS.lightingMin}
+              onValue={(lightingMin) => set({ lightingMin }, message('survey.done.lighting'))}
             />
           </div>
         </Show>
         <Pick
-          label="Lanes of a pour"
+          label={t('survey.people.lanes')}
           path="household.laneDirection"
           value={household().laneDirection ?? 'back-to-front'}
-          choices={[
-            { id: 'back-to-front', name: 'Back to front (custom)' },
-            { id: 'shortest', name: 'The shortest way' },
-          ]}
-          onPick={(laneDirection) => set({ laneDirection }, 'Lanes changed')}
+          choices={LANE_DIRECTIONS.map((id) => ({ id, name: t(`kitchen.lanes.${id}`) }))}
+          onPick={(laneDirection) => set({ laneDirection }, message('survey.done.lanes'))}
         />
       </section>
     </div>

@@ -1,38 +1,46 @@
 import { For, Show } from 'solid-js';
-import type { Circuit, Vessel, VesselBody, VesselKind } from '../../../../../core/kitchen/index.ts';
+import {
+  isElectric,
+  LIMITS,
+  VESSEL_BODIES,
+  VESSEL_KINDS,
+  type Circuit,
+  type Vessel,
+  type VesselKind,
+} from '../../../../../core/kitchen/index.ts';
 import {
   addCircuit,
   addVessel,
   changeCircuit,
   changeVessel,
+  consumersOf,
+  onBurner,
+  onCircuit,
   removeCircuit,
   removeVessel,
 } from '../../../../../core/editing/index.ts';
+import { message } from '../../../../../core/messages/index.ts';
+import { t, translator } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/action.tsx';
-import { CircuitSelect } from '../fields/circuit-select.tsx';
-import { isElectric, onBurner, onCircuit, thingsOf } from '../fields/circuits.ts';
-import { Pick, Select, Toggle } from '../fields/pick.tsx';
-import type { SurveyController } from '../survey-controller.ts';
-import { Typed, TypedWords } from '../fields/typed.tsx';
-import { BODY_WORDS, VESSEL_WORDS } from '../fields/words.ts';
-
-const FILL_L = { least: 0.2, most: 200 } as const;
-const POWER_W = { least: 0, most: 60_000 } as const;
-const VOLTS_V = { least: 90, most: 440 } as const;
-const RATING_A = { least: 1, most: 200 } as const;
-const COUNT = { least: 1, most: 20 } as const;
+import type { SurveyController } from '../controller/survey-controller.ts';
+import { CircuitSelect } from '../inputs/circuit-select.tsx';
+import { Pick, Select, Toggle } from '../inputs/pick.tsx';
+import { Typed, TypedName } from '../inputs/typed.tsx';
 
 /** What the water boils in, and which sockets share a breaker. */
 export function WaterChapter(props: { survey: SurveyController }) {
   const { survey } = props;
   const kitchen = () => survey.kitchen();
   const add = (kind: VesselKind) =>
-    survey.change(addVessel(kitchen(), kind).kitchen, `${VESSEL_WORDS[kind]} added`);
+    survey.change(
+      addVessel(kitchen(), kind, translator()).kitchen,
+      message('survey.done.added', { what: message(`survey.vessel-kind.${kind}`) }),
+    );
   return (
     <div class="chapter chapter--two">
-      <section aria-label="Kettles">
-        <h2>What boils the water?</h2>
-        <p class="tell">Read volume and watts off the plate under each.</p>
+      <section aria-label={t('survey.water.kettles')}>
+        <h2>{t('survey.water.kettles.heading')}</h2>
+        <p class="tell">{t('survey.water.kettles.note')}</p>
         <ul class="thing-list">
           <For each={kitchen().vessels.map((v) => v.id)}>
             {(id) => (
@@ -42,23 +50,20 @@ export function WaterChapter(props: { survey: SurveyController }) {
             )}
           </For>
         </ul>
-        <p class="pick-label">Add</p>
+        <p class="pick-label">{t('survey.add')}</p>
         <div class="pick-row">
-          <For each={Object.entries(VESSEL_WORDS) as [VesselKind, string][]}>
-            {([kind, name]) => (
+          <For each={VESSEL_KINDS}>
+            {(kind) => (
               <Action class="button button--plain" onPress={() => add(kind)}>
-                {name}
+                {t(`survey.vessel-kind.${kind}`)}
               </Action>
             )}
           </For>
         </div>
       </section>
-      <section aria-label="Circuits">
-        <h2>Which of these go off together when you switch the breaker?</h2>
-        <p class="tell">
-          Two kettles on one breaker trip it. Switch each breaker off in turn and mark what goes
-          dead.
-        </p>
+      <section aria-label={t('survey.water.circuits')}>
+        <h2>{t('survey.water.circuits.heading')}</h2>
+        <p class="tell">{t('survey.water.circuits.note')}</p>
         <ul class="thing-list">
           <For each={kitchen().circuits.map((c) => c.id)}>
             {(id) => (
@@ -70,9 +75,14 @@ export function WaterChapter(props: { survey: SurveyController }) {
         </ul>
         <Action
           class="button button--plain"
-          onPress={() => survey.change(addCircuit(kitchen()).kitchen, 'Circuit added')}
+          onPress={() =>
+            survey.change(
+              addCircuit(kitchen(), translator()).kitchen,
+              message('survey.done.circuit-added'),
+            )
+          }
         >
-          Add a circuit
+          {t('survey.water.circuits.add')}
         </Action>
       </section>
     </div>
@@ -84,58 +94,66 @@ function VesselRow(props: { survey: SurveyController; vessel: Vessel }) {
   const vessel = () => props.vessel;
   const path = (field: string) => `vessels.${vessel().id}.${field}`;
   const patch = (change: Partial<Vessel>) =>
-    survey.change(changeVessel(survey.kitchen(), vessel().id, change), `${vessel().name} changed`);
-  const electric = () => isElectric(vessel().kind);
+    survey.change(
+      changeVessel(survey.kitchen(), vessel().id, change),
+      message('survey.done.thing-changed', { name: vessel().name }),
+    );
+  const electric = () => isElectric(vessel());
   const burners = () =>
     survey
       .kitchen()
       .fixtures.flatMap((f) =>
-        f.kind === 'cooktop' ? f.burners.map((b) => [b.id, `${f.name}, ${b.name}`] as const) : [],
+        f.kind === 'cooktop'
+          ? f.burners.map(
+              (b) => [b.id, t('survey.water.burner', { cooktop: f.name, burner: b.name })] as const,
+            )
+          : [],
       );
   return (
     <li class="thing" aria-label={vessel().name}>
-      <TypedWords label="Name" value={vessel().name} onValue={(name) => patch({ name })} />
+      <TypedName
+        label={t('survey.water.name')}
+        value={vessel().name}
+        onValue={(name) => patch({ name })}
+      />
       <div class="typed-row">
         <Typed
-          label="To its mark"
+          label={t('survey.water.fill')}
           quantity="volume"
           value={vessel().maxFillL}
-          allowed={FILL_L}
+          allowed={LIMITS.maxFillL}
           path={path('maxFillL')}
           onValue={(maxFillL) => patch({ maxFillL })}
         />
         <Show when={electric()}>
           <Typed
-            label="Power"
+            label={t('survey.water.power')}
             quantity="power"
             value={vessel().ratedW}
-            allowed={POWER_W}
+            allowed={LIMITS.powerW}
             path={path('ratedW')}
             onValue={(ratedW) => patch({ ratedW })}
           />
           <Typed
-            label="Made for"
+            label={t('survey.water.made-for')}
             quantity="voltage"
             value={vessel().ratedV}
-            allowed={VOLTS_V}
+            allowed={LIMITS.voltsV}
             onValue={(ratedV) => patch({ ratedV })}
           />
         </Show>
         <Typed
-          label="How many"
+          label={t('survey.water.count')}
           quantity="count"
           value={vessel().count}
-          allowed={COUNT}
+          allowed={LIMITS.vesselCount}
           onValue={(count) => patch({ count })}
         />
       </div>
       <Pick
-        label="Body"
+        label={t('survey.water.body')}
         value={vessel().body}
-        choices={(Object.entries(BODY_WORDS) as [VesselBody, string][]).map(([id, name]) => ({
-          id,
-          name,
-        }))}
+        choices={VESSEL_BODIES.map((id) => ({ id, name: t(`survey.body.${id}`) }))}
         onPick={(body) => patch({ body })}
       />
       <div class="field-row">
@@ -143,12 +161,15 @@ function VesselRow(props: { survey: SurveyController; vessel: Vessel }) {
           when={electric()}
           fallback={
             <Select
-              label="Stands on"
+              label={t('survey.water.stands-on')}
               value={vessel().burner ?? ''}
               path={path('burner')}
-              choices={[['', 'Not told'], ...burners()]}
+              choices={[['', t('survey.not-told')], ...burners()]}
               onPick={(burner) =>
-                survey.change(onBurner(survey.kitchen(), vessel().id, burner), 'Burner told')
+                survey.change(
+                  onBurner(survey.kitchen(), vessel().id, burner === '' ? undefined : burner),
+                  message('survey.done.burner-told'),
+                )
               }
             />
           }
@@ -160,19 +181,22 @@ function VesselRow(props: { survey: SurveyController; vessel: Vessel }) {
             onPick={(id) =>
               survey.change(
                 onCircuit(survey.kitchen(), { kind: 'vessel', id: vessel().id }, id),
-                'Circuit told',
+                message('survey.done.circuit-told'),
               )
             }
           />
         </Show>
         <Action
           class="word-button"
-          label={`Take out ${vessel().name}`}
+          label={t('survey.take-out-named', { name: vessel().name })}
           onPress={() =>
-            survey.change(removeVessel(survey.kitchen(), vessel().id), `${vessel().name} taken out`)
+            survey.change(
+              removeVessel(survey.kitchen(), vessel().id),
+              message('survey.done.taken-out', { name: vessel().name }),
+            )
           }
         >
-          Take out
+          {t('survey.take-out')}
         </Action>
       </div>
     </li>
@@ -185,60 +209,71 @@ function CircuitRow(props: { survey: SurveyController; circuit: Circuit }) {
   const patch = (change: Partial<Circuit>) =>
     survey.change(
       changeCircuit(survey.kitchen(), circuit().id, change),
-      `${circuit().name} changed`,
+      message('survey.done.thing-changed', { name: circuit().name }),
     );
   return (
     <li class="thing" aria-label={circuit().name}>
-      <TypedWords label="Breaker" value={circuit().name} onValue={(name) => patch({ name })} />
+      <TypedName
+        label={t('survey.water.breaker')}
+        value={circuit().name}
+        onValue={(name) => patch({ name })}
+      />
       <div class="typed-row">
         <Typed
-          label="Rating"
+          label={t('survey.water.rating')}
           quantity="current"
           value={circuit().ratingA}
-          allowed={RATING_A}
+          allowed={LIMITS.circuitA}
           path={`circuits.${circuit().id}.ratingA`}
           onValue={(ratingA) => patch({ ratingA })}
         />
         <Typed
-          label="Voltage"
+          label={t('survey.water.voltage')}
           quantity="voltage"
           value={circuit().voltsV}
-          allowed={VOLTS_V}
+          allowed={LIMITS.voltsV}
           onValue={(voltsV) => patch({ voltsV })}
         />
       </div>
-      <div class="pick-row" role="group" aria-label={`Go off with ${circuit().name}`}>
-        <For each={thingsOf(survey.kitchen())}>
-          {(thing) => (
+      <div
+        class="pick-row"
+        role="group"
+        aria-label={t('survey.water.go-off', { name: circuit().name })}
+      >
+        <For each={consumersOf(survey.kitchen())}>
+          {(consumer) => (
             <Toggle
-              pressed={thing.circuit === circuit().id}
+              pressed={consumer.circuit === circuit().id}
               onPress={() =>
                 survey.change(
                   onCircuit(
                     survey.kitchen(),
-                    thing,
-                    thing.circuit === circuit().id ? undefined : circuit().id,
+                    consumer,
+                    consumer.circuit === circuit().id ? undefined : circuit().id,
                   ),
-                  `${thing.name}: circuit told`,
+                  message('survey.done.told', {
+                    fixture: consumer.name,
+                    what: message('survey.what.circuit-told'),
+                  }),
                 )
               }
             >
-              {thing.name}
+              {consumer.name}
             </Toggle>
           )}
         </For>
       </div>
       <Action
         class="word-button"
-        label={`Take out ${circuit().name}`}
+        label={t('survey.take-out-named', { name: circuit().name })}
         onPress={() =>
           survey.change(
             removeCircuit(survey.kitchen(), circuit().id),
-            `${circuit().name} taken out`,
+            message('survey.done.taken-out', { name: circuit().name }),
           )
         }
       >
-        Take out
+        {t('survey.take-out')}
       </Action>
     </li>
   );

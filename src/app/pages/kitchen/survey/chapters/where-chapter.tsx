@@ -1,21 +1,22 @@
 import { createSignal, For, Show } from 'solid-js';
-import { COUNTRY_CODES, countryOf } from '../../../../../core/kitchen/index.ts';
-import { newKitchen, placesLike } from '../../../../../core/editing/index.ts';
+import { COUNTRY_CODES, LIMITS } from '../../../../../core/kitchen/index.ts';
+import { newKitchen, placesLike, type Town } from '../../../../../core/editing/index.ts';
+import { message } from '../../../../../core/messages/index.ts';
+import { say, t, translator } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/action.tsx';
-import { Pick, Select } from '../fields/pick.tsx';
-import { quantityText } from '../fields/quantities.ts';
-import type { SurveyController } from '../survey-controller.ts';
-import { Typed, TypedWords } from '../fields/typed.tsx';
+import type { SurveyController } from '../controller/survey-controller.ts';
+import { countryName } from '../inputs/country-name.ts';
+import { Pick, Select } from '../inputs/pick.tsx';
+import { quantity } from '../inputs/quantities.ts';
+import { Typed, TypedName } from '../inputs/typed.tsx';
 
-const ALTITUDE_M = { least: -430, most: 5000 } as const;
-const MAINS_V = { least: 90, most: 440 } as const;
-const TAP_C = { least: 0.5, most: 40 } as const;
 const MOST_TOWNS = 6;
 
 /** Countries by name; the code of one that is not in the table stands for itself. */
 function countryChoices(now: string): readonly (readonly [string, string])[] {
-  const known = COUNTRY_CODES.map((code) => [code, countryOf(code)?.name ?? code] as const);
-  const sorted = known.toSorted((a, b) => a[1].localeCompare(b[1]));
+  const known = COUNTRY_CODES.map((code) => [code, say(countryName(code))] as const);
+  const { language } = translator();
+  const sorted = known.toSorted((a, b) => a[1].localeCompare(b[1], language));
   return sorted.some(([code]) => code === now) ? sorted : [[now, now], ...sorted];
 }
 
@@ -28,60 +29,63 @@ export function WhereChapter(props: { survey: SurveyController }) {
     // Before anything stands in it a kitchen is simply one of that country.
     const next =
       now.fixtures.length === 0
-        ? { ...newKitchen({ name: now.name, country }), household: now.household }
+        ? { ...newKitchen({ name: now.name, country }, translator()), household: now.household }
         : { ...now, country };
-    survey.change(next, `Country: ${countryOf(country)?.name ?? country}`);
+    survey.change(next, message('survey.done.country', { country: countryName(country) }));
   };
   return (
     <div class="chapter">
       <div class="chapter-main">
-        <h2>Where is this kitchen?</h2>
+        <h2>{t('survey.where.heading')}</h2>
         <div class="field-row">
-          <TypedWords
-            label="Name of the kitchen"
+          <TypedName
+            label={t('survey.where.name')}
             value={kitchen().name}
             path="name"
-            onValue={(name) => survey.change({ ...kitchen(), name }, 'Name changed')}
+            onValue={(name) => survey.change({ ...kitchen(), name }, message('survey.done.name'))}
           />
           <Select
-            label="Country"
+            label={t('survey.where.country')}
             path="country"
             value={kitchen().country}
             choices={countryChoices(kitchen().country)}
             onPick={setCountry}
           />
         </div>
-        <p class="tell">
-          Five short pages, about ten minutes; everything is kept as you go. The country gives mains
-          voltage, usual kettles, circuits and sizes. Change any of them later.
-        </p>
+        <p class="tell">{t('survey.where.note')}</p>
         <Towns survey={survey} />
         <div class="typed-row">
           <Typed
-            label="Altitude"
+            label={t('survey.where.altitude')}
             quantity="altitude"
             path="altitudeM"
             value={kitchen().altitudeM}
-            allowed={ALTITUDE_M}
-            hint="Water boils cooler higher up."
-            onValue={(altitudeM) => survey.change({ ...kitchen(), altitudeM }, 'Altitude changed')}
+            allowed={LIMITS.altitudeM}
+            hint={t('survey.where.altitude.hint')}
+            onValue={(altitudeM) =>
+              survey.change({ ...kitchen(), altitudeM }, message('survey.done.altitude'))
+            }
           />
           <Typed
-            label="Cold tap water"
+            label={t('survey.where.tap')}
             quantity="temperature"
             path="tapColdC"
             value={kitchen().tapColdC}
-            allowed={TAP_C}
-            hint="Colder water takes longer to boil."
-            onValue={(tapColdC) => survey.change({ ...kitchen(), tapColdC }, 'Tap water changed')}
+            allowed={LIMITS.tapColdC}
+            hint={t('survey.where.tap.hint')}
+            onValue={(tapColdC) =>
+              survey.change({ ...kitchen(), tapColdC }, message('survey.done.tap'))
+            }
           />
           <Typed
-            label="Mains"
+            label={t('survey.where.mains')}
             quantity="voltage"
             path="supplyV"
             value={kitchen().supplyV}
-            allowed={MAINS_V}
-            onValue={(supplyV) => survey.change({ ...kitchen(), supplyV }, 'Mains changed')}
+            allowed={LIMITS.voltsV}
+            onValue={(supplyV) =>
+              survey.change({ ...kitchen(), supplyV }, message('survey.done.mains'))
+            }
           />
         </div>
       </div>
@@ -93,39 +97,41 @@ function Towns(props: { survey: SurveyController }) {
   const [text, setText] = createSignal('');
   const kitchen = () => props.survey.kitchen();
   const towns = () => (text().trim().length < 2 ? [] : placesLike(text(), MOST_TOWNS));
-  const put = (town: ReturnType<typeof placesLike>[number]): void => {
+  const put = (town: Town): void => {
     const land = town.country === 'IL' ? 'israel' : 'diaspora';
     const { latDeg, lonDeg, zone, altitudeM } = town;
     props.survey.change(
       { ...kitchen(), altitudeM, place: { latDeg, lonDeg, zone, land } },
-      `Place: ${town.name}`,
+      message('survey.done.town', { town: town.name }),
     );
     setText('');
   };
   return (
     <div class="towns">
       <div class="typed typed--words">
-        <label for="survey-town">Town, or the largest one near</label>
+        <label for="survey-town">{t('survey.where.town')}</label>
         <input
           id="survey-town"
           type="text"
           autocomplete="off"
           data-path="place"
           value={text()}
-          placeholder="Type its first letters"
+          placeholder={t('survey.where.town.empty')}
           onInput={(e) => setText(e.currentTarget.value)}
         />
       </div>
       <Show when={towns().length > 0}>
-        <ul class="town-list" aria-label="Towns">
+        <ul class="town-list" aria-label={t('survey.where.towns')}>
           <For each={towns()}>
             {(town) => (
               <li>
                 <Action class="button button--plain" onPress={() => put(town)}>
                   {town.name}
                   <span class="quiet">
-                    {countryOf(town.country)?.name ?? town.country},{' '}
-                    {quantityText('altitude', town.altitudeM)}
+                    {t('survey.where.town.tells', {
+                      country: countryName(town.country),
+                      altitude: quantity('altitude', town.altitudeM),
+                    })}
                   </span>
                 </Action>
               </li>
@@ -135,24 +141,31 @@ function Towns(props: { survey: SurveyController }) {
       </Show>
       <Show when={text().trim().length >= 2 && towns().length === 0}>
         <p class="tell" role="status">
-          No town of that name is in the list. Type the altitude below, or a larger town near.
+          {t('survey.where.town.none')}
         </p>
       </Show>
       <Show when={kitchen().place}>
         {(place) => (
           <>
             <p class="tell">
-              Sun times for {place().latDeg}°, {place().lonDeg}°, clock of {place().zone}.
+              {t('survey.where.sun', {
+                latDeg: place().latDeg,
+                lonDeg: place().lonDeg,
+                zone: place().zone,
+              })}
             </p>
             <Pick
-              label="Festival days kept as in"
+              label={t('survey.where.land')}
               value={place().land}
               choices={[
-                { id: 'israel', name: 'the land of Israel' },
-                { id: 'diaspora', name: 'the diaspora' },
+                { id: 'israel', name: t('survey.land.israel') },
+                { id: 'diaspora', name: t('survey.land.diaspora') },
               ]}
               onPick={(land) =>
-                props.survey.change({ ...kitchen(), place: { ...place(), land } }, 'Land changed')
+                props.survey.change(
+                  { ...kitchen(), place: { ...place(), land } },
+                  message('survey.done.land'),
+                )
               }
             />
           </>

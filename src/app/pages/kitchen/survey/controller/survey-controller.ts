@@ -1,5 +1,6 @@
 import { createSignal } from 'solid-js';
-import type { Kitchen } from '../../../../core/kitchen/index.ts';
+import type { Kitchen } from '../../../../../core/kitchen/index.ts';
+import { message, type Message } from '../../../../../core/messages/index.ts';
 import {
   beginHistory,
   problemsOf,
@@ -8,11 +9,11 @@ import {
   undo,
   missingAnswers,
   type History,
-} from '../../../../core/editing/index.ts';
-import type { KitchenController } from '../../../controllers/kitchen/kitchen-opening.ts';
+} from '../../../../../core/editing/index.ts';
+import type { KitchenController } from '../../../../controllers/kitchen/kitchen-opening.ts';
 
-/** Kept while the page lives, so that undo reaches back after a look at the plan. */
-let lastHistory: History | undefined;
+/** Histories live as long as their kitchens' controller, so that undo reaches back after a look at the plan. */
+const histories = new WeakMap<KitchenController, History>();
 
 /** Worked out once for each kitchen, however often it is asked for. */
 function ofLast<T>(work: (kitchen: Kitchen) => T): (kitchen: Kitchen) => T {
@@ -23,54 +24,57 @@ function ofLast<T>(work: (kitchen: Kitchen) => T): (kitchen: Kitchen) => T {
   };
 }
 
-/** The kitchen on the desk with its past: every change goes through here. */
-export function createSurveyController(desk: KitchenController, first: Kitchen) {
+/** The open kitchen with its past: every change goes through here. */
+export function createSurveyController(kitchens: KitchenController, first: Kitchen) {
+  const before = histories.get(kitchens);
   const [history, setHistory] = createSignal(
-    lastHistory?.present === first ? lastHistory : beginHistory(first),
+    before?.present === first ? before : beginHistory(first),
   );
-  const [refusal, setRefusal] = createSignal<string>();
-  const kitchen = () => desk.kitchen() ?? first;
+  const [refusal, setRefusal] = createSignal<Message>();
+  const kitchen = () => kitchens.kitchen() ?? first;
   const faults = ofLast((now) => problemsOf(now).length);
   const open = ofLast(missingAnswers);
 
   const keep = (next: History): void => {
-    lastHistory = next;
+    histories.set(kitchens, next);
     setHistory(next);
   };
   /** What this page shows may have been changed elsewhere (name, purpose): that is a step too. */
   const caughtUp = (): History => {
     const now = history();
-    return now.present === kitchen() ? now : record(now, kitchen(), 'Changed');
+    return now.present === kitchen() ? now : record(now, kitchen(), message('survey.done.changed'));
   };
   const step = (move: (h: History) => History): void => {
     const next = move(caughtUp());
     setRefusal(undefined);
-    desk.edit(next.present);
+    kitchens.edit(next.present);
     keep(next);
   };
   return {
     kitchen,
     refusal,
-    forgive: () => setRefusal(undefined),
     undoLabel: () => history().undoLabel,
     redoLabel: () => history().redoLabel,
     stillToTell: () => open(kitchen()),
     /**
      * Takes a change, unless the kitchen would read worse after it than before.
+     * @param label what undo and redo call it
+     * @param mergeKey see {@link record}
      * @returns why it was not taken, or nothing
      */
-    change(next: Kitchen, label: string, mergeKey?: string): string | undefined {
+    change(next: Kitchen, label: Message, mergeKey?: string | symbol): Message | undefined {
       if (next === kitchen()) return undefined;
       const after = problemsOf(next);
-      if (after.length > faults(kitchen())) {
-        const [why] = after;
-        const text = why ? `Not taken: ${why.found}. Allowed: ${why.allowed}. ${why.advice}` : '';
-        setRefusal(text);
-        return text;
+      const [why] = after;
+      if (why && after.length > faults(kitchen())) {
+        const { found, allowed, advice } = why;
+        const refused = message('survey.refused', { found, allowed, advice });
+        setRefusal(refused);
+        return refused;
       }
       setRefusal(undefined);
-      const before = caughtUp();
-      keep(record(before, desk.edit(next), label, mergeKey));
+      const past = caughtUp();
+      keep(record(past, kitchens.edit(next), label, mergeKey));
       return undefined;
     },
     undo: () => step(undo),

@@ -1,4 +1,5 @@
 import type { Kitchen } from '../../../../../core/kitchen/index.ts';
+import { t } from '../../../../context/language.ts';
 import { Select } from './pick.tsx';
 
 /** Which breaker it hangs on. */
@@ -10,12 +11,15 @@ export function CircuitSelect(props: {
 }) {
   return (
     <Select
-      label="Circuit"
+      label={t('survey.water.circuit')}
       path={props.path ?? ''}
       value={props.value ?? ''}
       choices={[
-        ['', 'Not told'],
-        ...props.kitchen.circuits.map((one) => [one.id, `${one.name}, ${one.ratingA} A`] as const),
+        ['', t('survey.not-told')],
+        ...props.kitchen.circuits.map(
+          ({ id, name, ratingA }) =>
+            [id, t('survey.water.circuit.named', { name, ratingA })] as const,
+        ),
       ]}
       onPick={(id) => props.onPick(id === '' ? undefined : id)}
     />

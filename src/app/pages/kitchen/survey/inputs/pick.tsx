@@ -1,7 +1,8 @@
 import { createUniqueId, For, type JSX, Show } from 'solid-js';
+import { t } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/action.tsx';
 
-export type Choice<T extends string> = {
+type Choice<T extends string> = {
   readonly id: T;
   readonly name: string;
   readonly tell?: string;
@@ -53,7 +54,7 @@ export function Toggle(props: { pressed: boolean; onPress: () => void; children:
     <span class="toggle" classList={{ 'toggle--on': props.pressed }}>
       <Action class="toggle-button" onPress={props.onPress}>
         {props.children}
-        <span class="visually-hidden">{props.pressed ? ' (chosen)' : ''}</span>
+        <span class="visually-hidden">{props.pressed ? ` ${t('survey.chosen')}` : ''}</span>
       </Action>
     </span>
   );

@@ -1,5 +1,8 @@
 import { createEffect, createSignal, createUniqueId, on, Show } from 'solid-js';
-import { quantityText, readQuantity, type Allowed, type QuantityId } from './quantities.ts';
+import { LIMITS, type Range } from '../../../../../core/kitchen/index.ts';
+import { message, type Message } from '../../../../../core/messages/index.ts';
+import { say } from '../../../../context/language.ts';
+import { quantity, readQuantity, type QuantityId } from './quantities.ts';
 
 /**
  * A number with its unit. What is typed is taken on Enter or on leaving; what
@@ -9,21 +12,25 @@ export function Typed(props: {
   label: string;
   quantity: QuantityId;
   value: number | undefined;
-  allowed: Allowed;
+  allowed: Range;
   /** Path in the kitchen, so that "still to tell" finds it. */
   path?: string;
   hint?: string;
   /** Shown when there is no value. */
   empty?: string;
   /** Says why the value is not taken, or takes it. */
-  onValue: (value: number) => string | void;
+  onValue: (value: number) => Message | void;
   /** Given when the field may be emptied. */
   onEmpty?: () => void;
 }) {
   const id = createUniqueId();
-  const shown = () => (props.value === undefined ? '' : quantityText(props.quantity, props.value));
+  const old = () => (props.value === undefined ? undefined : quantity(props.quantity, props.value));
+  const shown = () => {
+    const now = old();
+    return now ? say(now) : '';
+  };
   const [text, setText] = createSignal(shown());
-  const [problem, setProblem] = createSignal<string>();
+  const [problem, setProblem] = createSignal<Message>();
   createEffect(on(shown, (next) => setText(next), { defer: true }));
 
   const take = (): void => {
@@ -36,9 +43,10 @@ export function Typed(props: {
       props.onEmpty();
       return;
     }
-    const typed = readQuantity(props.quantity, text(), props.allowed);
-    const why = 'problem' in typed ? typed.problem : props.onValue(typed.value) || undefined;
-    setProblem(why ? `${why} ${shown() ? `It stays ${shown()}.` : ''}`.trim() : undefined);
+    const typed = readQuantity(props.quantity, text(), props.allowed, say);
+    const why = 'problem' in typed ? typed.problem : (props.onValue(typed.value) ?? undefined);
+    const stays = old();
+    setProblem(why && stays ? message('survey.typed.stays', { why, old: stays }) : why);
     setText(shown());
   };
   return (
@@ -64,33 +72,42 @@ export function Typed(props: {
       <Show when={props.hint && !problem()}>
         <small id={`${id}-hint`}>{props.hint}</small>
       </Show>
-      <Show when={problem()}>
-        <small id={`${id}-problem`} class="typed-problem" role="alert">
-          {problem()}
-        </small>
-      </Show>
+      <Problem id={id} problem={problem()} />
     </div>
   );
 }
 
-/** A name or other words. Empty or too long keeps the old ones. */
-export function TypedWords(props: {
+function Problem(props: { id: string; problem: Message | undefined }) {
+  return (
+    <Show when={props.problem}>
+      {(problem) => (
+        <small id={`${props.id}-problem`} class="typed-problem" role="alert">
+          {say(problem())}
+        </small>
+      )}
+    </Show>
+  );
+}
+
+/** A name. Empty or too long keeps the old one. */
+export function TypedName(props: {
   label: string;
   value: string;
-  longest?: number;
   path?: string;
   onValue: (value: string) => void;
 }) {
   const id = createUniqueId();
-  const longest = () => props.longest ?? 80;
-  const [problem, setProblem] = createSignal<string>();
+  const { most } = LIMITS.nameLetters;
+  const [problem, setProblem] = createSignal<Message>();
   let input: HTMLInputElement | undefined;
   const take = (): void => {
     const text = (input?.value ?? '').trim();
     if (text === props.value) return;
-    if (text === '' || text.length > longest()) {
+    if (text === '' || text.length > most) {
       setProblem(
-        `${text === '' ? 'Nothing was typed' : `${text.length} letters are too many`}; allowed: 1 to ${longest()} letters.`,
+        text === ''
+          ? message('survey.typed.no-words', { most })
+          : message('survey.typed.too-long', { letters: text.length, most }),
       );
       if (input) input.value = props.value;
       return;
@@ -112,11 +129,7 @@ export function TypedWords(props: {
         aria-describedby={problem() ? `${id}-problem` : undefined}
         onChange={take}
       />
-      <Show when={problem()}>
-        <small id={`${id}-problem`} class="typed-problem" role="alert">
-          {problem()}
-        </small>
-      </Show>
+      <Problem id={id} problem={problem()} />
     </div>
   );
 }

@@ -1,11 +1,15 @@
 import { createSignal, For, Show } from 'solid-js';
-import { counterRun, type RunPiece } from '../../../../core/editing/index.ts';
-import { Action } from '../../../parts/action.tsx';
-import { Pick } from './fields/pick.tsx';
-import type { SurveyController } from './survey-controller.ts';
-import { Typed } from './fields/typed.tsx';
+import { counterRun, type RunPiece } from '../../../../../core/editing/index.ts';
+import type { Range } from '../../../../../core/kitchen/index.ts';
+import { message } from '../../../../../core/messages/index.ts';
+import { t, translator } from '../../../../context/language.ts';
+import { Action } from '../../../../parts/action.tsx';
+import type { SurveyController } from '../controller/survey-controller.ts';
+import { Pick } from '../inputs/pick.tsx';
+import { Typed } from '../inputs/typed.tsx';
 
-const PIECE_M = { least: 0.2, most: 20 } as const;
+/** A piece of wall that can be typed: slips in the unit are caught here, m. */
+const PIECE_M: Range = { least: 0.2, most: 20 };
 const FIRST_M = 2.4;
 const MOST_PIECES = 6;
 
@@ -22,29 +26,26 @@ export function RunForm(props: {
     setPieces((old) => old.map((piece, i) => (i === index ? { ...piece, ...change } : piece)));
   const [crossed, setCrossed] = createSignal(false);
   const draw = (): void => {
-    const { kitchen, id } = counterRun(props.survey.kitchen(), pieces());
+    const { kitchen, id } = counterRun(props.survey.kitchen(), pieces(), translator());
     setCrossed(id === '');
-    if (id !== '' && !props.survey.change(kitchen, 'Counter along the walls drawn'))
+    if (id !== '' && !props.survey.change(kitchen, message('survey.done.run-drawn')))
       props.onDone(id);
   };
   return (
-    <section class="run-form" aria-label="Counter along the walls">
+    <section class="run-form" aria-label={t('survey.run.heading')}>
       <header class="sheet-head">
-        <h2>Counter along the walls</h2>
+        <h2>{t('survey.run.heading')}</h2>
         <Action class="button button--plain" onPress={() => props.onDone(undefined)}>
-          Leave it
+          {t('survey.run.leave')}
         </Action>
       </header>
-      <p class="tell">
-        Begin in the far left corner and walk with the wall at your left hand. In a corner of the
-        room you turn right.
-      </p>
+      <p class="tell">{t('survey.run.note')}</p>
       <ol class="run-pieces">
         <For each={pieces().map((_, i) => i)}>
           {(i) => (
             <li>
               <Typed
-                label={`Piece ${i + 1}`}
+                label={t('survey.run.piece', { number: i + 1 })}
                 quantity="length"
                 value={pieces()[i]?.lengthM}
                 allowed={PIECE_M}
@@ -54,12 +55,12 @@ export function RunForm(props: {
               />
               <Show when={i < pieces().length - 1}>
                 <Pick
-                  label="then"
+                  label={t('survey.run.then')}
                   value={pieces()[i]?.turn}
                   choices={[
-                    { id: 'left', name: 'turn left' },
-                    { id: 'straight', name: 'straight on' },
-                    { id: 'right', name: 'turn right' },
+                    { id: 'left', name: t('survey.turn.left') },
+                    { id: 'straight', name: t('survey.turn.straight') },
+                    { id: 'right', name: t('survey.turn.right') },
                   ]}
                   onPick={(turn) => set(i, { turn })}
                 />
@@ -70,7 +71,7 @@ export function RunForm(props: {
       </ol>
       <Show when={crossed()}>
         <p class="trap" role="alert">
-          Such a counter would lie over itself. Make the pieces longer, or turn the other way.
+          {t('survey.run.crosses')}
         </p>
       </Show>
       <div class="button-row">
@@ -84,17 +85,17 @@ export function RunForm(props: {
             ])
           }
         >
-          One more piece
+          {t('survey.run.more')}
         </Action>
         <Action
           class="button button--plain"
           disabled={pieces().length <= 1}
           onPress={() => setPieces((old) => old.slice(0, -1))}
         >
-          One piece less
+          {t('survey.run.less')}
         </Action>
         <Action class="button button--ember" onPress={draw}>
-          Draw it
+          {t('survey.run.draw')}
         </Action>
       </div>
     </section>

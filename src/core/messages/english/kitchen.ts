@@ -1,3 +1,0 @@
-import type { Section } from '../model/message.ts';
-
-export const kitchen = {} satisfies Section;
