@@ -7,6 +7,7 @@ import type { Dump } from './dump/dump.ts';
 import { buildAfter } from './dump/dump-after.ts';
 import type { PlanOne, StepOne } from './dump/layout.ts';
 import { planDump, sentences } from './dump/plan-dump.ts';
+import { KNOWN } from './known-differences.ts';
 import { judged, reportLines } from './report.ts';
 import { factDumps } from './dump/run-dump.ts';
 import { scenesOf } from './dump/scenes.ts';
@@ -208,7 +209,7 @@ describe('what is told of it', () => {
       planTexts: sheets('Cook.'),
       plans: { a: { steps: { 'boil sink 1': { startS: 61 } }, finishS: 101 } },
     };
-    const known = [{ area: 'plan', place: /^a: finishS$/, reason: 'Counted twice.' }] as const;
+    const known = [{ areas: ['plan'], place: /^a: finishS$/, reason: 'Counted twice.' }] as const;
     const all = judged(differencesOf(before, after), known);
     const lines = reportLines(all, comparedOf(before), known, false);
     expect(lines).toEqual([
@@ -231,5 +232,35 @@ describe('what is told of it', () => {
     expect(differencesOf(small, { ...small, records: {} })).toMatchObject([
       { area: 'record', place: 'scene', before: 'played', after: '(not there)' },
     ]);
+  });
+});
+
+describe('a difference that is only in the way of writing', () => {
+  const known = (before: string, after: string): boolean => {
+    const difference = { area: 'plan text', scene: 'a', place: '', before, after } as const;
+    return judged([difference], KNOWN)[0]?.known !== undefined;
+  };
+
+  it.each([
+    [
+      'Run it.  [4 h 38 min (4 h 22 min to 5 h 09 min)]',
+      'Run it.  [4 h 38 min (4 h 22 min to 5 h 9 min)]',
+    ],
+    ['Gather.  [30 min (20 min to 60 min)]', 'Gather.  [30 min (20 min to 1 h)]'],
+    ['Cover.  [10 min (5 min 55 s to 18 min)]', 'Cover.  [9 min 50 s (5 min 55 s to 18 min)]'],
+    ['Table: clean and cover', 'Table: Cover'],
+    ['Sink: pour boiling water (irui)', 'Sink: Pour boiling water (irui)'],
+  ])('%s', (before, after) => {
+    expect(known(before, after)).toBe(true);
+  });
+
+  it.each([
+    ['Gather.  [30 min (20 min to 60 min)]', 'Gather.  [30 min (20 min to 1 h 1 min)]'],
+    ['Pour 2 L in 3 min.', 'Pour 3 L in 3 min.'],
+    ['Table: clean and cover', 'Table: Clean thoroughly'],
+    ['Sink: pour boiling water (irui)', 'Sink: Heat to glow (irui)'],
+    ['Wait.', 'wait.'],
+  ])('is not %s', (before, after) => {
+    expect(known(before, after)).toBe(false);
   });
 });

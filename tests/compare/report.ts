@@ -26,9 +26,10 @@ export function judged(
     const { area, scene, place, before, after } = difference;
     const found = known.find(
       (one) =>
-        one.area === area &&
-        one.place.test(`${scene}: ${place}`) &&
-        (one.line === undefined || one.line.test(before) || one.line.test(after)),
+        one.areas.includes(area) &&
+        (one.place === undefined || one.place.test(`${scene}: ${place}`)) &&
+        (one.line === undefined || one.line.test(before) || one.line.test(after)) &&
+        (one.alike === undefined || one.alike(before) === one.alike(after)),
     );
     return found ? { difference, known: found } : { difference };
   });

@@ -7,9 +7,9 @@ export const RENAMES = {
   /** Kinds of steps, stages' phases, attention, what an interruption does, hazards. */
   word: {},
   /** Roles of timers. */
-  role: {},
+  role: { carry: 'freshness' },
   /** Kinds of facts. */
-  fact: {},
+  fact: { 'doubt-reported': 'recheck-reported' },
   /** Fields of facts. */
   field: {},
   /** Ids of gates. */

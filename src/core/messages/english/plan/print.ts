@@ -14,7 +14,7 @@ function offset({ days, hours, minutes }: Offset): string {
 /** The plan as plain text. */
 export const print = {
   'plan.customs-differ':
-    'Customs differ. The plan follows the custom you chose; your rabbi’s word replaces it.',
+    'Customs differ. This plan follows the custom you chose; your rabbi’s word replaces it.',
   'plan.title': ({ kitchen }: { kitchen: string }) => `Plan for ${kitchen}`,
   'plan.for': (
     { purpose, custom, people }: { purpose: Message; custom: Message; people: number },
