@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { planAnswer } from '../../src/cli/plan-answer.ts';
+import { planAnswer } from '../../src/cli/plan/plan-answer.ts';
 import { answer } from '../../src/cli/reckon/answer.ts';
 
 const DEMO = join(import.meta.dirname, '../../demo-kitchens/flat-coils.kitchen.json');

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { lanesFromFile, lanesReckoning } from '../../src/cli/reckon/lanes.ts';
+import { lanesFromFile, lanesReckoning } from '../../src/cli/reckon/solvers/lanes.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'lanes-'));
 afterAll(() => rmSync(folder, { recursive: true }));

@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { planAnswer } from '../../src/cli/plan-answer.ts';
+import { planAnswer } from '../../src/cli/plan/plan-answer.ts';
 import { answer } from '../../src/cli/reckon/answer.ts';
 import { BROKEN_SHAPES, BROKEN_SENSE } from '../core/kitchen/broken-files.ts';
 

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { scheduleFromFile, scheduleReckoning } from '../../src/cli/reckon/schedule.ts';
+import { scheduleFromFile, scheduleReckoning } from '../../src/cli/reckon/solvers/schedule.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'schedule-'));
 afterAll(() => rmSync(folder, { recursive: true }));

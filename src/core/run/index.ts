@@ -6,6 +6,7 @@ export { isFactKind } from './model/fact-kinds.ts';
 export type { ClosedAs, Fact, FactBody } from './model/facts.ts';
 export { createRun, perform, type IdMaker, type Performed } from './engine/perform.ts';
 export { simulateRun, type Simulated, type SimulateOptions } from './engine/simulate.ts';
+export { isSaid, NO_REASON } from './model/reason.ts';
 export type { RunState } from './model/state.ts';
 export type * from './model/types.ts';
 export { expectedTimes, type ExpectedTime } from './view/expected-times.ts';

@@ -8,7 +8,7 @@ export function finishes(tablet: Tablet): void {
     const { view } = tablet;
     for (const { id } of view.review)
       tablet.tries({ kind: 'answer-review', question: id, answer: 'went-on' });
-    if (view.askClock) tablet.tries({ kind: 'answer-clock', right: true });
+    if (view.askClock) tablet.tries({ kind: 'answer-clock', right: true, passed: true });
     for (const fault of view.faults)
       if (!fault.cleared) tablet.tries({ kind: 'clear-fault', faultId: fault.id });
     if (view.status !== 'running') tablet.tries({ kind: 'resume' });
@@ -17,7 +17,8 @@ export function finishes(tablet: Tablet): void {
       if (clock.alerting) tablet.tries({ kind: 'acknowledge-timer', timer: clock.id });
     for (const { step } of view.hot) tablet.tries({ kind: 'confirm-safe', step });
     let did = false;
-    for (const { step, canConfirm, stage, status, gates } of view.currentSteps) {
+    // Looked at anew: what was just answered may let the work go on at once.
+    for (const { step, canConfirm, stage, status, gates } of tablet.view.currentSteps) {
       if (
         canConfirm &&
         tablet.tries({ kind: 'confirm', step: step.id, stage: step.stages[stage]?.id ?? '' }) ===

@@ -106,6 +106,13 @@ const MAKERS: readonly (() => Tablet)[] = [
     return tablet;
   },
   () => {
+    // A night of which a person said that the clock was set.
+    const tablet = resting(smallPlan);
+    tablet.sleeps(8 * 3600);
+    tablet.does({ kind: 'answer-clock', right: true, passed: false });
+    return tablet;
+  },
+  () => {
     // A rest whose stage a person ends, so that it stands due.
     const steps = smallPlan.steps.map((one) =>
       one.kind === 'rest'
@@ -165,7 +172,8 @@ function asked(tablet: Tablet): Request[] {
     ...view.review.map(
       ({ id }) => ({ kind: 'answer-review', question: id, answer: 'went-on' }) as const,
     ),
-    { kind: 'answer-clock', right: true },
+    { kind: 'answer-clock', right: true, passed: true },
+    { kind: 'withdraw-clock-answer' },
     { kind: 'report-recheck', fixture, text: 'Used.' },
     { kind: 'amend-plan', steps: unbegun.length > 0 ? unbegun : steps, startS: {}, reason: 'Out.' },
     { kind: 'note', text: 'Well.' },

@@ -34,14 +34,14 @@ describe('after a gap', () => {
     expect(tablet.view.askClock).toBe(true);
     answers(tablet, 'went-on');
     expect(tablet.view.status).toBe('reviewing');
-    tablet.does({ kind: 'answer-clock', right: true });
+    tablet.does({ kind: 'answer-clock', right: true, passed: true });
     expect(tablet.view.status).toBe('running');
     expect(tablet.clock('/hold/hold').atLeastS).toBeCloseTo(400, 0);
     // And the other way about.
     const other = glowing(purgePlan);
     other.passes(100);
     other.restarts(300);
-    other.does({ kind: 'answer-clock', right: true });
+    other.does({ kind: 'answer-clock', right: true, passed: true });
     expect(other.view.status).toBe('reviewing');
     expect(other.clock('/hold/hold').atLeastS).toBeCloseTo(100, 0);
     answers(other, 'went-on');
@@ -109,7 +109,7 @@ describe('after a gap', () => {
     tablet.restarts(10 * 3600);
     expect(tablet.view).toMatchObject({ status: 'reviewing', review: [], askClock: true });
     expect(tablet.clock('/rest').atLeastS).toBeCloseTo(3600, -1);
-    tablet.does({ kind: 'answer-clock', right: true });
+    tablet.does({ kind: 'answer-clock', right: true, passed: true });
     expect(tablet.view.status).toBe('running');
     expect(tablet.clock('/rest').atLeastS).toBeCloseTo(11 * 3600, -1);
   });
@@ -118,7 +118,7 @@ describe('after a gap', () => {
     const tablet = resting(smallPlan);
     tablet.restarts(DAY_S + 3600);
     expect(tablet.step('rest-sink').status).toBe('active');
-    tablet.does({ kind: 'answer-clock', right: true });
+    tablet.does({ kind: 'answer-clock', right: true, passed: true });
     expect(tablet.step('rest-sink').outcome).toBe('done');
     expect(tablet.clock('/rest')).toMatchObject({ status: 'late', alerting: true });
     expect(tablet.clock('/rest').lateByS).toBeGreaterThan(3500);
@@ -146,10 +146,10 @@ describe('after a gap', () => {
     expect(tablet.view.askClock).toBe(true);
     expect(tablet.clock('/rest').atMostS).toBe(Infinity);
     const right = tablet.readings().wallMs + 100 * DAY_S * 1000;
-    expect(tablet.tries({ kind: 'answer-clock', right: false, actualWallMs: 5 })).toBe(
-      'out-of-range',
-    );
-    tablet.does({ kind: 'answer-clock', right: false, actualWallMs: right });
+    expect(
+      tablet.tries({ kind: 'answer-clock', right: false, actualWallMs: 5, passed: true }),
+    ).toBe('out-of-range');
+    tablet.does({ kind: 'answer-clock', right: false, actualWallMs: right, passed: true });
     expect(tablet.clock('/rest').atLeastS).toBeCloseTo(10_800, -1);
     expect(tablet.clock('/rest').atMostS).toBeGreaterThanOrEqual(10_800);
   });
@@ -191,7 +191,7 @@ describe('after a gap', () => {
     tablet.restarts(30);
     answers(tablet, 'unknown');
     const actualWallMs = tablet.readings().wallMs + 100 * DAY_S * 1000;
-    tablet.does({ kind: 'answer-clock', right: false, actualWallMs });
+    tablet.does({ kind: 'answer-clock', right: false, actualWallMs, passed: true });
     expect(tablet.clock('/boil').atLeastS).toBe(0);
   });
 
@@ -205,7 +205,7 @@ describe('after a gap', () => {
     tablet.does({ kind: 'acknowledge-timer', timer: tablet.clock('/look').id });
     tablet.restarts(61);
     const actualWallMs = tablet.readings().wallMs + 400_000_000;
-    tablet.does({ kind: 'answer-clock', right: false, actualWallMs });
+    tablet.does({ kind: 'answer-clock', right: false, actualWallMs, passed: true });
     expect(tablet.clock('/look').atLeastS).toBeLessThan(76);
     expect(tablet.clock('/look').atMostS).toBeGreaterThanOrEqual(61);
   });

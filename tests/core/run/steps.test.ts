@@ -146,6 +146,9 @@ describe('a pour', () => {
     tablet.passes(240);
     tablet.says('boil-1');
     expect(tablet.tries({ kind: 'start-step', step: 'pour-1' })).toBeNull();
+    // The water is fresh until the last drop, so its clock goes on.
+    expect(tablet.hasClock('pour-1#1/need/')).toBe(true);
+    tablet.says('pour-1');
     expect(tablet.hasClock('pour-1#1/need/')).toBe(false);
   });
 });

@@ -1,3 +1,4 @@
+import { asWritten } from '../../messages/index.ts';
 import { isFactKind, type Fact, type FactBody } from '../../run/index.ts';
 import type { Fact1, FactBody1 } from './fact-1.ts';
 import type { Plan1 } from './plan-1.ts';
@@ -37,13 +38,24 @@ export class FactUpgrader {
         if (!this.#plan) throw new TypeError('an amendment comes before any plan');
         const plan = amended(this.#plan, body.steps);
         this.#plan = plan;
-        return { ...body, steps: body.steps.map((step) => upgradeStep(plan, step)) };
+        const { reason } = body;
+        return {
+          ...body,
+          reason: asWritten(reason),
+          steps: body.steps.map((step) => upgradeStep(plan, step)),
+        };
       }
       case 'doubt-reported':
         return { ...body, kind: 'recheck-reported' };
+      case 'closing-begun':
+      case 'run-closed':
+      case 'stage-restarted':
+      case 'step-unwinding':
+      case 'step-settled':
+      case 'step-repeated':
+        return { ...body, reason: asWritten(body.reason) };
       default:
-        // `reason` and `text` are English or a person's words in both versions.
-        // When the engine gives its reasons as messages, they are turned here.
+        // What people wrote stays as it is.
         return body;
     }
   }

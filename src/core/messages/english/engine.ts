@@ -32,7 +32,7 @@ export const engine = {
   'engine.unknown.question': ({ id }: { id: string }) =>
     `Question is “${id}”; allowed: an open one.`,
   'engine.unknown.fixture': ({ id }: { id: string }) =>
-    `Fixture is “${id}”; allowed: one that the plan works on. Choose it on the picture.`,
+    `Fixture is “${id}”; allowed: one that the plan works on, or a vessel that it purges. Choose it on the picture; a vessel it does not purge is put away, and the plan made anew.`,
 
   'engine.step.over': ({ step }: Step, f) => `“${f.say(step)}” is over.`,
   'engine.step.over-repeat': ({ step }: Step, f) =>
@@ -54,6 +54,29 @@ export const engine = {
     `${f.say(makeSafe)} ${f.say(cold)}`,
   'engine.step.use-within': ({ step }: Step, f) => `Use within this time after “${f.say(step)}”`,
 
+  'engine.clock.below-build': ({
+    shownWallMs,
+    fromWallMs,
+  }: {
+    shownWallMs: number;
+    fromWallMs: number;
+  }) =>
+    `The clock shows ${shownWallMs}; allowed: ${fromWallMs} or later, when this app was built. Set day and time of the tablet right.`,
+  'engine.clock.passed-missing': ({ missingS }: { missingS: number }, f) =>
+    `${f.duration(missingS)} are missing. Say whether they passed, or the clock was set.`,
+  'engine.clock.nothing-answered': 'Nothing about the clock was answered in this run.',
+
+  'engine.because.nothing-heated': 'Nothing was heated.',
+  'engine.because.heated-again': 'It is heated again.',
+  'engine.because.all-settled': 'All steps are settled.',
+  'engine.because.stopped': 'Stopped.',
+  'engine.because.paused': 'Paused.',
+  'engine.because.interrupted': 'It was interrupted and cannot be repeated.',
+  'engine.because.broke-off': 'It broke off.',
+  'engine.because.nobody-saw': 'Nobody saw whether it broke off.',
+  'engine.because.doubt': 'It was used or touched.',
+  'engine.because.answer-withdrawn': 'An answer about the clock was taken back.',
+
   'engine.reason.skip': 'Say why you skip this step; it goes into the record.',
   'engine.reason.repeat': 'Say why you repeat this step; it goes into the record.',
   'engine.reason.override': 'Write why it may be overridden; it goes into the record.',
@@ -74,12 +97,19 @@ export const engine = {
   'engine.need.open': ({ step }: Step, f) => `First: “${f.say(step)}”.`,
   'engine.need.undone': ({ step }: Step, f) =>
     `“${f.say(step)}” was not finished. Repeat it, or skip it with a reason.`,
+  'engine.need.left-out': ({ step }: Step, f) =>
+    `“${f.say(step)}” was left out. Repeat it, or leave this out too.`,
   'engine.need.late': ({ step }: Step, f) => `Too long since “${f.say(step)}”. Repeat it first.`,
 
   'engine.rest-day.inside': ({ day }: { day: Message }, f) =>
     `It is ${f.say(day)}. No work begins until it is over.`,
   'engine.rest-day.reaches': ({ day }: { day: Message }, f) =>
     `It would not be over before ${f.say(day)} begins. Begin it when ${f.say(day)} is over.`,
+
+  'engine.deadline.inside': ({ deadline }: { deadline: Message }, f) =>
+    `It is past ${f.say(deadline)}. Nothing is purged any more.`,
+  'engine.deadline.reaches': ({ deadline }: { deadline: Message }, f) =>
+    `It would not be over before ${f.say(deadline)}.`,
 
   'engine.gate.settling': ({ say, leftMin }: { say: Message; leftMin: number }, f) =>
     `Wait ${f.number(leftMin)} min until it has settled: ${f.say(say)}`,
@@ -147,30 +177,38 @@ export const engine = {
   'engine.timer.cannot-extend': 'An alarm cannot be put off. Answer it when it sounds.',
   'engine.timer.extend-range': ({ byS, mostS }: { byS: number; mostS: number }) =>
     `byS is ${byS}; allowed: more than 0, at most ${mostS}. Enter the time to add.`,
-  'engine.timer.cannot-correct': 'Only a wait such as a rest can be dated back.',
-  'engine.timer.correct-range': ({
-    sinceWallMs,
-    mostS,
-    startedWallMs,
-  }: {
-    sinceWallMs: number;
-    mostS: number;
-    startedWallMs: number;
-  }) =>
-    `sinceWallMs is ${sinceWallMs}; allowed: up to ${mostS} s before this clock began (${startedWallMs}). Enter when it was last hot.`,
+  'engine.timer.cannot-correct': 'Only a wait such as a rest can be dated.',
+  'engine.timer.correct-range': ({ sinceWallMs, mostS }: { sinceWallMs: number; mostS: number }) =>
+    `sinceWallMs is ${sinceWallMs}; allowed: from ${mostS} s ago until now, as the record tells of it. Enter when it was last hot.`,
 
   'engine.clock.not-asked': 'Nobody asked for the time.',
   'engine.clock.range': ({
     actualWallMs,
     fromWallMs,
+    toWallMs,
   }: {
     actualWallMs: number;
     fromWallMs: number;
+    toWallMs: number;
   }) =>
-    `actualWallMs is ${actualWallMs}; allowed: ${fromWallMs} or later, when this app was built. Enter the right time.`,
+    `actualWallMs is ${actualWallMs}; allowed: ${fromWallMs}, when this app was built, to ${toWallMs}, a day after the latest time a clock has shown. Set the tablet's clock, or enter the right time.`,
 
   'engine.amend.begun': ({ step }: Step, f) =>
     `“${f.say(step)}” has begun; only what has not can change.`,
+  'engine.amend.bad-number': ({ id, found, field }: { id: string; found: string; field: string }) =>
+    `Step "${id}" has ${found} as its ${field}; allowed: a finite number above 0.`,
+  'engine.amend.need-twice': ({ id, need }: { id: string; need: string }) =>
+    `Step "${id}" needs "${need}" twice; allowed: once.`,
+  'engine.amend.no-stage': ({ id }: { id: string }) =>
+    `Step "${id}" has no stage; allowed: one or more.`,
+  'engine.amend.stage-twice': ({ id, stage }: { id: string; stage: string }) =>
+    `Step "${id}" has the stage "${stage}" twice; allowed: once.`,
+  'engine.amend.timer-twice': ({ id, timer }: { id: string; timer: string }) =>
+    `Step "${id}" has the timer "${timer}" twice in one stage; allowed: once.`,
+  'engine.amend.start-of-none': ({ id }: { id: string }) =>
+    `startS names "${id}", which is no step.`,
+  'engine.amend.start-range': ({ id, found }: { id: string; found: string }) =>
+    `startS of "${id}" is ${found}; allowed: a finite number, 0 or more.`,
   'engine.amend.empty': 'The amendment has no step; allowed: one or more.',
   'engine.amend.twice': 'The amendment names a step twice; allowed: once.',
   'engine.amend.cycle': ({ id }: { id: string }) =>
@@ -209,11 +247,16 @@ export const engine = {
     id,
     kind,
     fixture,
+    means,
+    allowed,
   }: {
     id: string;
     kind: string;
     fixture: string;
-  }) => `Step "${id}" is a ${kind} of ${fixture}; allowed: work the plan already has there.`,
+    means: string;
+    allowed: readonly string[];
+  }) =>
+    `Step "${id}" is a ${kind} of ${fixture} with ${means}; allowed: work the plan already has there${allowed.map((one) => `, with ${one}`).join('')}.`,
   'engine.amend.not-fresh': ({ id, step }: { id: string; step: Message }, f) =>
     `Step "${id}" does not need fresh water as “${f.say(step)}” does.`,
   'engine.amend.not-begun-so': ({ id, step }: { id: string; step: Message }, f) =>

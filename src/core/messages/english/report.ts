@@ -11,6 +11,11 @@ function unended(text: string): string {
   return text.replace(/\.$/, '');
 }
 
+/** What follows a colon, where there is something. */
+function after(text: string): string {
+  return text === '' ? '' : `: ${text}`;
+}
+
 type Times = { fromWallMs: number; toWallMs: number; zone: string };
 
 function range({ fromWallMs, toWallMs, zone }: Times, f: Formatter): string {
@@ -31,7 +36,7 @@ export const report = {
     `As it stands: ${f.dateTime(wallMs, zone)}, ${f.say(outcome)}.`,
   'report.closed': ({ wallMs, zone, outcome }: At & { outcome: Message }, f) =>
     `Closed: ${f.dateTime(wallMs, zone)}, ${f.say(outcome)}.`,
-  'report.reason': ({ reason }: { reason: string }) => `Reason: ${ended(reason)}`,
+  'report.reason': ({ reason }: { reason: Message }, f) => `Reason: ${ended(f.say(reason))}`,
   'report.run.completed': 'completed',
   'report.run.failed': 'failed',
   'report.run.stopped': 'stopped before its end',
@@ -158,30 +163,30 @@ export const report = {
     { wallMs, zone, ask, reason }: At & { ask: Message; reason: string },
     f,
   ) => `${f.dateTime(wallMs, zone)}: “${f.say(ask)}” Reason: ${ended(reason)}`,
-  'report.fault': ({ wallMs, zone, name, text }: At & { name: Message; text: string }, f) =>
-    `Fault, ${f.dateTime(wallMs, zone)}: ${f.say(name)}${text === '' ? '' : `: ${text}`}.`,
+  'report.fault': ({ wallMs, zone, name, text }: At & { name: Message; text: Message }, f) =>
+    `Fault, ${f.dateTime(wallMs, zone)}: ${f.say(name)}${after(f.say(text))}.`,
   'report.fault-at': (
-    { wallMs, zone, name, step, text }: At & { name: Message; step: Message; text: string },
+    { wallMs, zone, name, step, text }: At & { name: Message; step: Message; text: Message },
     f,
   ) =>
-    `Fault, ${f.dateTime(wallMs, zone)}: ${f.say(name)} at “${f.say(step)}”${text === '' ? '' : `: ${text}`}.`,
+    `Fault, ${f.dateTime(wallMs, zone)}: ${f.say(name)} at “${f.say(step)}”${after(f.say(text))}.`,
   'report.fault.not-cleared': 'Not reported as put right.',
   'report.fault.cleared': ({ wallMs, zone }: At, f) => `Put right ${f.dateTime(wallMs, zone)}.`,
   'report.steps': 'Steps:',
   'report.step': ({ step, attempt }: { step: Message; attempt: Message }, f) =>
     `${unended(f.say(step))}: ${f.say(attempt)}`,
-  'report.step.void': ({ attempt, because }: { attempt: Message; because: string }, f) =>
-    `Does not count: ${f.say(attempt)} Done again because: ${ended(because)}`,
+  'report.step.void': ({ attempt, because }: { attempt: Message; because: Message }, f) =>
+    `Does not count: ${f.say(attempt)} Done again because: ${ended(f.say(because))}`,
   'report.step.broke-off': (
-    { wallMs, zone, stage, because }: At & { stage: Message; because: string },
+    { wallMs, zone, stage, because }: At & { stage: Message; because: Message },
     f,
-  ) => `Broke off, ${f.dateTime(wallMs, zone)}: “${f.say(stage)}” ${ended(because)}`,
+  ) => `Broke off, ${f.dateTime(wallMs, zone)}: “${f.say(stage)}” ${ended(f.say(because))}`,
   'report.step.proved': ({ provedS, neededS }: { provedS: number; neededS: number }, f) =>
     `${f.duration(provedS, 'down')} of ${f.duration(neededS, 'down')} proved.`,
   'report.attempt': (
-    { outcome, reason, safe }: { outcome: Message; reason: string; safe: boolean },
+    { outcome, reason, safe }: { outcome: Message; reason: Message; safe: boolean },
     f,
-  ) => attempt(f.say(outcome), '', reason, safe),
+  ) => attempt(f.say(outcome), '', f.say(reason), safe),
   'report.attempt.since': (
     {
       outcome,
@@ -189,18 +194,18 @@ export const report = {
       zone,
       reason,
       safe,
-    }: At & { outcome: Message; reason: string; safe: boolean },
+    }: At & { outcome: Message; reason: Message; safe: boolean },
     f,
-  ) => attempt(f.say(outcome), `, since ${f.dateTime(wallMs, zone)}`, reason, safe),
+  ) => attempt(f.say(outcome), `, since ${f.dateTime(wallMs, zone)}`, f.say(reason), safe),
   'report.attempt.from-to': (
     {
       outcome,
       reason,
       safe,
       ...times
-    }: Times & { outcome: Message; reason: string; safe: boolean },
+    }: Times & { outcome: Message; reason: Message; safe: boolean },
     f,
-  ) => attempt(f.say(outcome), `, ${range(times, f)}`, reason, safe),
+  ) => attempt(f.say(outcome), `, ${range(times, f)}`, f.say(reason), safe),
   'report.outcome.done': 'done',
   'report.outcome.skipped': 'left out',
   'report.outcome.failed': 'failed',
@@ -215,6 +220,11 @@ export const report = {
     { fixture, step, outcome }: { fixture: string; step: Message; outcome: Message },
     f,
   ) => `${fixture}: ${unended(f.say(step))}: ${f.say(outcome)}.`,
+
+  'report.missing.not-purged': ({ step }: { step: Message }, f) =>
+    `Not purged: ${unended(f.say(step))}.`,
+  'report.missing.left-out': ({ step }: { step: Message }, f) =>
+    `Left out: ${unended(f.say(step))}.`,
 
   'report.gap.not-running': ({ unprovedS, ...times }: Times & { unprovedS: number }, f) =>
     `${range(times, f)}: the app was not running, ${f.duration(unprovedS, 'down')}.`,
@@ -296,8 +306,7 @@ export const report = {
   'report.standing.no-guarantee':
     'No guarantee of safety is given. In need call the local emergency number.',
 
-  'report.calibration.burner': ({ burner }: { burner: string }, f) =>
-    `${f.capital(burner)} burner`,
+  'report.calibration.burner': ({ burner }: { burner: string }, f) => `${f.capital(burner)} burner`,
 
   'report.event.rest-over': ({ name }: { name: Message }, f) => `Rest over: ${f.say(name)}`,
   'report.event.rest-text':

@@ -11,8 +11,8 @@ export type Content = {
   readonly pourS: number;
 };
 
-/** A kettle that reached less than this share is a slip of the finger, not a measure. */
-const LEAST_SHARE = 0.05;
+/** A kettle that reached less than this share was spilled or half empty: no measure for those that follow. */
+const LEAST_SHARE = 0.1;
 
 function emptyS(pour: Step): number {
   const empty = pour.stages[0]?.timers.find(({ role }) => role === 'estimate');
@@ -36,12 +36,13 @@ export function laneContents(pour: Step, picture: LanesPicture, share: number): 
   const own = picture.stretches.filter(({ kettle }) => kettle === picture.kettle);
   const ownM = metresOf(own);
   const litres = litresOf(own);
-  const reachM = ownM * Math.max(LEAST_SHARE, Math.min(1, share));
+  const pouredM = ownM * Math.max(0, Math.min(1, share));
+  const reachM = Math.max(ownM * LEAST_SHARE, pouredM);
   const handSpeedMPerS = Math.max(0.001, ownM / emptyS(pour));
   const kept = picture.stretches.filter(({ kettle }) => kettle < picture.kettle);
   const cut = resplitFrom(
     picture.stretches.filter(({ kettle }) => kettle >= picture.kettle),
-    reachM,
+    pouredM,
     {
       litresPerM: litres / reachM,
       usableKettleL: litres,

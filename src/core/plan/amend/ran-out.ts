@@ -113,6 +113,21 @@ function afterwards(
     .map((step) => ({ ...step, needs: [...step.needs, { step: newLast }] }));
 }
 
+/** Everything planned after the old last pour, later by as much as was added; where no better times are found. */
+function pushedBack(
+  plan: Plan,
+  oldLast: string,
+  untilS: number,
+  hasBegun: (stepId: string) => boolean,
+): Readonly<Record<string, number>> {
+  const { startS } = plan.timetable;
+  const last = plan.steps.find(({ id }) => id === oldLast);
+  const fromS = (startS[oldLast] ?? 0) + (last?.durationS.typical ?? 0);
+  const byS = Math.max(0, untilS - fromS);
+  const later = Object.entries(startS).filter(([id, atS]) => atS >= fromS && !hasBegun(id));
+  return Object.fromEntries(later.map(([id, atS]) => [id, atS + byS]));
+}
+
 /** The plan with these in place of those of the same id, and the new ones after them. */
 function withSteps(plan: Plan, changed: readonly Step[]): Plan {
   const byId = new Map(changed.map((step) => [step.id, step]));
@@ -189,8 +204,8 @@ export function ranOut(
     const number = kettle + 1 + i;
     const pair = later[i] ?? added(last, fixture.id, number, earlier);
     for (const step of [pair.boil, pair.pour]) {
-      startS[step.id] = plan.timetable.startS[step.id] ?? nextS;
-      nextS = (startS[step.id] ?? nextS) + step.durationS.typical;
+      if (!hasBegun(step.id)) startS[step.id] = plan.timetable.startS[step.id] ?? nextS;
+      nextS = Math.max(nextS, startS[step.id] ?? nextS) + step.durationS.typical;
     }
     return [
       numbered(pair.boil, fixture.name, number, newCount),
@@ -211,7 +226,7 @@ export function ranOut(
   });
   return {
     steps: changed,
-    startS: times ?? startS,
+    startS: times ?? { ...pushedBack(plan, oldLast, nextS, hasBegun), ...startS },
     reason: message('steps.ran-out', { kettle }),
   };
 }

@@ -12,6 +12,11 @@ import type { Plan, Step } from '../model/index.ts';
 const WORK = 'work';
 /** Rounds of improvement: the person stands there with an empty kettle. */
 const ROUNDS = 2;
+/**
+ * More steps than this are not timed anew: the search would take longer than a
+ * person with an empty kettle waits. They are put one after the other.
+ */
+const MOST_STEPS = 450;
 /** Times of a timetable are whole milliseconds; steps that touch are not late. */
 const TOUCH_S = 0.01;
 
@@ -105,6 +110,7 @@ function endS({ steps, timetable }: Plan, id: string): number {
  * @returns undefined when no such times were found; the caller then only orders the steps
  */
 export function retimed(of: Retiming): Readonly<Record<string, number>> | undefined {
+  if (of.plan.steps.length > MOST_STEPS) return undefined;
   const begun = begunIn(of);
   const closed = of.closed ?? closedOf(of.plan);
   const calendar: Calendar = { id: WORK, closed };

@@ -47,9 +47,7 @@ function sunNotices(spans: readonly RestSpan[]): readonly Message[] {
   const dim = spans.filter(({ startsAtMs, endsAtMs }) => startsAtMs === null || endsAtMs === null);
   const [first] = dim;
   if (!first) return [];
-  return [
-    message('plan.notice.dim-days', { day: first.name, untilHour: NIGHT.to.hour }),
-  ];
+  return [message('plan.notice.dim-days', { day: first.name, untilHour: NIGHT.to.hour })];
 }
 
 /**

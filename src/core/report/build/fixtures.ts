@@ -113,3 +113,20 @@ export function notDone(plan: Plan, steps: readonly StepReport[]): readonly NotD
   }
   return found;
 }
+
+const NOT_PURGED: ReadonlySet<NotDone['outcome']> = new Set(['stopped', 'failed', 'not-run']);
+
+/** Which purges a closed run is without, and which of them by a person's word. Boiling is part of its pour. */
+export function purgesMissing(
+  plan: Plan,
+  steps: readonly StepReport[],
+): { readonly notPurged: readonly NotDone[]; readonly leftOut: readonly NotDone[] } {
+  const purges = new Set(
+    steps.filter(({ phase, kind }) => phase === 'purge' && kind !== 'boil').map(({ id }) => id),
+  );
+  const missing = notDone(plan, steps).filter(({ step }) => purges.has(step));
+  return {
+    notPurged: missing.filter(({ outcome }) => NOT_PURGED.has(outcome)),
+    leftOut: missing.filter(({ outcome }) => outcome === 'skipped'),
+  };
+}

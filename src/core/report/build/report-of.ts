@@ -1,7 +1,7 @@
 import { customName } from '../../custom/index.ts';
 import { apply, type Fact, type RunState } from '../../run/index.ts';
 import { assumptions } from './assumed.ts';
-import { fixtureReport, notDone } from './fixtures.ts';
+import { fixtureReport, notDone, purgesMissing } from './fixtures.ts';
 import { fixtureName, Incidents } from '../gather/incidents.ts';
 import { STANDING_LINES } from './standing-lines.ts';
 import { AttemptHistory } from '../gather/attempt-history.ts';
@@ -71,6 +71,7 @@ function modelOf(
     questions: plan.questions,
     assumed: assumptions(plan.kitchen, options.filled ?? []),
     notDone: notDone(plan, steps),
+    ...purgesMissing(plan, steps),
     standing: STANDING_LINES,
   };
 }

@@ -1,5 +1,6 @@
+import { asWritten, message, type Message } from '../../messages/index.ts';
 import type { Step } from '../../plan/index.ts';
-import type { Fact, RunState } from '../../run/index.ts';
+import { NO_REASON, type Fact, type RunState } from '../../run/index.ts';
 import { holdsOf, noteWord, type Said } from './holds.ts';
 import type { AttemptReport, HoldReport, StageReport, StepReport } from '../model/report.ts';
 
@@ -68,7 +69,7 @@ export class AttemptHistory {
     step: Step,
     attempt: Attempt,
     { at, body }: Fact,
-    reason: string,
+    reason: Message,
   ): void {
     const stage = attempt.stages.at(-1);
     if (!stage || stage.toWallMs !== null || !before) return;
@@ -107,7 +108,7 @@ function freshAttempt(number: number): Attempt {
     startedWallMs: null,
     endedWallMs: null,
     outcome: 'waiting',
-    reason: '',
+    reason: NO_REASON,
     madeSafe: false,
     stages: [],
     replacedBecause: null,
@@ -132,9 +133,11 @@ function enter(step: Step, attempt: Attempt, is: StepState, { at }: Fact): void 
 }
 
 /** Why the fact changed what it changed, in the words of whoever said it. */
-function reasonIn({ body }: Fact): string {
-  if (body.kind === 'recheck-reported') return body.text;
-  return 'reason' in body ? body.reason : '';
+function reasonIn({ body }: Fact): Message {
+  if (body.kind === 'recheck-reported')
+    return body.text === '' ? message('engine.because.doubt') : asWritten(body.text);
+  if (!('reason' in body)) return NO_REASON;
+  return typeof body.reason === 'string' ? asWritten(body.reason) : body.reason;
 }
 
 /** The attempt that stands; absent only for a step that the state does not know. */

@@ -9,6 +9,7 @@ export type Said = Map<string, { wordS: number; corrections: string[] }>;
 /** Only these facts move proved time without a clock. */
 const BY_WORD: ReadonlySet<string> = new Set([
   'clock-answered',
+  'clock-answer-withdrawn',
   'review-answered',
   'time-corrected',
 ]);

@@ -1,7 +1,14 @@
 import { asWritten, message, type Message } from '../../messages/index.ts';
 import { MS_PER_SECOND } from '../../units/index.ts';
 import type { Plan } from '../../plan/index.ts';
-import { view, type Fact, type FactBody, type Readings, type RunState } from '../../run/index.ts';
+import {
+  NO_REASON,
+  view,
+  type Fact,
+  type FactBody,
+  type Readings,
+  type RunState,
+} from '../../run/index.ts';
 import type {
   ClockQuestion,
   RecheckReport,
@@ -88,7 +95,7 @@ export class Incidents {
         this.gaps.push(clockGap(body, wallMs));
         return;
       default:
-        this.#trouble(plan, body, wallMs);
+        this.#trouble(plan, before, body, wallMs);
     }
   }
 
@@ -106,7 +113,7 @@ export class Incidents {
     this.#clockAsked = asked;
   }
 
-  #trouble(plan: Plan, body: FactBody, wallMs: number): void {
+  #trouble(plan: Plan, before: RunState | null, body: FactBody, wallMs: number): void {
     if (body.kind === 'fault-raised') {
       const about = aboutStep(plan, body.step);
       const name = plan.faults.find((one) => one.kind === body.faultKind)?.name;
@@ -116,7 +123,7 @@ export class Incidents {
         name: name ?? message('engine.fault.undefined'),
         step: body.step,
         ...about,
-        text: body.text,
+        text: faultText(before, body),
         wallMs,
         clearedWallMs: null,
       });
@@ -194,6 +201,12 @@ export class Incidents {
       this.reviews.push(review);
     }
   }
+}
+
+/** What was told of a fault; of a limit, the timer that ran out. */
+function faultText(before: RunState | null, { text, timer }: Body<'fault-raised'>): Message {
+  if (text !== '') return asWritten(text);
+  return (timer === null ? undefined : before?.timers[timer]?.spec.label) ?? NO_REASON;
 }
 
 export function fixtureName(plan: Plan, id: string): string {

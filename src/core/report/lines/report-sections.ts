@@ -1,3 +1,4 @@
+import { isSaid } from '../../run/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import type { NotDone, Report } from '../model/report.ts';
 import { fixtureSection } from './fixture.ts';
@@ -54,7 +55,16 @@ function notDoneLine(row: NotDone, name: (id: string) => string): ReportLine {
     fixture === null
       ? message('report.not-done', said)
       : message('report.not-done-at', { ...said, fixture: name(fixture) }),
-    ...(reason === '' ? [] : [message('report.reason', { reason })]),
+    ...(isSaid(reason) ? [message('report.reason', { reason })] : []),
+  );
+}
+
+/** What a closed run is without, where nobody can overlook it. */
+function missingLine(what: 'not-purged' | 'left-out', step: Message, reason: Message): ReportLine {
+  return line(
+    0,
+    message(`report.missing.${what}`, { step }),
+    ...(isSaid(reason) ? [message('report.reason', { reason })] : []),
   );
 }
 
@@ -70,12 +80,16 @@ function headSection(report: Report, zone: string): ReportSection {
     closedWallMs === null
       ? message('report.stands', { wallMs: report.lastWallMs, zone, outcome })
       : message('report.closed', { wallMs: closedWallMs, zone, outcome }),
-    ...(report.reason === '' || report.outcome === 'completed'
+    ...(!isSaid(report.reason) || report.outcome === 'completed'
       ? []
       : [message('report.reason', { reason: report.reason })]),
   ];
   return {
     heading: message('report.title', { kitchen: report.kitchen }),
-    lines: told.map((text) => line(0, text)),
+    lines: [
+      ...told.map((text) => line(0, text)),
+      ...report.notPurged.map(({ title, reason }) => missingLine('not-purged', title, reason)),
+      ...report.leftOut.map(({ title, reason }) => missingLine('left-out', title, reason)),
+    ],
   };
 }

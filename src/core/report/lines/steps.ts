@@ -1,3 +1,4 @@
+import { NO_REASON } from '../../run/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import { standing } from '../gather/attempt-history.ts';
 import type { AttemptReport, FaultReport, StageReport, StepReport } from '../model/report.ts';
@@ -16,7 +17,7 @@ export function stepLines(step: StepReport, zone: string): readonly ReportLine[]
           0,
           message('report.step.void', {
             attempt: attemptText(attempt, zone),
-            because: attempt.replacedBecause ?? '',
+            because: attempt.replacedBecause ?? NO_REASON,
           }),
         ),
       ),
@@ -35,7 +36,7 @@ function brokenLine(stage: StageReport, zone: string): ReportLine {
       wallMs: stage.toWallMs ?? stage.fromWallMs,
       zone,
       stage: stage.title,
-      because: stage.brokeOff ?? '',
+      because: stage.brokeOff ?? NO_REASON,
     }),
     ...stage.holds.map(({ provedS, neededS }) =>
       message('report.step.proved', { provedS, neededS }),
@@ -49,7 +50,7 @@ function attemptText(attempt: AttemptReport, zone: string): Message {
   const silent = attempt.outcome === 'done' || attempt.outcome === 'void';
   const said = {
     outcome,
-    reason: silent ? '' : attempt.reason,
+    reason: silent ? NO_REASON : attempt.reason,
     safe: madeSafe && attempt.outcome !== 'done',
   };
   if (startedWallMs === null) return message('report.attempt', said);

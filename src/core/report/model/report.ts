@@ -35,7 +35,7 @@ export type Report = {
   readonly closedWallMs: number | null;
   /** `open`: the run goes on; what follows is how it stands at `lastWallMs`. */
   readonly outcome: ClosedAs | 'open';
-  readonly reason: string;
+  readonly reason: Message;
   /** Wall time of the last fact. */
   readonly lastWallMs: number;
   /** In the order of the kitchen file. */
@@ -59,6 +59,10 @@ export type Report = {
   /** What nobody told and the plan took as usual. */
   readonly assumed: readonly Assumption[];
   readonly notDone: readonly NotDone[];
+  /** Purges that a fault or a stop ended, or that never began in a run that is over. */
+  readonly notPurged: readonly NotDone[];
+  /** Purges that a person left out, with the reason. */
+  readonly leftOut: readonly NotDone[];
   readonly standing: readonly Message[];
 };
 
@@ -118,12 +122,12 @@ export type AttemptReport = {
   readonly endedWallMs: number | null;
   /** `open`: begun and not over. `waiting`: not begun. `void`: broken off by what replaced it. */
   readonly outcome: Outcome | 'open' | 'waiting' | 'void';
-  readonly reason: string;
+  readonly reason: Message;
   /** A person confirmed that it was made safe. */
   readonly madeSafe: boolean;
   readonly stages: readonly StageReport[];
   /** Why a later attempt took its place; null: it stands. */
-  readonly replacedBecause: string | null;
+  readonly replacedBecause: Message | null;
 };
 
 export type StageReport = {
@@ -134,7 +138,7 @@ export type StageReport = {
   /** Who ended it; null: it did not come to its end. */
   readonly endedBy: 'person' | 'timer' | null;
   /** Why it did not come to its end; null: it did, or goes on. */
-  readonly brokeOff: string | null;
+  readonly brokeOff: Message | null;
   readonly holds: readonly HoldReport[];
 };
 
@@ -188,7 +192,8 @@ export type FaultReport = {
   readonly step: string | null;
   readonly stepTitle: Message | null;
   readonly fixture: string | null;
-  readonly text: string;
+  /** What was told, or which timer ran out; `NO_REASON` where neither. */
+  readonly text: Message;
   readonly wallMs: number;
   readonly clearedWallMs: number | null;
 };
@@ -266,7 +271,7 @@ export type NotDone = {
   readonly title: Message;
   readonly fixture: string | null;
   readonly outcome: Exclude<Outcome, 'done'> | 'open' | 'waiting' | 'void';
-  readonly reason: string;
+  readonly reason: Message;
 };
 
 /** What the record cannot find in the facts. */

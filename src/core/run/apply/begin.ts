@@ -1,3 +1,4 @@
+import { NO_REASON } from '../model/reason.ts';
 import type { Fact, FactBody } from '../model/facts.ts';
 import type { RunState, StepState } from '../model/state.ts';
 
@@ -10,10 +11,10 @@ export function freshStep(attempt: number): StepState {
     round: 1,
     begun: false,
     outcome: null,
-    reason: '',
+    reason: NO_REASON,
     safe: false,
-    restart: '',
-    renew: '',
+    restart: NO_REASON,
+    renew: NO_REASON,
   };
 }
 
@@ -26,7 +27,7 @@ export function beginState(
     plan: body.plan,
     notBeforeWallMs: body.notBeforeWallMs,
     status: 'drafting',
-    reason: '',
+    reason: NO_REASON,
     closedAs: null,
     closingAs: null,
     reviewFrom: 'running',
@@ -35,8 +36,21 @@ export function beginState(
     gates: {},
     faults: [],
     questions: [],
-    clock: { anchor: at, lastAt: at, doubt: false, claimS: 0, errorS: 0, errorKnown: true },
+    clock: {
+      anchor: at,
+      lastAt: at,
+      doubt: false,
+      claimS: 0,
+      errorS: 0,
+      errorKnown: true,
+      confirmed: false,
+      shownMs: at.wallMs,
+      answers: [],
+    },
     idle: null,
+    concluded: {},
+    heated: {},
+    away: null,
     storageDown: false,
     alarms: {},
   };

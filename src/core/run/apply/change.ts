@@ -1,3 +1,5 @@
+import type { Message } from '../../messages/index.ts';
+import { NO_REASON } from '../model/reason.ts';
 import type { RunState, StepState, Timer } from '../model/state.ts';
 import { elapsed, startInterval } from '../timers/elapsed-interval.ts';
 import { lapseGates } from '../rules/gates.ts';
@@ -66,7 +68,7 @@ export function ofStep(step: string): (timer: Timer) => boolean {
 export function halt(
   state: RunState,
   status: 'held' | 'suspended',
-  reason: string,
+  reason: Message,
   at: Readings,
 ): RunState {
   const idle = state.idle ?? startInterval(at, clockBase(state.clock));
@@ -82,7 +84,7 @@ export function halt(
 /** Back to running; gates that lapse after so long are asked again. */
 export function goOn(state: RunState, at: Readings): RunState {
   const idleS = state.idle ? elapsed(state.idle, at).atMostS : 0;
-  return { ...lapseGates(state, idleS), status: 'running', reason: '', idle: null };
+  return { ...lapseGates(state, idleS), status: 'running', reason: NO_REASON, idle: null };
 }
 
 /** Silences what still rings of steps whose timer has ended by itself: a person is there. */

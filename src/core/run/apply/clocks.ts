@@ -5,7 +5,6 @@ import { lapseGates } from '../rules/gates.ts';
 import { stepOf } from '../model/plan-index.ts';
 import type { OpenQuestion, RunState, StepState, Timer } from '../model/state.ts';
 import {
-  answerClock,
   clockBase,
   clockQuestion,
   closeGap,
@@ -14,12 +13,14 @@ import {
   reanchor,
 } from '../timers/unproved-time.ts';
 import {
+  apartS,
   gainInSession,
   gainOverGap,
   startInterval,
   type Gain,
 } from '../timers/elapsed-interval.ts';
 import { isAlarm } from '../timers/timer.ts';
+import { answerClock } from '../timers/words.ts';
 import type { Readings } from '../model/types.ts';
 import { changeTimers, putStep } from './change.ts';
 import { leaveReview, unwindStep } from './run.ts';
@@ -28,7 +29,7 @@ type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 
 /** The clocks of one session came apart: sleep, or a clock set. */
 export function applyClocks(state: RunState, at: Readings, seq: number): RunState {
-  const { claimS } = gainInSession(state.clock.anchor, at);
+  const claimS = apartS(state.clock.anchor, at);
   const moved = reanchor(state, (anchor) => gainInSession(anchor, at), at);
   const clock = { ...doubtClock(moved.clock, claimS, true), anchor: at };
   const anchored = { ...moved, clock };
@@ -122,9 +123,12 @@ export function applyClockAnswer(
   state: RunState,
   body: Body<'clock-answered'>,
   at: Readings,
+  seq: number,
 ): RunState {
   const toldS = body.actualWallMs === null ? null : (body.actualWallMs - at.wallMs) / 1000;
-  return leaveWhenAnswered(answerClock(state, body.right ? 0 : toldS), at);
+  const errorS = body.right ? 0 : toldS;
+  const word = { answer: seq, errorS, passed: body.passed ?? null };
+  return leaveWhenAnswered(answerClock(state, word), at);
 }
 
 /** What a person saw of one stage: it went on, it broke off, or nobody knows. */
@@ -145,13 +149,15 @@ export function applyReview(
   let next: RunState;
   if (!brokeOff) {
     next = changeTimers(asked, ofStage, (timer) =>
-      body.answer === 'went-on' ? closeGap(timer, state.clock.doubt) : leaveInDoubt(timer),
+      body.answer === 'went-on' ? closeGap(timer, state.clock) : leaveInDoubt(timer),
     );
   } else if (stage?.resumption === 'void') {
-    next = unwindStep(asked, step, 'failed', 'It was interrupted and cannot be repeated.');
+    next = unwindStep(asked, step, 'failed', message('engine.because.interrupted'));
   } else {
     next = putStep(asked, step, {
-      restart: body.answer === 'broke-off' ? 'It broke off.' : 'Nobody saw whether it broke off.',
+      restart: message(
+        body.answer === 'broke-off' ? 'engine.because.broke-off' : 'engine.because.nobody-saw',
+      ),
     });
   }
   return leaveWhenAnswered(next, at);

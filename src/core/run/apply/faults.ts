@@ -1,4 +1,4 @@
-import { inEnglish } from '../../messages/temporary.ts';
+import { asWritten } from '../../messages/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import { breaksStep, policyOf } from '../rules/faults.ts';
 import type { RunState } from '../model/state.ts';
@@ -35,10 +35,10 @@ export function applyFault(state: RunState, body: Body<'fault-raised'>, at: Read
       return applyClosing(tripped, {
         kind: 'closing-begun',
         as: 'failed',
-        reason: inEnglish(name),
+        reason: name,
       });
     case 'suspend':
-      return halt(tripped, 'suspended', inEnglish(name), at);
+      return halt(tripped, 'suspended', name, at);
     case 'note':
       return tripped;
   }
@@ -54,7 +54,7 @@ export function applyCleared(state: RunState, body: Body<'fault-cleared'>): RunS
   if (!fault) return next;
   for (const step of Object.keys(state.steps)) {
     if (breaksStep(state, fault, step)) {
-      next = putStep(next, step, { restart: inEnglish(policyOf(state.plan, fault.kind).name) });
+      next = putStep(next, step, { restart: policyOf(state.plan, fault.kind).name });
     }
   }
   return next;
@@ -66,5 +66,5 @@ export function applyStorage(
   at: Readings,
 ): RunState {
   if (body.kind === 'storage-mended') return { ...state, storageDown: false };
-  return halt({ ...state, storageDown: true }, 'suspended', body.text, at);
+  return halt({ ...state, storageDown: true }, 'suspended', asWritten(body.text), at);
 }

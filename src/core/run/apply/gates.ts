@@ -1,4 +1,3 @@
-import { inEnglish } from '../../messages/temporary.ts';
 import type { FaultKind } from '../../plan/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import { gateState, putGate, scopeKey, scopeKeys } from '../rules/gates.ts';
@@ -56,12 +55,7 @@ export function tripGate(state: RunState, gateId: string, key: string, at: Readi
     const plan = stepOf(state.plan, step);
     return plan.gates.includes(gateId) && scopeKey(gate, plan, known(state, step).attempt) === key;
   };
-  return halt(
-    unwindHot(shut, behind, inEnglish(gate.makeSafe)),
-    'suspended',
-    inEnglish(gate.say),
-    at,
-  );
+  return halt(unwindHot(shut, behind, gate.makeSafe), 'suspended', gate.say, at);
 }
 
 /** Shuts every condition gate that this fault trips; with a step given, only that step's keys. */

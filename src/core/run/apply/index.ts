@@ -1,9 +1,12 @@
-import type { Fact } from '../model/facts.ts';
-import type { RunState } from '../model/state.ts';
+import type { ClockFact, Fact, HostFact } from '../model/facts.ts';
+import type { ClockState, RunState } from '../model/state.ts';
+import { agreement } from '../timers/elapsed-interval.ts';
+import type { Readings } from '../model/types.ts';
 import { applyAlarm } from './alarms.ts';
 import { applyAmendment } from './amend.ts';
 import { applyClockAnswer, applyClocks, applyReview, applySession } from './clocks.ts';
 import { beginState } from './begin.ts';
+import { applyWithdrawal } from './withdraw.ts';
 import { applyRecheck } from './recheck.ts';
 import { applyCleared, applyFault, applyStorage } from './faults.ts';
 import { applyGateAnswer, applyOverride } from './gates.ts';
@@ -44,7 +47,18 @@ export function apply(state: RunState | null, fact: Fact): RunState {
     );
   }
   const next = change(state, fact);
-  return { ...next, seq: fact.seq, clock: { ...next.clock, lastAt: fact.at } };
+  return { ...next, seq: fact.seq, clock: seen(next.clock, fact.at) };
+}
+
+/** What the clocks of a fact teach: proof of life, and where they agree a nearer point to compare with. */
+function seen(clock: ClockState, at: Readings): ClockState {
+  const near = at.session === clock.anchor.session && agreement(clock.anchor, at) === 'agree';
+  return {
+    ...clock,
+    ...(near ? { anchor: at } : {}),
+    lastAt: at,
+    shownMs: Math.max(clock.shownMs, at.wallMs),
+  };
 }
 
 function change(state: RunState, { at, body, seq }: Fact): RunState {
@@ -52,7 +66,7 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
     case 'drafted':
       throw new RangeError('fact is "drafted"; allowed: only as the first. Check the journal.');
     case 'run-started':
-      return applyRunStart(state, at);
+      return applyRunStart(state, body, at);
     case 'paused':
       return applyPause(state, at);
     case 'resumed':
@@ -77,7 +91,7 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
     case 'step-unwinding':
       return applyUnwinding(state, body);
     case 'safe-confirmed':
-      return applySafe(state, body);
+      return applySafe(state, body, at);
     case 'step-settled':
       return applySettled(state, body, at);
     case 'step-repeated':
@@ -89,7 +103,7 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
     case 'timer-extended':
       return applyExtension(state, body);
     case 'time-corrected':
-      return applyCorrection(state, body);
+      return applyCorrection(state, body, at);
     case 'gate-answered':
       return applyGateAnswer(state, body, at);
     case 'gate-overridden':
@@ -98,10 +112,27 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
       return applyFault(state, body, at);
     case 'fault-cleared':
       return applyCleared(state, body);
+    default:
+      return changeByHost(state, { at, body, seq });
+  }
+}
+
+/** What clocks, pages and storage tell, and what a person says of them. */
+function changeByHost(
+  state: RunState,
+  {
+    at,
+    body,
+    seq,
+  }: { at: Readings; body: Exclude<ClockFact | HostFact, { kind: 'session-closed' }>; seq: number },
+): RunState {
+  switch (body.kind) {
     case 'clocks-disagree':
       return applyClocks(state, at, seq);
     case 'clock-answered':
-      return applyClockAnswer(state, body, at);
+      return applyClockAnswer(state, body, at, seq);
+    case 'clock-answer-withdrawn':
+      return applyWithdrawal(state, at);
     case 'review-answered':
       return applyReview(state, body, at);
     case 'session-opened':

@@ -1,9 +1,14 @@
+import { message, type Message } from '../../messages/index.ts';
+import { reasonOf } from '../model/reason.ts';
 import type { Step } from '../../plan/index.ts';
 import type { FactBody } from '../model/facts.ts';
+import { stepsAbout, usesVessel } from '../belonging.ts';
+import { heldVessels } from '../boiled-water.ts';
 import { needsMakeSafe } from '../model/plan-index.ts';
 import type { RunState } from '../model/state.ts';
 import type { Readings } from '../model/types.ts';
 import { closeTimers, known, putStep } from './change.ts';
+import { heat } from './heated.ts';
 import { unwindStep } from './run.ts';
 import { enterStage, renew } from './steps.ts';
 
@@ -22,21 +27,22 @@ export function applyRecheck(
   body: Body<'recheck-reported'>,
   at: Readings,
 ): RunState {
-  let next = state;
+  let next = heat(state, body.fixture, at);
+  const why = reasonOf(body.text, message('engine.because.doubt'));
   for (const step of doubted(state, body.fixture)) {
     const one = known(next, step.id);
     if (one.status === 'waiting') continue;
     if (step.kind === 'cool' && one.status === 'active') {
-      next = putStep(next, step.id, { renew: body.text });
+      next = putStep(next, step.id, { renew: why });
       continue;
     }
     next =
       one.status === 'settled'
         ? renew(next, step.id, one.attempt + 1)
-        : stopAndRenew(next, step, body.text);
+        : stopAndRenew(next, step, why);
   }
-  for (const step of state.plan.steps) {
-    if (step.kind !== 'rest' || step.fixture !== body.fixture) continue;
+  for (const step of stepsAbout(state.plan, body.fixture)) {
+    if (step.kind !== 'rest') continue;
     if (known(next, step.id).status === 'waiting') continue;
     const attempt = known(next, step.id).attempt + 1;
     next = enterStage(renew(next, step.id, attempt), step.id, 0, at);
@@ -44,7 +50,8 @@ export function applyRecheck(
   return next;
 }
 
-function stopAndRenew(state: RunState, step: Step, reason: string): RunState {
+/** Ends an attempt that goes on, making safe what is hot first, and has it done again. */
+export function stopAndRenew(state: RunState, step: Step, reason: Message): RunState {
   const one = known(state, step.id);
   if (one.status === 'unwinding') return putStep(state, step.id, { renew: reason });
   if (needsMakeSafe(step, one.stage)) {
@@ -60,9 +67,20 @@ function stopAndRenew(state: RunState, step: Step, reason: string): RunState {
 
 /** Later steps of the fixture, and what had to be done shortly before them (boiling). */
 function doubted(state: RunState, fixture: string): readonly Step[] {
-  const later = state.plan.steps.filter(
-    (step) => step.fixture === fixture && LATER.has(step.phase) && step.kind !== 'rest',
+  const own = stepsAbout(state.plan, fixture).filter(
+    (step) => LATER.has(step.phase) && step.kind !== 'rest',
   );
+  // What was poured from a vessel before stays poured; what it holds now does not count.
+  const withIt = state.plan.steps.filter(
+    (step) =>
+      !own.includes(step) &&
+      usesVessel(step, fixture) &&
+      ['active', 'unwinding'].includes(known(state, step.id).status),
+  );
+  const holding = heldVessels(state)
+    .filter(({ boil }) => usesVessel(boil, fixture))
+    .map(({ boil }) => boil);
+  const later = [...own, ...withIt, ...holding];
   const before = new Set(
     later
       .filter((step) => known(state, step.id).status !== 'waiting')

@@ -1,3 +1,5 @@
+import { message, type Message } from '../../messages/index.ts';
+import { NO_REASON } from '../model/reason.ts';
 import type { FactBody } from '../model/facts.ts';
 import { needsMakeSafe, stepOf } from '../model/plan-index.ts';
 import type { RunState } from '../model/state.ts';
@@ -7,16 +9,23 @@ import { closeTimers, goOn, halt, putStep } from './change.ts';
 type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 
 /** The wall clock is taken to be right when the run starts; what it does after is watched. */
-export function applyRunStart(state: RunState, at: Readings): RunState {
+export function applyRunStart(state: RunState, body: Body<'run-started'>, at: Readings): RunState {
   return {
     ...state,
     status: 'running',
-    clock: { ...state.clock, anchor: at, doubt: false, claimS: 0, errorKnown: true },
+    clock: {
+      ...state.clock,
+      anchor: at,
+      doubt: false,
+      claimS: 0,
+      errorKnown: true,
+      confirmed: body.clockRight === true,
+    },
   };
 }
 
 export function applyPause(state: RunState, at: Readings): RunState {
-  return halt(state, 'held', 'Paused.', at);
+  return halt(state, 'held', message('engine.because.paused'), at);
 }
 
 /** A person's word: from a review back to where it was, otherwise on. */
@@ -46,7 +55,7 @@ export function applyClosing(state: RunState, body: Body<'closing-begun'>): RunS
 export function unwindHot(
   state: RunState,
   match: (step: string) => boolean,
-  reason: string,
+  reason: Message,
 ): RunState {
   let next = state;
   for (const [id, one] of Object.entries(state.steps)) {
@@ -61,14 +70,14 @@ export function unwindStep(
   state: RunState,
   step: string,
   outcome: 'stopped' | 'failed',
-  reason: string,
+  reason: Message,
 ): RunState {
   const unwinding = putStep(state, step, {
     status: 'unwinding',
     outcome,
     reason,
     safe: false,
-    restart: '',
+    restart: NO_REASON,
   });
   const quiet = closeTimers(unwinding, (timer) => timer.step === step, true);
   return { ...quiet, questions: quiet.questions.filter((question) => question.step !== step) };

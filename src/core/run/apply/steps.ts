@@ -1,4 +1,5 @@
-import { message } from '../../messages/index.ts';
+import { NO_REASON } from '../model/reason.ts';
+import { message, type Message } from '../../messages/index.ts';
 import type { TimerSpec } from '../../plan/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import {
@@ -10,18 +11,21 @@ import {
   stepOf,
 } from '../model/plan-index.ts';
 import type { RunState } from '../model/state.ts';
-import { carryId, startStageTimers, startTimer } from '../timers/timer.ts';
+import { elapsed } from '../timers/elapsed-interval.ts';
+import { carryId, isHold, startStageTimers, startTimer } from '../timers/timer.ts';
 import type { Readings } from '../model/types.ts';
 import { clockBase } from '../timers/unproved-time.ts';
 import { freshStep } from './begin.ts';
 import { closeTimers, hear, known, ofStep, putStep, putTimers } from './change.ts';
+import { poursFrom } from '../boiled-water.ts';
+import { heatByStep } from './heated.ts';
 import { unwindStep } from './run.ts';
 
 type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 
 /** Puts a step into stage number `stage` and starts its clocks; past the last stage only the number moves. */
 export function enterStage(state: RunState, step: string, stage: number, at: Readings): RunState {
-  const next = putStep(state, step, { status: 'active', stage, begun: true, restart: '' });
+  const next = putStep(state, step, { status: 'active', stage, begun: true, restart: NO_REASON });
   const plan = stepOf(state.plan, step);
   const entered = stageOf(plan, stage);
   if (!entered) return next;
@@ -30,27 +34,49 @@ export function enterStage(state: RunState, step: string, stage: number, at: Rea
 }
 
 export function applyStart(state: RunState, body: Body<'step-started'>, at: Readings): RunState {
-  const carriesUsed = closeTimers(
-    state,
-    (timer) => timer.step === body.step && timer.stage === '',
-    true,
-  );
+  const carriesUsed = poursFrom(stepOf(state.plan, body.step), 0)
+    ? state
+    : closeCarries(state, body.step);
   const needed = stepOf(state.plan, body.step).needs.map((need) => need.step);
   const heard =
     body.by === 'person' ? hear(carriesUsed, (timer) => needed.includes(timer.step)) : carriesUsed;
-  return enterStage(heard, body.step, 0, at);
+  return heatByStep(enterStage(heard, body.step, 0, at), body.step, at);
 }
 
 /** Ends the stage in progress; a person's word also answers its alerts, a clock's does not. */
 export function applyStageEnd(state: RunState, body: Body<'stage-ended'>, at: Readings): RunState {
   const closed = closeTimers(
-    state,
+    conclude(state, body.step, at),
     (timer) => ofStep(body.step)(timer) && timer.spec.role === 'hold',
     body.by === 'person',
   );
   const quiet = closeTimers(closed, ofStep(body.step), true);
   const heard = body.by === 'person' ? hear(quiet, ofStep(body.step)) : quiet;
-  return enterStage(heard, body.step, known(state, body.step).stage + 1, at);
+  const next = known(state, body.step).stage + 1;
+  const poured = poursFrom(stepOf(state.plan, body.step), next)
+    ? heard
+    : closeCarries(heard, body.step);
+  const entered = enterStage(poured, body.step, next, at);
+  return heatByStep(entered, body.step, at);
+}
+
+/** Keeps the waits of the stage in progress that rest on a person's word about the clock. */
+function conclude(state: RunState, step: string, at: Readings): RunState {
+  const ended = Object.values(state.timers).filter(
+    (timer) =>
+      timer.mode === 'running' &&
+      ofStep(step)(timer) &&
+      isHold(timer) &&
+      timer.span.told.some(({ atLeastS }) => atLeastS > 0),
+  );
+  if (ended.length === 0) return state;
+  const concluded = Object.fromEntries(
+    ended.map(({ id, attempt, stage, lengthS, span }) => [
+      id,
+      { step, attempt, stage, lengthS, provedS: elapsed(span, at).atLeastS, span },
+    ]),
+  );
+  return { ...state, concluded: { ...state.concluded, ...concluded } };
 }
 
 export function applyRestart(
@@ -64,17 +90,31 @@ export function applyRestart(
   return enterStage(putStep(quiet, body.step, { round }), body.step, stage, at);
 }
 
+/** Its water is out, or not needed: how old it is no longer matters. */
+function closeCarries(state: RunState, step: string): RunState {
+  return closeTimers(state, (timer) => timer.step === step && timer.stage === '', true);
+}
+
 export function applyUnwinding(state: RunState, body: Body<'step-unwinding'>): RunState {
-  return unwindStep(
+  const unwinding = unwindStep(
     state,
     body.step,
     body.outcome === 'failed' ? 'failed' : 'stopped',
     body.reason,
   );
+  return body.renew === undefined ? unwinding : boilAgain(unwinding, body.step, body.renew);
 }
 
-export function applySafe(state: RunState, body: Body<'safe-confirmed'>): RunState {
-  return putStep(state, body.step, { safe: true });
+/** The step will be done again with water boiled anew. */
+function boilAgain(state: RunState, step: string, why: Message): RunState {
+  let next = putStep(state, step, { renew: why });
+  for (const { step: boil, withinS } of stepOf(state.plan, step).needs)
+    if (withinS !== undefined) next = renew(next, boil, known(next, boil).attempt + 1);
+  return next;
+}
+
+export function applySafe(state: RunState, body: Body<'safe-confirmed'>, at: Readings): RunState {
+  return heatByStep(putStep(state, body.step, { safe: true }), body.step, at);
 }
 
 /**
@@ -103,7 +143,7 @@ export function applySettled(state: RunState, body: Body<'step-settled'>, at: Re
     status: 'settled',
     outcome: body.outcome,
     reason: body.reason,
-    restart: '',
+    restart: NO_REASON,
   });
   const quiet = closeTimers(settled, (timer) => timer.step === body.step, body.outcome !== 'done');
   const unasked = {

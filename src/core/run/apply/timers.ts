@@ -1,6 +1,8 @@
+import { CLOCK_TOLERANCE_S } from '../model/constants.ts';
 import type { FactBody } from '../model/facts.ts';
 import type { RunState, Timer } from '../model/state.ts';
-import { startInterval } from '../timers/elapsed-interval.ts';
+import { carry, gainInSession as gainTo, startInterval } from '../timers/elapsed-interval.ts';
+import { remember } from '../timers/words.ts';
 import type { Readings } from '../model/types.ts';
 import { rightWallMs } from '../rules/rest-days.ts';
 import { clockBase } from '../timers/unproved-time.ts';
@@ -62,10 +64,42 @@ export function applyExtension(state: RunState, body: Body<'timer-extended'>): R
   ]);
 }
 
-/** The rest began earlier (or, corrected again, later) than its step: by a person's word. */
-export function applyCorrection(state: RunState, body: Body<'time-corrected'>): RunState {
+/** How long it has been, by a person's word against the right clock; one that had come due may come due anew. */
+export function applyCorrection(
+  state: RunState,
+  body: Body<'time-corrected'>,
+  at: Readings,
+): RunState {
   const timer = timerOf(state, body.timer);
   const correctedS = (timer.startedWallMs - body.sinceWallMs) / 1000;
+  if (body.elapsedS === undefined) return correctByStart(state, timer, correctedS);
+  const { elapsedS } = body;
+  const told = {
+    ...startInterval(at, clockBase(state.clock)),
+    atLeastS: elapsedS,
+    atMostS: elapsedS + CLOCK_TOLERANCE_S,
+    told: timer.span.told,
+  };
+  const answer = state.clock.answers.at(-1)?.answer;
+  const before = carry(timer.span, gainTo(timer.span.anchor, at), at);
+  const span = answer === undefined ? told : remember(before, told, answer);
+  const anew = timer.announced && elapsedS < timer.lengthS;
+  return putTimers(state, [
+    {
+      ...timer,
+      correctedS,
+      span,
+      unproved: false,
+      ...(anew ? ANEW : {}),
+      cause: anew ? timer.cause + 1 : timer.cause,
+    },
+  ]);
+}
+
+const ANEW = { announced: false, acknowledged: false, lateByS: 0, dueWallMs: null } as const;
+
+/** As journals from before the right clock was used were written. */
+function correctByStart(state: RunState, timer: Timer, correctedS: number): RunState {
   const byS = correctedS - timer.correctedS;
   return putTimers(state, [
     {

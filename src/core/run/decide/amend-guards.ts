@@ -114,14 +114,19 @@ export function replacedProblem(before: Step, step: Step): Refusal | null {
 }
 
 /**
- * What a new step must have: siblings of the same fixture and kind, and all
- * that guards every one of them; boiled water as fresh as theirs.
+ * What a new step must have: siblings of the same fixture, kind and means
+ * (the same kettle, the same circuit: one step cannot hold what two vessels
+ * need), and all that guards every one of them; boiled water as fresh as theirs.
  */
 export function addedProblem(plan: Plan, step: Step): Refusal | null {
-  const siblings = plan.steps.filter(
+  const work = plan.steps.filter(
     ({ fixture, kind }) => fixture === step.fixture && kind === step.kind,
   );
+  const means = meansOf(step);
+  const siblings = work.filter((one) => meansOf(one) === means);
   const [first] = siblings;
+  const lessThan = !first && work[0] ? guardProblem(work[0], step) : null;
+  if (lessThan) return lessThan;
   if (!first)
     return problem(
       'amendment-without-sibling',
@@ -129,6 +134,8 @@ export function addedProblem(plan: Plan, step: Step): Refusal | null {
         id: step.id,
         kind: step.kind,
         fixture: step.fixture ?? 'nothing',
+        means,
+        allowed: work.map(meansOf),
       }),
     );
   const freshest = Math.max(...siblings.map((one) => shortestS(one)));
@@ -145,6 +152,40 @@ export function addedProblem(plan: Plan, step: Step): Refusal | null {
   for (const sibling of siblings) {
     const found = guardProblem(sibling, step);
     if (found) return found;
+  }
+  return siblingNeedProblem(siblings, step);
+}
+
+/** What a step holds, by name: its kettle, its circuit, its burner. */
+function meansOf(step: Step): string {
+  const held = Object.keys(step.demands).filter((id) => (step.demands[id] ?? 0) > 0);
+  return held.toSorted().join(' and ') || 'nothing';
+}
+
+/**
+ * A need that every sibling has (the rest, the kettle's purge, the burner's) is
+ * a need of the new one too; in the row of boils and pours each has its own.
+ */
+function siblingNeedProblem(siblings: readonly Step[], step: Step): Refusal | null {
+  const [first, ...others] = siblings;
+  for (const need of first?.needs ?? []) {
+    const shared = others.every(({ needs }) => needs.some((one) => one.step === need.step));
+    if (!shared || others.length === 0) continue;
+    const withinS = Math.max(
+      ...siblings.map(
+        ({ needs }) => needs.find((one) => one.step === need.step)?.withinS ?? Infinity,
+      ),
+    );
+    const kept = step.needs.find((one) => one.step === need.step);
+    if (!kept || (kept.withinS ?? Infinity) > withinS)
+      return problem(
+        'amendment-drops-need',
+        message('engine.amend.drops-need', {
+          id: step.id,
+          need: need.step,
+          step: (first ?? step).title,
+        }),
+      );
   }
   return null;
 }

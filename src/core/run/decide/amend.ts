@@ -1,8 +1,10 @@
+import { isSaid } from '../model/reason.ts';
 import { message, type Message } from '../../messages/index.ts';
 import type { Step } from '../../plan/index.ts';
 import type { RunState } from '../model/state.ts';
 import type { Request } from '../model/types.ts';
 import { addedProblem, cycleThrough, replacedProblem } from './amend-guards.ts';
+import { shapeProblem, startsProblem } from './amend-shape.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
 
 /** What an amended step names that nothing in the plan or the amendment answers to. */
@@ -23,6 +25,8 @@ function stepProblem(state: RunState, step: Step, ids: ReadonlySet<string>): Dec
   if (before && state.steps[step.id]?.status !== 'waiting') {
     return refuse('already-begun', message('engine.amend.begun', { step: before.title }));
   }
+  const shape = shapeProblem(step);
+  if (shape) return refuse('bad-amendment', shape);
   const dangling = danglingIn(state, step, ids);
   if (dangling) return refuse('bad-amendment', dangling);
   const problem = before ? replacedProblem(before, step) : addedProblem(state.plan, step);
@@ -39,7 +43,7 @@ export function amendPlan(
   state: RunState,
   asked: Extract<Request, { kind: 'amend-plan' }>,
 ): Decision {
-  if (asked.reason.trim() === '') {
+  if (!isSaid(asked.reason)) {
     return refuse('reason-missing', message('engine.reason.amend'));
   }
   if (asked.steps.length === 0) {
@@ -50,6 +54,8 @@ export function amendPlan(
     return refuse('bad-amendment', message('engine.amend.twice'));
   }
   const ids = new Set([...Object.keys(state.steps), ...amended]);
+  const starts = startsProblem(asked.startS, ids);
+  if (starts) return refuse('bad-amendment', starts);
   for (const step of asked.steps) {
     const problem = stepProblem(state, step, ids);
     if (problem) return problem;

@@ -1,4 +1,6 @@
+import { reasonOf } from '../model/reason.ts';
 import { message } from '../../messages/index.ts';
+import { stepsAbout } from '../belonging.ts';
 import { trippedGates } from '../rules/gates.ts';
 import { openFaults, policyOf } from '../rules/faults.ts';
 import { restDayAt, rightWallMs } from '../rules/rest-days.ts';
@@ -6,14 +8,25 @@ import type { RunState } from '../model/state.ts';
 import { clockQuestion } from '../timers/unproved-time.ts';
 import type { Readings, Request } from '../model/types.ts';
 import { insideRestDay } from '../rules/obstacles.ts';
-import { accept, refuse, type Decision, type Refusal } from './refusal.ts';
+import { goOnObstacle } from '../work-guard.ts';
+import { accept, refuse, workRefusal, type Decision, type Refusal } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
 
-/** Not inside a rest day (I-19). */
-export function startRun(state: RunState, now: Readings): Decision {
+/** Not inside a rest day (I-19), nor with a clock that shows a time before the app was built (I-20). */
+export function startRun(state: RunState, asked: Asked<'start-run'>, now: Readings): Decision {
+  if (!(now.wallMs >= state.notBeforeWallMs)) {
+    return refuse(
+      'clock-wrong',
+      message('engine.clock.below-build', {
+        shownWallMs: now.wallMs,
+        fromWallMs: state.notBeforeWallMs,
+      }),
+    );
+  }
   const day = restDayAt(state.plan, rightWallMs(state, now));
-  return day ? refuse('rest-day', insideRestDay(day)) : accept({ kind: 'run-started' });
+  if (day) return refuse('rest-day', insideRestDay(day));
+  return accept({ kind: 'run-started', clockRight: asked.clockRight === true });
 }
 
 export function pause(): Decision {
@@ -42,6 +55,8 @@ export function resumeObstacles(state: RunState, now: Readings): readonly Refusa
     const key = known.value === 'yes' ? 'engine.resume.gate-settling' : 'engine.resume.gate-asked';
     found.push({ code: 'gate-shut', message: message(key, { ask: gate.ask }) });
   }
+  const day = goOnObstacle(state, now);
+  if (day) found.push(workRefusal(day));
   return found;
 }
 
@@ -54,7 +69,7 @@ export function resume(state: RunState, now: Readings): Decision {
 /** Always accepted (I-13); a second time changes nothing. */
 export function stopRun(state: RunState, asked: Asked<'stop-run'>): Decision {
   if (state.status === 'closing') return accept();
-  const reason = asked.reason.trim() === '' ? 'Stopped.' : asked.reason;
+  const reason = reasonOf(asked.reason, message('engine.because.stopped'));
   return accept({ kind: 'closing-begun', as: 'stopped', reason });
 }
 
@@ -64,9 +79,10 @@ export function takeNote(asked: Asked<'note'>): Decision {
 }
 
 export function reportRecheck(state: RunState, asked: Asked<'report-recheck'>): Decision {
-  const known = state.plan.steps.some((step) => step.fixture === asked.fixture);
-  if (!known) {
-    return refuse('unknown-fixture', message('engine.unknown.fixture', { id: asked.fixture }));
+  const { fixture } = asked;
+  if (!stepsAbout(state.plan, fixture).some(({ kind }) => kind !== 'boil')) {
+    return refuse('unknown-fixture', message('engine.unknown.fixture', { id: fixture }));
   }
-  return accept({ kind: 'recheck-reported', fixture: asked.fixture, text: asked.text });
+  // A doubt without words is a doubt all the same; the report says so in its own.
+  return accept({ kind: 'recheck-reported', fixture, text: asked.text.trim() });
 }

@@ -6,7 +6,7 @@ import { accept, refuse, type Decision } from './refusal.ts';
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
 
 export function reportFault(state: RunState, asked: Asked<'report-fault'>): Decision {
-  if (asked.step !== undefined && !state.steps[asked.step])
+  if (asked.step !== undefined && !Object.hasOwn(state.steps, asked.step))
     return refuse('unknown-step', message('engine.unknown.step', { id: asked.step }));
   return accept({
     kind: 'fault-raised',
@@ -29,7 +29,7 @@ export function clearFault(state: RunState, asked: Asked<'clear-fault'>): Decisi
 
 /** A person's word that a stopped step is safe; for a pour this includes its cold water (I-18). */
 export function confirmSafe(state: RunState, asked: Asked<'confirm-safe'>): Decision {
-  const one = state.steps[asked.step];
+  const one = Object.hasOwn(state.steps, asked.step) ? state.steps[asked.step] : undefined;
   if (!one) return refuse('unknown-step', message('engine.unknown.step', { id: asked.step }));
   if (one.status !== 'unwinding' || one.safe)
     return refuse('not-unwinding', message('engine.step.not-stopped'));

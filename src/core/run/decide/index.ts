@@ -7,7 +7,7 @@ import { clearFault, confirmSafe, reportFault } from './faults.ts';
 import { answerGate, overrideGate } from './gates.ts';
 import { observe } from './observe.ts';
 import { accept, ALLOWED, PROGRESS, refuse, refuseByStatus, type Decision } from './refusal.ts';
-import { answerClockQuestion, answerReview } from './review.ts';
+import { answerClockQuestion, answerReview, withdrawClockAnswer } from './review.ts';
 import { confirm, repeatStep, skipStep, startStep, stopStep } from './steps.ts';
 import { acknowledgeTimer, correctTime, extendTimer } from './timers.ts';
 
@@ -49,7 +49,7 @@ function request(state: RunState, asked: Request, now: Readings): Decision {
 function handle(state: RunState, asked: Request, now: Readings): Decision {
   switch (asked.kind) {
     case 'start-run':
-      return startRun(state, now);
+      return startRun(state, asked, now);
     case 'start-step':
       return startStep(state, asked, now);
     case 'confirm':
@@ -81,9 +81,11 @@ function handle(state: RunState, asked: Request, now: Readings): Decision {
     case 'extend-timer':
       return extendTimer(state, asked);
     case 'answer-review':
-      return answerReview(state, asked);
+      return answerReview(state, asked, now);
     case 'answer-clock':
-      return answerClockQuestion(state, asked);
+      return answerClockQuestion(state, asked, now);
+    case 'withdraw-clock-answer':
+      return withdrawClockAnswer(state);
     case 'report-recheck':
       return reportRecheck(state, asked);
     case 'correct-time':

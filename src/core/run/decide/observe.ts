@@ -2,6 +2,7 @@ import { message } from '../../messages/index.ts';
 import { alarmOf } from '../rules/alarms.ts';
 import type { RunState } from '../model/state.ts';
 import type { Observation, Readings } from '../model/types.ts';
+import { timerById } from './timers.ts';
 import { accept, refuse, refuseByStatus, type Decision } from './refusal.ts';
 
 /** What the host tells. Goes through the same gate as what people ask. */
@@ -43,7 +44,7 @@ function alarmTold(
   state: RunState,
   seen: Extract<Observation, { kind: 'alarm-handed' | 'alarm-failed' }>,
 ): Decision {
-  const timer = state.timers[seen.timer];
+  const timer = timerById(state, seen.timer);
   if (!timer) {
     return refuse('timer-closed', message('engine.timer.ended', { id: seen.timer }));
   }

@@ -1,6 +1,8 @@
 import { message, type Message } from '../../messages/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import type { Request, RunStatus } from '../model/types.ts';
+import { workMessage } from '../rules/obstacles.ts';
+import type { WorkObstacle } from '../work-guard.ts';
 
 /**
  * Names of refusals. `run-…`: the status of the run does not allow the
@@ -55,7 +57,12 @@ export type RefusalCode =
   | 'amendment-cycle'
   | 'rest-day'
   | 'reaches-rest-day'
-  | 'already-told';
+  | 'already-told'
+  | 'past-deadline'
+  | 'reaches-deadline'
+  | 'clock-wrong'
+  | 'passed-missing'
+  | 'clock-in-doubt';
 
 export type Refusal = { readonly code: RefusalCode; readonly message: Message };
 
@@ -64,6 +71,20 @@ export type Decision = { readonly facts: readonly FactBody[] } | { readonly refu
 
 export function refuse(code: RefusalCode, why: Message): Decision {
   return { refusal: { code, message: why } };
+}
+
+/** A day or an hour that is kept, as a refusal by name. */
+export function workRefusal(obstacle: WorkObstacle): Refusal {
+  const { why, what } = obstacle;
+  const code =
+    what === 'deadline'
+      ? why === 'inside'
+        ? 'past-deadline'
+        : 'reaches-deadline'
+      : why === 'inside'
+        ? 'rest-day'
+        : 'reaches-rest-day';
+  return { code, message: workMessage(obstacle) };
 }
 
 export function accept(...facts: readonly FactBody[]): Decision {
@@ -90,6 +111,7 @@ export const ALLOWED: Readonly<Record<Request['kind'], readonly RunStatus[]>> = 
   'extend-timer': ['running', 'held', 'suspended'],
   'answer-review': ['reviewing'],
   'answer-clock': ['running', 'held', 'suspended', 'reviewing'],
+  'withdraw-clock-answer': ['running', 'held', 'suspended', 'reviewing'],
   'report-recheck': ['running', 'held', 'suspended', 'reviewing'],
   'correct-time': ['running', 'held', 'suspended', 'reviewing'],
   'amend-plan': ['running', 'held', 'suspended'],

@@ -1,22 +1,22 @@
-import { message } from '../../messages/index.ts';
+import { reasonOf } from '../model/reason.ts';
+import { asWritten, message, type Message } from '../../messages/index.ts';
 import type { Step } from '../../plan/index.ts';
+import { stepsAbout } from '../belonging.ts';
+import { staleNeed } from '../boiled-water.ts';
+import type { FactBody } from '../model/facts.ts';
 import { faultsOf } from '../rules/faults.ts';
 import { shutGates, trippedGates } from '../rules/gates.ts';
 import { unmetNeeds } from '../rules/needs.ts';
 import { indexOf, needsMakeSafe, owesCold, stageOf } from '../model/plan-index.ts';
-import { restDayAt, restDayObstacle, rightWallMs } from '../rules/rest-days.ts';
+import { restDayAt, rightWallMs } from '../rules/rest-days.ts';
 import { shortages } from '../rules/resources.ts';
 import type { RunState, StepState } from '../model/state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
 import type { Readings, Request } from '../model/types.ts';
-import {
-  gateObstacle,
-  insideRestDay,
-  needObstacle,
-  restDayMessage,
-  shortageMessage,
-} from '../rules/obstacles.ts';
-import { accept, refuse, type Decision, type Refusal } from './refusal.ts';
+import { gateObstacle, insideRestDay, needObstacle, shortageMessage } from '../rules/obstacles.ts';
+import { isUndone } from '../undone.ts';
+import { startObstacle, stageObstacle } from '../work-guard.ts';
+import { accept, refuse, workRefusal, type Decision, type Refusal } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
 
@@ -35,12 +35,8 @@ function unknownStep(id: string): Decision {
 /** What keeps a waiting step from starting: a rest day (I-19), needs, gates, resources (I-11). */
 export function startObstacles(state: RunState, step: Step, now: Readings): readonly Refusal[] {
   const found: Refusal[] = [];
-  const day = restDayObstacle(state, step, now, 'person');
-  if (day)
-    found.push({
-      code: day.why === 'inside' ? 'rest-day' : 'reaches-rest-day',
-      message: restDayMessage(day),
-    });
+  const day = startObstacle(state, step, now, 'person');
+  if (day) found.push(workRefusal(day));
   for (const problem of unmetNeeds(state, step, now)) {
     found.push({
       code: problem.why === 'late' ? 'needs-late' : 'needs-unmet',
@@ -94,12 +90,17 @@ export function confirmObstacles(state: RunState, step: Step, now: Readings): re
     found.push({ code: 'hold-not-due', message: message('engine.step.not-due') });
   const shut = trippedGates(state, now).find(({ gate }) => step.gates.includes(gate.id));
   if (shut) found.push({ code: 'gate-shut', message: gateObstacle(shut, now) });
+  const stale = staleNeed(state, step, now);
+  if (stale)
+    found.push({ code: 'needs-late', message: needObstacle(state, { need: stale, why: 'late' }) });
+  const day = stageObstacle(state, step, one, one.stage + 1, now);
+  if (day) found.push(workRefusal(day));
   return found;
 }
 
 /**
- * Also inside a rest day: it begins no step, and what was begun before is to
- * come to its end, which is heat off or cold water.
+ * Inside a rest day only towards an end: heat off, cold water, or the end of
+ * the step; into a stage that needs hands or heat it is refused (I-21).
  */
 export function confirm(state: RunState, asked: Asked<'confirm'>, now: Readings): Decision {
   const found = find(state, asked.step);
@@ -135,6 +136,7 @@ export function skipStep(state: RunState, asked: Asked<'skip-step'>): Decision {
   if (!found) return unknownStep(asked.step);
   const { step, one } = found;
   if (asked.reason.trim() === '') return refuse('reason-missing', message('engine.reason.skip'));
+  if (isUndone(state, step)) return leaveOut(step, one, asWritten(asked.reason));
   if (one.status === 'settled')
     return refuse('already-settled', message('engine.step.over', { step: step.title }));
   if (one.status !== 'waiting') {
@@ -148,15 +150,24 @@ export function skipStep(state: RunState, asked: Asked<'skip-step'>): Decision {
     step: step.id,
     attempt: one.attempt,
     outcome: 'skipped',
-    reason: asked.reason,
+    reason: asWritten(asked.reason),
   });
+}
+
+/** What was stopped or failed is left out: as a new attempt, since an outcome is set once (I-04). */
+function leaveOut(step: Step, one: StepState, reason: Message): Decision {
+  const common = { step: step.id, attempt: one.attempt + 1, reason } as const;
+  return accept(
+    { kind: 'step-repeated', ...common },
+    { kind: 'step-settled', ...common, outcome: 'skipped' },
+  );
 }
 
 export function stopStep(state: RunState, asked: Asked<'stop-step'>): Decision {
   const found = find(state, asked.step);
   if (!found) return unknownStep(asked.step);
   const { step, one } = found;
-  const reason = asked.reason.trim() === '' ? 'Stopped.' : asked.reason;
+  const reason = reasonOf(asked.reason, message('engine.because.stopped'));
   if (one.status === 'settled')
     return refuse('already-settled', message('engine.step.over', { step: step.title }));
   if (one.status === 'waiting')
@@ -179,10 +190,44 @@ export function repeatStep(state: RunState, asked: Asked<'repeat-step'>, now: Re
     return refuse('cannot-repeat', message('engine.step.cannot-repeat', { step: step.title }));
   const day = restDayAt(state.plan, rightWallMs(state, now));
   if (day) return refuse('rest-day', insideRestDay(day));
-  return accept({
+  return accept(...restsAgain(state, step, asked.reason), {
     kind: 'step-repeated',
     step: step.id,
     attempt: one.attempt + 1,
-    reason: asked.reason,
+    reason: asWritten(asked.reason),
   });
+}
+
+/**
+ * Cleaning with hot water is hot use: what was cleaned so rests again from the
+ * end of the cleaning, and what was done upon the old rest will be done again;
+ * until then heat and water are kept off (I-24).
+ */
+function restsAgain(state: RunState, step: Step, reason: string): readonly FactBody[] {
+  if (step.kind !== 'clean') return [];
+  const rests = state.plan.steps.filter(
+    (rest) =>
+      rest.kind === 'rest' &&
+      rest.needs.some((need) => need.step === step.id) &&
+      state.steps[rest.id]?.status !== 'waiting',
+  );
+  const about = step.fixture ?? vesselOf(state, step);
+  if (rests.length === 0 || about === undefined) return [];
+  return [
+    { kind: 'recheck-reported', fixture: about, text: reason },
+    // The doubt began a new attempt at once; the cleaning is to end first.
+    ...rests.map((rest) => ({
+      kind: 'step-repeated' as const,
+      step: rest.id,
+      attempt: (state.steps[rest.id]?.attempt ?? 1) + 2,
+      reason: asWritten(reason),
+    })),
+  ];
+}
+
+/** The vessel that a cleaning without a fixture is of. */
+function vesselOf({ plan }: RunState, clean: Step): string | undefined {
+  return plan.kitchen.vessels
+    .map(({ id }) => id)
+    .find((id) => stepsAbout(plan, id).some((step) => step.id === clean.id));
 }

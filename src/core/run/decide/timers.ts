@@ -1,6 +1,9 @@
 import { message } from '../../messages/index.ts';
 import { CORRECT_MAX_S, EXTEND_MAX_S } from '../model/constants.ts';
+import { stepOf } from '../model/plan-index.ts';
+import { rightWallMs } from '../rules/rest-days.ts';
 import type { RunState, Timer } from '../model/state.ts';
+import { elapsed } from '../timers/elapsed-interval.ts';
 import { isHold } from '../timers/timer.ts';
 import type { Readings, Request } from '../model/types.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
@@ -11,13 +14,18 @@ function timerClosed(id: string): Decision {
   return refuse('timer-closed', message('engine.timer.ended', { id }));
 }
 
+/** A timer by the id a request names; what every object has is none. */
+export function timerById(state: RunState, id: string): Timer | undefined {
+  return Object.hasOwn(state.timers, id) ? state.timers[id] : undefined;
+}
+
 /** Is it sounding for an answer? Also after its stage ended by itself. */
 export function isAlerting(timer: Timer): boolean {
   return timer.announced && !timer.acknowledged;
 }
 
 export function acknowledgeTimer(state: RunState, asked: Asked<'acknowledge-timer'>): Decision {
-  const timer = state.timers[asked.timer];
+  const timer = timerById(state, asked.timer);
   if (!timer) return timerClosed(asked.timer);
   if (!isAlerting(timer)) return refuse('not-alerting', message('engine.timer.does-not-call'));
   return accept({ kind: 'timer-acknowledged', timer: timer.id, cause: timer.cause });
@@ -25,7 +33,7 @@ export function acknowledgeTimer(state: RunState, asked: Asked<'acknowledge-time
 
 /** A minimum may be made longer. An alarm may not be put off (I-07). */
 export function extendTimer(state: RunState, asked: Asked<'extend-timer'>): Decision {
-  const timer = state.timers[asked.timer];
+  const timer = timerById(state, asked.timer);
   if (!timer) return timerClosed(asked.timer);
   if (timer.mode !== 'running') return timerClosed(timer.id);
   if (timer.spec.purpose === 'at-most')
@@ -39,29 +47,31 @@ export function extendTimer(state: RunState, asked: Asked<'extend-timer'>): Deci
   return accept({ kind: 'timer-extended', timer: timer.id, byS: asked.byS });
 }
 
-/** Dates a rest back to the last hot use, by a person's word with a reason. */
+/**
+ * "It was last hot at …", by a person's word with a reason, counted on the
+ * right clock. Never further back than what the record tells of hot use; what
+ * protects a hand only gets longer.
+ */
 export function correctTime(
   state: RunState,
   asked: Asked<'correct-time'>,
   now: Readings,
 ): Decision {
-  const timer = state.timers[asked.timer];
+  const timer = timerById(state, asked.timer);
   if (!timer) return timerClosed(asked.timer);
   if (timer.mode !== 'running') return timerClosed(timer.id);
   if (timer.spec.purpose !== 'at-least' || !isHold(timer)) {
     return refuse('cannot-correct', message('engine.timer.cannot-correct'));
   }
   if (asked.reason.trim() === '') return refuse('reason-missing', message('engine.reason.correct'));
-  const backS = (timer.startedWallMs - asked.sinceWallMs) / 1000;
-  const future = !(asked.sinceWallMs <= now.wallMs);
-  if (future || !(backS >= 0 && backS <= CORRECT_MAX_S)) {
+  if (state.clock.doubt || !state.clock.errorKnown)
+    return refuse('clock-in-doubt', message('engine.resume.review-clock'));
+  const elapsedS = (rightWallMs(state, now) - asked.sinceWallMs) / 1000;
+  const mostS = longestS(state, timer, now);
+  if (!(elapsedS >= 0 && elapsedS <= mostS)) {
     return refuse(
       'out-of-range',
-      message('engine.timer.correct-range', {
-        sinceWallMs: asked.sinceWallMs,
-        mostS: CORRECT_MAX_S,
-        startedWallMs: timer.startedWallMs,
-      }),
+      message('engine.timer.correct-range', { sinceWallMs: asked.sinceWallMs, mostS }),
     );
   }
   return accept({
@@ -69,5 +79,21 @@ export function correctTime(
     timer: timer.id,
     sinceWallMs: asked.sinceWallMs,
     reason: asked.reason,
+    elapsedS,
   });
+}
+
+/** The longest that a wait can have gone on, by the record, s. */
+function longestS(state: RunState, timer: Timer, now: Readings): number {
+  const { atLeastS, atMostS } = elapsed(timer.span, now);
+  const step = stepOf(state.plan, timer.step);
+  const hot = step.stages.find(({ id }) => id === timer.stage)?.hazards.length ?? 0;
+  if (hot > 0) return atLeastS;
+  const beforeS = Math.max(0, timer.correctedS);
+  const begunS = Number.isFinite(atMostS) ? Math.max(0, atMostS - beforeS) : atLeastS;
+  const heated = Object.hasOwn(state.heated, step.fixture ?? '')
+    ? state.heated[step.fixture ?? '']
+    : undefined;
+  const heatedS = heated ? elapsed(heated, now).atMostS : Infinity;
+  return Math.min(begunS + CORRECT_MAX_S, heatedS);
 }

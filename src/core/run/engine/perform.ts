@@ -5,7 +5,7 @@ import type { Refusal } from '../decide/refusal.ts';
 import type { Plan } from '../../plan/index.ts';
 import type { Fact, FactBody } from '../model/facts.ts';
 import type { RunState } from '../model/state.ts';
-import { nextFacts } from './turn.ts';
+import { clocks, nextFacts } from './turn.ts';
 import type { Observation, Readings, Request } from '../model/types.ts';
 
 /** New facts with the state after them; nothing of it is true before the facts are on disk (I-03). */
@@ -51,8 +51,6 @@ export function perform(
   readings: Readings,
   idMaker: IdMaker = defaultId,
 ): Performed {
-  const decision = decide(state, asked, readings);
-  if ('refusal' in decision) return decision;
   const facts: Fact[] = [];
   let next = state;
   const take = (bodies: readonly FactBody[]): void => {
@@ -64,6 +62,10 @@ export function perform(
       if (next.status === 'closed') return;
     }
   };
+  // What the clocks show comes first: nothing is decided by a time that is in doubt unseen.
+  if (open(state) && asked.kind !== 'session-opened') take(clocks(state, readings));
+  const decision = decide(next, asked, readings);
+  if ('refusal' in decision) return decision;
   take(decision.facts);
   for (let round = 0; round < MAX_ROUNDS; round += 1) {
     const bodies = nextFacts(next, readings);
@@ -72,6 +74,10 @@ export function perform(
   }
   take([unsettledTurn(next)]);
   return { facts, state: next };
+}
+
+function open({ status }: RunState): boolean {
+  return status !== 'closed' && status !== 'drafting';
 }
 
 /** A turn that finds no rest is a fault of the plan or the engine: suspended and written down (I-16). */

@@ -153,6 +153,8 @@ function stepWishes(stand: Stand, seen: RunView, step: StepView, eager: boolean)
       .filter((need) => need.withinS !== undefined)
       .map((need) => ({ kind: 'repeat-step', step: need.step, reason: 'It cooled.' }));
   }
+  if (step.again && seen.status === 'running')
+    return [{ kind: 'repeat-step', step: id, reason: 'It was not done.' }];
   const early = !eager && stand.atS < (seen.plan.timetable.startS[id] ?? 0);
   if (step.status !== 'ready' || seen.status !== 'running' || early) return [];
   const answers = step.gates

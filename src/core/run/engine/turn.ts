@@ -1,16 +1,20 @@
-import { inEnglish } from '../../messages/temporary.ts';
+import { message, type Message } from '../../messages/index.ts';
+import { isSaid, NO_REASON } from '../model/reason.ts';
 import type { Step } from '../../plan/index.ts';
 import type { FactBody } from '../model/facts.ts';
-import { isFrozen } from '../rules/faults.ts';
+import { staleNeed } from '../boiled-water.ts';
+import { isBroken, isFrozen } from '../rules/faults.ts';
 import { shutGates } from '../rules/gates.ts';
 import { chainIsDue, chainIsIdle } from '../rules/needs.ts';
-import { dependentsOf, restartStage, stageOf } from '../model/plan-index.ts';
-import { restDayObstacle } from '../rules/rest-days.ts';
+import { dependentsOf, needsMakeSafe, restartStage, stageOf } from '../model/plan-index.ts';
 import { begunSteps, shortages } from '../rules/resources.ts';
-import type { RunState, Timer } from '../model/state.ts';
+import type { RunState, StepState, Timer } from '../model/state.ts';
 import { agreement, differences } from '../timers/elapsed-interval.ts';
 import { isAlarm, isDue, isHold, lateByS } from '../timers/timer.ts';
 import type { Readings } from '../model/types.ts';
+import { isUndone } from '../undone.ts';
+import { stageObstacle, startObstacle } from '../work-guard.ts';
+import { needObstacle, workMessage } from '../rules/obstacles.ts';
 
 type Rule = (state: RunState, now: Readings) => readonly FactBody[];
 
@@ -33,6 +37,7 @@ const RULES: readonly Rule[] = [
   closing,
   alarms,
   limitFaults,
+  staleWater,
   minimums,
   restarts,
   checks,
@@ -41,7 +46,8 @@ const RULES: readonly Rule[] = [
   completion,
 ];
 
-function clocks(state: RunState, now: Readings): readonly FactBody[] {
+/** What the two clocks tell before anything else of a turn. */
+export function clocks(state: RunState, now: Readings): readonly FactBody[] {
   const { anchor } = state.clock;
   if (anchor.session !== now.session) return [];
   const cause = agreement(anchor, now);
@@ -61,7 +67,7 @@ function closing(state: RunState): readonly FactBody[] {
     else if (one.status === 'unwinding')
       facts.push({ ...common, outcome: one.outcome ?? 'stopped', reason: one.reason });
     else if (one.status === 'active' && one.stage >= step.stages.length)
-      facts.push({ ...common, outcome: 'done', reason: '' });
+      facts.push({ ...common, outcome: 'done', reason: NO_REASON });
     else
       facts.push({
         ...common,
@@ -107,12 +113,25 @@ function limitFaults(state: RunState): readonly FactBody[] {
       fault: `fault-${state.seq + 1 + facts.length}`,
       faultKind: fault,
       step: timer.step,
-      text: inEnglish(timer.spec.label),
+      // Its timer says what ran out.
+      text: '',
       timer: timer.id,
       cause: timer.cause,
     });
   }
   return facts;
+}
+
+/** Boiled water is fresh until the last drop: past its limit, what pours it is made safe, and it is boiled again. */
+function staleWater(state: RunState, now: Readings): readonly FactBody[] {
+  if (state.status === 'closing') return [];
+  return state.plan.steps.flatMap((step): FactBody[] => {
+    const need = staleNeed(state, step, now);
+    const one = state.steps[step.id];
+    if (!need || !one) return [];
+    const reason = needObstacle(state, { need, why: 'late' });
+    return [{ ...ending(step, one, reason), renew: reason } as FactBody];
+  });
 }
 
 /** No minimum completes while a gap is unanswered, its process is broken, or nothing can be written. */
@@ -125,14 +144,21 @@ function minimums(state: RunState, now: Readings): readonly FactBody[] {
 }
 
 /** What broke off begins again, once everything about it is cleared. */
-function restarts(state: RunState): readonly FactBody[] {
+function restarts(state: RunState, now: Readings): readonly FactBody[] {
   if (state.status === 'closing') return [];
   const facts: FactBody[] = [];
   for (const step of state.plan.steps) {
     const one = state.steps[step.id];
-    if (one?.status !== 'active' || one.restart === '' || isFrozen(state, step.id)) continue;
-    const stage = stageOf(step, restartStage(step, one.stage));
+    if (one?.status !== 'active' || !isSaid(one.restart) || isBroken(state, step.id)) continue;
+    const number = restartStage(step, one.stage);
+    const stage = stageOf(step, number);
     if (!stage) continue;
+    const day = stageObstacle(state, step, one, number, now);
+    if (day) {
+      // It broke off, and nothing is begun again now: it is made safe.
+      facts.push(ending(step, one, workMessage(day)));
+      continue;
+    }
     facts.push({
       kind: 'stage-restarted',
       step: step.id,
@@ -142,6 +168,12 @@ function restarts(state: RunState): readonly FactBody[] {
     });
   }
   return facts;
+}
+
+/** The end of an attempt that cannot go on; what is hot is made safe first. */
+function ending(step: Step, one: StepState, reason: Message): FactBody {
+  const kind = needsMakeSafe(step, one.stage) ? 'step-unwinding' : 'step-settled';
+  return { kind, step: step.id, attempt: one.attempt, outcome: 'stopped', reason };
 }
 
 /** Stages end by their clocks; steps settle after their last stage, or once made safe. */
@@ -165,9 +197,14 @@ function check(state: RunState, step: Step): FactBody | null {
       : null;
   }
   const stage = stageOf(step, one.stage);
-  if (!stage) return { kind: 'step-settled', ...common, outcome: 'done', reason: '' };
+  if (!stage) return { kind: 'step-settled', ...common, outcome: 'done', reason: NO_REASON };
   if (coolsWhileHeated(state, step)) {
-    return { kind: 'step-settled', ...common, outcome: 'stopped', reason: 'It is heated again.' };
+    return {
+      kind: 'step-settled',
+      ...common,
+      outcome: 'stopped',
+      reason: message('engine.because.heated-again'),
+    };
   }
   if (stage.say !== undefined || state.storageDown || state.status === 'reviewing') return null;
   const holds = running(state).filter(
@@ -212,12 +249,12 @@ function starts(state: RunState, now: Readings): readonly FactBody[] {
         step: step.id,
         attempt: one.attempt,
         outcome: 'skipped',
-        reason: 'Nothing was heated.',
+        reason: message('engine.because.nothing-heated'),
       });
       continue;
     }
     if (!chainIsDue(state, step) || shortages(state, step, begun).length > 0) continue;
-    if (restDayObstacle(state, step, now, 'chain')) continue;
+    if (startObstacle(state, step, now, 'chain')) continue;
     if (shutGates(state, step, one.attempt, now).length > 0) continue;
     begun.push(step);
     facts.push({ kind: 'step-started', step: step.id, attempt: one.attempt, by: 'chain' });
@@ -232,19 +269,26 @@ function renewals(state: RunState): readonly FactBody[] {
   for (const step of state.plan.steps) {
     const one = state.steps[step.id];
     if (one?.status !== 'settled') continue;
-    const again = one.begun && coolsWhileHeated(state, step) ? 'It is heated again.' : one.renew;
+    const again =
+      one.begun && coolsWhileHeated(state, step)
+        ? message('engine.because.heated-again')
+        : one.renew;
     const chainWaits = dependentsOf(state.plan, step.id).some(
       (dependent) => dependent.kind === 'cool' && chainIsDue(state, dependent),
     );
-    if (again === '' || chainWaits) continue;
+    if (!isSaid(again) || chainWaits) continue;
     facts.push({ kind: 'step-repeated', step: step.id, attempt: one.attempt + 1, reason: again });
   }
   return facts;
 }
 
-/** Every step has settled: the run closes by itself, if nothing stops it. */
+/** Every step is done, or left out by a person: the run closes by itself, if nothing stops it (I-22). */
 function completion(state: RunState): readonly FactBody[] {
   if (state.status !== 'running') return [];
-  const open = state.plan.steps.some((step) => state.steps[step.id]?.status !== 'settled');
-  return open ? [] : [{ kind: 'closing-begun', as: 'completed', reason: 'All steps are settled.' }];
+  const open = state.plan.steps.some(
+    (step) => state.steps[step.id]?.status !== 'settled' || isUndone(state, step),
+  );
+  return open
+    ? []
+    : [{ kind: 'closing-begun', as: 'completed', reason: message('engine.because.all-settled') }];
 }

@@ -19,6 +19,12 @@ export const CLOCK_RATE_ERROR = 1e-4;
 /** Unproved wall time that is worth a question to a person, s. Less than one usual heartbeat is not. */
 export const ASK_CLOCK_S = 60;
 
+/** Missing time from which "yes, it is right" is not enough even where the clock was known to be right, s. */
+export const LONG_GAP_S = 12 * 3600;
+
+/** No answer about the time may lie further ahead of what a clock of this run has shown, s. */
+export const AHEAD_MAX_S = 24 * 3600;
+
 /** A timer told this long after it was due is `late` rather than `due`, s. */
 export const LATE_S = 30;
 

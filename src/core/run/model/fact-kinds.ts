@@ -28,6 +28,7 @@ const KINDS: Readonly<Record<FactBody['kind'], true>> = {
   'fault-cleared': true,
   'clocks-disagree': true,
   'clock-answered': true,
+  'clock-answer-withdrawn': true,
   'review-answered': true,
   'session-opened': true,
   'session-closed': true,

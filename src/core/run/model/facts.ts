@@ -1,3 +1,4 @@
+import type { Message } from '../../messages/index.ts';
 import type { FaultKind, Plan, Step } from '../../plan/index.ts';
 import type { Outcome, Readings } from './types.ts';
 
@@ -18,17 +19,18 @@ export type FactBody = RunFact | StepFact | TimerFact | GateFact | FaultFact | C
 export type RunFact =
   /** Always the first. `notBeforeWallMs`: no honest clock shows less (when this app was built). */
   | { readonly kind: 'drafted'; readonly plan: Plan; readonly notBeforeWallMs: number }
-  | { readonly kind: 'run-started' }
+  /** `clockRight`: the person looked at day and time and said that they are right. */
+  | { readonly kind: 'run-started'; readonly clockRight?: boolean }
   | { readonly kind: 'paused' }
   | { readonly kind: 'resumed' }
-  | { readonly kind: 'closing-begun'; readonly as: ClosedAs; readonly reason: string }
-  | { readonly kind: 'run-closed'; readonly as: ClosedAs; readonly reason: string }
+  | { readonly kind: 'closing-begun'; readonly as: ClosedAs; readonly reason: Message }
+  | { readonly kind: 'run-closed'; readonly as: ClosedAs; readonly reason: Message }
   /** Steps that stand in place of those of the same id, or after all others. */
   | {
       readonly kind: 'plan-amended';
       readonly steps: readonly Step[];
       readonly startS: Readonly<Record<string, number>>;
-      readonly reason: string;
+      readonly reason: Message;
     }
   | { readonly kind: 'noted'; readonly text: string }
   | { readonly kind: 'recheck-reported'; readonly fixture: string; readonly text: string };
@@ -56,7 +58,7 @@ export type StepFact =
       readonly step: string;
       readonly attempt: number;
       readonly stage: string;
-      readonly reason: string;
+      readonly reason: Message;
     }
   /** To be made safe before it settles with `outcome`. */
   | {
@@ -64,7 +66,9 @@ export type StepFact =
       readonly step: string;
       readonly attempt: number;
       readonly outcome: Outcome;
-      readonly reason: string;
+      readonly reason: Message;
+      /** Given: it and the boil it needs get a new attempt, and why. */
+      readonly renew?: Message;
     }
   | { readonly kind: 'safe-confirmed'; readonly step: string; readonly attempt: number }
   | {
@@ -72,14 +76,14 @@ export type StepFact =
       readonly step: string;
       readonly attempt: number;
       readonly outcome: Outcome;
-      readonly reason: string;
+      readonly reason: Message;
     }
   /** A new attempt, waiting. `attempt` is the new number. */
   | {
       readonly kind: 'step-repeated';
       readonly step: string;
       readonly attempt: number;
-      readonly reason: string;
+      readonly reason: Message;
     };
 
 /** Of one timer. `cause` counts what it came due for: a reminder answered and due again is a second cause. */
@@ -97,6 +101,8 @@ export type TimerFact =
       readonly timer: string;
       readonly sinceWallMs: number;
       readonly reason: string;
+      /** How long it has been by the right clock; absent in journals from before that was kept. */
+      readonly elapsedS?: number;
     };
 
 export type GateFact =
@@ -138,7 +144,11 @@ export type ClockFact =
       readonly kind: 'clock-answered';
       readonly right: boolean;
       readonly actualWallMs: number | null;
+      /** The missing time really passed; absent in journals from before that was asked. */
+      readonly passed?: boolean;
     }
+  /** The last answer about the clock is taken back. */
+  | { readonly kind: 'clock-answer-withdrawn' }
   | {
       readonly kind: 'review-answered';
       readonly question: string;

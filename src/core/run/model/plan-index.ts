@@ -4,7 +4,11 @@ import type { Gate, Need, Plan, Stage, Step } from '../../plan/index.ts';
 export type PlanIndex = {
   readonly steps: ReadonlyMap<string, Step>;
   readonly gates: ReadonlyMap<string, Gate>;
-  /** Needs of a step, with the rest of its own fixture added to every purge step (I-17). */
+  /**
+   * Needs of a step, with the rest of its own fixture added to every purge step
+   * (I-17), and with what a cool-down follows added to what waits for it: a
+   * cool-down follows a stopped glow too (I-22).
+   */
   readonly needs: ReadonlyMap<string, readonly Need[]>;
   /** Steps that name this one among their own needs. */
   readonly dependents: ReadonlyMap<string, readonly Step[]>;
@@ -43,10 +47,19 @@ function makeIndex(plan: Plan): PlanIndex {
   return {
     steps: new Map(plan.steps.map((step) => [step.id, step])),
     gates: new Map(plan.gates.map((gate) => [gate.id, gate])),
-    needs: new Map(plan.steps.map((step) => [step.id, withRest(plan, step)])),
+    needs: new Map(plan.steps.map((step) => [step.id, wholeNeeds(plan, step)])),
     dependents,
     order: new Map(ordered.map((step, position) => [step.id, position])),
   };
+}
+
+function wholeNeeds(plan: Plan, step: Step): readonly Need[] {
+  const needs = withRest(plan, step);
+  const heated = plan.steps
+    .filter((one) => one.kind === 'cool' && needs.some((need) => need.step === one.id))
+    .flatMap((cool) => cool.needs.map((need): Need => ({ step: need.step })))
+    .filter((more) => !needs.some((need) => need.step === more.step));
+  return heated.length === 0 ? needs : [...needs, ...heated];
 }
 
 /** A purge step of a fixture needs that fixture's rest, whether or not the plan says so. */

@@ -15,7 +15,7 @@ export type RunState = {
   readonly notBeforeWallMs: number;
   readonly status: RunStatus;
   /** Why it is held, suspended, closing or closed; empty otherwise. */
-  readonly reason: string;
+  readonly reason: Message;
   readonly closedAs: ClosedAs | null;
   readonly closingAs: ClosedAs | null;
   /** Where `reviewing` leads back to. */
@@ -29,6 +29,12 @@ export type RunState = {
   /** Time spent not running, for gates that lapse; null while running. */
   readonly idle: ElapsedInterval | null;
   readonly storageDown: boolean;
+  /** Waits that ended by a clock, by timer id. */
+  readonly concluded: Readonly<Record<string, Concluded>>;
+  /** How long ago a fixture was last heated, wetted with boiling water or doubted in this run, by fixture. */
+  readonly heated: Readonly<Record<string, ElapsedInterval>>;
+  /** Since when nobody had a hand on the work, for gates that lapse. */
+  readonly away: ElapsedInterval | null;
   /** What became of the sound of each cause of each timer, by `alarmKey`. */
   readonly alarms: Readonly<Record<string, AlarmState>>;
 };
@@ -57,6 +63,34 @@ export type ClockState = {
   readonly errorS: number;
   /** False after a person said that nobody knows the time. */
   readonly errorKnown: boolean;
+  /** A person has looked at day and time in this run and said what is right. */
+  readonly confirmed: boolean;
+  /** The latest wall time any fact of this run was written at, ms. */
+  readonly shownMs: number;
+  /** Answers that can be taken back, the last one first to go. */
+  readonly answers: readonly ClockAnswer[];
+};
+
+/** One answer about the clock, and what was known before it. */
+export type ClockAnswer = {
+  /** Number of its fact. */
+  readonly answer: number;
+  readonly claimS: number;
+  readonly errorS: number;
+  readonly errorKnown: boolean;
+  readonly confirmed: boolean;
+};
+
+/** A wait that ended by its clock; kept so that it can be judged again when an answer is taken back. */
+export type Concluded = {
+  readonly step: string;
+  readonly attempt: number;
+  readonly stage: string;
+  readonly lengthS: number;
+  /** What was proved when it ended, s. */
+  readonly provedS: number;
+  /** Goes on counting. */
+  readonly span: ElapsedInterval;
 };
 
 /** What a step is in; `ready`, `checking` and `stalled` are derived, never stored. */
@@ -72,13 +106,13 @@ export type StepState = {
   readonly begun: boolean;
   /** When settled; or with which it will settle, while unwinding. */
   readonly outcome: Outcome | null;
-  readonly reason: string;
+  readonly reason: Message;
   /** Its make-safe was confirmed. */
   readonly safe: boolean;
   /** To be restarted in this turn, and why; empty: no. */
-  readonly restart: string;
+  readonly restart: Message;
   /** To get a new attempt once it has settled, and why; empty: no. */
-  readonly renew: string;
+  readonly renew: Message;
 };
 
 export type Timer = {

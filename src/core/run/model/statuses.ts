@@ -15,7 +15,8 @@ export type RunStatus =
    * Steps may start and stages end; what is chained starts by itself.
    * Permits: start-step, confirm, answer-gate, override-gate, pause, report-fault, clear-fault,
    * skip-step, stop-step, repeat-step, stop-run, confirm-safe, acknowledge-timer, extend-timer,
-   * answer-clock, report-recheck, correct-time, amend-plan, note.
+   * answer-clock, withdraw-clock-answer,
+   * report-recheck, correct-time, amend-plan, note.
    */
   | 'running'
   /**
@@ -23,7 +24,7 @@ export type RunStatus =
    * may be confirmed; all clocks run, and alarms sound. Leaves by a person's resume.
    * Permits: confirm, answer-gate, override-gate, resume, report-fault, clear-fault, skip-step,
    * stop-step, repeat-step, stop-run, confirm-safe, acknowledge-timer, extend-timer, answer-clock,
-   * report-recheck, correct-time, amend-plan, note.
+   * withdraw-clock-answer, report-recheck, correct-time, amend-plan, note.
    */
   | 'held'
   /**
@@ -31,14 +32,15 @@ export type RunStatus =
    * faults are cleared, gates open, hot things safe, and then a person resumes.
    * Permits: confirm, answer-gate, override-gate, resume, report-fault, clear-fault, skip-step,
    * stop-step, repeat-step, stop-run, confirm-safe, acknowledge-timer, extend-timer, answer-clock,
-   * report-recheck, correct-time, amend-plan, note.
+   * withdraw-clock-answer, report-recheck, correct-time, amend-plan, note.
    */
   | 'suspended'
   /**
    * After a gap. Nothing starts, no minimum completes, no stage is confirmed;
    * alarms sound. Leaves by a person's answers.
    * Permits: answer-gate, override-gate, resume, report-fault, clear-fault, stop-step, stop-run,
-   * confirm-safe, acknowledge-timer, answer-review, answer-clock, report-recheck, correct-time, note.
+   * confirm-safe, acknowledge-timer, answer-review, answer-clock, withdraw-clock-answer,
+   * report-recheck, correct-time, note.
    */
   | 'reviewing'
   /**
@@ -86,8 +88,8 @@ export type StepStatus =
    */
   | 'unwinding'
   /**
-   * Over; again is a new attempt.
-   * Permits: repeat-step.
+   * Over; again is a new attempt. What was stopped or failed can also be left out.
+   * Permits: repeat-step, skip-step.
    */
   | 'settled';
 

@@ -21,7 +21,8 @@ export type Readings = {
 
 /** What a person (or the host) asks of the engine. Every pair of state and request is a transition or a named refusal. */
 export type Request =
-  | { readonly kind: 'start-run' }
+  /** `clockRight`: "It is Tuesday 24 November, 21:40", and a person says so. */
+  | { readonly kind: 'start-run'; readonly clockRight?: boolean }
   | { readonly kind: 'start-step'; readonly step: string }
   /** Ends the active stage of a step: "It glows", "Poured", "Cold water done". */
   | { readonly kind: 'confirm'; readonly step: string; readonly stage: string }
@@ -60,8 +61,18 @@ export type Request =
       readonly question: string;
       readonly answer: 'went-on' | 'broke-off' | 'unknown';
     }
-  /** "Is 21:40 the right time now?" yes, or the right wall time. */
-  | { readonly kind: 'answer-clock'; readonly right: boolean; readonly actualWallMs?: number }
+  /**
+   * "Is Tuesday 24 November, 21:40 right now?" yes, or the right wall time; and
+   * `passed`: did the time that is missing really pass (true), or was the clock set (false)?
+   */
+  | {
+      readonly kind: 'answer-clock';
+      readonly right: boolean;
+      readonly actualWallMs?: number;
+      readonly passed?: boolean;
+    }
+  /** Takes the last answer about the clock back; it is asked again. */
+  | { readonly kind: 'withdraw-clock-answer' }
   | { readonly kind: 'report-recheck'; readonly fixture: string; readonly text: string }
   /** "It was last hot at …": a rest begun earlier than its step. */
   | {
@@ -75,7 +86,7 @@ export type Request =
       readonly kind: 'amend-plan';
       readonly steps: readonly Step[];
       readonly startS: Readonly<Record<string, number>>;
-      readonly reason: string;
+      readonly reason: Message;
     }
   | { readonly kind: 'note'; readonly text: string };
 
@@ -131,6 +142,16 @@ export type TimerView = {
   readonly cameDueIn?: Message;
 };
 
+/** The question about the wall clock. */
+export type ClockQuestion = {
+  /** The time the tablet shows, ms. Say it with weekday and date. */
+  readonly shownWallMs: number;
+  /** Time that nobody saw pass, if the time shown is right, s; 0 or more. */
+  readonly missingS: number;
+  /** `answer-clock` needs `passed` when the time shown is said to be right. */
+  readonly needsPassed: boolean;
+};
+
 /** A clock whose alarm the device could not sound, and which nobody has answered. */
 export type AlarmFailure = {
   readonly timer: string;
@@ -171,13 +192,15 @@ export type StepView = {
   readonly attempt: number;
   readonly status: StepStatus;
   readonly outcome?: Outcome;
-  readonly reason?: string;
+  readonly reason?: Message;
   /** Number of the stage in progress (0-based). */
   readonly stage: number;
   readonly timers: readonly TimerView[];
   readonly gates: readonly GateView[];
   /** Why it cannot start now, in words; empty when it can. */
   readonly blockedBy: readonly Message[];
+  /** Stopped or failed: to be done again (`repeat-step`) or left out with a reason (`skip-step`). */
+  readonly again: boolean;
   /** The main action can be pressed now. */
   readonly canConfirm: boolean;
 };
@@ -198,8 +221,18 @@ export type FaultView = {
   readonly cleared: boolean;
 };
 
+/** `not-purged`: a purge of it was stopped or failed; `left-out`: a person left one out, with a reason. */
 export type FixturePhase =
-  'to-clean' | 'resting' | 'ready' | 'purging' | 'hot' | 'done' | 'covered' | 'untouched';
+  | 'to-clean'
+  | 'resting'
+  | 'ready'
+  | 'purging'
+  | 'hot'
+  | 'not-purged'
+  | 'left-out'
+  | 'done'
+  | 'covered'
+  | 'untouched';
 
 export type HotView = {
   readonly step: string;
@@ -211,7 +244,7 @@ export type HotView = {
 /** Everything a screen needs, derived at one moment from the state and the readings; nothing stored. */
 export type RunView = {
   readonly status: RunStatus;
-  readonly reason?: string;
+  readonly reason?: Message;
   readonly closedAs?: 'completed' | 'failed' | 'stopped';
   readonly plan: Plan;
   readonly steps: readonly StepView[];
@@ -224,6 +257,10 @@ export type RunView = {
   readonly review: readonly ReviewQuestion[];
   /** The clocks disagree, and a person is to say whether the wall time is right. */
   readonly askClock: boolean;
+  /** What to ask then; absent: nothing. */
+  readonly clockQuestion?: ClockQuestion;
+  /** The last answer about the clock can be taken back (`withdraw-clock-answer`). */
+  readonly canWithdrawClock: boolean;
   readonly fixtures: readonly { readonly id: string; readonly phase: FixturePhase }[];
   /** Seconds until something can come due, or a rest day begins or ends; or null. */
   readonly wakeInS: number | null;
@@ -236,6 +273,8 @@ export type RunView = {
   /** A rest day is now: no work begins, nothing sounds. */
   readonly restDay?: RestDayNow;
   readonly nextRestDay?: RestDayAhead;
+  /** By when all purging must be done; `leftS` is 0 once it is past. */
+  readonly deadline?: { readonly name: Message; readonly atWallMs: number; readonly leftS: number };
   /** Alarms that nobody may have heard. */
   readonly alarmsFailed: readonly AlarmFailure[];
 };

@@ -1,3 +1,4 @@
+import { isSaid, NO_REASON } from '../model/reason.ts';
 import { message } from '../../messages/index.ts';
 import type { FaultKind, FaultPolicy, Plan } from '../../plan/index.ts';
 import { stepOf } from '../model/plan-index.ts';
@@ -47,9 +48,14 @@ export function breaksStep(state: RunState, fault: FaultState, step: string): bo
   return stage?.resumption === 'restart';
 }
 
-/** Is the minimum clock of this step stopped by an open fault? */
-export function isFrozen(state: RunState, step: string): boolean {
+/** Is something open about this step, so that what it broke cannot begin again yet? */
+export function isBroken(state: RunState, step: string): boolean {
   return state.faults.some((fault) => breaksStep(state, fault, step));
+}
+
+/** Is the minimum clock of this step stopped: broken, and not begun again yet? What broke never comes due (I-25). */
+export function isFrozen(state: RunState, step: string): boolean {
+  return isBroken(state, step) || isSaid(state.steps[step]?.restart ?? NO_REASON);
 }
 
 /** Faults that keep a person from going on. */

@@ -7,16 +7,21 @@ import type { Readings } from '../model/types.ts';
 /**
  * - `open`: the needed step has not settled;
  * - `undone`: it settled, but neither done nor skipped: repeat or skip it;
+ * - `left-out`: it was skipped, and boils no water for what must follow it closely (I-23);
  * - `late`: done too long ago (boiled water that cooled): repeat it.
  */
-export type NeedProblem = { readonly need: Need; readonly why: 'open' | 'undone' | 'late' };
+export type NeedProblem = {
+  readonly need: Need;
+  readonly why: 'open' | 'undone' | 'left-out' | 'late';
+};
 
 function problemOf(state: RunState, step: Step, need: Need, now: Readings): NeedProblem | null {
   const needed = state.steps[need.step];
   if (!needed || needed.status !== 'settled') return { need, why: 'open' };
   // A cool-down follows whatever became of the heating.
   if (step.kind === 'cool') return null;
-  if (needed.outcome === 'skipped') return null;
+  if (needed.outcome === 'skipped')
+    return need.withinS === undefined ? null : { need, why: 'left-out' };
   if (needed.outcome !== 'done') return { need, why: 'undone' };
   if (need.withinS === undefined) return null;
   const attempt = state.steps[step.id]?.attempt ?? 1;

@@ -3,10 +3,10 @@ import type { RestDay } from '../../plan/index.ts';
 import { stepOf } from '../model/plan-index.ts';
 import type { RunState } from '../model/state.ts';
 import type { Readings } from '../model/types.ts';
+import type { WorkObstacle } from '../work-guard.ts';
 import { settlesInS, type StepGate } from './gates.ts';
 import type { NeedProblem } from './needs.ts';
 import type { Shortage } from './resources.ts';
-import type { RestDayObstacle } from './rest-days.ts';
 
 const SECONDS_PER_MINUTE = 60;
 
@@ -27,14 +27,14 @@ export function needObstacle(state: RunState, { need, why }: NeedProblem): Messa
 }
 
 /** Inside a rest day; when exactly it is over, the view says. */
-export function insideRestDay(day: RestDay): Message {
+export function insideRestDay(day: Pick<RestDay, 'name'>): Message {
   return message('engine.rest-day.inside', { day: day.name });
 }
 
-export function restDayMessage({ why, day }: RestDayObstacle): Message {
-  return why === 'inside'
-    ? insideRestDay(day)
-    : message('engine.rest-day.reaches', { day: day.name });
+/** A day or an hour that is kept, and the work that would fall into it. */
+export function workMessage({ why, what, name }: WorkObstacle): Message {
+  if (what === 'deadline') return message(`engine.deadline.${why}`, { deadline: name });
+  return message(`engine.rest-day.${why}`, { day: name });
 }
 
 export function gateObstacle({ gate, known }: StepGate, now: Readings): Message {

@@ -1,5 +1,6 @@
 import { asWritten } from '../../messages/index.ts';
 import type { Resource, Step } from '../../plan/index.ts';
+import { heldVessels } from '../boiled-water.ts';
 import type { RunState } from '../model/state.ts';
 
 /** A resource that a step cannot have now, and who has it. */
@@ -28,13 +29,16 @@ export function begunSteps(state: RunState): readonly Step[] {
   return begun;
 }
 
-/** What is missing for a step to start beside what has begun (I-11). */
+/** What is missing for a step to start beside what has begun (I-11); a vessel full of boiled water is in use (I-23). */
 export function shortages(
   state: RunState,
   step: Step,
   begun: readonly Step[] = begunSteps(state),
 ): readonly Shortage[] {
   const found: Shortage[] = [];
+  const held = heldVessels(state).filter(
+    ({ boil, serves }) => boil.id !== step.id && serves.id !== step.id,
+  );
   for (const [id, wanted] of Object.entries(step.demands)) {
     if (wanted <= 0) continue;
     const resource = state.plan.resources.find((one) => one.id === id) ?? {
@@ -44,8 +48,12 @@ export function shortages(
       capacity: 0,
       unit: asWritten(''),
     };
-    const usedBy = begun.filter((other) => other.id !== step.id && (other.demands[id] ?? 0) > 0);
-    const used = usedBy.reduce((sum, other) => sum + (other.demands[id] ?? 0), 0);
+    const busy = begun.filter((other) => other.id !== step.id && (other.demands[id] ?? 0) > 0);
+    const full = held.filter(({ demands }) => (demands[id] ?? 0) > 0);
+    const usedBy = [...busy, ...full.map(({ boil }) => boil)];
+    const used =
+      busy.reduce((sum, other) => sum + (other.demands[id] ?? 0), 0) +
+      full.reduce((sum, { demands }) => sum + (demands[id] ?? 0), 0);
     if (used + wanted > resource.capacity + ROUNDING)
       found.push({ resource, usedBy, used, wanted });
   }

@@ -1,14 +1,6 @@
-import type { Plan, RestDay, Step } from '../../plan/index.ts';
+import type { Plan, RestDay } from '../../plan/index.ts';
 import type { RunState, Timer } from '../model/state.ts';
-import { dependentsOf } from '../model/plan-index.ts';
 import type { Readings } from '../model/types.ts';
-
-/**
- * Work that should end this little after a rest day begins is still let in, s.
- * A choice about clocks: a plan counts in typical durations, and the rate error
- * allowed to a device clock lets a 24-hour rest be proved up to 9 s late.
- */
-const REACH_SLACK_S = 60;
 
 const MS = 1000;
 
@@ -41,53 +33,13 @@ export function cameDueIn(state: RunState, timer: Timer): RestDay | null {
   return timer.dueWallMs === null ? null : restDayAt(state.plan, timer.dueWallMs);
 }
 
-/**
- * May it lie in a rest day once begun? Rests and cool-downs measure what goes
- * on without anybody; and a wait with no hands, no eyes and no heat.
- */
-function mayRunThrough(step: Step): boolean {
-  if (step.attention !== 'none') return false;
-  if (step.startsBy === 'chain') return true;
-  return step.stages.every((stage) => stage.hazards.length === 0);
-}
-
-/** Typical time until this work can be left, with what must follow at once (boiled water is poured), s. */
-function reachS(plan: Plan, step: Step): number {
-  const atOnce = dependentsOf(plan, step.id)
-    .filter((one) => one.needs.some((need) => need.step === step.id && need.withinS !== undefined))
-    .map((one) => one.durationS.typical);
-  return step.durationS.typical + Math.max(0, ...atOnce);
-}
-
-/** Why a step may not begin now because of a rest day (I-19). */
-export type RestDayObstacle = { readonly why: 'inside' | 'reaches'; readonly day: RestDay };
-
-/** @param by what starts by itself inside a rest day may be no more than a measure of what goes on anyway */
-export function restDayObstacle(
-  state: RunState,
-  step: Step,
-  now: Readings,
-  by: 'person' | 'chain',
-): RestDayObstacle | null {
-  if (state.plan.days === undefined) return null;
-  const wallMs = rightWallMs(state, now);
-  const inside = restDayAt(state.plan, wallMs);
-  if (inside) {
-    const measuresOnly = by === 'chain' && step.attention === 'none';
-    return measuresOnly ? null : { why: 'inside', day: inside };
-  }
-  if (mayRunThrough(step)) return null;
-  const day = nextRestDay(state.plan, wallMs);
-  if (!day) return null;
-  const untilS = (day.fromWallMs - wallMs) / MS;
-  return reachS(state.plan, step) > untilS + REACH_SLACK_S ? { why: 'reaches', day } : null;
-}
-
-/** Seconds until a rest day begins or ends, or Infinity: screens and sounds change there. */
+/** Seconds until a rest day begins or ends, or the hour of leaven comes, or Infinity: screens and sounds change there. */
 export function restDayTurnS(state: RunState, now: Readings): number {
   const wallMs = rightWallMs(state, now);
-  const turns = (state.plan.days?.restDays ?? [])
-    .flatMap((day) => [day.fromWallMs, day.toWallMs])
-    .filter((turnMs) => turnMs > wallMs);
+  const { restDays = [], deadline } = state.plan.days ?? {};
+  const turns = [
+    ...restDays.flatMap((day) => [day.fromWallMs, day.toWallMs]),
+    ...(deadline ? [deadline.atWallMs] : []),
+  ].filter((turnMs) => turnMs > wallMs);
   return (Math.min(...turns) - wallMs) / MS;
 }

@@ -25,6 +25,18 @@ export type ElapsedInterval = {
    * asked about a change; `lost`: a person said that nobody knows.
    */
   readonly base: 'known' | 'doubt' | 'lost';
+  /** What persons' words about the clock changed, oldest first, so that a word can be taken back. */
+  readonly told: readonly Told[];
+};
+
+/** What one answer (its fact's number) did to a span: what it added, and what stood before. */
+export type Told = {
+  readonly answer: number;
+  readonly atLeastS: number;
+  readonly atMostS: number;
+  readonly claimS: number;
+  readonly bound: 'finite' | 'until-clock' | 'lost';
+  readonly base: ElapsedInterval['base'];
 };
 
 /** What one stretch between two readings adds to a span. */
@@ -47,17 +59,31 @@ export function differences(from: Readings, to: Readings): { wallS: number; mono
   };
 }
 
-/** How far the clocks may differ after `monoS` and still agree, s. */
+/** How far honest clocks may have come apart after `monoS`, s. */
 function allowanceS(monoS: number): number {
   return CLOCK_TOLERANCE_S + CLOCK_RATE_ERROR * monoS;
 }
 
-/** Do the two clocks of one session agree over a stretch? `slept` may also be a clock set forward. */
+/**
+ * Do the two clocks of one session agree over a stretch? `slept` may also be a
+ * clock set forward. What may lie between them is the same after a minute and
+ * after a month: a drift that adds up to more is written down and counted from
+ * there, so that a sleep cannot hide behind a long session.
+ */
 export function agreement(from: Readings, to: Readings): Agreement {
   const { wallS, monoS } = differences(from, to);
-  if (wallS > monoS + allowanceS(monoS)) return 'slept';
-  if (wallS < monoS - allowanceS(monoS)) return 'back';
-  return 'agree';
+  return agreementWithin(wallS - monoS, CLOCK_TOLERANCE_S);
+}
+
+function agreementWithin(apartS: number, allowedS: number): Agreement {
+  if (apartS > allowedS) return 'slept';
+  return apartS < -allowedS ? 'back' : 'agree';
+}
+
+/** Wall less monotonic time of a stretch in one session where its clocks disagree, s. */
+export function apartS(from: Readings, to: Readings): number {
+  const { wallS, monoS } = differences(from, to);
+  return agreement(from, to) === 'agree' ? 0 : wallS - monoS;
 }
 
 /**
@@ -71,7 +97,7 @@ export function gainInSession(from: Readings, to: Readings): Gain {
   const { wallS, monoS } = differences(from, to);
   const atLeastS = monoS * (1 - CLOCK_RATE_ERROR);
   const atMostS = monoS + allowanceS(monoS);
-  switch (agreement(from, to)) {
+  switch (agreementWithin(wallS - monoS, allowanceS(monoS))) {
     case 'agree':
       return { atLeastS, atMostS, claimS: 0, bound: 'finite' };
     case 'slept':
@@ -113,7 +139,7 @@ export function gainOverGap(
 
 const LOOSENESS = { finite: 0, 'until-clock': 1, lost: 2 } as const;
 
-function looser(
+export function looser(
   a: ElapsedInterval['bound'],
   b: ElapsedInterval['bound'],
 ): ElapsedInterval['bound'] {
@@ -122,7 +148,7 @@ function looser(
 
 /** A stopwatch that begins now; `base`: is the error of the wall clock known now? */
 export function startInterval(at: Readings, base: ElapsedInterval['base']): ElapsedInterval {
-  return { anchor: at, atLeastS: 0, atMostS: 0, claimS: 0, bound: 'finite', base };
+  return { anchor: at, atLeastS: 0, atMostS: 0, claimS: 0, bound: 'finite', base, told: [] };
 }
 
 /** Moves a gain into what is carried and puts the anchor at `to`. */

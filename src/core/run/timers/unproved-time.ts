@@ -1,31 +1,10 @@
 import { ASK_CLOCK_S } from '../model/constants.ts';
 import type { ClockState, RunState, Timer } from '../model/state.ts';
 import type { Readings } from '../model/types.ts';
-import {
-  carry,
-  creditClaim,
-  dropClaim,
-  settleClaim,
-  type Gain,
-  type ElapsedInterval,
-} from './elapsed-interval.ts';
+import { mapSpans } from './map-spans.ts';
+import { carry, creditClaim, type Gain, type ElapsedInterval } from './elapsed-interval.ts';
+import { remember } from './words.ts';
 import { isAlarm } from './timer.ts';
-
-/** Every open stopwatch of the state (timers, settling gates, time not running) through one function. */
-function mapSpans(
-  state: RunState,
-  change: (span: ElapsedInterval, timer: Timer | null) => ElapsedInterval,
-): RunState {
-  const timers: Record<string, Timer> = {};
-  for (const [id, timer] of Object.entries(state.timers)) {
-    timers[id] = timer.mode === 'running' ? { ...timer, span: change(timer.span, timer) } : timer;
-  }
-  const gates: Record<string, RunState['gates'][string]> = {};
-  for (const [key, gate] of Object.entries(state.gates)) {
-    gates[key] = gate.settling ? { ...gate, settling: change(gate.settling, null) } : gate;
-  }
-  return { ...state, timers, gates, idle: state.idle ? change(state.idle, null) : null };
-}
 
 /** Moves every stopwatch to the new anchor `to` with its own gain. */
 export function reanchor(
@@ -49,52 +28,29 @@ export function doubtClock(clock: ClockState, claimS: number, plausible: boolean
   return { ...clock, claimS: sum, doubt };
 }
 
-/** Is a person to say whether the time shown is right? Only while a clock runs for which it matters. */
+/**
+ * Is a person to say what time it is? Whatever runs: waits and limits begin on
+ * this clock, and rest days and the hour of leaven are kept by it. Yet a clock
+ * that merely ran on (a night's sleep) is asked about once it matters.
+ */
 export function clockQuestion(state: RunState): boolean {
-  return (
-    state.clock.doubt &&
-    Object.values(state.timers).some(
-      (timer) =>
-        timer.mode === 'running' && (!isAlarm(timer) || timer.span.bound === 'until-clock'),
-    )
+  if (!state.clock.doubt) return false;
+  if (state.clock.claimS < 0 || state.plan.days !== undefined) return true;
+  return Object.values(state.timers).some(
+    (timer) => timer.mode === 'running' && (!isAlarm(timer) || timer.span.bound === 'until-clock'),
   );
 }
 
-/**
- * Applies a person's word about the wall clock: its error now, s (right time
- * less time shown; 0 when it is right), or null when nobody knows. Taken
- * against the error known before, the wall differences since then count.
- */
-export function answerClock(state: RunState, errorS: number | null): RunState {
-  const changeS = errorS === null ? null : errorS - state.clock.errorS;
-  const moved = mapSpans(state, (span, timer) => {
-    if (changeS === null) return dropClaim(span);
-    const settled = settleClaim(span, changeS);
-    return timer?.gapOpen ? settled : creditClaim(settled);
-  });
-  const timers: Record<string, Timer> = {};
-  for (const [id, timer] of Object.entries(moved.timers)) {
-    timers[id] = timer.gapOpen ? { ...timer, clockProved: true } : timer;
-  }
-  const clock: ClockState = {
-    ...state.clock,
-    errorS: errorS ?? 0,
-    errorKnown: errorS !== null,
-    claimS: 0,
-    doubt: false,
-  };
-  return { ...moved, timers, clock };
-}
-
 /** A person saw that the process went on through the gap; it counts unless the clock is in doubt. */
-export function closeGap(timer: Timer, clockInDoubt: boolean): Timer {
-  const counts = timer.clockProved || !clockInDoubt;
-  return {
-    ...timer,
-    gapOpen: false,
-    clockProved: false,
-    span: counts ? creditClaim(timer.span) : timer.span,
-  };
+export function closeGap(timer: Timer, clock: ClockState): Timer {
+  const counts = timer.clockProved || !clock.doubt;
+  const { span } = timer;
+  const answer = clock.answers.at(-1)?.answer;
+  const credited = counts ? creditClaim(span) : span;
+  const closed = { ...timer, gapOpen: false, clockProved: false };
+  return timer.clockProved && answer !== undefined
+    ? { ...closed, span: remember(span, credited, answer) }
+    : { ...closed, span: credited };
 }
 
 /** Nobody saw: the gap counts for nothing, and the timer says so. */

@@ -1,6 +1,7 @@
 import type { Step } from '../../plan/index.ts';
 import type { RunState, StepState } from '../model/state.ts';
 import type { FixturePhase } from '../model/types.ts';
+import { isUndone } from '../undone.ts';
 
 type Pair = { readonly step: Step; readonly one: StepState };
 
@@ -16,10 +17,13 @@ export function fixturePhases(
     pairs.push({ step, one });
     byFixture.set(step.fixture, pairs);
   }
-  return state.plan.kitchen.fixtures.map(({ id }) => ({ id, phase: phaseOf(byFixture.get(id)) }));
+  return state.plan.kitchen.fixtures.map(({ id }) => ({
+    id,
+    phase: phaseOf(state, byFixture.get(id)),
+  }));
 }
 
-function phaseOf(pairs: readonly Pair[] | undefined): FixturePhase {
+function phaseOf(state: RunState, pairs: readonly Pair[] | undefined): FixturePhase {
   if (!pairs || pairs.length === 0) return 'untouched';
   const begun = (pair: Pair): boolean =>
     pair.one.status === 'active' || pair.one.status === 'unwinding';
@@ -41,10 +45,13 @@ function phaseOf(pairs: readonly Pair[] | undefined): FixturePhase {
   if (!settled(before)) return 'to-clean';
   const rest = of('rest');
   if (!settled(rest)) return rest.some(begun) ? 'resting' : 'to-clean';
+  if (purge.some(({ step, one }) => one.status === 'settled' && isUndone(state, step)))
+    return 'not-purged';
   if (!settled(purge))
     return purge.some(({ one }) => one.status === 'settled') ? 'purging' : 'ready';
   const cover = of('cover');
   const covered = cover.length > 0 && cover.every(({ one }) => one.outcome === 'done');
   if (covered) return 'covered';
+  if (purge.some(({ one }) => one.outcome === 'skipped')) return 'left-out';
   return settled(cover) ? 'done' : 'ready';
 }

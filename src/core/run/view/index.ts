@@ -1,12 +1,16 @@
+import { isSaid } from '../model/reason.ts';
 import { message, type Message } from '../../messages/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { failedAlarms } from '../rules/alarms.ts';
 import { resumeObstacles } from '../decide/control.ts';
+import { ALLOWED } from '../decide/refusal.ts';
+import { needsPassed } from '../decide/review.ts';
 import { policyOf } from '../rules/faults.ts';
 import { indexOf, needsMakeSafe, owesCold, stageOf, coldStage } from '../model/plan-index.ts';
 import { nextRestDay, restDayAt, rightWallMs } from '../rules/rest-days.ts';
 import type { RunState } from '../model/state.ts';
 import { clockQuestion } from '../timers/unproved-time.ts';
+import { missingS } from '../timers/words.ts';
 import type { FaultView, HotView, Readings, RunView, StepView } from '../model/types.ts';
 import { timerViews, wakeInS } from './timers.ts';
 import { fixturePhases } from './fixtures.ts';
@@ -21,7 +25,7 @@ export function view(state: RunState, readings: Readings): RunView {
   const settled = steps.filter((step) => step.status === 'settled').length;
   return {
     status: state.status,
-    ...(state.reason === '' ? {} : { reason: state.reason }),
+    ...(!isSaid(state.reason) ? {} : { reason: state.reason }),
     ...(state.closedAs === null ? {} : { closedAs: state.closedAs }),
     plan: state.plan,
     steps,
@@ -31,6 +35,9 @@ export function view(state: RunState, readings: Readings): RunView {
     faults: state.faults.map((fault) => faultView(state, fault)),
     review: state.questions.map(({ id, step, ask, gapS }) => ({ id, step, ask, gapS })),
     askClock: clockQuestion(state),
+    ...clockAsked(state, readings),
+    canWithdrawClock:
+      state.clock.answers.length > 0 && ALLOWED['withdraw-clock-answer'].includes(state.status),
     fixtures: fixturePhases(state),
     wakeInS: wakeInS(state, readings),
     doneSteps: settled,
@@ -45,13 +52,32 @@ export function view(state: RunState, readings: Readings): RunView {
   };
 }
 
+/** What is to be asked about the wall clock. */
+function clockAsked(state: RunState, now: Readings): Pick<RunView, 'clockQuestion'> {
+  if (!clockQuestion(state)) return {};
+  return {
+    clockQuestion: {
+      shownWallMs: now.wallMs,
+      missingS: Math.max(0, missingS(state.clock, 0)),
+      needsPassed: needsPassed(state, 0),
+    },
+  };
+}
+
 /** The rest day that is now, and the next one. */
-function restDays(state: RunState, now: Readings): Pick<RunView, 'restDay' | 'nextRestDay'> {
+function restDays(
+  state: RunState,
+  now: Readings,
+): Pick<RunView, 'restDay' | 'nextRestDay' | 'deadline'> {
   const wallMs = rightWallMs(state, now);
   const day = restDayAt(state.plan, wallMs);
   const next = nextRestDay(state.plan, wallMs);
   const inS = (ms: number): number => (ms - wallMs) / 1000;
+  const deadline = state.plan.days?.deadline;
   return {
+    ...(deadline && {
+      deadline: { ...deadline, leftS: Math.max(0, inS(deadline.atWallMs)) },
+    }),
     ...(day && {
       restDay: { name: day.name, toWallMs: day.toWallMs, leftS: inS(day.toWallMs) },
     }),
@@ -75,8 +101,9 @@ function urgency(step: StepView): number | null {
       return step.step.attention === 'watch' || step.canConfirm ? 4 : null;
     case 'ready':
       return 5;
-    case 'waiting':
     case 'settled':
+      return step.again ? 5 : null;
+    case 'waiting':
       return null;
   }
 }

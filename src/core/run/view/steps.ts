@@ -1,3 +1,4 @@
+import { isSaid } from '../model/reason.ts';
 import { message, type Message } from '../../messages/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { confirmObstacles, startObstacles } from '../decide/steps.ts';
@@ -9,6 +10,7 @@ import { stageOf } from '../model/plan-index.ts';
 import type { RunState, StepState, Timer } from '../model/state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
 import type { GateView, Readings, StepStatus, StepView } from '../model/types.ts';
+import { isUndone } from '../undone.ts';
 import { timerView } from './timers.ts';
 
 /** One sorting of the timers serves every step of a view. */
@@ -108,11 +110,12 @@ export function stepView(state: RunState, step: Step, now: Readings): StepView {
     attempt: one.attempt,
     status: statusOf(state, step, one, obstacles, now),
     ...(settled && one.outcome !== null ? { outcome: one.outcome } : {}),
-    ...(one.reason === '' ? {} : { reason: one.reason }),
+    ...(!isSaid(one.reason) ? {} : { reason: one.reason }),
     stage: one.stage,
     timers: clocks,
     gates: gateViews(state, step, one.attempt, now),
     blockedBy: blockedBy(state, one, obstacles),
+    again: isUndone(state, step),
     canConfirm,
   };
 }

@@ -1,0 +1,85 @@
+import { message } from '../../messages/index.ts';
+import type { Step } from '../../plan/index.ts';
+import { stepOf } from '../model/plan-index.ts';
+import type { Concluded, RunState } from '../model/state.ts';
+import { elapsed, type ElapsedInterval } from '../timers/elapsed-interval.ts';
+import { creditedBy, forgetAnswer } from '../timers/words.ts';
+import type { Readings } from '../model/types.ts';
+import { changeTimers, known } from './change.ts';
+import { stopAndRenew } from './recheck.ts';
+import { enterStage, renew } from './steps.ts';
+
+/**
+ * Takes the last answer about the clock back. A wait that ended only by what
+ * it credited has not ended; what was done upon it will be done again (I-26).
+ */
+export function applyWithdrawal(state: RunState, at: Readings): RunState {
+  const answer = state.clock.answers.at(-1)?.answer;
+  if (answer === undefined) return state;
+  const judged = Object.entries(state.concluded).map(([id, one]) => {
+    const provedS = one.provedS - creditedBy(one.span, answer);
+    return { id, one: { ...one, provedS }, stands: provedS >= one.lengthS };
+  });
+  const forgotten = forgetAnswer(state);
+  let next: RunState = {
+    ...forgotten,
+    concluded: Object.fromEntries(
+      judged
+        .filter(({ stands }) => stands)
+        .map(({ id, one }) => [id, { ...one, span: forgotten.concluded[id]?.span ?? one.span }]),
+    ),
+  };
+  for (const { id, one, stands } of judged) {
+    const { attempt } = known(next, one.step);
+    if (stands || attempt !== one.attempt) continue;
+    next = fallBack(next, { ...one, span: forgotten.concluded[id]?.span ?? one.span }, at);
+  }
+  return next;
+}
+
+/** The wait goes on where it was, unless what it guards has been heated since; then it begins again. */
+function fallBack(state: RunState, fallen: Concluded, at: Readings): RunState {
+  const step = stepOf(state.plan, fallen.step);
+  const upon = builtUpon(state, step).filter(({ id }) => known(state, id).status !== 'waiting');
+  let next = state;
+  for (const one of upon) {
+    const { status, attempt } = known(next, one.id);
+    next =
+      status === 'settled'
+        ? renew(next, one.id, attempt + 1)
+        : stopAndRenew(next, one, message('engine.because.answer-withdrawn'));
+  }
+  if (step.kind !== 'rest' && step.kind !== 'cool') {
+    const { status, attempt } = known(next, step.id);
+    return status === 'settled'
+      ? renew(next, step.id, attempt + 1)
+      : stopAndRenew(next, step, message('engine.because.answer-withdrawn'));
+  }
+  next = enterStage(renew(next, step.id, fallen.attempt + 1), step.id, 0, at);
+  const heatedS = heatedAgo(state.heated[step.fixture ?? '']);
+  const untouched = heatedS === null || heatedS >= elapsed(fallen.span, at).atLeastS;
+  return untouched
+    ? changeTimers(
+        next,
+        (timer) => timer.step === step.id && timer.lengthS === fallen.lengthS,
+        (timer) => ({ ...timer, span: fallen.span }),
+      )
+    : next;
+
+  function heatedAgo(span: ElapsedInterval | undefined): number | null {
+    return span ? elapsed(span, at).atMostS : null;
+  }
+}
+
+/** Steps of the same thing that come after this one by their needs, however far on. */
+function builtUpon({ plan }: RunState, step: Step): readonly Step[] {
+  const found = new Set([step.id]);
+  for (let before = 0; before < found.size;) {
+    before = found.size;
+    for (const one of plan.steps)
+      if (one.fixture === step.fixture && one.needs.some((need) => found.has(need.step)))
+        found.add(one.id);
+  }
+  found.delete(step.id);
+  return plan.steps.filter(({ id, kind }) => found.has(id) && kind !== 'cool');
+}

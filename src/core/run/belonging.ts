@@ -1,0 +1,32 @@
+import type { Plan, Step } from '../plan/index.ts';
+
+/** Is this vessel in the step's hand or on its fire? */
+export function usesVessel(step: Step, vessel: string): boolean {
+  const { picture, demands } = step;
+  const pictured = picture?.kind === 'kettle' && picture.vessel === vessel;
+  return pictured || (demands[`vessel-${vessel}`] ?? 0) > 0;
+}
+
+/**
+ * Steps that are about one fixture; or, for a vessel, its own cleaning, rest
+ * and purge, which belong to no fixture. Empty: the plan works on no such thing.
+ */
+export function stepsAbout(plan: Plan, id: string): readonly Step[] {
+  const ofFixture = plan.steps.filter(({ fixture }) => fixture === id);
+  if (ofFixture.length > 0) return ofFixture;
+  const found = new Set(
+    plan.steps
+      .filter((step) => step.fixture === undefined && step.phase === 'purge')
+      .filter((step) => usesVessel(step, id))
+      .map((step) => step.id),
+  );
+  const own = (step: Step): boolean => step.kind === 'rest' || step.kind === 'clean';
+  for (const kind of ['purge', 'rest'] as const)
+    for (const step of plan.steps)
+      if (found.has(step.id) && step.phase === kind)
+        for (const need of step.needs) {
+          const needed = plan.steps.find((one) => one.id === need.step);
+          if (needed && needed.fixture === undefined && own(needed)) found.add(needed.id);
+        }
+  return plan.steps.filter((step) => found.has(step.id));
+}

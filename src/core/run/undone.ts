@@ -1,0 +1,28 @@
+import { isSaid } from './model/reason.ts';
+import { dependentsOf } from './model/plan-index.ts';
+import type { Step } from '../plan/index.ts';
+import type { RunState } from './model/state.ts';
+
+/**
+ * It is over, and neither done nor left out by a person with a reason: a fault
+ * or a stop ended it. It comes back to be done again, or to be left out (I-22).
+ * A cool-down measures what was heated and is no work of its own; a boil whose
+ * water nobody waits for any more is not missing.
+ */
+export function isUndone(state: RunState, step: Step): boolean {
+  const one = state.steps[step.id];
+  if (one?.status !== 'settled' || step.kind === 'cool' || isSaid(one.renew)) return false;
+  if (one.outcome === 'done' || one.outcome === 'skipped') return false;
+  return step.kind !== 'boil' || waitedFor(state, step);
+}
+
+function waitedFor(state: RunState, boil: Step): boolean {
+  const pours = dependentsOf(state.plan, boil.id).filter(({ needs }) =>
+    needs.some((need) => need.step === boil.id && need.withinS !== undefined),
+  );
+  const served = (pour: Step): boolean => {
+    const outcome = state.steps[pour.id]?.outcome;
+    return outcome === 'done' || outcome === 'skipped';
+  };
+  return pours.length === 0 || !pours.every(served);
+}

@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import type { Request } from '../../../../src/core/run/index.ts';
+import { DAY_S, purgePlan, smallPlan } from '../fixtures.ts';
+import { glowing, NEW_YEAR_MS, resting, Tablet } from '../tablet.ts';
+
+const HOUR_S = 3600;
+
+function lastHot(tablet: Tablet, part: string, sinceWallMs: number): Request {
+  return { kind: 'correct-time', timer: tablet.clock(part).id, sinceWallMs, reason: 'I know.' };
+}
+
+/** True wall time `agoS` seconds ago. */
+function ago(tablet: Tablet, agoS: number): number {
+  return NEW_YEAR_MS + (tablet.trueS - agoS) * 1000;
+}
+
+function cooling(): Tablet {
+  const tablet = glowing(purgePlan);
+  tablet.does({ kind: 'stop-step', step: 'glow', reason: 'Enough.' });
+  tablet.does({ kind: 'confirm-safe', step: 'glow' });
+  tablet.passes(60);
+  return tablet;
+}
+
+describe('"It was last hot at …"', () => {
+  it('counts on the right clock', () => {
+    // Verifies: I-26
+    const tablet = resting(smallPlan);
+    tablet.setsClock(6 * HOUR_S);
+    const actualWallMs = ago(tablet, 0);
+    tablet.does({ kind: 'answer-clock', right: false, actualWallMs });
+    tablet.does({ kind: 'start-step', step: 'clean-hob' });
+    tablet.passes(600);
+    tablet.says('clean-hob');
+    tablet.does(lastHot(tablet, 'rest-hob', ago(tablet, 2 * HOUR_S)));
+    expect(tablet.clock('rest-hob').atLeastS).toBeCloseTo(2 * HOUR_S, -1);
+  });
+
+  it('waits until the clock is settled', () => {
+    // Verifies: I-20, I-26
+    const tablet = resting(smallPlan);
+    tablet.setsClock(6 * HOUR_S);
+    expect(tablet.tries(lastHot(tablet, '/rest', ago(tablet, 2 * HOUR_S)))).toBe('clock-in-doubt');
+  });
+
+  it('never shortens what protects a hand, and may lengthen it', () => {
+    // Verifies: I-26
+    const tablet = cooling();
+    const before = tablet.clock('/cool').atLeastS;
+    expect(tablet.tries(lastHot(tablet, '/cool', ago(tablet, 1800)))).toBe('out-of-range');
+    expect(tablet.clock('/cool').atLeastS).toBe(before);
+    tablet.does(lastHot(tablet, '/cool', ago(tablet, 10)));
+    expect(tablet.clock('/cool').atLeastS).toBeCloseTo(10, 0);
+  });
+
+  it('stays inside what the record tells of hot use', () => {
+    // Verifies: I-26
+    const tablet = resting(smallPlan);
+    tablet.passes(DAY_S);
+    tablet.does({ kind: 'report-recheck', fixture: 'sink', text: 'Somebody drained pasta.' });
+    tablet.passes(HOUR_S);
+    expect(tablet.tries(lastHot(tablet, '/rest', ago(tablet, 20 * HOUR_S)))).toBe('out-of-range');
+    expect(tablet.tries(lastHot(tablet, '/rest', ago(tablet, HOUR_S - 60)))).toBeNull();
+  });
+
+  it('in the future is refused', () => {
+    const tablet = resting(smallPlan);
+    expect(tablet.tries(lastHot(tablet, '/rest', ago(tablet, -60)))).toBe('out-of-range');
+  });
+});
