@@ -1,11 +1,13 @@
+import { boundingBox } from '../../../src/core/geometry/index.ts';
 import { describe, expect, it } from 'vitest';
-import { boundingBox, type Fixture, type Kitchen } from '../../../src/core/kitchen/index.ts';
+import { type Fixture, type Kitchen } from '../../../src/core/kitchen/index.ts';
 import * as survey from '../../../src/core/editing/index.ts';
+import { inEnglish } from '../../support/english.ts';
 
 const countries = ['US', 'GB', 'IL', 'FR', 'JP'] as const;
 
 function add(kitchen: Kitchen, ...offers: readonly string[]): Kitchen {
-  return offers.reduce((now, offer) => survey.addFixture(now, offer).kitchen, kitchen);
+  return offers.reduce((now, offer) => survey.addFixture(now, offer, inEnglish).kitchen, kitchen);
 }
 function get(kitchen: Kitchen, id: string): Fixture {
   const found = kitchen.fixtures.find((fixture) => fixture.id === id);
@@ -22,30 +24,30 @@ describe('newKitchen', () => {
     ['DE', 230, 2200, 16],
     ['IL', 230, 2200, 16],
   ])('%s has %d V, a kettle of %d W and circuits of %d A', (country, volts, watts, amperes) => {
-    const kitchen = survey.newKitchen({ name: 'Ours', country });
+    const kitchen = survey.newKitchen({ name: 'Ours', country }, inEnglish);
     expect(kitchen.supplyV).toBe(volts);
     expect(kitchen.vessels.map(({ ratedW }) => ratedW)).toEqual([watts]);
     expect(kitchen.circuits.map(({ ratingA }) => ratingA)).toEqual([amperes, amperes]);
   });
 
   it('is a good file before its first fixture', () => {
-    const kitchen = survey.newKitchen({ name: 'Ours', country: 'IL' });
+    const kitchen = survey.newKitchen({ name: 'Ours', country: 'IL' }, inEnglish);
     expect(survey.problemsOf(kitchen)).toEqual([]);
     expect(survey.problemsOf(add(kitchen, 'counter'))).toEqual([]);
     expect(survey.missingAnswers(kitchen).map(({ path }) => path)).toEqual(['place', 'fixtures']);
   });
 
   it('tells a nameless kitchen in the words of the reader', () => {
-    const nameless = add(survey.newKitchen({ name: ' ', country: 'IL' }), 'counter');
+    const nameless = add(survey.newKitchen({ name: ' ', country: 'IL' }, inEnglish), 'counter');
     expect(survey.problemsOf(nameless).map(({ path }) => path)).toEqual(['name']);
   });
 });
 
 describe('addFixture', () => {
   it.each(countries)('every offer makes a good kitchen by itself in %s', (country) => {
-    const empty = survey.newKitchen({ name: 'Ours', country });
-    for (const offer of survey.offersOf(country)) {
-      const { kitchen, id } = survey.addFixture(empty, offer.id);
+    const empty = survey.newKitchen({ name: 'Ours', country }, inEnglish);
+    for (const offer of survey.OFFERS) {
+      const { kitchen, id } = survey.addFixture(empty, offer.id, inEnglish);
       expect(get(kitchen, id).kind).toBe(offer.kind);
       expect(survey.problemsOf(kitchen)).toEqual([]);
     }
@@ -53,7 +55,7 @@ describe('addFixture', () => {
 
   it.each(countries)('cuts sink and cooktop into one counter in %s, clear of each other', (c) => {
     const kitchen = add(
-      survey.newKitchen({ name: 'Ours', country: c }),
+      survey.newKitchen({ name: 'Ours', country: c }, inEnglish),
       'counter',
       'sink-1',
       'gas-4',
@@ -72,20 +74,26 @@ describe('addFixture', () => {
   });
 
   it('puts an oven under its cooktop, the next one by itself', () => {
-    const empty = survey.newKitchen({ name: 'Ours', country: 'US' });
+    const empty = survey.newKitchen({ name: 'Ours', country: 'US' }, inEnglish);
     const kitchen = add(empty, 'counter', 'gas-4', 'oven-pyrolytic', 'oven-none');
     expect(get(kitchen, 'oven')).toMatchObject({ sharesRangeWith: 'cooktop', heat: 'gas' });
     expect('sharesRangeWith' in get(kitchen, 'oven-2')).toBe(false);
   });
 
   it('takes the counter that is named, and the place that is told', () => {
-    const kitchen = add(survey.newKitchen({ name: 'Ours', country: 'FR' }), 'counter', 'island');
-    const { kitchen: next, id } = survey.addFixture(kitchen, 'sink-2', { into: 'island' });
+    const kitchen = add(
+      survey.newKitchen({ name: 'Ours', country: 'FR' }, inEnglish),
+      'counter',
+      'island',
+    );
+    const { kitchen: next, id } = survey.addFixture(kitchen, 'sink-2', inEnglish, {
+      into: 'island',
+    });
     const island = get(next, 'island');
     const sink = get(next, id);
     if (island.kind !== 'counter' || sink.kind !== 'sink') throw new Error('not what was added');
     expect(island.holes).toEqual([sink.outline]);
-    const { kitchen: told } = survey.addFixture(kitchen, 'table', { at: [7, 8] });
+    const { kitchen: told } = survey.addFixture(kitchen, 'table', inEnglish, { at: [7, 8] });
     expect(get(told, 'table')).toMatchObject({
       outline: [
         [7, 8],
@@ -97,14 +105,14 @@ describe('addFixture', () => {
   });
 
   it('says by an empty id that there is no such offer', () => {
-    const empty = survey.newKitchen({ name: 'Ours', country: 'FR' });
-    expect(survey.addFixture(empty, 'moat')).toEqual({ kitchen: empty, id: '' });
+    const empty = survey.newKitchen({ name: 'Ours', country: 'FR' }, inEnglish);
+    expect(survey.addFixture(empty, 'moat', inEnglish)).toEqual({ kitchen: empty, id: '' });
   });
 });
 
 describe('taking out', () => {
   const full = add(
-    survey.newKitchen({ name: 'Ours', country: 'IL' }),
+    survey.newKitchen({ name: 'Ours', country: 'IL' }, inEnglish),
     'counter',
     'sink-1',
     'gas-4',
@@ -114,7 +122,7 @@ describe('taking out', () => {
 
   it('closes the cut-out and drops what named it', () => {
     const answered: Kitchen = {
-      ...survey.addVessel(full, 'pot').kitchen,
+      ...survey.addVessel(full, 'pot', inEnglish).kitchen,
       household: {
         ...full.household,
         overrides: [
@@ -145,8 +153,9 @@ describe('taking out', () => {
 
   it('a pot without a burner is asked about, and takes the next cooktop', () => {
     const potted = survey.addVessel(
-      add(survey.newKitchen({ name: 'Ours', country: 'IL' }), 'counter'),
+      add(survey.newKitchen({ name: 'Ours', country: 'IL' }, inEnglish), 'counter'),
       'pot',
+      inEnglish,
     ).kitchen;
     expect(survey.missingAnswers(potted).map(({ path }) => path)).toContain('vessels.pot.burner');
     expect(survey.problemsOf(add(potted, 'gas-4'))).toEqual([]);
@@ -155,7 +164,7 @@ describe('taking out', () => {
 
 describe('changing and copying', () => {
   const full = add(
-    survey.newKitchen({ name: 'Ours', country: 'IL' }),
+    survey.newKitchen({ name: 'Ours', country: 'IL' }, inEnglish),
     'counter',
     'sink-1',
     'gas-4',

@@ -1,6 +1,8 @@
+import { type Point } from '../../../src/core/geometry/index.ts';
 import * as fc from 'fast-check';
-import type { Kitchen, Point, VesselKind } from '../../../src/core/kitchen/index.ts';
+import type { Kitchen, VesselKind } from '../../../src/core/kitchen/index.ts';
 import * as survey from '../../../src/core/editing/index.ts';
+import { inEnglish } from '../../support/english.ts';
 
 /** A change to whatever kitchen it meets: picks are shares of what is there. */
 export type Edit = { readonly says: string; readonly run: (kitchen: Kitchen) => Kitchen };
@@ -8,7 +10,7 @@ export type Edit = { readonly says: string; readonly run: (kitchen: Kitchen) => 
 const cm = (min: number, max: number) => fc.integer({ min, max }).map((n) => n / 100);
 const place: fc.Arbitrary<Point> = fc.tuple(cm(-200, 600), cm(-200, 500));
 const pick = fc.nat(1000);
-const offer = fc.constantFrom(...survey.offersOf('US').map(({ id }) => id));
+const offer = fc.constantFrom(...survey.OFFERS.map(({ id }) => id));
 const turn = fc.constantFrom('left' as const, 'right' as const, 'straight' as const);
 const kinds: readonly VesselKind[] = ['electric-kettle', 'stove-kettle', 'urn', 'pot'];
 
@@ -43,8 +45,15 @@ const cooktops = (k: Kitchen) => k.fixtures.filter(({ kind }) => kind === 'cookt
 const corner = fc.nat(9);
 
 export const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
-  { weight: 6, arbitrary: edit('add', offer, (k, id) => survey.addFixture(k, id).kitchen) },
-  edit('add at', fc.tuple(offer, place), (k, [id, at]) => survey.addFixture(k, id, { at }).kitchen),
+  {
+    weight: 6,
+    arbitrary: edit('add', offer, (k, id) => survey.addFixture(k, id, inEnglish).kitchen),
+  },
+  edit(
+    'add at',
+    fc.tuple(offer, place),
+    (k, [id, at]) => survey.addFixture(k, id, inEnglish, { at }).kitchen,
+  ),
   onOne('remove', fixtures, nothing, (k, id) => survey.removeFixture(k, id)),
   onOne('copy', fixtures, nothing, (k, id) => survey.copyFixture(k, id).kitchen),
   { weight: 3, arbitrary: onOne('move', fixtures, place, survey.moveFixture) },
@@ -78,9 +87,13 @@ export const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
   edit(
     'run',
     fc.array(fc.record({ lengthM: cm(20, 400), turn }), { maxLength: 5 }),
-    (k, pieces) => survey.counterRun(k, pieces).kitchen,
+    (k, pieces) => survey.counterRun(k, pieces, inEnglish).kitchen,
   ),
-  edit('vessel', fc.constantFrom(...kinds), (k, kind) => survey.addVessel(k, kind).kitchen),
+  edit(
+    'vessel',
+    fc.constantFrom(...kinds),
+    (k, kind) => survey.addVessel(k, kind, inEnglish).kitchen,
+  ),
   onOne(
     'vessel as',
     (k) => k.vessels,
@@ -93,7 +106,7 @@ export const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
     nothing,
     (k, id) => survey.removeVessel(k, id),
   ),
-  edit('circuit', nothing, (k) => survey.addCircuit(k).kitchen),
+  edit('circuit', nothing, (k) => survey.addCircuit(k, inEnglish).kitchen),
   onOne(
     'circuit off',
     (k) => k.circuits,
@@ -106,7 +119,7 @@ export const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
     const burner = top?.kind === 'cooktop' ? top.burners[0] : undefined;
     return circuit && burner ? survey.changeBurner(k, id, burner.id, { circuit: circuit.id }) : k;
   }),
-  onOne('burner', cooktops, nothing, (k, id) => survey.addBurner(k, id).kitchen),
+  onOne('burner', cooktops, nothing, (k, id) => survey.addBurner(k, id, inEnglish).kitchen),
   onOne('burner off', cooktops, pick, (k, id, n) => {
     const top = k.fixtures.find((f) => f.id === id);
     const burner = top?.kind === 'cooktop' ? top.burners[n % top.burners.length] : undefined;

@@ -1,19 +1,15 @@
+import { areaM2, boundingBox, pointInPolygon } from '../../../src/core/geometry/index.ts';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  areaM2,
-  boundingBox,
-  pointInPolygon,
-  type Fixture,
-  type Kitchen,
-} from '../../../src/core/kitchen/index.ts';
+import { type Fixture, type Kitchen } from '../../../src/core/kitchen/index.ts';
 import * as survey from '../../../src/core/editing/index.ts';
 import { someEdits } from './edits-arbitrary.ts';
+import { inEnglish } from '../../support/english.ts';
 
-const empty = survey.newKitchen({ name: 'Ours', country: 'GB' });
+const empty = survey.newKitchen({ name: 'Ours', country: 'GB' }, inEnglish);
 /** A counter with a sink and a cooktop in it, an oven under the cooktop. */
 const set = ['counter', 'sink-1', 'gas-4', 'oven-pyrolytic'].reduce(
-  (kitchen, offer) => survey.addFixture(kitchen, offer).kitchen,
+  (kitchen, offer) => survey.addFixture(kitchen, offer, inEnglish).kitchen,
   empty,
 );
 
@@ -61,7 +57,7 @@ describe('moveFixture', () => {
   });
 
   it('draws what was not drawn', () => {
-    const { kitchen, id } = survey.addFixture(set, 'cupboard');
+    const { kitchen, id } = survey.addFixture(set, 'cupboard', inEnglish);
     const drawn = survey.moveFixture(kitchen, id, [1, 1]);
     const cupboard = drawn.fixtures.find((fixture) => fixture.id === id);
     expect(cupboard).toHaveProperty('outline.0', [1, 1]);
@@ -148,7 +144,7 @@ describe('corners', () => {
   });
 
   it('three corners stay', () => {
-    const { kitchen } = survey.addFixture(empty, 'table');
+    const { kitchen } = survey.addFixture(empty, 'table', inEnglish);
     const three = survey.removeCorner(kitchen, 'table', 0);
     expect(get(three, 'table').outline).toHaveLength(3);
     expect(survey.removeCorner(three, 'table', 0)).toBe(three);
@@ -185,7 +181,7 @@ describe('snapping', () => {
   }, 60_000);
 
   it('sets a table flush against the counter, with a guide, else on the grid', () => {
-    const { kitchen } = survey.addFixture(set, 'table');
+    const { kitchen } = survey.addFixture(set, 'table', inEnglish);
     const edge = box(kitchen, 'counter');
     const snapped = survey.snapMove(kitchen, 'table', [edge.xMaxM + 0.03, 1.013]);
     expect(snapped.at).toEqual([edge.xMaxM, 1]);
@@ -195,10 +191,14 @@ describe('snapping', () => {
 
 describe('counterRun', () => {
   it('keeps each typed length along the wall and takes the corner once', () => {
-    const { kitchen, id } = survey.counterRun(empty, [
-      { lengthM: 2.437, turn: 'right' },
-      { lengthM: 1.8, turn: 'straight' },
-    ]);
+    const { kitchen, id } = survey.counterRun(
+      empty,
+      [
+        { lengthM: 2.437, turn: 'right' },
+        { lengthM: 1.8, turn: 'straight' },
+      ],
+      inEnglish,
+    );
     expect(id).toBe('counter');
     const counter = get(kitchen, 'counter');
     const walls = counter.backEdges.map(([from, to]) => {
@@ -211,11 +211,15 @@ describe('counterRun', () => {
   });
 
   it('refuses a run that lies over itself', () => {
-    const narrow = survey.counterRun(empty, [
-      { lengthM: 2, turn: 'right' },
-      { lengthM: 0.9, turn: 'right' },
-      { lengthM: 2, turn: 'straight' },
-    ]);
+    const narrow = survey.counterRun(
+      empty,
+      [
+        { lengthM: 2, turn: 'right' },
+        { lengthM: 0.9, turn: 'right' },
+        { lengthM: 2, turn: 'straight' },
+      ],
+      inEnglish,
+    );
     expect(narrow).toEqual({ kitchen: empty, id: '' });
   });
 });

@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import places from '../../../shared/places.json';
 import sources from '../../../shared/sources/survey.json';
 import table from '../../../shared/survey.json';
-import { placesLike } from '../../../src/core/editing/index.ts';
+import { COUNTRY_CODES } from '../../../src/core/kitchen/index.ts';
+import { offerName, OFFERS, offerTells, placesLike } from '../../../src/core/editing/index.ts';
+import { survey } from '../../../src/core/messages/english/survey/index.ts';
 
 const rows = places.groups.flatMap(({ country, zone, towns }) =>
   towns.map((town) => ({ country, zone, town })),
@@ -41,6 +43,31 @@ describe('survey.json', () => {
       places,
     ].map(({ source }) => source);
     expect([...new Set(used)].toSorted()).toEqual(Object.keys(sources).toSorted());
+  });
+});
+
+describe('the words of survey.json and countries.json', () => {
+  const keysOf = (prefix: string) =>
+    Object.keys(survey)
+      .filter((key) => key.startsWith(prefix))
+      .toSorted();
+
+  it('are in the catalogue, each for a row and each row with its own', () => {
+    const named = OFFERS.flatMap(({ id }) => [offerName(id).key, offerTells(id).key]);
+    expect(named.toSorted()).toEqual(keysOf('survey.offer.'));
+  });
+
+  it('name every burner by where it is', () => {
+    const ids = table.rows.flatMap(({ burners }) =>
+      burners ? [...burners.inch, ...burners.metric].map(({ id }) => `survey.burner.${id}`) : [],
+    );
+    expect([...new Set(ids)].toSorted()).toEqual(keysOf('survey.burner.'));
+  });
+
+  it('name every country', () => {
+    expect(COUNTRY_CODES.map((code) => `survey.country.${code}`).toSorted()).toEqual(
+      keysOf('survey.country.'),
+    );
   });
 });
 

@@ -2,10 +2,25 @@ import { describe, expect, it } from 'vitest';
 import {
   LARGEST_FILE_BYTES,
   parseKitchen,
+  problemMessage,
+  problemWhere,
   type KitchenProblem,
 } from '../../../src/core/kitchen/index.ts';
+import { inEnglish } from '../../support/english.ts';
 import { BROKEN_SENSE, BROKEN_SHAPES } from './broken-files.ts';
 import { DEMO_TEXTS, demoJson } from './demos.ts';
+
+/** A problem as a reader of English sees it. */
+function told(problem: KitchenProblem | undefined) {
+  if (!problem) throw new Error('There is no problem.');
+  return {
+    where: inEnglish.say(problemWhere(problem)),
+    found: inEnglish.say(problem.found),
+    allowed: inEnglish.say(problem.allowed),
+    advice: inEnglish.say(problem.advice),
+    all: inEnglish.say(problemMessage(problem)),
+  };
+}
 
 function problemsOf(text: string): readonly KitchenProblem[] {
   const outcome = parseKitchen(text);
@@ -19,13 +34,11 @@ describe.each([
   it.each(cases)('$what: told at $path', ({ spoil, path, found, allowed, advice }) => {
     const problems = problemsOf(JSON.stringify(spoil(), null, 2));
     expect(problems.map((problem) => problem.path)).toEqual([path]);
-    const [problem] = problems;
-    expect(problem?.found).toContain(found);
-    expect(problem?.allowed).toContain(allowed);
-    expect(problem?.advice).toContain(advice);
-    for (const part of [path, problem?.found, problem?.allowed, problem?.advice]) {
-      expect(problem?.message).toContain(part);
-    }
+    const { all, ...parts } = told(problems[0]);
+    expect(parts.found).toContain(found);
+    expect(parts.allowed).toContain(allowed);
+    expect(parts.advice).toContain(advice);
+    for (const part of [path, ...Object.values(parts)]) expect(all).toContain(part);
   });
 });
 
@@ -65,10 +78,11 @@ describe('a text that is no kitchen file', () => {
   ])('%s', (_, text, path, found, allowed, advice) => {
     const problems = problemsOf(text);
     expect(problems).toHaveLength(1);
-    expect(problems[0]?.path).toBe(path);
-    expect(problems[0]?.found).toContain(found);
-    expect(problems[0]?.allowed).toContain(allowed);
-    expect(problems[0]?.advice).toContain(advice);
+    const parts = told(problems[0]);
+    expect(parts.where).toContain(path);
+    expect(parts.found).toContain(found);
+    expect(parts.allowed).toContain(allowed);
+    expect(parts.advice).toContain(advice);
   });
 
   it('takes exactly 1 MB', () => {
@@ -100,7 +114,7 @@ describe('a file with several problems', () => {
       '"material"',
       '"outlines"',
     ]);
-    expect(problems[0]?.message).toMatch(/^Line \d+, household\.people: found 9; allowed: /);
+    expect(told(problems[0]).all).toMatch(/^Line \d+, household\.people: found 9; allowed: /);
   });
 
   it('tells a misspelt required field once', () => {
@@ -116,7 +130,7 @@ describe('a file with several problems', () => {
       '"altitudeM": 20,\n"altitudeM": 30,',
     );
     expect(problemsOf(text)).toMatchObject([
-      { path: 'altitudeM', found: 'this field a second time' },
+      { path: 'altitudeM', found: { key: 'problems.twice.found' } },
     ]);
   });
 

@@ -1,15 +1,13 @@
+import { areaM2, netAreaM2, type Polygon } from '../../../src/core/geometry/index.ts';
 import { describe, expect, it } from 'vitest';
 import {
-  areaM2,
   formatKitchen,
-  netAreaM2,
   parseKitchen,
   type Counter,
   type Fixture,
   type Kitchen,
-  type Polygon,
 } from '../../../src/core/kitchen/index.ts';
-import { overlap } from '../../../src/core/kitchen/checks/polygons.ts';
+import { overlap } from '../../../src/core/geometry/index.ts';
 import { DEMO_TEXTS, demoKitchen } from './demos.ts';
 
 const KITCHENS = DEMO_TEXTS.map(([file]) => [file, demoKitchen(file)] as const);
@@ -75,7 +73,7 @@ describe('the demo kitchens', () => {
     expect(stoodM2).toBeLessThan(0.7 * kitchen.room.floorAreaM2);
   });
 
-  it('have the counter areas reckoned by hand', () => {
+  it('have the counter areas worked out by hand', () => {
     const areas = (file: string) =>
       counters(demoKitchen(file)).map((c) => Number(netAreaM2(c.outline, c.holes).toFixed(4)));
     // 0.72 × 0.64; 1.38 × 0.64 − 0.60 × 0.50

@@ -20,6 +20,6 @@ export function demoJson(file: string): any {
 
 export function demoKitchen(file: string): Kitchen {
   const outcome = parseKitchen(DEMO_TEXTS.find(([name]) => name === file)?.[1] ?? '');
-  if ('problems' in outcome) throw new Error(outcome.problems.map((p) => p.message).join('\n'));
+  if ('problems' in outcome) throw new Error(JSON.stringify(outcome.problems));
   return outcome.kitchen;
 }

@@ -1,3 +1,4 @@
+import { type Polygon } from '../../../src/core/geometry/index.ts';
 import * as fc from 'fast-check';
 import type {
   Appliance,
@@ -8,7 +9,6 @@ import type {
   FixtureBase,
   Kitchen,
   Material,
-  Polygon,
   Vessel,
 } from '../../../src/core/kitchen/index.ts';
 import { households } from './household-arbitrary.ts';

@@ -2,10 +2,17 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import * as fc from 'fast-check';
 import { format } from 'prettier';
 import { describe, expect, it } from 'vitest';
-import { COUNTRY_CODES, kitchenSchema, parseKitchen } from '../../../src/core/kitchen/index.ts';
+import {
+  COUNTRY_CODES,
+  kitchenSchema,
+  parseKitchen,
+  problemMessage,
+  problemWhere,
+} from '../../../src/core/kitchen/index.ts';
 import { kitchenCodec } from '../../../src/core/kitchen/codec/kitchen-codec.ts';
 import { Notes } from '../../../src/core/kitchen/codec/codec.ts';
 import published from '../../../shared/kitchen.schema.json';
+import { inEnglish } from '../../support/english.ts';
 import { BROKEN_SHAPES } from './broken-files.ts';
 import { DEMO_TEXTS } from './demos.ts';
 import { kitchens } from './kitchen-arbitrary.ts';
@@ -152,9 +159,12 @@ describe('the reader on spoilt demos', () => {
       fc.property(spoiltDemos, (value) => {
         const outcome = parseKitchen(JSON.stringify(value, null, 1));
         for (const problem of 'problems' in outcome ? outcome.problems : outcome.warnings) {
-          for (const part of [problem.path, problem.found, problem.allowed, problem.advice]) {
+          const { say } = inEnglish;
+          const all = say(problemMessage(problem));
+          const { found, allowed, advice } = problem;
+          for (const part of [problemWhere(problem), found, allowed, advice].map(say)) {
             expect(part).not.toBe('');
-            expect(problem.message).toContain(part);
+            expect(all).toContain(part);
           }
           expect(problem.line).toBeGreaterThan(0);
         }

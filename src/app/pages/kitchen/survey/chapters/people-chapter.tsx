@@ -1,4 +1,5 @@
 import { createSignal, Show, Suspense } from 'solid-js';
+import { LIGHTING_MIN } from '../../../../../core/calendar/index.ts';
 import { ownCustomOf } from '../../../../../core/custom/index.ts';
 import {
   CUSTOMS,
@@ -18,8 +19,6 @@ const OwnCustomSheet = lazyPage(
   ['kitchen', 'custom'],
   async () => (await import('../../../custom/index.ts')).OwnCustomSheet,
 );
-
-const USUAL_LIGHTING_MIN = 18;
 
 /** Why, by which custom, and how many hands. */
 export function PeopleChapter(props: { survey: SurveyController }) {
@@ -96,7 +95,7 @@ export function PeopleChapter(props: { survey: SurveyController }) {
               label={t('survey.people.lighting')}
               quantity="minutes"
               path="household.lightingMin"
-              value={household().lightingMin ?? USUAL_LIGHTING_MIN}
+              value={household().lightingMin ?? LIGHTING_MIN}
               allowed={LIMITS.lightingMin}
               onValue={(lightingMin) => set({ lightingMin }, message('survey.done.lighting'))}
             />

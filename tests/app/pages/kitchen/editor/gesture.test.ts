@@ -4,8 +4,8 @@ import {
   endGesture,
   moveGesture,
   type Contact,
-} from '../../../../src/app/pages/kitchen/editor/gesture.ts';
-import { deedOfKey, historyKey } from '../../../../src/app/pages/kitchen/editor/keys.ts';
+} from '../../../../../src/app/pages/kitchen/editor/gesture.ts';
+import { actionOfKey, historyKey } from '../../../../../src/app/pages/kitchen/editor/keys.ts';
 
 function contact(part: Partial<Contact> = {}): Contact {
   return {
@@ -55,20 +55,20 @@ describe('a wet finger on the plan', () => {
 describe('the keys', () => {
   const key = (name: string, shift = false, ctrl = false) => ({ key: name, shift, ctrl });
   it('move by a centimetre, with Shift by ten; up is away from the viewer', () => {
-    expect(deedOfKey(key('ArrowRight'))).toEqual({ do: 'move', dxM: 0.01, dyM: 0 });
-    expect(deedOfKey(key('ArrowUp', true))).toEqual({ do: 'move', dxM: 0, dyM: 0.1 });
+    expect(actionOfKey(key('ArrowRight'))).toEqual({ do: 'move', dxM: 0.01, dyM: 0 });
+    expect(actionOfKey(key('ArrowUp', true))).toEqual({ do: 'move', dxM: 0, dyM: 0.1 });
   });
   it('take out, open, and leave', () => {
-    expect(deedOfKey(key('Delete'))).toEqual({ do: 'remove' });
-    expect(deedOfKey(key('Enter'))).toEqual({ do: 'open' });
-    expect(deedOfKey(key('Escape'))).toEqual({ do: 'leave' });
-    expect(deedOfKey(key('q'))).toBeUndefined();
+    expect(actionOfKey(key('Delete'))).toEqual({ do: 'remove' });
+    expect(actionOfKey(key('Enter'))).toEqual({ do: 'open' });
+    expect(actionOfKey(key('Escape'))).toEqual({ do: 'leave' });
+    expect(actionOfKey(key('q'))).toBeUndefined();
   });
   it('undo and redo only with Ctrl', () => {
     expect(historyKey(key('z', false, true))).toBe('undo');
     expect(historyKey(key('Z', true, true))).toBe('redo');
     expect(historyKey(key('y', false, true))).toBe('redo');
     expect(historyKey(key('z'))).toBeUndefined();
-    expect(deedOfKey(key('ArrowUp', false, true))).toBeUndefined();
+    expect(actionOfKey(key('ArrowUp', false, true))).toBeUndefined();
   });
 });

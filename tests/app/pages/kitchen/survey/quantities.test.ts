@@ -1,14 +1,18 @@
 import { describe, expect, it } from 'vitest';
+import type { Message } from '../../../../../src/core/messages/index.ts';
 import {
-  quantityText,
+  quantity,
   readQuantity,
-} from '../../../../src/app/pages/kitchen/survey/fields/quantities.ts';
+} from '../../../../../src/app/pages/kitchen/survey/inputs/quantities.ts';
+import { inEnglish } from '../../../../support/english.ts';
+
+const { say } = inEnglish;
 
 const SIDE = { least: 0.05, most: 20 };
 
 function metres(text: string, allowed = SIDE): number | string {
-  const typed = readQuantity('length', text, allowed);
-  return 'value' in typed ? typed.value : typed.problem;
+  const typed = readQuantity('length', text, allowed, say);
+  return 'value' in typed ? typed.value : say(typed.problem);
 }
 
 describe('a length as people type it', () => {
@@ -51,15 +55,15 @@ describe('a length as people type it', () => {
 
   it('reads back what it shows', () => {
     for (const value of [0.05, 0.6, 0.6096, 1.38, 2.999, 3.66, 12.5]) {
-      const back = metres(quantityText('length', value));
-      expect(back, quantityText('length', value)).toBeCloseTo(value, 3);
+      const back = metres(say(quantity('length', value)));
+      expect(back, say(quantity('length', value))).toBeCloseTo(value, 3);
     }
   });
 });
 
 describe('other quantities', () => {
   const value = (q: Parameters<typeof readQuantity>[0], text: string) => {
-    const typed = readQuantity(q, text, { least: -500, most: 100_000 });
+    const typed = readQuantity(q, text, { least: -500, most: 100_000 }, say);
     return 'value' in typed ? typed.value : Number.NaN;
   };
   it('knows the units of plates and manuals', () => {
@@ -76,8 +80,12 @@ describe('other quantities', () => {
     expect(value('area', '95 sq ft')).toBeCloseTo(8.826, 3);
   });
   it('counts in whole numbers', () => {
-    expect(readQuantity('count', '1.5', { least: 1, most: 8 })).toEqual({
-      problem: '“1.5” is not whole. Allowed: 1 to 8.',
-    });
+    const typed = readQuantity('count', '1.5', { least: 1, most: 8 }, say);
+    expect('problem' in typed && say(typed.problem)).toBe('“1.5” is not whole. Allowed: 1 to 8.');
+  });
+  it('are understood as the language of the page calls them', () => {
+    const hebrew = ({ key }: Message) => (key === 'survey.unit.cm' ? 'ס״מ' : key);
+    expect(readQuantity('length', '60 ס״מ', SIDE, hebrew)).toEqual({ value: 0.6 });
+    expect(readQuantity('length', '60 ס״מ', SIDE, say)).toHaveProperty('problem');
   });
 });

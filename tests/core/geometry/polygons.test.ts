@@ -1,8 +1,9 @@
+import { type Point, type Polygon } from '../../../src/core/geometry/index.ts';
 import { area, FillRule, intersect } from 'clipper2-ts';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { liesInside, overlap, polygonFault } from '../../../src/core/kitchen/checks/polygons.ts';
-import type { Point, Polygon } from '../../../src/core/kitchen/index.ts';
+import { liesInside, overlap } from '../../../src/core/geometry/index.ts';
+import { polygonFault } from '../../../src/core/kitchen/checks/polygons.ts';
 import { starPolygon } from './polygon-arbitrary.ts';
 
 /** Reference: intersections by clipper2-ts in whole tenths of a millimetre. Confidence: computed. */
@@ -65,7 +66,7 @@ describe('outlines', () => {
       [1, 1],
       [0, 2],
     ];
-    expect(polygonFault(bowTie)?.found).toContain('cross or touch');
+    expect(polygonFault(bowTie)?.found.key).toBe('problems.crossing.found');
   });
 });
 

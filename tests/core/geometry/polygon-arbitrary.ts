@@ -1,5 +1,5 @@
+import { type Point, type Polygon } from '../../../src/core/geometry/index.ts';
 import * as fc from 'fast-check';
-import type { Point, Polygon } from '../../../src/core/kitchen/index.ts';
 
 const radius = fc.integer({ min: 30, max: 150 }).map((centimetres) => centimetres / 100);
 

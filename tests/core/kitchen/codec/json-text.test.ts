@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readJsonText } from '../../../src/core/kitchen/codec/json-text.ts';
-import { DEMO_TEXTS } from './demos.ts';
+import { readJsonText } from '../../../../src/core/kitchen/codec/json-text.ts';
+import { inEnglish } from '../../../support/english.ts';
+import { DEMO_TEXTS } from '../demos.ts';
 
 /** Reference: the engine's own reader of RFC 8259. Confidence: computed; equal answers. */
 function theirs(text: string): { readonly value: unknown } | undefined {
@@ -93,6 +94,6 @@ describe('the JSON reader', () => {
   ])('says where %s breaks off and what to do', (text, line, column, advice) => {
     const read = readJsonText(text);
     expect(read).toMatchObject({ fault: { line, column } });
-    expect('fault' in read && read.fault.advice).toContain(advice);
+    expect('fault' in read && inEnglish.say(read.fault.advice)).toContain(advice);
   });
 });

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { didYouMean, editDistance, nearest } from '../../../src/core/kitchen/codec/nearest.ts';
+import { message } from '../../../../src/core/messages/index.ts';
+import { didYouMean, editDistance, nearest } from '../../../../src/core/kitchen/codec/nearest.ts';
 
 describe('edit distance', () => {
   // Worked examples of the literature: Levenshtein's "kitten" to "sitting" is 3; with swaps of
@@ -46,6 +47,7 @@ describe('the name that was meant', () => {
   it('is nothing when nothing is near', () => {
     expect(nearest('colourOfDoor', NAMES)).toBeUndefined();
     expect(nearest('', NAMES)).toBeUndefined();
-    expect(didYouMean(7, NAMES, 'Choose one.')).toBe('Choose one.');
+    const otherwise = message('problems.choice.advice');
+    expect(didYouMean(7, NAMES, otherwise)).toBe(otherwise);
   });
 });

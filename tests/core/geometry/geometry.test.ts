@@ -1,6 +1,3 @@
-import { area, pointInPolygon as clipperPointInPolygon, PointInPolygonResult } from 'clipper2-ts';
-import * as fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
 import {
   areaM2,
   boundingBox,
@@ -11,7 +8,10 @@ import {
   signedAreaM2,
   type Point,
   type Polygon,
-} from '../../../src/core/kitchen/index.ts';
+} from '../../../src/core/geometry/index.ts';
+import { area, pointInPolygon as clipperPointInPolygon, PointInPolygonResult } from 'clipper2-ts';
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
 import { starPolygon } from './polygon-arbitrary.ts';
 
 const SQUARE: Polygon = [
