@@ -1,3 +1,2 @@
-export { judgeSound, type SoundHealth, type SoundLight, type SoundReason } from './health.ts';
-export { planSoundings, type Sounding, type Voice } from './plan-soundings.ts';
-export { createSound, type Sound, type SoundOptions } from './sound.ts';
+export type { SoundHealth, SoundLight, SoundReason } from './health.ts';
+export { createSound, type Sound } from './sound.ts';

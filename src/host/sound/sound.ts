@@ -2,20 +2,17 @@ import type { Alert, AlertFamily } from '../../core/run/index.ts';
 import { withTimeout } from '../timeout/index.ts';
 import { soundLengthS, URGENCY } from './families.ts';
 import { judgeSound, type ClockPair, type SoundHealth, type SoundReason } from './health.ts';
-import { planSoundings, voiceKey } from './plan-soundings.ts';
+import { alertKey, planSoundings } from './plan-soundings.ts';
 import { createScheduler, type SoundScheduler } from './scheduler.ts';
 import { createSoundBank, type SoundBank } from './sound-bank.ts';
-import { trackVoices, voicesOf, type Track } from './track-voices.ts';
+import { trackAlerts, timedAlerts, type TrackedAlert } from './track-alerts.ts';
 import { stopVibrating, vibrate } from './vibrate.ts';
 
 export type SoundOptions = {
   readonly onHealth: (health: SoundHealth) => void;
-  /** The most urgent family that sounds now, for a flash of the whole screen; null: none. */
-  readonly onFlash: (family: AlertFamily | null) => void;
 };
 
 export type Sound = {
-  health(): SoundHealth;
   /** From a person's touch: unlocks and starts the audio, loads what is missing, and measures for a second. */
   arm(): Promise<SoundHealth>;
   /** An ordinary sound now: the hearing check, a step's end. Gain 0 to 1. */
@@ -59,11 +56,12 @@ class AlertSound implements Sound {
   #alerts: readonly Alert[] = [];
   /** When `#alerts` were true, s of the page's clock. */
   #alertsAtS = 0;
-  #tracks: ReadonlyMap<string, Track> = new Map();
+  #tracked: ReadonlyMap<string, TrackedAlert> = new Map();
   #pairs: ClockPair[] = [];
   #health: SoundHealth = { light: 'unknown', reason: 'loading' };
   #gesture = false;
-  #flashing: AlertFamily | null = null;
+  /** The most urgent family that sounds now. */
+  #sounding: AlertFamily | undefined;
   #mendedAtMs = -Infinity;
   #vibratedAtMs = -Infinity;
   #timers: ReturnType<typeof setInterval>[];
@@ -75,10 +73,6 @@ class AlertSound implements Sound {
       setInterval(() => this.#watch(), WATCH_MS),
       setInterval(() => this.#follow(), REANCHOR_MS),
     ];
-  }
-
-  health(): SoundHealth {
-    return this.#health;
   }
 
   async arm(): Promise<SoundHealth> {
@@ -100,15 +94,15 @@ class AlertSound implements Sound {
     this.#alerts = alerts;
     this.#alertsAtS = performance.now() / 1000;
     this.#follow();
-    this.#flash();
+    this.#shake();
   }
 
   isHanded(alertId: string): boolean {
-    const track = this.#tracks.get(alertId);
+    const one = this.#tracked.get(alertId);
     const to = this.#scheduler?.to;
-    if (!track || !to || this.#health.light !== 'armed') return false;
-    const voice = voiceKey({ id: alertId, round: track.round });
-    return track.heard || to.heard(voice) || to.holds(voice);
+    if (!one || !to || this.#health.light !== 'armed') return false;
+    const alert = alertKey({ id: alertId, round: one.round });
+    return one.heard || to.heard(alert) || to.holds(alert);
   }
 
   wake(): void {
@@ -139,18 +133,18 @@ class AlertSound implements Sound {
   #follow(): void {
     const scheduler = this.#schedulerNow();
     const nowMonoS = performance.now() / 1000;
-    this.#tracks = trackVoices(
-      this.#tracks,
+    this.#tracked = trackAlerts(
+      this.#tracked,
       this.#agedAlerts(nowMonoS),
       nowMonoS,
-      (voice) => scheduler?.heard(voice) ?? false,
+      (alert) => scheduler?.heard(alert) ?? false,
     );
     if (!scheduler) return;
     // A clock that stands would play everything late, at once, when it starts again.
     if (this.#bank.context()?.state !== 'running') return scheduler.clear();
-    const voices = voicesOf(this.#tracks, nowMonoS);
-    const soundings = planSoundings(voices, this.#horizonS(nowMonoS));
-    scheduler.follow(soundings, new Set(voices.map(voiceKey)));
+    const alerts = timedAlerts(this.#tracked, nowMonoS);
+    const soundings = planSoundings(alerts, this.#horizonS(nowMonoS));
+    scheduler.follow(soundings, new Set(alerts.map(alertKey)));
   }
 
   /** A rest day is quiet from its first second: nothing is laid on the clock that would sound into it. */
@@ -175,14 +169,12 @@ class AlertSound implements Sound {
     });
   }
 
-  #flash(): void {
-    const now = URGENCY.find((family) =>
-      this.#alerts.some((alert) => alert.sounding && alert.family === family),
+  #shake(): void {
+    const family = URGENCY.find((one) =>
+      this.#alerts.some((alert) => alert.sounding && alert.family === one),
     );
-    const family = now ?? null;
-    if (family !== this.#flashing) {
-      this.#flashing = family;
-      this.#options.onFlash(family);
+    if (family !== this.#sounding) {
+      this.#sounding = family;
       this.#vibratedAtMs = -Infinity;
       if (!family) stopVibrating();
     }

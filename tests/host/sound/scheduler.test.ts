@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { createScheduler } from '../../../src/host/sound/scheduler.ts';
-import type { Sounding } from '../../../src/host/sound/index.ts';
+import type { Sounding } from '../../../src/host/sound/plan-soundings.ts';
 
 type Node = { startS: number; stopS?: number | undefined; gain: number };
 
@@ -36,8 +36,8 @@ class FakeAudio {
 
 const sounding = (key: string, atS: number): Sounding => {
   const id = key.split('~')[0] ?? '';
-  const voices = [{ id, family: 'due' as const, startInS: atS, round: 1 }];
-  return { key, voices, family: 'due', atS, gain: 0.5 };
+  const alerts = [{ id, family: 'due' as const, startInS: atS, round: 1 }];
+  return { key, alerts, family: 'due', atS, gain: 0.5 };
 };
 
 describe('sounds on the audio clock', () => {

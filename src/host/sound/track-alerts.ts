@@ -1,8 +1,8 @@
 import type { Alert } from '../../core/run/index.ts';
-import { voiceKey, type Voice } from './plan-soundings.ts';
+import { alertKey, type TimedAlert } from './plan-soundings.ts';
 
 /** What is remembered of an alert's sound between two calls. Seconds of the page's monotonic clock. */
-export type Track = {
+export type TrackedAlert = {
   readonly family: Alert['family'];
   readonly startMonoS: number;
   readonly round: number;
@@ -22,23 +22,23 @@ const AGAIN_S = 2;
  * goes on; an alert that should have sounded and did not starts now, from the
  * first step, as soon as sound is possible.
  */
-export function trackVoices(
-  before: ReadonlyMap<string, Track>,
+export function trackAlerts(
+  before: ReadonlyMap<string, TrackedAlert>,
   alerts: readonly Alert[],
   nowMonoS: number,
-  heardNow: (voice: string) => boolean,
-): ReadonlyMap<string, Track> {
-  const tracks = new Map<string, Track>();
+  heardNow: (alert: string) => boolean,
+): ReadonlyMap<string, TrackedAlert> {
+  const tracked = new Map<string, TrackedAlert>();
   for (const alert of alerts) {
     const old = before.get(alert.id);
     const heard =
-      old !== undefined && (old.heard || heardNow(voiceKey({ id: alert.id, round: old.round })));
-    tracks.set(alert.id, follow(old && { ...old, heard }, alert, nowMonoS));
+      old !== undefined && (old.heard || heardNow(alertKey({ id: alert.id, round: old.round })));
+    tracked.set(alert.id, follow(old && { ...old, heard }, alert, nowMonoS));
   }
-  return tracks;
+  return tracked;
 }
 
-function follow(old: Track | undefined, alert: Alert, nowMonoS: number): Track {
+function follow(old: TrackedAlert | undefined, alert: Alert, nowMonoS: number): TrackedAlert {
   const dueMonoS = nowMonoS + alert.inS;
   const fresh = { family: alert.family, startMonoS: dueMonoS, round: 1, heard: false };
   if (!old) return fresh;
@@ -53,9 +53,12 @@ function follow(old: Track | undefined, alert: Alert, nowMonoS: number): Track {
   return Math.abs(old.startMonoS - dueMonoS) <= JITTER_S ? old : { ...old, startMonoS: dueMonoS };
 }
 
-/** Voices as the planner wants them. */
-export function voicesOf(tracks: ReadonlyMap<string, Track>, nowMonoS: number): readonly Voice[] {
-  return [...tracks].map(([id, { family, startMonoS, round }]) => ({
+/** Alerts as the planner wants them. */
+export function timedAlerts(
+  tracked: ReadonlyMap<string, TrackedAlert>,
+  nowMonoS: number,
+): readonly TimedAlert[] {
+  return [...tracked].map(([id, { family, startMonoS, round }]) => ({
     id,
     family,
     round,
