@@ -20,7 +20,6 @@ const LAYERS = [
   ['app/styles'],
   ['app/context'],
   ['app/controllers'],
-  ['app/labels'],
   ['app/parts'],
   ['app/pictures'],
   ['app/pages/custom'],

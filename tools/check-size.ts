@@ -1,7 +1,8 @@
 /**
  * Fails the build when the first load or the offline cache outgrows its
  * budget. First load: index.html, every style sheet and script it names or
- * imports statically, gzip. Cache: everything the service worker keeps.
+ * imports statically, and the sentences that come with the page in whichever
+ * language has the most of them, gzip. Cache: everything the service worker keeps.
  */
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
@@ -11,12 +12,29 @@ import { gzipSync } from 'node:zlib';
 export const FIRST_LOAD_KB = 90;
 export const OFFLINE_KB = 1500;
 
-/** Files reached from the page without a dynamic import. */
+/** The chunk of a language that the page waits for, src/core/messages/<language>/first-sections.ts. */
+const FIRST_SENTENCES = /^first-sections-.+\.js$/;
+
+/** The largest of the chunks that the page waits for, one a language. */
+function firstSentences(dist: string): string {
+  const [largest] = readdirSync(join(dist, 'assets'))
+    .filter((file) => FIRST_SENTENCES.test(file))
+    .map((file) => `assets/${file}`)
+    .toSorted((a, b) => gzipKb(join(dist, b)) - gzipKb(join(dist, a)));
+  if (!largest)
+    throw new Error(
+      'dist/assets has no first-sections-*.js; allowed: one for each language. Name it so in src/core/messages/languages.',
+    );
+  return largest;
+}
+
+/** Files the page shows nothing without: reached without a dynamic import, and the first sentences. */
 export function firstLoadFiles(dist: string): string[] {
   const html = readFileSync(join(dist, 'index.html'), 'utf8');
-  const queue = [...html.matchAll(/(?:src|href)="\/(assets\/[^"]+\.(?:js|css))"/g)].map(
-    (m) => m[1] ?? '',
-  );
+  const queue = [
+    ...[...html.matchAll(/(?:src|href)="\/(assets\/[^"]+\.(?:js|css))"/g)].map((m) => m[1] ?? ''),
+    firstSentences(dist),
+  ];
   const seen = new Set<string>();
   while (queue.length > 0) {
     const file = queue.pop() ?? '';

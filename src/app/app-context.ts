@@ -9,8 +9,6 @@ import { createNotice } from './context/notice.ts';
 import { createRoute, languageAsked } from './context/route.ts';
 import { createTheme } from './context/theme.ts';
 import { createUpdates } from './context/updates.ts';
-import { kitchenControllerOf } from './controllers/kitchen/kitchen-opening.ts';
-import { createPlanning } from './controllers/kitchen/planning.ts';
 import { reasonOf } from './controllers/reason.ts';
 import { createAlarm } from './controllers/run/alarm.ts';
 import { createRunChoices, mayBeHeard } from './controllers/run/run-choices.ts';
@@ -63,16 +61,13 @@ function createKeptChoices(settings: Device['settings'], tell: Notice['tell']) {
 }
 
 /** Device, controllers, alarm and clocks, wired together once for the page. */
-export function createAppContext(demoText: (id: string) => Promise<string | undefined>) {
+export function createAppContext() {
   const device = createDevice(() => runs.handOver());
   const [route, go] = createRoute();
   const { journals, settings } = device;
   const { notice, tell } = createNotice();
   const kept = createKeptChoices(settings, tell);
   const { choices } = kept;
-  const nowMs = (): number => device.readClocks().wallMs;
-  const planning = createPlanning({ journals, settings, nowMs, tell });
-  const kitchens = kitchenControllerOf(device, { planning, demoText, tell });
   const mayWrite = createMemo(
     () => device.lock() === 'leader' || device.lock() === 'not-supported',
   );
@@ -86,11 +81,7 @@ export function createAppContext(demoText: (id: string) => Promise<string | unde
   });
   const alarm = createAlarm();
   const updates = createUpdates(async () => (await journals.listRuns()).some((run) => !run.closed));
-  onMount(() => {
-    void runs.refresh();
-    const { page, id } = route();
-    void (page === 'plan' && id ? kitchens.openDemo(id) : kitchens.openLast());
-  });
+  onMount(() => void runs.refresh());
   // An open run is taken up again as soon as this page may write it; nobody has to look for it.
   // The list is read anew after each opening: the same run is opened again only while it could not be read.
   const openRun = createMemo(runs.openRun, undefined, {
@@ -136,8 +127,6 @@ export function createAppContext(demoText: (id: string) => Promise<string | unde
     go,
     notice,
     tell,
-    planning,
-    kitchens,
     runs,
     alarm,
     updates,

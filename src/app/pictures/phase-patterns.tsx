@@ -1,4 +1,4 @@
-/** Fill patterns, one a phase, told apart without colour: dots, water lines, empty, slant, mesh, solid, weave. */
+/** Fill patterns, one a phase, told apart without colour: dots, water lines, empty, slant, mesh, crosses, bars, solid, weave. */
 export function PhasePatterns(props: { prefix: string }) {
   const id = (phase: string) => `${props.prefix}-${phase}`;
   return (
@@ -27,6 +27,12 @@ export function PhasePatterns(props: { prefix: string }) {
       <pattern id={id('hot')} width="9" height="9" patternUnits="userSpaceOnUse">
         <rect width="9" height="9" class="pt-glow" />
         <path d="M0 0 9 9M9 0 0 9" class="pt-ember" />
+      </pattern>
+      <pattern id={id('not-purged')} width="12" height="12" patternUnits="userSpaceOnUse">
+        <path d="M0 0 12 12M12 0 0 12" class="pt-line" />
+      </pattern>
+      <pattern id={id('left-out')} width="10" height="10" patternUnits="userSpaceOnUse">
+        <path d="M0 5H10" class="pt-line" />
       </pattern>
       <pattern id={id('done')} width="10" height="10" patternUnits="userSpaceOnUse">
         <rect width="10" height="10" class="pt-done" />

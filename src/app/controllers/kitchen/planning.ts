@@ -75,7 +75,7 @@ export function createPlanning(ports: PlanningPorts) {
         leaveOut: leftOut()[id] ?? {},
       })),
     );
-    return { learned: calibrationOf(measured, kitchen) };
+    return { calibration: calibrationOf(measured, kitchen) };
   };
   return {
     startWallMs,

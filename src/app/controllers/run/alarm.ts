@@ -7,7 +7,7 @@ import {
   type RunView,
 } from '../../../core/run/index.ts';
 import { t } from '../../context/language.ts';
-import { createSound, type SoundHealth, type SoundReason } from '../../../host/sound/index.ts';
+import type { Sound, SoundHealth, SoundReason } from '../../../host/sound/index.ts';
 
 /** The hearing check plays at the volume of the alert that must be heard. */
 const TEST_GAIN = 1;
@@ -24,18 +24,44 @@ function failedBecause(reason: SoundReason): string {
   }
 }
 
-/** The alerts of the run, made heard; and the light that says whether they can be. */
+/**
+ * The alerts of the run, made heard; and the light that says whether they can
+ * be. What makes sound comes right after the page: nothing could sound before
+ * its files are here and the page was touched.
+ */
 export function createAlarm() {
   const [health, setHealth] = createSignal<SoundHealth>({ light: 'unknown', reason: 'loading' });
-  const [flash, setFlash] = createSignal<AlertFamily | null>(null);
-  const sound = createSound({ onHealth: setHealth, onFlash: setFlash });
-  onCleanup(() => sound.stop());
+  let sound: Sound | undefined;
+  let loading: Promise<void> | undefined;
+  let isStopped = false;
+  const load = async (): Promise<void> => {
+    try {
+      const { createSound } = await import('../../../host/sound/index.ts');
+      if (isStopped) return;
+      sound = createSound({ onHealth: setHealth });
+      sound.syncAlerts(following);
+    } catch (error) {
+      // The light says that there is no sound; the next touch loads again. Why is for developers.
+      console.error('What makes sound was not loaded.', error);
+      setHealth({ light: 'blocked', reason: 'no-sounds' });
+      loading = undefined;
+    }
+  };
+  const arm = async (): Promise<SoundHealth> => {
+    await (loading ??= load());
+    return sound ? sound.arm() : health();
+  };
+  onCleanup(() => {
+    isStopped = true;
+    sound?.stop();
+  });
   let following: readonly Alert[] = [];
   const told = new Set<string>();
+  loading = load();
 
   /** What became of an alert that must be heard; undefined: nothing is known yet. */
   const outcome = (alert: Alert): { kind: 'alarm-handed' } | FailedAlarm | undefined => {
-    if (sound.isHanded(alert.id)) return { kind: 'alarm-handed' };
+    if (sound?.isHanded(alert.id)) return { kind: 'alarm-handed' };
     const { light, reason } = health();
     const mute = light === 'blocked' || light === 'touch-to-arm';
     return mute && alert.sounding
@@ -44,12 +70,11 @@ export function createAlarm() {
   };
   return {
     light: () => health().light,
-    flash,
     /** What sounds follows the view; nothing sounds of a fact that is not on disk. */
     follow(view: RunView | undefined, mayBeHeard: (family: AlertFamily) => boolean): void {
       const due = view ? alertsDue(view) : [];
       following = due.filter((alert) => mayBeHeard(alert.family));
-      sound.syncAlerts(following);
+      sound?.syncAlerts(following);
     },
     /** What the device made of the alarms that must be heard, each outcome once, for the journal. */
     outcomes(view: RunView): readonly Observation[] {
@@ -63,12 +88,12 @@ export function createAlarm() {
       });
     },
     /** After a gap: the audio clock stood as long as the page did. */
-    wake: () => sound.wake(),
-    arm: () => sound.arm(),
+    wake: () => sound?.wake(),
+    arm,
     /** From a touch. False when the device certainly made no sound. */
     async playTest(): Promise<boolean> {
-      const { light } = await sound.arm();
-      sound.play('due', TEST_GAIN);
+      const { light } = await arm();
+      sound?.play('due', TEST_GAIN);
       return light !== 'blocked' && light !== 'touch-to-arm';
     },
   };

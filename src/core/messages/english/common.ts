@@ -41,6 +41,8 @@ export const common = {
   'common.fixture-phase.ready': 'ready',
   'common.fixture-phase.purging': 'in work',
   'common.fixture-phase.hot': 'hot',
+  'common.fixture-phase.not-purged': 'not purged',
+  'common.fixture-phase.left-out': 'left out',
   'common.fixture-phase.done': 'done',
   'common.fixture-phase.covered': 'covered',
 

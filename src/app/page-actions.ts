@@ -1,10 +1,15 @@
-import { message } from '../core/messages/index.ts';
 import type { Kitchen } from '../core/kitchen/index.ts';
-import type { RunView, StepView } from '../core/run/index.ts';
+import { message } from '../core/messages/index.ts';
 import { downloadText, pickTextFile } from '../host/files/index.ts';
 import type { AppContext } from './app-context.ts';
-import { say } from './context/language.ts';
-import { reasonOf } from './controllers/reason.ts';
+import type { KitchenController } from './controllers/kitchen/kitchen-opening.ts';
+import type { Planning } from './controllers/kitchen/planning.ts';
+
+/** The app with what only the pages beside the run need. */
+export type PagesContext = AppContext & {
+  readonly planning: Planning;
+  readonly kitchens: KitchenController;
+};
 
 /** A kitchen file may have a megabyte, a three-day run is well below twenty. */
 const LARGEST_KITCHEN_BYTES = 1_000_000;
@@ -18,17 +23,8 @@ function fileWord(name: string): string {
     .replace(/^-|-$/g, '');
 }
 
-export async function exportRun(context: AppContext, id: string): Promise<void> {
-  try {
-    const text = await context.runs.exportText(id);
-    downloadText({ name: 'run.glowpour.json', text, type: 'application/json' });
-  } catch (error) {
-    context.tell(reasonOf(error));
-  }
-}
-
 /** The text of a file that a person chooses; undefined when there is none, and then it is said why. */
-async function pickedText(context: AppContext, mostBytes: number): Promise<string | undefined> {
+async function pickedText(context: PagesContext, mostBytes: number): Promise<string | undefined> {
   const picked = await pickTextFile('.json', mostBytes);
   if (picked.kind === 'picked') return picked.text;
   if (picked.kind === 'too-large') {
@@ -41,54 +37,32 @@ async function pickedText(context: AppContext, mostBytes: number): Promise<strin
   return undefined;
 }
 
-export async function importRun(context: AppContext): Promise<void> {
+export async function importRun(context: PagesContext): Promise<void> {
   const text = await pickedText(context, LARGEST_RUN_BYTES);
   if (text !== undefined) await context.runs.importText(text);
 }
 
-export async function openFile(context: AppContext): Promise<void> {
+export async function openFile(context: PagesContext): Promise<void> {
   const text = await pickedText(context, LARGEST_KITCHEN_BYTES);
   if (text !== undefined && (await context.kitchens.openText(text))) context.go({ page: 'plan' });
 }
 
-export async function saveKitchen({ kitchens }: AppContext): Promise<void> {
+export async function saveKitchen({ kitchens }: PagesContext): Promise<void> {
   const name = `${fileWord(kitchens.kitchen()?.name ?? '') || 'kitchen'}.kitchen.json`;
   downloadText({ name, text: await kitchens.fileText(), type: 'application/json' });
 }
 
 /** The plan of the last edit; a kitchen that has none goes back to what stands in its way. */
-export async function showPlan({ kitchens, go }: AppContext): Promise<void> {
+export async function showPlan({ kitchens, go }: PagesContext): Promise<void> {
   const planned = await kitchens.settle();
   if (!planned && kitchens.kitchen()) go({ page: 'kitchen' });
 }
 
-export async function openDemo({ kitchens, go }: AppContext, id: string): Promise<void> {
+export async function openDemo({ kitchens, go }: PagesContext, id: string): Promise<void> {
   if (await kitchens.openDemo(id)) go({ page: 'plan' });
 }
 
-/** What is left of a pour is shared out anew, then the pour ends where the water did. */
-export async function ranOut(
-  { runs }: AppContext,
-  view: RunView,
-  step: StepView,
-  share: number,
-): Promise<void> {
-  const planner = await import('./controllers/kitchen/planner.ts');
-  const unbegun = ['waiting', 'ready', 'stalled'];
-  const hasBegun = (id: string): boolean =>
-    view.steps.some((one) => one.step.id === id && !unbegun.includes(one.status));
-  const amendment = planner.ranOut(view.plan, step.step.id, share, hasBegun);
-  if (!amendment) return;
-  const stage = step.step.stages[step.stage];
-  // Only what was shared out anew may be left: a refused amendment ends nothing.
-  if (
-    stage &&
-    (await runs.send({ kind: 'amend-plan', ...amendment, reason: say(amendment.reason) }))
-  )
-    await runs.send({ kind: 'confirm', step: step.step.id, stage: stage.id });
-}
-
-export async function startRun({ runs, planning, kitchens, go }: AppContext): Promise<void> {
+export async function startRun({ runs, planning, kitchens, go }: PagesContext): Promise<void> {
   if (!runs.isOpen()) {
     // Whenever it was planned for, it begins now.
     planning.beginAt(null);
@@ -99,14 +73,14 @@ export async function startRun({ runs, planning, kitchens, go }: AppContext): Pr
   go({ page: 'run' });
 }
 
-export function beginAt({ planning, kitchens }: AppContext, startWallMs: number): void {
+export function beginAt({ planning, kitchens }: PagesContext, startWallMs: number): void {
   planning.beginAt(startWallMs);
   void kitchens.planAnew();
 }
 
 /** A small run for what a recheck touches; one at a time. */
 export async function recheckAfterwards(
-  { runs, planning, tell, go }: AppContext,
+  { runs, planning, tell, go }: PagesContext,
   kitchen: Kitchen,
   fixtureIds: readonly string[],
   what: string,

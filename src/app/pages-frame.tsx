@@ -1,0 +1,141 @@
+import { createEffect, Match, Suspense, Switch } from 'solid-js';
+import { downloadText } from '../host/files/index.ts';
+import type { AppContext } from './app-context.ts';
+import { LostRunBanner, NoPage, OpenRunBanner, TroubleBanner, UpdateBanner } from './banners.tsx';
+import { lazyPage } from './context/language.ts';
+import { kitchenControllerOf } from './controllers/kitchen/kitchen-opening.ts';
+import { createPlanning } from './controllers/kitchen/planning.ts';
+import {
+  beginAt,
+  importRun,
+  openDemo,
+  openFile,
+  type PagesContext,
+  recheckAfterwards,
+  saveKitchen,
+  showPlan,
+  startRun,
+} from './page-actions.ts';
+import { exportRun } from './run-actions.ts';
+import { Shell } from './shell.tsx';
+import './styles/plan/plan-charts.css';
+import './styles/record/record.css';
+import './styles/print.css';
+
+const KitchenPage = lazyPage(
+  ['kitchen', 'survey', 'problems', 'custom', 'sources'],
+  async () => (await import('./pages/kitchen/kitchen-page.tsx')).KitchenPage,
+);
+const PlanPage = lazyPage(
+  ['plan', 'plan-page', 'custom', 'sources', 'problems'],
+  async () => (await import('./pages/plan/plan-page.tsx')).PlanPage,
+);
+const RecordPage = lazyPage(
+  ['record-page', 'report', 'plan', 'custom', 'sources'],
+  async () => (await import('./pages/record/record-page.tsx')).RecordPage,
+);
+
+const demoText = async (id: string): Promise<string | undefined> =>
+  (await import('./pages/kitchen/demos.ts')).demoText(id);
+
+/**
+ * The pages beside the run, with the kitchens they stand on. A run that is
+ * open needs none of it: it comes when another page is looked at, and once it
+ * is there it keeps its kitchens from visit to visit.
+ */
+export function createPages(app: AppContext) {
+  const { device, route, tell } = app;
+  const planning = createPlanning({
+    journals: device.journals,
+    settings: device.settings,
+    nowMs: () => device.readClocks().wallMs,
+    tell,
+  });
+  const kitchens = kitchenControllerOf(device, { planning, demoText, tell });
+  const { page, id } = route();
+  void (page === 'plan' && id ? kitchens.openDemo(id) : kitchens.openLast());
+  const context: PagesContext = { ...app, planning, kitchens };
+  return () => <Pages context={context} />;
+}
+
+function Banners(props: { context: PagesContext }) {
+  const { runs, updates, route, notice } = props.context;
+  const exportOpen = () => {
+    const open = runs.openRun();
+    return open ? () => void exportRun(props.context, open.id) : undefined;
+  };
+  return (
+    <>
+      <OpenRunBanner show={runs.isOpen() && route().page !== 'run'} />
+      <UpdateBanner show={updates.waiting() && !runs.isOpen()} onTake={updates.take} />
+      <LostRunBanner lostRun={runs.lostRun} nowMs={runs.nowMs()} />
+      <TroubleBanner trouble={runs.trouble()} notice={notice()} onExport={exportOpen()} />
+    </>
+  );
+}
+
+function Pages(props: { context: PagesContext }) {
+  const { context } = props;
+  const { route, kitchens, runs, planning, theme, go } = context;
+  // Whoever looks at the plan sees the one of the last edit.
+  createEffect(() => {
+    if (route().page === 'plan') void showPlan(context);
+  });
+  return (
+    <Shell
+      at={route().page}
+      theme={theme.theme()}
+      onTheme={theme.toggle}
+      banner={<Banners context={context} />}
+    >
+      <Suspense>
+        <Switch fallback={<NoPage page={route().page} />}>
+          <Match when={route().page === 'kitchen'}>
+            <KitchenPage
+              kitchens={kitchens}
+              at={route().id}
+              onGo={(id) => go(id ? { page: 'kitchen', id } : { page: 'kitchen' })}
+              onDemo={(id) => void openDemo(context, id)}
+              onOpenFile={() => void openFile(context)}
+              onSaveFile={() => void saveKitchen(context)}
+              onPlan={() => go({ page: 'plan' })}
+            />
+          </Match>
+          <Match when={route().page === 'plan' && kitchens.plan()}>
+            {(plan) => (
+              <PlanPage
+                plan={plan()}
+                pictures={kitchens.pictures()}
+                openRun={runs.isOpen()}
+                onStart={() => void startRun(context)}
+                kitchen={kitchens.kitchen()}
+                onKitchen={(kitchen) => void kitchens.put(kitchen)}
+                begin={{
+                  startWallMs: plan().days?.startWallMs ?? planning.startWallMs(),
+                  onChange: (ms) => beginAt(context, ms),
+                }}
+              />
+            )}
+          </Match>
+          <Match when={route().page === 'record'}>
+            <RecordPage
+              runs={runs.runs()}
+              openId={route().id}
+              readFacts={runs.facts}
+              onSaveText={(name, text) => downloadText({ name, text, type: 'text/plain' })}
+              onExport={(id) => void exportRun(context, id)}
+              onImport={() => void importRun(context)}
+              leftOutOf={planning.leftOutOf}
+              onLeftOut={(runId, next) => {
+                planning.leaveOut(runId, next);
+                void kitchens.planAnew();
+              }}
+              onDoubt={(kitchen, ids, what) => void recheckAfterwards(context, kitchen, ids, what)}
+              nowMs={runs.nowMs()}
+            />
+          </Match>
+        </Switch>
+      </Suspense>
+    </Shell>
+  );
+}

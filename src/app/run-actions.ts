@@ -1,0 +1,35 @@
+import type { RunView, StepView } from '../core/run/index.ts';
+import { downloadText } from '../host/files/index.ts';
+import type { AppContext } from './app-context.ts';
+import { reasonOf } from './controllers/reason.ts';
+
+export async function exportRun(context: AppContext, id: string): Promise<void> {
+  try {
+    const text = await context.runs.exportText(id);
+    downloadText({ name: 'run.glowpour.json', text, type: 'application/json' });
+  } catch (error) {
+    context.tell(reasonOf(error));
+  }
+}
+
+/** What is left of a pour is shared out anew, then the pour ends where the water did. */
+export async function ranOut(
+  { runs }: AppContext,
+  view: RunView,
+  step: StepView,
+  share: number,
+): Promise<void> {
+  const planner = await import('./controllers/kitchen/planner.ts');
+  const unbegun = ['waiting', 'ready', 'stalled'];
+  const hasBegun = (id: string): boolean =>
+    view.steps.some((one) => one.step.id === id && !unbegun.includes(one.status));
+  const amendment = planner.ranOut(view.plan, step.step.id, share, hasBegun);
+  if (!amendment) return;
+  const stage = step.step.stages[step.stage];
+  // Only what was shared out anew may be left: a refused amendment ends nothing.
+  if (
+    stage &&
+    (await runs.send({ kind: 'amend-plan', ...amendment }))
+  )
+    await runs.send({ kind: 'confirm', step: step.step.id, stage: stage.id });
+}
