@@ -58,7 +58,7 @@ describe('what a plan is made with besides the kitchen', () => {
 
   it('learns from closed runs of this kitchen only', async () => {
     const taught = await planningOf([run('a', true)]).planning.optionsOf(flat);
-    expect(Object.keys(taught.learned?.boil ?? {})).toEqual(flat.vessels.map(({ id }) => id));
+    expect(Object.keys(taught.calibration?.boil ?? {})).toEqual(flat.vessels.map(({ id }) => id));
     for (const other of [run('b', false), run('c', true, 'Another')]) {
       const options = await planningOf([other]).planning.optionsOf(flat);
       expect(options).toEqual({ startWallMs: nextQuarter(NOW_MS) });

@@ -1,10 +1,9 @@
-import { createMemo, createSignal, lazy, Match, Show, Suspense, Switch } from 'solid-js';
+import { createMemo, createSignal, lazy, Match, onMount, Show, Suspense, Switch } from 'solid-js';
 import type { StepView } from '../../../core/run/index.ts';
-import { ClockQuestion } from './recovery/clock-question.tsx';
 import { Closing } from './recovery/closing.tsx';
-import { Quiet } from './recovery/quiet.tsx';
-import { Review } from './recovery/review.tsx';
 import { Suspended } from './recovery/suspended.tsx';
+import { t } from '../../context/language.ts';
+import { Action } from '../../parts/action.tsx';
 import type { RunPageProps } from './run-page-props.ts';
 import type { OpenSheet } from './run-sheets.tsx';
 import { RunSide } from './run-side.tsx';
@@ -15,10 +14,25 @@ import type { MainKey } from './step/main-bar.tsx';
 import { useRunKeys } from './voice/run-keys.ts';
 import { createVoice } from './voice/voice.ts';
 
-// What lies over the run only now and then comes when it is first opened.
-const RunSheets = lazy(async () => ({
-  default: (await import('./run-sheets.tsx')).RunSheets,
-}));
+// A step in hand, a fault and a stop are here at once; the rest comes right after them.
+const LATER = {
+  sheets: () => import('./run-sheets.tsx'),
+  quiet: () => import('./recovery/quiet.tsx'),
+  review: () => import('./recovery/review.tsx'),
+  clock: () => import('./recovery/clock-question.tsx'),
+};
+const RunSheets = lazy(async () => ({ default: (await LATER.sheets()).RunSheets }));
+const Quiet = lazy(async () => ({ default: (await LATER.quiet()).Quiet }));
+const Review = lazy(async () => ({ default: (await LATER.review()).Review }));
+const ClockQuestion = lazy(async () => ({ default: (await LATER.clock()).ClockQuestion }));
+
+/** Fetched as soon as the page stands, so that nothing waits for a network when it is needed. */
+async function fetchLater(): Promise<void> {
+  for (const load of Object.values(LATER)) {
+    // What cannot be had now is asked for again when it is needed, and says so there.
+    await load().catch((error: unknown) => console.warn('A part of the run page.', error));
+  }
+}
 
 export type RunBodyProps = RunPageProps & {
   /** Opens what makes safe; nothing is stopped by it yet. */
@@ -45,6 +59,7 @@ export function RunBody(props: RunBodyProps) {
     step: current,
     open: async () => (await import('../../../host/speech/index.ts')).createSpeech(),
   });
+  onMount(() => void fetchLater());
   let mainKey: MainKey;
   useRunKeys({
     pedalActs: () => props.choices.pedalActs,
@@ -57,37 +72,52 @@ export function RunBody(props: RunBodyProps) {
   return (
     <div class="run-body">
       <main class="run-stage">
-        <Switch
-          fallback={
-            <Show when={current()} fallback={<Quiet view={props.view} nowMs={props.nowMs} />}>
-              {(step) => (
-                <CurrentStepPanel
-                  view={props.view}
-                  step={step()}
-                  send={props.send}
-                  next={others().find((s) => s.status === 'ready')}
-                  onChoose={choose}
-                  onFault={(fault) => openSheet({ kind: 'fault', fault })}
-                  onKey={(key) => (mainKey = key)}
-                />
-              )}
-            </Show>
-          }
-        >
-          <Match when={props.view.status === 'reviewing'}>
-            <Review view={props.view} nowMs={props.nowMs} send={props.send} />
-          </Match>
-          <Match when={props.view.status === 'suspended'}>
-            <Suspended view={props.view} send={props.send} />
-          </Match>
-          <Match when={props.view.status === 'closing'}>
-            <Closing view={props.view} send={props.send} />
-          </Match>
-        </Switch>
+        <Suspense>
+          <Switch
+            fallback={
+              <Show when={current()} fallback={<Quiet view={props.view} nowMs={props.nowMs} />}>
+                {(step) => (
+                  <CurrentStepPanel
+                    view={props.view}
+                    step={step()}
+                    send={props.send}
+                    next={others().find((s) => s.status === 'ready')}
+                    onChoose={choose}
+                    onFault={(fault) => openSheet({ kind: 'fault', fault })}
+                    onKey={(key) => (mainKey = key)}
+                  />
+                )}
+              </Show>
+            }
+          >
+            <Match when={props.view.status === 'reviewing'}>
+              <Review view={props.view} send={props.send} />
+            </Match>
+            <Match when={props.view.status === 'suspended'}>
+              <Suspended view={props.view} send={props.send} />
+            </Match>
+            <Match when={props.view.status === 'closing'}>
+              <Closing view={props.view} send={props.send} />
+            </Match>
+          </Switch>
+        </Suspense>
       </main>
       <RunSide {...props} step={shown()} onChoose={choose} onSheet={openSheet}>
-        <Show when={props.view.askClock && props.view.status !== 'reviewing'}>
-          <ClockQuestion nowMs={props.nowMs} send={props.send} />
+        <Show when={props.view.status !== 'reviewing' && props.view.clockQuestion}>
+          {(question) => (
+            <Suspense>
+              <ClockQuestion question={question()} send={props.send} />
+            </Suspense>
+          )}
+        </Show>
+        <Show when={props.view.canWithdrawClock}>
+          <Action
+            class="button button--plain"
+            name="withdraw-clock-answer"
+            onPress={() => props.send({ kind: 'withdraw-clock-answer' })}
+          >
+            {t('run.clock.withdraw')}
+          </Action>
         </Show>
       </RunSide>
       <Suspense>

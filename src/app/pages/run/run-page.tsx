@@ -60,6 +60,7 @@ export function RunPage(props: RunPageProps) {
           <Match when={props.view.status === 'drafting'}>
             <StartScreen
               view={props.view}
+              nowMs={props.nowMs}
               playTest={props.playTest}
               kept={props.kept}
               send={props.send}

@@ -1,13 +1,17 @@
-import { createMemo, type JSX, Show } from 'solid-js';
+import { createMemo, type JSX, lazy, Show, Suspense } from 'solid-js';
 import type { StepView } from '../../../core/run/index.ts';
 import { say, t } from '../../context/language.ts';
 import type { Trouble } from '../../controllers/run/run-session.ts';
 import { Action } from '../../parts/action.tsx';
-import { KitchenPlan } from '../../pictures/kitchen-plan.tsx';
 import type { RunPageProps } from './run-page-props.ts';
 import type { OpenSheet } from './run-sheets.tsx';
 import { canRunOut, hotBurners } from './step/progress.ts';
 import { TimerList } from './timers/timer-list.tsx';
+
+// Timers and buttons first, the picture right after them.
+const KitchenPlan = lazy(async () => ({
+  default: (await import('../../pictures/kitchen-plan.tsx')).KitchenPlan,
+}));
 
 type RunSideProps = RunPageProps & {
   /** Shown now; undefined where a fault, a review or a stop takes its place. */
@@ -25,12 +29,14 @@ export function RunSide(props: RunSideProps) {
   );
   return (
     <aside class="run-side" aria-label={t('run.side')}>
-      <KitchenPlan
-        kitchen={props.view.plan.kitchen}
-        phases={phases()}
-        lit={hotBurners(props.view)}
-        size="small"
-      />
+      <Suspense>
+        <KitchenPlan
+          kitchen={props.view.plan.kitchen}
+          phases={phases()}
+          lit={hotBurners(props.view)}
+          size="small"
+        />
+      </Suspense>
       <TimerList
         view={props.view}
         current={props.step?.step.id}

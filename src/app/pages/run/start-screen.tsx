@@ -2,10 +2,12 @@ import { createSignal, Index, Show } from 'solid-js';
 import type { Request, RunView } from '../../../core/run/index.ts';
 import type { Persistence } from '../../../host/persist/index.ts';
 import { say, t } from '../../context/language.ts';
+import { readerZone } from '../../context/zone.ts';
 import { Action } from '../../parts/action.tsx';
 
 type StartScreenProps = {
   readonly view: RunView;
+  readonly nowMs: number;
   readonly playTest: () => Promise<boolean>;
   /** What the browser says of keeping what is stored. */
   readonly kept: Persistence;
@@ -19,7 +21,8 @@ export function StartScreen(props: StartScreenProps) {
   const first = () => props.view.currentSteps.slice(0, 3);
   const start = () => {
     if (deaf()) props.send({ kind: 'note', text: t('run.start.hearing.deaf-note') });
-    props.send({ kind: 'start-run' });
+    // The button says day and time: a person who presses it has read them.
+    props.send({ kind: 'start-run', clockRight: true });
   };
   return (
     <main class="start-screen">
@@ -54,6 +57,7 @@ export function StartScreen(props: StartScreenProps) {
         </section>
       </Show>
       <Action class="main-action" name="start-run" disabled={!heard() && !deaf()} onPress={start}>
+        <small>{t('run.start.now', { wallMs: props.nowMs, zone: readerZone() })}</small>
         {t(heard() || deaf() ? 'run.start.press' : 'run.start.hear-first')}
       </Action>
     </main>

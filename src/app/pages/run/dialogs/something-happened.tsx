@@ -1,4 +1,5 @@
 import { createSignal, For, Match, Show, Switch } from 'solid-js';
+import type { VesselUnit } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
@@ -81,10 +82,28 @@ function Menu(props: PartProps) {
   );
 }
 
+/** Kettles that the plan purges themselves. */
+function purgedVessels(view: RunView): readonly VesselUnit[] {
+  const vessels = view.plan.steps.flatMap(({ work }) =>
+    work.on === 'vessel' ? [work.vessel] : [],
+  );
+  return vessels.filter(({ id }, at) => vessels.findIndex((one) => one.id === id) === at);
+}
+
 /** What needs a person's own words first. */
 function Told(props: PartProps & { readonly part: Part }) {
   const [text, setText] = createSignal('');
   const words = () => text().trim();
+  const Used = (used: { id: string; name: string | undefined }) => (
+    <Action
+      class="button"
+      name={`used-${used.id}`}
+      disabled={words() === ''}
+      onPress={() => props.done({ kind: 'report-recheck', fixture: used.id, text: words() })}
+    >
+      {used.name}
+    </Action>
+  );
   const fixtureName = (id: string) =>
     props.view.plan.kitchen.fixtures.find((one) => one.id === id)?.name;
   return (
@@ -102,16 +121,10 @@ function Told(props: PartProps & { readonly part: Part }) {
         <p class="quiet">{t('run.happened.used.about')}</p>
         <div class="fault-list">
           <For each={props.view.plan.methods}>
-            {({ fixture }) => (
-              <Action
-                class="button"
-                name={`used-${fixture}`}
-                disabled={words() === ''}
-                onPress={() => props.done({ kind: 'report-recheck', fixture, text: words() })}
-              >
-                {fixtureName(fixture)}
-              </Action>
-            )}
+            {({ fixture }) => <Used id={fixture} name={fixtureName(fixture)} />}
+          </For>
+          <For each={purgedVessels(props.view)}>
+            {({ id, name }) => <Used id={id} name={say(name)} />}
           </For>
         </div>
       </Show>

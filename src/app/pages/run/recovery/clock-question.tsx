@@ -1,28 +1,58 @@
 import { createSignal, Show } from 'solid-js';
-import type { Request } from '../../../../core/run/index.ts';
+import type { ClockQuestion as Question, Request } from '../../../../core/run/index.ts';
+import { MS_PER_SECOND } from '../../../../core/units/index.ts';
 import { t } from '../../../context/language.ts';
 import { readerZone } from '../../../context/zone.ts';
 import { Action } from '../../../parts/action.tsx';
 import { localDateTime } from '../../../parts/local-date-time.ts';
 
-/** "Is 21:40 the right time now?": the one question that narrows what a sleep left open. */
-export function ClockQuestion(props: { nowMs: number; send: (request: Request) => void }) {
+type QuestionProps = { question: Question; send: (request: Request) => void };
+
+/** "Is Tuesday 24 November 21:40 right now?": the one question that narrows what a sleep left open. */
+export function ClockQuestion(props: QuestionProps) {
   const [wrong, setWrong] = createSignal(false);
-  const now = () => ({ wallMs: props.nowMs, zone: readerZone() });
+  const shown = () => ({ wallMs: props.question.shownWallMs, zone: readerZone() });
   return (
     <div class="review-question clock-question" role="group" aria-label={t('run.clock')}>
       <Show when={!wrong()} fallback={<RightTime {...props} onBack={() => setWrong(false)} />}>
-        <p class="review-ask">{t('run.clock.ask', now())}</p>
+        <p class="review-ask">{t('run.clock.ask', shown())}</p>
         <div class="button-row">
-          <Action
-            class="button button--ember"
-            name="clock-right"
-            onPress={() => props.send({ kind: 'answer-clock', right: true })}
+          <Show
+            when={props.question.needsPassed}
+            fallback={
+              <Action
+                class="button button--ember"
+                name="clock-right"
+                onPress={() => props.send({ kind: 'answer-clock', right: true })}
+              >
+                {t('run.clock.yes', shown())}
+              </Action>
+            }
           >
-            {t('run.clock.yes', now())}
-          </Action>
+            <Action
+              class="button button--ember"
+              name="clock-passed"
+              onPress={() => props.send({ kind: 'answer-clock', right: true, passed: true })}
+            >
+              {t('run.clock.yes-passed', { missingS: props.question.missingS })}
+            </Action>
+            <Action
+              class="button"
+              name="clock-set"
+              onPress={() => props.send({ kind: 'answer-clock', right: true, passed: false })}
+            >
+              {t('run.clock.yes-set')}
+            </Action>
+          </Show>
           <Action class="button" name="clock-wrong" onPress={() => setWrong(true)}>
             {t('run.clock.no')}
+          </Action>
+          <Action
+            class="button button--plain"
+            name="clock-unknown"
+            onPress={() => props.send({ kind: 'answer-clock', right: false })}
+          >
+            {t('run.clock.unknown')}
           </Action>
         </div>
         <p class="quiet">{t('run.clock.about')}</p>
@@ -31,12 +61,22 @@ export function ClockQuestion(props: { nowMs: number; send: (request: Request) =
   );
 }
 
-function RightTime(props: { nowMs: number; send: (request: Request) => void; onBack: () => void }) {
-  const [actual, setActual] = createSignal(localDateTime(props.nowMs));
-  const correct = () => {
-    const actualWallMs = new Date(actual()).getTime();
-    if (Number.isFinite(actualWallMs))
-      props.send({ kind: 'answer-clock', right: false, actualWallMs });
+/** The time as a person knows it; and where time is missing by it, whether that passed. */
+function RightTime(props: QuestionProps & { onBack: () => void }) {
+  const [actual, setActual] = createSignal(localDateTime(props.question.shownWallMs));
+  const actualWallMs = () => new Date(actual()).getTime();
+  const missingS = () => {
+    const { shownWallMs, missingS: ofShownS } = props.question;
+    return ofShownS + (actualWallMs() - shownWallMs) / MS_PER_SECOND;
+  };
+  const answer = (passed?: boolean) => {
+    if (!Number.isFinite(actualWallMs())) return;
+    props.send({
+      kind: 'answer-clock',
+      right: false,
+      actualWallMs: actualWallMs(),
+      ...(passed !== undefined && { passed }),
+    });
   };
   return (
     <>
@@ -50,9 +90,25 @@ function RightTime(props: { nowMs: number; send: (request: Request) => void; onB
         />
       </label>
       <div class="button-row">
-        <Action class="button button--ember" name="clock-actual" onPress={correct}>
-          {t('run.clock.right')}
-        </Action>
+        <Show
+          when={missingS() > 0}
+          fallback={
+            <Action class="button button--ember" name="clock-actual" onPress={() => answer()}>
+              {t('run.clock.right')}
+            </Action>
+          }
+        >
+          <Action
+            class="button button--ember"
+            name="clock-actual-passed"
+            onPress={() => answer(true)}
+          >
+            {t('run.clock.right-passed', { missingS: missingS() })}
+          </Action>
+          <Action class="button" name="clock-actual-set" onPress={() => answer(false)}>
+            {t('run.clock.right-set')}
+          </Action>
+        </Show>
         <Action class="button button--plain" name="back" onPress={props.onBack}>
           {t('run.back')}
         </Action>

@@ -1,5 +1,6 @@
+import { Show } from 'solid-js';
 import type { RunView } from '../../../../core/run/index.ts';
-import { t } from '../../../context/language.ts';
+import { say, t } from '../../../context/language.ts';
 import { formatRoute } from '../../../context/route.ts';
 
 /** The run is over: where its record is. */
@@ -15,7 +16,7 @@ export function ClosedRun(props: { view: RunView }) {
     <main class="start-screen" data-closed={props.view.closedAs}>
       <h1>{t(`run.closed.${props.view.closedAs ?? 'completed'}`)}</h1>
       <p>
-        {told()} {props.view.reason ?? ''}
+        {told()} <Show when={props.view.reason}>{(reason) => say(reason())}</Show>
       </p>
       <p>{t('run.closed.mark')}</p>
       <a

@@ -12,12 +12,12 @@ const LOOKS: Readonly<Record<(typeof ANSWERS)[number], string>> = {
 };
 
 /** After an interruption: plain questions, answered by the person; nothing resumes by itself. */
-export function Review(props: { view: RunView; nowMs: number; send: (request: Request) => void }) {
+export function Review(props: { view: RunView; send: (request: Request) => void }) {
   return (
     <section class="stage review" aria-label={t('run.review')}>
       <h1 class="stage-sentence">{t('run.review.title')}</h1>
-      <Show when={props.view.askClock}>
-        <ClockQuestion nowMs={props.nowMs} send={props.send} />
+      <Show when={props.view.clockQuestion}>
+        {(question) => <ClockQuestion question={question()} send={props.send} />}
       </Show>
       <Index each={props.view.review}>
         {(question) => <Question {...props} question={question()} />}

@@ -25,8 +25,8 @@ export function Suspended(props: SuspendedProps) {
     props.view.steps.filter((s) => s.status === 'unwinding').map((s) => s.step.id);
   const gates = () => (open().length > 0 ? [] : closedConditions(props.view));
   const title = () => {
-    const [fault] = open();
-    return fault ? say(fault.name) : (props.view.reason ?? t('run.suspended.stopped'));
+    const why = open()[0]?.name ?? props.view.reason;
+    return why ? say(why) : t('run.suspended.stopped');
   };
   return (
     <section class="stage suspended" aria-label={t('run.suspended')}>

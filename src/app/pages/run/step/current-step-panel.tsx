@@ -1,4 +1,4 @@
-import { createMemo, Index, Show } from 'solid-js';
+import { createMemo, Index, lazy, Show, Suspense } from 'solid-js';
 import type { FaultKind } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { message, type Message } from '../../../../core/messages/index.ts';
@@ -14,9 +14,13 @@ import { GatePanel } from './gate-panel.tsx';
 import { likelyFaults } from './likely-faults.ts';
 import { leadTimer, mainAction } from './main-action.ts';
 import { MainBar, type MainKey } from './main-bar.tsx';
-import { StepPicture } from './step-picture.tsx';
 import { fixtureName, sentenceOf } from './step-text.ts';
 import { checklistOf } from './ticks.ts';
+
+// The sentence and the button first, the picture right after them.
+const StepPicture = lazy(async () => ({
+  default: (await import('./step-picture.tsx')).StepPicture,
+}));
 
 export type CurrentStepPanelProps = {
   readonly view: RunView;
@@ -109,7 +113,9 @@ function Middle(props: CurrentStepPanelProps) {
     >
       <Show when={props.step.step.picture}>
         <div class="stage-picture">
-          <StepPicture view={props.view} step={props.step} />
+          <Suspense>
+            <StepPicture view={props.view} step={props.step} />
+          </Suspense>
         </div>
       </Show>
       <div class="stage-words">

@@ -75,6 +75,13 @@ export function mainAction(view: RunView, step: StepView): MainAction {
         urgent: true,
       };
   }
+  if (step.status === 'settled' && step.again)
+    return {
+      kind: 'press',
+      label: message('run.action.again'),
+      request: { kind: 'repeat-step', step: step.step.id, reason: t('run.action.again.reason') },
+      urgent: false,
+    };
   const gate = openGate(step);
   if (gate && step.status === 'ready') return { kind: 'gate', gate };
   if (step.status === 'ready' && step.blockedBy.length === 0)

@@ -48,6 +48,16 @@ export function DaysView(props: { view: RunView; nowMs: number }) {
           </p>
         )}
       </Show>
+      <Show when={props.view.deadline}>
+        {(deadline) => (
+          <p class="days-rest" data-passed={deadline().leftS === 0}>
+            {t(deadline().leftS > 0 ? 'run.days.deadline' : 'run.days.deadline-passed', {
+              name: deadline().name,
+              when: when(deadline().atWallMs, props.nowMs),
+            })}
+          </p>
+        )}
+      </Show>
       <section aria-label={t('run.days.work.region')}>
         <h2>{t('run.days.work')}</h2>
         <dl class="days-work">

@@ -68,6 +68,8 @@ export const page = {
     'I cannot hear it; I will watch the screen instead (written into the record)',
   'run.start.hearing.deaf-note': 'Started without a heard sound: alerts are watched on the screen.',
   'run.start.first': 'First',
+  'run.start.now': ({ wallMs, zone }: { wallMs: number; zone: string }, f) =>
+    `It is ${f.moment(wallMs, zone)}`,
   'run.start.press': 'Start',
   'run.start.hear-first': 'Hear the alarm first',
 

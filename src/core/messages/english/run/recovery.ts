@@ -1,18 +1,26 @@
 import type { Message, Section } from '../../model/message.ts';
 
 type Clock = { wallMs: number; zone: string };
+type Missing = { missingS: number };
 
 /** After an interruption, on a fault, while it is made safe, and when there is nothing to do. */
 export const recovery = {
   'run.clock': 'The clock',
-  'run.clock.ask': ({ wallMs, zone }: Clock, f) =>
-    `Is ${f.clock(wallMs, zone)} the right time now?`,
-  'run.clock.yes': ({ wallMs, zone }: Clock, f) => `Yes, it is ${f.clock(wallMs, zone)}`,
+  'run.clock.ask': ({ wallMs, zone }: Clock, f) => `Is ${f.moment(wallMs, zone)} right now?`,
+  'run.clock.yes': ({ wallMs, zone }: Clock, f) => `Yes, it is ${f.moment(wallMs, zone)}`,
+  'run.clock.yes-passed': ({ missingS }: Missing, f) =>
+    `Yes, and those ${f.duration(missingS)} passed`,
+  'run.clock.yes-set': 'Yes, but the clock was set',
   'run.clock.no': 'No, it is not',
+  'run.clock.unknown': 'Nobody knows',
   'run.clock.about':
     'The tablet slept or its clock was changed. Waits count the missing time only after you say so.',
   'run.clock.really': 'What time is it really?',
   'run.clock.right': 'This is the right time',
+  'run.clock.right-passed': ({ missingS }: Missing, f) =>
+    `This is right, and ${f.duration(missingS)} passed`,
+  'run.clock.right-set': 'This is right, but the clock was set',
+  'run.clock.withdraw': 'The answer about the clock was wrong',
 
   'run.review': 'What happened meanwhile',
   'run.review.title': 'Here is where you were',

@@ -20,6 +20,8 @@ export const step = {
   'run.action.boil-again': 'Boil this kettle again',
   'run.action.boil-again.reason': 'The boiled water waited too long.',
   'run.action.begin': 'Begin',
+  'run.action.again': 'Do it again',
+  'run.action.again.reason': 'It was stopped or failed before.',
   'run.action.yes': 'Yes, it is so',
   'run.action.not-yet': 'Not yet',
   'run.action.waiting': 'Waiting',

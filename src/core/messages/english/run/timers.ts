@@ -46,6 +46,10 @@ export const timers = {
   'run.days.in': ({ leftS }: { leftS: number }, f) => `in ${f.duration(leftS)}`,
   'run.days.rest-day': ({ day, from, to }: { day: Message; from: Message; to: Message }, f) =>
     `${f.say(day)} from ${f.say(from)} to ${f.say(to)}: nothing is asked of you then, and nothing sounds.`,
+  'run.days.deadline': ({ name, when }: { name: Message; when: Message }, f) =>
+    `${f.say(name)}: ${f.say(when)}`,
+  'run.days.deadline-passed': ({ name, when }: { name: Message; when: Message }, f) =>
+    `${f.say(name)}: ${f.say(when)}. It has passed.`,
   'run.days.work.region': 'What hands can do',
   'run.days.work': 'What can be done when',
   'run.days.work.about': 'The earliest times, by what each step waits for; hands may need longer.',
