@@ -1,12 +1,12 @@
 export { newKitchen } from './whole/new-kitchen.ts';
 export { beginHistory, record, redo, undo, type History } from './whole/history.ts';
 export { offerName, OFFERS, offerTells, type Offer } from './fixtures/offers.ts';
-export { addFixture, type Edited } from './fixtures/add.ts';
+export { addFixture } from './fixtures/add.ts';
 export { changeFixture, copyFixture, removeFixture } from './fixtures/fixtures.ts';
 export { moveFixture, resizeFixture, turnFixture } from './shapes/move.ts';
 export { addCorner, moveCorner, removeCorner, toggleBackEdge } from './shapes/corners.ts';
 export { counterRun, type RunPiece } from './fixtures/run-along-walls.ts';
-export { SNAP_M, snapCorner, snapMove, type Snapped } from './shapes/snap.ts';
+export { SNAP_M, snapCorner, snapMove } from './shapes/snap.ts';
 export {
   addBurner,
   addCircuit,

@@ -1,14 +1,9 @@
 export { nearest } from './codec/nearest.ts';
 export type { Point, Polygon } from '../geometry/index.ts';
 export type * from './model/kitchen.ts';
-export {
-  problemMessage,
-  problemWhere,
-  type KitchenProblem,
-  type KitchenWarning,
-} from './model/problem.ts';
+export { problemMessage, problemWhere, type KitchenProblem } from './model/problem.ts';
 export { LIMITS, type Range } from './model/limits.ts';
-export { countryOf, COUNTRY_CODES, type Country } from './model/country.ts';
+export { countryOf, COUNTRY_CODES } from './model/country.ts';
 export {
   LARGEST_FILE_BYTES,
   parseKitchen,
@@ -16,16 +11,15 @@ export {
   tooLarge,
   utf8Bytes,
   type ParsedKitchen,
-  type ParseOutcome,
 } from './file/parse-kitchen.ts';
 export { drawingHolds, outlineHolds } from './checks/index.ts';
 export { burnersOf, isGas } from './queries/burners.ts';
 export { drawnOutlines, fixtureOf, mayBeUndrawn, outlineOf } from './queries/fixtures.ts';
 export { isElectric, standsOnStove } from './queries/vessels.ts';
-export { customRowIds, methodsForFixture, methodsForRow } from './queries/custom-rows.ts';
+export { methodsForFixture, methodsForRow } from './queries/custom-rows.ts';
 export { formatKitchen } from './file/format-kitchen.ts';
 export { kitchenSchema } from './file/schema.ts';
-export type { FilledIn, JsonSchema } from './codec/codec.ts';
+export type { FilledIn } from './codec/codec.ts';
 export {
   BURNER_TYPES,
   CONDITIONS,

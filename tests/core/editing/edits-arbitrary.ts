@@ -44,7 +44,7 @@ const nothing = fc.constant(0);
 const cooktops = (k: Kitchen) => k.fixtures.filter(({ kind }) => kind === 'cooktop');
 const corner = fc.nat(9);
 
-export const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
+const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
   {
     weight: 6,
     arbitrary: edit('add', offer, (k, id) => survey.addFixture(k, id, inEnglish).kitchen),

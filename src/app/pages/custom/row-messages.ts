@@ -13,9 +13,9 @@ export function rowName({
   const cleans = cleaning?.includes('none') ? 'does-not' : 'burns-out';
   return message('kitchen.custom.row', {
     kinds: kinds.map((kind) => message(`common.fixture-kind.${kind}`)),
-    materials: materials.map((material) => message(`common.material.${material}`)),
+    materials: materials.map((material) => message(`kitchen.custom.material.${material}`)),
     anyMaterial: materials.includes('unknown'),
-    burners: burners.map((burner) => message(`common.burner.${burner}`)),
+    burners: burners.map((burner) => message(`kitchen.custom.burner.${burner}`)),
     cleaning: cleaning ? cleans : 'any',
     purposes: purposes.map((purpose) => message(`kitchen.custom.purpose.${purpose}`)),
   });

@@ -65,7 +65,7 @@ function aboutFixture(fixture: Fixture): Message {
     'material' in fixture
       ? message(`common.material.${fixture.material}`)
       : message(`common.fixture-kind.${fixture.kind}`);
-  if (fixture.designation === 'undecided') return what;
+  if (fixture.designation === 'undecided') return message('kitchen.fixtures.is', { what });
   const to = message(`kitchen.belongs.${fixture.designation}`);
   return message('kitchen.fixtures.belongs', { what, to });
 }

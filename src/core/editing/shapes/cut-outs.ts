@@ -29,7 +29,7 @@ export function isLetIn(fixture: Fixture): boolean {
 }
 
 /** The cut-outs that fixtures of the kitchen lie in, with the counter they are in. */
-export function cutsFor(
+function cutsFor(
   kitchen: Kitchen,
   outline: Polygon,
 ): readonly { readonly counter: Counter; readonly hole: Polygon }[] {

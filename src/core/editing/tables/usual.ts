@@ -22,7 +22,7 @@ export type Stands = 'wall' | 'floor' | 'in' | 'on' | 'under' | 'range' | 'undra
 
 type BySizes<T> = { readonly inch: T; readonly metric: T };
 export type UsualSize = { readonly lengthM: number; readonly depthM: number };
-export type UsualBurner = {
+type UsualBurner = {
   /** Where it is: "front-left". */
   readonly id: string;
   /** Place on the cooktop, as shares of its length and depth. */

@@ -25,7 +25,7 @@ export type Gesture = {
 };
 
 /** A shorter way moves nothing: a wet finger slides this far while it presses. Common practice, no published source. */
-export const SHORTEST_DRAG_PX = 8;
+const SHORTEST_DRAG_PX = 8;
 
 export type Ending = 'tap' | 'dragged' | 'stray';
 

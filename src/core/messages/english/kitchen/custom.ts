@@ -3,10 +3,6 @@ import type { Message, Section } from '../../model/message.ts';
 type Name = { name: string };
 type Custom = { custom: Message };
 
-function joined(words: readonly string[]): string {
-  return words.map((word) => word.toLowerCase()).join(', ');
-}
-
 /** A custom of the household's own, and what a person fills in about one answer. */
 export const custom = {
   'kitchen.custom.title': 'A custom of your own',
@@ -66,16 +62,46 @@ export const custom = {
     f,
   ) => {
     const what = [
-      joined(kinds.map(f.say)),
+      kinds.map(f.say).join(', '),
       ...(anyMaterial ? ['of a material not known'] : []),
-      ...(!anyMaterial && materials.length > 0 ? [`of ${joined(materials.map(f.say))}`] : []),
-      ...(burners.length > 0 ? [`with ${joined(burners.map(f.say))}`] : []),
+      ...(!anyMaterial && materials.length > 0 ? [`of ${materials.map(f.say).join(', ')}`] : []),
+      ...(burners.length > 0 ? [`with ${burners.map(f.say).join(', ')}`] : []),
       ...(cleaning === 'does-not' ? ['without a self-clean that burns out'] : []),
       ...(cleaning === 'burns-out' ? ['that burns itself out'] : []),
     ].join(' ');
     const when = purposes.length > 0 ? `, ${purposes.map(f.say).join(' or ')}` : '';
     return f.capital(what) + when;
   },
+  // As they stand inside the sentence about a row.
+  'kitchen.custom.material.stainless-steel': 'stainless steel',
+  'kitchen.custom.material.cast-iron': 'cast iron',
+  'kitchen.custom.material.enamelled-steel': 'enamelled steel',
+  'kitchen.custom.material.porcelain': 'porcelain',
+  'kitchen.custom.material.ceramic': 'ceramic',
+  'kitchen.custom.material.glass': 'glass',
+  'kitchen.custom.material.glass-ceramic': 'glass-ceramic',
+  'kitchen.custom.material.granite': 'granite',
+  'kitchen.custom.material.marble': 'marble',
+  'kitchen.custom.material.soapstone': 'soapstone',
+  'kitchen.custom.material.concrete': 'concrete',
+  'kitchen.custom.material.quartz-composite': 'quartz composite',
+  'kitchen.custom.material.acrylic': 'acrylic',
+  'kitchen.custom.material.laminate': 'laminate',
+  'kitchen.custom.material.wood': 'wood',
+  'kitchen.custom.material.raw-wood': 'raw wood',
+  'kitchen.custom.material.tile': 'tile',
+  'kitchen.custom.material.plastic': 'plastic',
+  'kitchen.custom.material.silicone': 'silicone',
+  'kitchen.custom.material.unknown': 'unknown',
+  'kitchen.custom.burner.electric-coil': 'electric coil',
+  'kitchen.custom.burner.solid-plate': 'solid plate',
+  'kitchen.custom.burner.radiant-glass': 'radiant glass',
+  'kitchen.custom.burner.induction': 'induction',
+  'kitchen.custom.burner.gas-sealed': 'gas sealed',
+  'kitchen.custom.burner.gas-open': 'gas open',
+  'kitchen.custom.burner.gas-wok': 'gas wok',
+  'kitchen.custom.burner.commercial-open': 'commercial open',
+  'kitchen.custom.burner.portable-plate': 'portable plate',
   'kitchen.custom.purpose.new-kitchen': 'in a new kitchen',
   'kitchen.custom.purpose.passover': 'for Passover',
   'kitchen.custom.purpose.mix-up': 'after a mix-up',

@@ -44,8 +44,9 @@ export const home = {
   'kitchen.empty': 'Nothing stands in it yet. Change it to tell what does.',
   'kitchen.fixtures': 'Fixtures',
   'kitchen.fixtures.heading': 'What is in it',
+  'kitchen.fixtures.is': ({ what }: { what: Message }, f) => f.capital(f.say(what)),
   'kitchen.fixtures.belongs': ({ what, to }: { what: Message; to: Message }, f) =>
-    `${f.say(what)}, ${f.say(to)}`,
+    `${f.capital(f.say(what))}, ${f.say(to)}`,
   'kitchen.belongs.meat': 'meat',
   'kitchen.belongs.dairy': 'dairy',
   'kitchen.belongs.pareve': 'pareve (neutral)',

@@ -73,7 +73,9 @@ export const pages = {
     'Go round the room once. Each comes in its usual size and to a likely place; put it right afterwards by finger or by typing.',
   'survey.fixtures.run': 'A counter round corners',
   'survey.fixtures.here': 'What stands here',
-  'survey.fixtures.not-drawn': ({ what }: { what: Message }, f) => `${f.say(what)}, not drawn`,
+  'survey.fixtures.drawn': ({ what }: { what: Message }, f) => f.capital(f.say(what)),
+  'survey.fixtures.not-drawn': ({ what }: { what: Message }, f) =>
+    `${f.capital(f.say(what))}, not drawn`,
   'survey.offers.work': 'To work on',
   'survey.offers.water': 'Water',
   'survey.offers.heat': 'Fire and heat',

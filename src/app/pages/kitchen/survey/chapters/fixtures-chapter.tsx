@@ -146,7 +146,7 @@ function Adding(props: {
                     <span>{fixture.name}</span>
                     <span class="quiet">
                       {outlineOf(fixture)
-                        ? say(whatItIs(fixture))
+                        ? t('survey.fixtures.drawn', { what: whatItIs(fixture) })
                         : t('survey.fixtures.not-drawn', { what: whatItIs(fixture) })}
                     </span>
                   </Action>
