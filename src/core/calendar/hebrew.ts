@@ -1,5 +1,5 @@
 import { civilDate, dateText, weekday, type DayNumber } from './civil.ts';
-import { MS_DAY } from './zone.ts';
+import { MS_PER_DAY } from '../units/index.ts';
 
 /** A day of the Hebrew calendar, by its daytime: it began at nightfall before. */
 export type HebrewDate = {
@@ -23,7 +23,7 @@ const FORMAT = new Intl.DateTimeFormat('en-u-ca-hebrew-nu-latn', {
  */
 export function hebrewDate(number: DayNumber): HebrewDate {
   const parts = new Map(
-    FORMAT.formatToParts((number + 0.5) * MS_DAY).map(({ type, value }) => [type, value]),
+    FORMAT.formatToParts((number + 0.5) * MS_PER_DAY).map(({ type, value }) => [type, value]),
   );
   const year = Number(parts.get('year'));
   const day = Number(parts.get('day'));

@@ -1,4 +1,4 @@
-import { inRange, OutOfRangeError } from '../units/index.ts';
+import { inRange, MS_PER_MINUTE, OutOfRangeError } from '../units/index.ts';
 import { civilDate, dayNumber, YEARS, type CivilDate } from './civil.ts';
 import { isSabbath, nextHebrew } from './hebrew.ts';
 import { checkSpot, NIGHTFALL_DEG, sunTimes, type Spot } from './sun.ts';
@@ -23,7 +23,6 @@ export type LeavenHours = {
   readonly purgeUntilAtMs: number | null;
 };
 
-const MS_MIN = 60_000;
 /** Minutes from dawn to sunrise and from sunset to nightfall: four mil of 18 minutes. */
 const MAGEN_AVRAHAM_MIN = 72;
 const HOURS_OF_DAY = 12;
@@ -34,7 +33,7 @@ const BURN_HOUR = 5;
 function hourEnd(spot: Spot, date: CivilDate, hour: number, reckoning: Reckoning): number | null {
   const { sunriseAtMs, sunsetAtMs } = sunTimes({ ...spot, date });
   if (sunriseAtMs === null || sunsetAtMs === null) return null;
-  const more = reckoning === 'magen-avraham' ? MAGEN_AVRAHAM_MIN * MS_MIN : 0;
+  const more = reckoning === 'magen-avraham' ? MAGEN_AVRAHAM_MIN * MS_PER_MINUTE : 0;
   const fromMs = sunriseAtMs - more;
   const toMs = sunsetAtMs + more;
   return Math.round(fromMs + ((toMs - fromMs) * hour) / HOURS_OF_DAY);

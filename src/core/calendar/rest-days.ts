@@ -1,6 +1,6 @@
 import table from '../../../shared/calendar.json';
 import { message, type Message } from '../messages/index.ts';
-import { inRange, OutOfRangeError } from '../units/index.ts';
+import { inRange, MS_PER_MINUTE, OutOfRangeError } from '../units/index.ts';
 import { civilDate, dayNumber, type CivilDate, type DayNumber } from './civil.ts';
 import { hebrewDate, isMonth, isSabbath } from './hebrew.ts';
 import { checkSpot, NIGHTFALL_DEG, sunTimes, type Spot } from './sun.ts';
@@ -23,7 +23,6 @@ export type RestSpan = {
 
 /** Minutes before sunset at which lights are lit: common practice. */
 export const LIGHTING_MIN = 18;
-const MS_MIN = 60_000;
 
 const SABBATH = 'sabbath';
 /** A century. */
@@ -64,7 +63,7 @@ function spanOf(
   const { sunsetAtMs } = sunTimes({ ...spot, date: eve, nightfallDeg });
   return {
     name: joinedName(days.flatMap((day) => restDayIds(day, land))),
-    startsAtMs: sunsetAtMs === null ? null : sunsetAtMs - lightingMin * MS_MIN,
+    startsAtMs: sunsetAtMs === null ? null : sunsetAtMs - lightingMin * MS_PER_MINUTE,
     endsAtMs: sunTimes({ ...spot, date: last, nightfallDeg }).nightfallAtMs,
     eve,
     last,

@@ -1,8 +1,7 @@
-import { OutOfRangeError } from '../units/index.ts';
+import { MS_PER_MINUTE, OutOfRangeError } from '../units/index.ts';
 import { parseDate } from './civil.ts';
 import { momentOf } from './zone.ts';
 
-const MS_MIN = 60_000;
 const ALLOWED = 'a date and time like 2026-03-29T18:00, with or without an offset like +02:00 or Z';
 const SHAPE = /^(\d{4}-\d{2}-\d{2})T(\d{2}):(\d{2})(?::00)?(Z|[+-]\d{2}:\d{2})?$/;
 
@@ -31,5 +30,5 @@ export function parseMoment(input: string, text: string, zone: string | undefine
   }
   const sign = offset.startsWith('-') ? -1 : 1;
   const [oh = 0, om = 0] = offset === 'Z' ? [] : offset.slice(1).split(':').map(Number);
-  return momentOf(wall, 'UTC') - sign * (oh * 60 + om) * MS_MIN;
+  return momentOf(wall, 'UTC') - sign * (oh * 60 + om) * MS_PER_MINUTE;
 }

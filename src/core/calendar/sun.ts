@@ -1,7 +1,7 @@
-import { inRange } from '../units/index.ts';
+import { inRange, MS_PER_DAY } from '../units/index.ts';
 import type { CivilDate } from './civil.ts';
 import { lowAltitudeDeg, transitMs } from './sun-library.ts';
-import { MS_DAY, noonOf } from './zone.ts';
+import { noonOf } from './zone.ts';
 
 /** Where, in which zone. */
 export type Spot = {
@@ -68,9 +68,9 @@ export function sunTimes(
   const { date, nightfallDeg = NIGHTFALL_DEG } = input;
   checkSpot(input, nightfallDeg);
   const noon = transitMs(noonOf(date, input.zone), input.latDeg, input.lonDeg);
-  const evening = (deg: number) => crossing(input, deg, noon, noon + MS_DAY / 2);
+  const evening = (deg: number) => crossing(input, deg, noon, noon + MS_PER_DAY / 2);
   return {
-    sunriseAtMs: crossing(input, HORIZON_DEG, noon - MS_DAY / 2, noon),
+    sunriseAtMs: crossing(input, HORIZON_DEG, noon - MS_PER_DAY / 2, noon),
     sunsetAtMs: evening(HORIZON_DEG),
     nightfallAtMs: evening(-nightfallDeg),
     solarNoonAtMs: Math.round(noon),

@@ -1,13 +1,14 @@
-import { OutOfRangeError } from '../units/index.ts';
+import {
+  MS_PER_DAY,
+  MS_PER_HOUR,
+  MS_PER_MINUTE,
+  MS_PER_SECOND,
+  OutOfRangeError,
+} from '../units/index.ts';
 import { civilDate, dayNumber, type CivilDate } from './civil.ts';
 
 /** What a clock on the wall shows. */
 export type WallTime = CivilDate & { readonly hour: number; readonly minute: number };
-
-const MS_S = 1000;
-const MS_MIN = 60 * MS_S;
-export const MS_H = 60 * MS_MIN;
-export const MS_DAY = 24 * MS_H;
 
 const formats = new Map<string, Intl.DateTimeFormat>();
 
@@ -38,7 +39,12 @@ function wallMs(atMs: number, zone: string): number {
   const found: Record<string, number> = {};
   for (const { type, value } of formatOf(zone).formatToParts(atMs)) found[type] = Number(value);
   const { year = 0, month = 1, day = 1, hour = 0, minute = 0, second = 0 } = found;
-  return dayNumber({ year, month, day }) * MS_DAY + hour * MS_H + minute * MS_MIN + second * MS_S;
+  return (
+    dayNumber({ year, month, day }) * MS_PER_DAY +
+    hour * MS_PER_HOUR +
+    minute * MS_PER_MINUTE +
+    second * MS_PER_SECOND
+  );
 }
 
 /**
@@ -47,10 +53,10 @@ function wallMs(atMs: number, zone: string): number {
  * @throws OutOfRangeError when there is no such zone
  */
 export function wallTime(atMs: number, zone: string): WallTime {
-  const wall = wallMs(Math.floor(atMs / MS_S) * MS_S, zone);
-  const minutes = Math.floor((wall - Math.floor(wall / MS_DAY) * MS_DAY) / MS_MIN);
+  const wall = wallMs(Math.floor(atMs / MS_PER_SECOND) * MS_PER_SECOND, zone);
+  const minutes = Math.floor((wall - Math.floor(wall / MS_PER_DAY) * MS_PER_DAY) / MS_PER_MINUTE);
   return {
-    ...civilDate(Math.floor(wall / MS_DAY)),
+    ...civilDate(Math.floor(wall / MS_PER_DAY)),
     hour: Math.floor(minutes / 60),
     minute: minutes % 60,
   };
@@ -63,11 +69,12 @@ export function wallTime(atMs: number, zone: string): WallTime {
  * @throws OutOfRangeError when there is no such zone
  */
 export function momentOf(wall: WallTime, zone: string): number {
-  const asUtc = dayNumber(wall) * MS_DAY + wall.hour * MS_H + wall.minute * MS_MIN;
+  const asUtc =
+    dayNumber(wall) * MS_PER_DAY + wall.hour * MS_PER_HOUR + wall.minute * MS_PER_MINUTE;
   const offset = (atMs: number): number => wallMs(atMs, zone) - atMs;
   // Offsets of the day before and after frame any change of the clock in between.
-  const before = asUtc - offset(asUtc - MS_DAY);
-  const after = asUtc - offset(asUtc + MS_DAY);
+  const before = asUtc - offset(asUtc - MS_PER_DAY);
+  const after = asUtc - offset(asUtc + MS_PER_DAY);
   const shows = [before, after].filter((atMs) => wallMs(atMs, zone) === asUtc);
   return shows.length > 0 ? Math.min(...shows) : before;
 }

@@ -1,7 +1,6 @@
 export { buildPlan, type PlanOptions } from './build/build-plan.ts';
 export { checkPlan, type PlanProblem } from './check/index.ts';
 export { midnightsBetween, nightsBetween } from './timetable/nights.ts';
-export { clockText, dayText, momentInZone } from './timetable/day-text.ts';
 export { describePlan } from './describe/index.ts';
 export { pourNeedOf, roomNeedOf, type PourNeed, type RoomNeed } from './pours/index.ts';
 export type * from './model/index.ts';

@@ -10,6 +10,7 @@ import {
   sunTimes,
   YEARS,
 } from '../../../core/calendar/index.ts';
+import { MS_PER_SECOND } from '../../../core/units/index.ts';
 import { number, type Model, type ModelInput } from '../model/model.ts';
 
 function sources(...keys: readonly (keyof typeof titles)[]): readonly string[] {
@@ -28,13 +29,12 @@ const SPOT: readonly ModelInput[] = [
 ];
 const NIGHTFALL = number('nightfallDeg', '°', [1, 20], NIGHTFALL_DEG);
 const DATE = 'a date yyyy-mm-dd';
-const MS_S = 1000;
 const ISO = 'ISO 8601, UTC';
 
 /** ISO 8601 in UTC, to the whole second; null stays null. */
 function iso(atMs: number | null): string | null {
   if (atMs === null) return null;
-  const text = new Date(Math.round(atMs / MS_S) * MS_S).toISOString();
+  const text = new Date(Math.round(atMs / MS_PER_SECOND) * MS_PER_SECOND).toISOString();
   return text.replace('.000Z', 'Z');
 }
 

@@ -25,73 +25,73 @@ export type PlanOptions = TimetableOptions & {
    */
   readonly startWallMs?: number;
   /** What earlier runs of this kitchen taught. */
-  readonly learned?: Calibration;
-  /** Only what this touches is in the kitchen; see planForDoubt. */
-  readonly doubt?: Recheck;
+  readonly calibration?: Calibration;
+  /** Only what this touches is in the kitchen; see planForRecheck. */
+  readonly recheck?: Recheck;
 };
 
 /** Every step of the job, in the order of its phases. */
-function allDrafts(site: PlanContext) {
-  const purge = purgeSteps(site);
+function allDrafts(context: PlanContext) {
+  const purge = purgeSteps(context);
   const kettles =
-    purge.pours.length > 0 ? site.kettles.flatMap((kettle) => kettleSteps(site, kettle)) : [];
+    purge.pours.length > 0 ? context.kettles.flatMap((kettle) => kettleSteps(context, kettle)) : [];
   const work = [
-    ...prepareSteps(site),
-    ...cleanSteps(site),
-    ...restSteps(site),
+    ...prepareSteps(context),
+    ...cleanSteps(context),
+    ...restSteps(context),
     ...kettles,
     ...purge.drafts,
   ];
-  const covered = site.kitchen.fixtures.flatMap((fixture) => coverSteps(site, fixture, work));
+  const covered = context.kitchen.fixtures.flatMap((fixture) => coverSteps(context, fixture, work));
   const drafts = [...work, ...covered];
-  return { drafts: [...drafts, markStep(site, drafts)], pours: purge.pours };
+  return { drafts: [...drafts, markStep(context, drafts)], pours: purge.pours };
 }
 
 /**
  * The plan of a kitchen: methods by the household's custom, steps with their
- * clocks and cautions, a timetable, and what to ask, buy and know. Inert data,
+ * timers and cautions, a timetable, and what to ask, buy and know. Inert data,
  * the same for the same kitchen.
  * @throws OutOfRangeError when a model refuses a number of the kitchen
  */
 export function buildPlan(kitchen: Kitchen, options: PlanOptions = {}): Plan {
-  const whole = planContextOf(kitchen, options.learned);
-  const site = options.doubt ? recheckContext(whole, options.doubt) : whole;
-  const { drafts, pours } = allDrafts(site);
+  const whole = planContextOf(kitchen, options.calibration);
+  const context = options.recheck ? recheckContext(whole, options.recheck) : whole;
+  const { drafts, pours } = allDrafts(context);
   const steps = drafts.map((draft) =>
-    withOpenQuestions(site, withCalibration(site, withCautions(draft, site))),
+    withOpenQuestions(context, withCalibration(context, withCautions(draft, context))),
   );
-  const resources = resourcesOf(site, steps);
+  const resources = resourcesOf(context, steps);
   const { place } = kitchen;
   const calendar =
     place && options.startWallMs !== undefined
       ? calendarOf(kitchen, place, options.startWallMs)
       : undefined;
   const timed = timetableOf(drafts, resources, { ...calendar, ...options });
-  const choices = [...site.choices.values()];
-  const totals = totalsOf(site, drafts, pours);
+  const choices = [...context.choices.values()];
+  const totals = totalsOf(context, drafts, pours);
   return {
     format: 'glowpour-plan',
     version: 2,
     kitchen,
     purpose: kitchen.household.purpose,
     custom: kitchen.household.custom,
-    boilingC: site.boilingC,
+    boilingC: context.boilingC,
     methods: choices.map(({ method }) => method),
     steps,
     resources,
     gates: gatesOf(steps),
-    cautions: cautionTexts(steps, planCautions(drafts, site)),
+    cautions: cautionTexts(steps, planCautions(drafts, context)),
     faults: FAULTS,
     questions: choices.flatMap(({ questions }) => questions),
-    shopping: shoppingOf(site, drafts, totals),
+    shopping: shoppingOf(context, drafts, totals),
     totals,
     timetable: timed.timetable,
     ...(calendar && { days: calendar.days }),
     notices: [
-      ...(options.doubt ? [recheckNotice(options.doubt)] : []),
-      ...noticesOf(site, drafts, timed, { calendar, told: options }),
-      ...calibrationNotices(site),
+      ...(options.recheck ? [recheckNotice(options.recheck)] : []),
+      ...noticesOf(context, drafts, timed, { calendar, told: options }),
+      ...calibrationNotices(context),
     ],
-    ...(site.calibration && { calibration: site.calibration }),
+    ...(context.calibration && { calibration: context.calibration }),
   };
 }

@@ -1,5 +1,5 @@
 import { isGas } from '../../kitchen/index.ts';
-import { mapBand } from '../../units/index.ts';
+import { mapBand, SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from '../../units/index.ts';
 import { vesselResource } from '../context/demands.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import type { StepDraft } from '../context/step-draft.ts';
@@ -14,21 +14,21 @@ import {
 } from '../estimates/index.ts';
 import type { Totals } from '../model/index.ts';
 
-const S_H = 3600;
-/** Cold water over a place for each litre of boiling water over it: common practice, no published source. */
+/** Cold water over a fixture for each litre of boiling water over it: common practice, no published source. */
 const COLD_PER_HOT = 1;
 
 type Energy = { electric: number; gas: number };
 
-function heatEnergy(site: PlanContext): Energy {
+function heatEnergy(context: PlanContext): Energy {
   const sum: Energy = { electric: 0, gas: 0 };
-  for (const { burner, method, minutes, estimate } of site.burners.values()) {
+  for (const { burner, method, minutes, estimate } of context.burners.values()) {
     if (method !== 'glow' && method !== 'light-heat') continue;
-    const litS = minutes * 60 + (estimate?.glowS.typical ?? 0);
-    sum[isGas(burner.type) ? 'gas' : 'electric'] += (burner.ratedW / 1000) * (litS / S_H);
+    const litS = minutes * SECONDS_PER_MINUTE + (estimate?.glowS.typical ?? 0);
+    sum[isGas(burner.type) ? 'gas' : 'electric'] +=
+      (burner.ratedW / 1000) * (litS / SECONDS_PER_HOUR);
   }
-  for (const fixture of site.kitchen.fixtures) {
-    const method = site.choices.get(fixture.id)?.method;
+  for (const fixture of context.kitchen.fixtures) {
+    const method = context.choices.get(fixture.id)?.method;
     if (fixture.kind !== 'oven' || !method) continue;
     const heat =
       method.method === 'self-clean'
@@ -36,30 +36,30 @@ function heatEnergy(site: PlanContext): Energy {
         : method.method === 'light-heat' || method.method === 'glow'
           ? calibratedOven(
               estimateHighHeat(method.minutes ?? 0),
-              site.calibration?.heatUp?.[fixture.id],
+              context.calibration?.heatUp?.[fixture.id],
               undefined,
             )
           : undefined;
     if (!heat) continue;
     const onS = method.method === 'self-clean' ? heat.holdS : heat.heatS.typical + heat.holdS;
-    sum[fixture.heat] += (fixture.ratedW / 1000) * OVEN_DUTY_SHARE * (onS / S_H);
+    sum[fixture.heat] += (fixture.ratedW / 1000) * OVEN_DUTY_SHARE * (onS / SECONDS_PER_HOUR);
   }
   return sum;
 }
 
 /** Water, energy and hands of the whole plan. */
 export function totalsOf(
-  site: PlanContext,
+  context: PlanContext,
   drafts: readonly StepDraft[],
   pours: readonly PourTotal[],
 ): Totals {
-  const sum = heatEnergy(site);
+  const sum = heatEnergy(context);
   const boiled = drafts.filter(({ step }) => step.kind === 'boil' || step.kind === 'boil-over');
   for (const { step } of boiled) {
     const picture = step.picture;
     if (picture?.kind !== 'kettle') continue;
-    const kettle = site.kettles.find((one) => step.demands[vesselResource(one)] !== undefined);
-    const boil = kettle && site.boils.get(kettle.id);
+    const kettle = context.kettles.find((one) => step.demands[vesselResource(one)] !== undefined);
+    const boil = kettle && context.boils.get(kettle.id);
     if (boil) sum[boil.fuel] += boil.energyKWh;
   }
   const hotL = sumBands(pours.map(({ litres }) => litres));

@@ -1,5 +1,4 @@
-import { restDayBroken } from '../model/index.ts';
-import type { Plan, Step } from '../model/index.ts';
+import { restDayBroken, type Plan, type Step } from '../model/index.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
 function* ids(plan: Plan): Generator<PlanProblem> {

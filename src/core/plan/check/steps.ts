@@ -1,8 +1,9 @@
+import { SECONDS_PER_MINUTE } from '../../units/index.ts';
 import type { Plan, Step } from '../model/index.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
-const S_MIN = 60;
-const REMINDED_S = 10 * S_MIN;
+/** A glow is looked at at least this often, s. */
+const REMINDED_S = 10 * SECONDS_PER_MINUTE;
 
 function* stages(step: Step): Generator<PlanProblem> {
   const { id } = step;

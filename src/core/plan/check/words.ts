@@ -4,28 +4,28 @@ import { planContextOf, type PlanContext } from '../context/plan-context.ts';
 import type { Plan } from '../model/index.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
-/** The site as the plan has it: methods by the plan, the rest by its kitchen. */
-function siteIn(plan: Plan): PlanContext {
-  const site = planContextOf(plan.kitchen, plan.calibration);
+/** The context as the plan has it: methods by the plan, the rest by its kitchen. */
+function contextIn(plan: Plan): PlanContext {
+  const context = planContextOf(plan.kitchen, plan.calibration);
   const methods = new Map(plan.methods.map((method) => [method.fixture, method]));
-  const choices = [...site.choices].map(
+  const choices = [...context.choices].map(
     ([id, choice]) => [id, { ...choice, method: methods.get(id) ?? choice.method }] as const,
   );
-  return { ...site, choices: new Map(choices) };
+  return { ...context, choices: new Map(choices) };
 }
 
 /** Every caution whose trigger holds stands where the trigger says. */
 function* attached(plan: Plan): Generator<PlanProblem> {
-  const site = siteIn(plan);
+  const context = contextIn(plan);
   for (const step of plan.steps) {
-    const about = aboutStep(site, step);
+    const about = aboutStep(context, step);
     const due = {
-      gate: cautionsFor('gate', step, about, site).filter((id) => !step.gates.includes(id)),
+      gate: cautionsFor('gate', step, about, context).filter((id) => !step.gates.includes(id)),
       standing: [
-        ...cautionsFor('standing', step, about, site),
-        ...cautionsFor('clock', step, about, site),
+        ...cautionsFor('standing', step, about, context),
+        ...cautionsFor('clock', step, about, context),
       ].filter((id) => !step.standing.includes(id)),
-      after: cautionsFor('after', step, about, site).filter((id) => !step.after.includes(id)),
+      after: cautionsFor('after', step, about, context).filter((id) => !step.after.includes(id)),
     };
     for (const [where, missing] of Object.entries(due)) {
       for (const id of missing)

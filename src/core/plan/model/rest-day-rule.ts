@@ -2,11 +2,18 @@ import { MS_PER_SECOND } from '../../units/index.ts';
 import type { Plan, RestDay } from './plan.ts';
 import type { Step } from './step.ts';
 
-/** May it lie in a rest day once begun? Rests and cool-downs, which go on without anybody; nothing hot that must be turned off. */
-export function runsThroughRestDays(step: Step): boolean {
-  if (step.attention !== 'none') return false;
-  if (step.kind === 'rest' || step.startsBy === 'chain') return true;
-  return step.stages.every(({ hazards }) => hazards.length === 0);
+/**
+ * The one rule of what may lie in a rest day once begun, for planning and for the run: rests and
+ * cool-downs, which measure what goes on without anybody, and waits with no hands, no eyes and no heat.
+ */
+export function runsThroughRestDays({
+  kind,
+  attention,
+  stages,
+}: Pick<Step, 'kind' | 'attention' | 'stages'>): boolean {
+  if (attention !== 'none') return false;
+  if (kind === 'rest' || kind === 'cool') return true;
+  return stages.every(({ hazards }) => hazards.length === 0);
 }
 
 /** Times of a timetable are whole milliseconds; what touches does not overlap. */

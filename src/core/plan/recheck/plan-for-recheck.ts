@@ -57,7 +57,7 @@ export function planForRecheck(
   kitchen: Kitchen,
   fixtureIds: readonly string[],
   what: string,
-  options: Omit<PlanOptions, 'doubt'> = {},
+  options: Omit<PlanOptions, 'recheck'> = {},
 ): Plan {
   const known = kitchen.fixtures.map(({ id }) => id);
   const wrong = fixtureIds.find((id) => !known.includes(id));
@@ -73,6 +73,6 @@ export function planForRecheck(
   const doubted = new Set(fixtureIds);
   return buildPlan(reach(kitchen, doubted), {
     ...options,
-    doubt: { what: what.trim(), fixtures: [...doubted] },
+    recheck: { what: what.trim(), fixtures: [...doubted] },
   });
 }

@@ -7,14 +7,13 @@ import {
   type Problem,
   type Schedule,
 } from '../../schedule/index.ts';
+import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/index.ts';
 import { runsThroughRestDays } from '../model/index.ts';
 import type { StepDraft } from '../context/step-draft.ts';
 import type { Resource, Timetable } from '../model/index.ts';
 
-const S_H = 3600;
-const DAY_S = 24 * S_H;
 /** Hours that people work on a day of it, breaks included: common practice, no published source. */
-const WORKDAY_S = 14 * S_H;
+const WORKDAY_S = 14 * SECONDS_PER_HOUR;
 /** Days ahead for which nights are laid out; longer than any plan. */
 const DAYS = 30;
 const WORK = 'work';
@@ -39,8 +38,8 @@ export type TimetableOptions = {
 /** Nights when nothing else is told. */
 export function usualNights(): ClosedHours {
   return Array.from({ length: DAYS }, (_, day) => ({
-    fromS: day * DAY_S + WORKDAY_S,
-    toS: (day + 1) * DAY_S,
+    fromS: day * SECONDS_PER_DAY + WORKDAY_S,
+    toS: (day + 1) * SECONDS_PER_DAY,
   }));
 }
 
