@@ -17,6 +17,6 @@ export {
 } from './edit-kitchen.ts';
 export { findConditionRule, findRow, type Looked } from './find-row.ts';
 export { forLooking, questionList, questionListText, type QuestionList } from './question-list.ts';
-export { citation, SOURCE_KEYS, sourceOf } from './sources.ts';
+export { citation, SOURCE_KEYS } from './sources.ts';
 export { customName, customTable, ownCustomOf, tableOf } from './tables.ts';
 export type * from './types.ts';

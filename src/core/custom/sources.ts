@@ -9,21 +9,11 @@ const SOURCES: Readonly<Record<string, Source>> = { ...custom, ...safety };
 export const SOURCE_KEYS: readonly string[] = Object.keys(SOURCES);
 
 /**
- * The source of a key.
- * @throws RangeError when no source has that key
- */
-export function sourceOf(key: string): Source {
-  const source = SOURCES[key];
-  if (!source)
-    throw new RangeError(`source is "${key}"; allowed: a key of the sources. Add it there.`);
-  return source;
-}
-
-/**
  * A citation to print: title and place. A test holds the catalogue against the table.
  * @throws RangeError when no source has that key
  */
 export function citation(key: string): Message {
-  sourceOf(key);
+  if (!Object.hasOwn(SOURCES, key))
+    throw new RangeError(`source is "${key}"; allowed: a key of the sources. Add it there.`);
   return { key: `sources.${key}`, params: {} };
 }

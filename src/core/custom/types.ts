@@ -101,11 +101,11 @@ export type CustomTable = {
   readonly conditionRules: readonly ConditionRule[];
 };
 
-/** Where a statement comes from. */
+/** Where a statement comes from, by a key; the citation stands in the catalogue under that key. */
 export type Source = {
-  readonly title: string;
-  readonly place?: string;
+  /** Its text was read and says so; else it is cited from memory. */
   readonly checked: boolean;
+  /** What it is taken for, for whoever checks it. */
   readonly note?: string;
 };
 
