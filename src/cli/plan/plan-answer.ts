@@ -69,12 +69,13 @@ function askedOf(words: readonly string[]): Asked | Said {
   return { file, as, start: typeof start === 'string' ? start : undefined };
 }
 
-function printed(plan: Plan, as: Asked['as'], stampMs: number): string {
+/** What is printed of a plan; undefined: a calendar in which nothing lies ahead. */
+function printed(plan: Plan, as: Asked['as'], stampMs: number): string | undefined {
   switch (as) {
     case 'json':
       return `${JSON.stringify(plan, null, 2)}\n`;
     case 'calendar':
-      return plan.days ? (calendarFile(plan, plan.days.startWallMs, stampMs, inEnglish) ?? '') : '';
+      return plan.days && calendarFile(plan, plan.days.startWallMs, stampMs, inEnglish);
     case 'text':
       return describePlan(plan, inEnglish);
   }
@@ -111,7 +112,12 @@ export function planAnswer(words: readonly string[], stampMs: number = Date.now(
     const plan = planned(read.kitchen, start);
     const problems = checkPlan(plan).map(({ say }) => `The plan does not hold: ${say}.`);
     const code = problems.length > 0 ? 1 : 0;
-    return { out: printed(plan, as, stampMs), err: [...warnings, ...problems], code };
+    const out = printed(plan, as, stampMs);
+    if (out === undefined)
+      return refused([
+        `${file} has no calendar: nothing in it rests or is purged. Leave --calendar away.`,
+      ]);
+    return { out, err: [...warnings, ...problems], code };
   } catch (fault) {
     if (!(fault instanceof OutOfRangeError)) throw fault;
     return refused([`${file} cannot be planned: ${fault.message}`]);

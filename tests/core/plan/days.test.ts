@@ -4,7 +4,8 @@ import { momentOf } from '../../../src/core/calendar/index.ts';
 import type { Kitchen, Override, Place } from '../../../src/core/kitchen/index.ts';
 import { buildPlan, checkPlan, describePlan, type Plan } from '../../../src/core/plan/index.ts';
 import { kitchens } from '../kitchen/kitchen-arbitrary.ts';
-import { endS, kitchenOf, startS } from './plans.ts';
+import { inEnglish } from '../../support/english.ts';
+import { endS, kitchenOf, noticeKeys, noticesText, startS } from './plans.ts';
 
 const H_MS = 3_600_000;
 const NEW_YORK: Place = {
@@ -43,7 +44,7 @@ describe('a plan with a start and a place', () => {
     const plan = buildPlan(flat, { startWallMs: friday });
     expect(checkPlan(plan)).toEqual([]);
     const [sabbath] = plan.days?.restDays ?? [];
-    expect(sabbath?.name).toBe('Sabbath');
+    expect(sabbath?.name.key).toBe('calendar.day.sabbath');
     const { fromWallMs = 0, toWallMs = 0 } = sabbath ?? {};
     const into = plan.steps.filter(({ id }) => {
       const { fromMs, toMs } = wall(plan, id);
@@ -76,7 +77,7 @@ describe('a plan with a start and a place', () => {
     const kitchen = { ...flat, household: { ...flat.household, overrides: [held] } };
     const plan = buildPlan(kitchen, { startWallMs: friday });
     expect(checkPlan(plan)).toEqual([]);
-    expect(plan.notices.join(' ')).toContain('runs into the night');
+    expect(noticeKeys(plan)).toContain('plan.notice.overnight');
   });
 
   it('keeps no rest days for a household that keeps none, but nights', () => {
@@ -100,7 +101,7 @@ describe('a plan with a start and a place', () => {
   });
 
   it('tells days and hours on the wall when it is printed', () => {
-    const text = describePlan(buildPlan(flat, { startWallMs: friday }));
+    const text = describePlan(buildPlan(flat, { startWallMs: friday }), inEnglish);
     expect(text).toContain('Friday 27 March\n  09:00  ');
     expect(text).toMatch(/Sabbath: Friday 27 March 18:5\d to Saturday 28 March 19:5\d/);
     expect(text).not.toContain('T+');
@@ -117,12 +118,17 @@ describe('the deadline of a kitchen for Passover', () => {
     expect(Math.abs(atWallMs - at('2026-04-01T10:56', NEW_YORK.zone))).toBeLessThan(3 * 60_000);
     for (const { id, phase } of plan.steps)
       if (phase === 'purge') expect(wall(plan, id).toMs, id).toBeLessThanOrEqual(atWallMs);
-    expect(plan.notices.join(' ')).not.toContain('after the deadline');
+    expect(noticeKeys(plan)).toContain('plan.notice.leaven-hour');
+    expect(noticeKeys(plan)).not.toContain('plan.notice.purge-late');
   });
 
   it('says by how much it is missed, and that no order of work would keep it', () => {
     const plan = buildPlan(kitchen, { startWallMs: at('2026-03-31T18:00', NEW_YORK.zone) });
-    expect(plan.notices[0]).toMatch(
+    expect(plan.notices[0]).toMatchObject({
+      key: 'plan.notice.purge-late',
+      params: { certain: true },
+    });
+    expect(noticesText(plan)).toMatch(
       /purging ends \d+\.\d h after the deadline, and no other order of work would keep it: begin earlier/,
     );
   });
@@ -132,19 +138,19 @@ describe('the deadline of a kitchen for Passover', () => {
     const { atWallMs = 0 } = plan.days?.deadline ?? {};
     expect(atWallMs).toBeLessThan(at('2025-04-11T12:00', NEW_YORK.zone));
     expect(atWallMs).toBeGreaterThan(at('2025-04-11T09:00', NEW_YORK.zone));
-    expect(plan.notices.join(' ')).toContain('eve of Passover is a Sabbath');
+    expect(noticeKeys(plan)).toContain('plan.notice.eve-is-sabbath');
   });
 
   it('has passed on the eve in the afternoon and in the festival', () => {
     for (const text of ['2026-04-01T15:00', '2026-04-05T09:00']) {
       const plan = buildPlan(kitchen, { startWallMs: at(text, NEW_YORK.zone) });
-      expect(plan.notices.join(' '), text).toContain('has passed');
+      expect(noticeKeys(plan), text).toContain('plan.notice.leaven-passed');
     }
   });
 
   it('warns of a self-clean on the last day', () => {
     const plan = buildPlan(kitchen, { startWallMs: at('2026-03-30T12:00', NEW_YORK.zone) });
-    expect(plan.notices.join(' ')).toContain('On the last day before the deadline');
+    expect(noticeKeys(plan)).toContain('plan.notice.last-day');
   });
 
   it('is not there in autumn, nor for another purpose', () => {
@@ -161,12 +167,16 @@ describe('what a plan says it does not know', () => {
   const { place: _, ...nowhere } = flat;
 
   it('names the start, or the place, that is missing', () => {
-    expect(buildPlan(flat).notices[0]).toMatch(
+    expect(noticesText(buildPlan(flat))).toMatch(
       /^Sabbaths and festivals are not.* tell when you begin,/,
     );
+    const unknown = (start: boolean, place: boolean) => ({
+      key: 'plan.notice.days-unknown',
+      params: { start, place },
+    });
+    expect(buildPlan(flat).notices[0]).toEqual(unknown(false, true));
     const told = buildPlan(nowhere, { startWallMs: at('2026-03-25T09:00', 'UTC') });
-    expect(told.notices[0]).toContain('tell where the kitchen is');
-    expect(told.notices[0]).not.toContain('when you begin');
+    expect(told.notices[0]).toEqual(unknown(true, false));
     expect(told).not.toHaveProperty('days');
   });
 
@@ -177,7 +187,7 @@ describe('what a plan says it does not know', () => {
       { startWallMs: at('2026-06-18T09:00', north.zone) },
     );
     expect(checkPlan(plan)).toEqual([]);
-    expect(plan.notices.join(' ')).toContain('the sun does not tell when Sabbath begins or ends');
+    expect(noticesText(plan)).toContain('the sun does not tell when Sabbath begins or ends');
     const [sabbath] = plan.days?.restDays ?? [];
     expect(sabbath?.fromWallMs).toBe(at('2026-06-19T12:00', north.zone));
     expect(sabbath?.toWallMs).toBe(at('2026-06-21T08:00', north.zone));
@@ -203,7 +213,7 @@ describe('any kitchen, any day, many places', () => {
         const plan = buildPlan({ ...kitchen, household, place }, { startWallMs: hour * H_MS });
         expect(checkPlan(plan)).toEqual([]);
         expect(plan.days?.restDays.length).toBeGreaterThan(6);
-        expect(describePlan(plan)).not.toMatch(/undefined|NaN|Infinity|\[object/);
+        expect(describePlan(plan, inEnglish)).not.toMatch(/undefined|NaN|Infinity|\[object/);
       }),
       { numRuns: 40 },
     );

@@ -4,6 +4,7 @@ import { METHODS } from '../../../src/core/kitchen/index.ts';
 import type { Kitchen, Override } from '../../../src/core/kitchen/index.ts';
 import { buildPlan, checkPlan, describePlan } from '../../../src/core/plan/index.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
+import { inEnglish } from '../../support/english.ts';
 import { kitchens } from '../kitchen/kitchen-arbitrary.ts';
 
 /** The ends of what a kitchen file may say of rooms, kettles and heights. */
@@ -103,7 +104,7 @@ describe('any kitchen', () => {
         const { state } = simulateRun(plan);
         expect(state.status).toBe('closed');
         expect(Object.values(state.steps).every(({ outcome }) => outcome === 'done')).toBe(true);
-        expect(describePlan(plan)).not.toMatch(/undefined|NaN|Infinity|\[object/);
+        expect(describePlan(plan, inEnglish)).not.toMatch(/undefined|NaN|Infinity|\[object/);
       }),
       { numRuns: 25 },
     );

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Override } from '../../../src/core/kitchen/index.ts';
-import { buildPlan, checkPlan } from '../../../src/core/plan/index.ts';
-import { endS, kitchenOf, startS } from './plans.ts';
+import { asWritten } from '../../../src/core/messages/index.ts';
+import { buildPlan, checkPlan, type Plan } from '../../../src/core/plan/index.ts';
+import { inEnglish } from '../../support/english.ts';
+import { endS, kitchenOf, noticeKeys, startS } from './plans.ts';
 
 const H_S = 3600;
 const flat = kitchenOf('flat-coils');
@@ -28,17 +30,18 @@ describe('the timetable', () => {
   });
 
   it('says by how much a deadline is missed, and what would help', () => {
-    const { notices } = buildPlan(flat, { deadlineS: 20 * H_S });
-    expect(notices[0]).toMatch(
-      /17\.\d h after the deadline, and no other order of work would keep it/,
+    const [first = asWritten('none')] = buildPlan(flat, { deadlineS: 20 * H_S }).notices;
+    expect(first).toMatchObject({ key: 'plan.notice.plan-late', params: { certain: true } });
+    expect(Math.floor(Number(first.params['lateH']))).toBe(17);
+    expect(inEnglish.say(first)).toMatch(
+      /17\.\d h after the deadline, and no other order of work would keep it.*second kettle/,
     );
-    expect(notices[0]).toContain('second kettle');
   });
 
   it('says nothing of a deadline that is kept', () => {
-    expect(buildPlan(flat, { deadlineS: 72 * H_S }).notices.join(' ')).not.toContain(
-      'after the deadline',
-    );
+    const keys = noticeKeys(buildPlan(flat, { deadlineS: 72 * H_S }));
+    expect(keys).not.toContain('plan.notice.plan-late');
+    expect(keys.length).toBeGreaterThan(0);
   });
 
   it('lets a hold that no day is long enough for run into the night, and says so', () => {
@@ -51,7 +54,7 @@ describe('the timetable', () => {
     };
     const plan = buildPlan({ ...flat, household: { ...flat.household, overrides: [held] } });
     expect(checkPlan(plan)).toEqual([]);
-    expect(plan.notices.join(' ')).toContain('runs into the night');
+    expect(noticeKeys(plan)).toContain('plan.notice.overnight');
   });
 
   it('never ends before its bound', () => {
@@ -62,6 +65,9 @@ describe('the timetable', () => {
   it('keeps the order of an earlier plan where it can', () => {
     const first = buildPlan(flat);
     const again = buildPlan(flat, { previousS: first.timetable.startS });
+    const order = ({ timetable: { startS: at } }: Plan): readonly string[] =>
+      first.steps.map(({ id }) => id).toSorted((a, b) => (at[a] ?? 0) - (at[b] ?? 0));
+    expect(order(again)).toEqual(order(first));
     expect(again.timetable.finishS).toBeLessThanOrEqual(first.timetable.finishS + 1);
   });
 });
