@@ -1,7 +1,7 @@
 /** The working tree, brought into the layout that is pinned in `layout.ts`. */
 import { parseMoment } from '../../../src/core/calendar/index.ts';
 import { parseKitchen } from '../../../src/core/kitchen/index.ts';
-import type { Message } from '../../../src/core/messages/index.ts';
+import { asWritten, type Message } from '../../../src/core/messages/index.ts';
 import { buildPlan, describePlan, ranOut, type Plan } from '../../../src/core/plan/index.ts';
 import { reportOf, reportText } from '../../../src/core/report/index.ts';
 import { apply, simulateRun, type Fact, type Request } from '../../../src/core/run/index.ts';
@@ -50,7 +50,10 @@ const REQUESTS: Readonly<Record<string, Request['kind']>> = { 'report-doubt': 'r
 
 /** What the disturbing person asks, in the words of the engine. */
 function requestOf(asked: RequestOne): Request {
-  return { ...asked, kind: REQUESTS[asked.kind] ?? asked.kind } as unknown as Request;
+  const kind = REQUESTS[asked.kind] ?? asked.kind;
+  // The one reason that is no person's word: it comes with the amendment.
+  const reason = kind === 'amend-plan' ? { reason: asWritten(String(asked['reason'])) } : {};
+  return { ...asked, ...reason, kind } as unknown as Request;
 }
 
 /** Every timer of a run: those that are over are not in its last state. */

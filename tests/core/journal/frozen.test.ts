@@ -1,20 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { importJournal, openJournal } from '../../../src/core/journal/index.ts';
-import { inEnglish } from '../../support/english.ts';
+import { openJournal } from '../../../src/core/journal/index.ts';
+import { frozenEntries } from './frozen/read.ts';
 import { summary } from './frozen/summary.ts';
-
-function frozen(name: string): readonly unknown[] {
-  const file = importJournal(readFileSync(join(import.meta.dirname, 'frozen', name), 'utf8'));
-  if ('problem' in file) throw new Error(inEnglish.say(file.problem));
-  return file.entries;
-}
 
 describe('frozen journals of version 1', () => {
   // Verifies: I-15
   it.each(['good-v1', 'alarms-v1'])('%s folds to its recorded result', (name) => {
-    const opened = openJournal(frozen(`${name}.json`));
+    const opened = openJournal(frozenEntries(name));
     expect(opened.problem).toBeUndefined();
     expect(opened.torn).toBe(0);
     const result = readFileSync(join(import.meta.dirname, 'frozen', `${name}.result.json`), 'utf8');
@@ -22,7 +16,7 @@ describe('frozen journals of version 1', () => {
   });
 
   it('the one with alarms holds what the device told of them', () => {
-    const { facts, state } = openJournal(frozen('alarms-v1.json'));
+    const { facts, state } = openJournal(frozenEntries('alarms-v1'));
     const told = facts.filter(({ body }) => body.kind.startsWith('alarm-'));
     expect(told.map(({ body }) => body.kind)).toEqual([
       'alarm-handed',
@@ -36,7 +30,7 @@ describe('frozen journals of version 1', () => {
   });
 
   it('the corrupt one opens read-only at its damage, with what came before', () => {
-    const entries = frozen('corrupt-v1.json');
+    const entries = frozenEntries('corrupt-v1');
     const opened = openJournal(entries);
     expect(opened.problem).toMatchObject({
       name: 'corrupt',
@@ -47,7 +41,7 @@ describe('frozen journals of version 1', () => {
   });
 
   it('the altered one opens read-only at the change', () => {
-    const opened = openJournal(frozen('altered-v1.json'));
+    const opened = openJournal(frozenEntries('altered-v1'));
     expect(opened.problem?.name).toBe('altered');
     expect(opened.problem?.message.key).toBe('engine.journal.altered');
     expect(opened.facts.length).toBe((opened.problem?.seq ?? 0) - 1);

@@ -1,6 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { gunzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import {
   decodeJournal,
@@ -14,18 +11,7 @@ import { crc32 } from '../../../src/core/journal/crc32.ts';
 import { resourceKindOf } from '../../../src/core/journal/upgrade/resource-kind.ts';
 import type { Message } from '../../../src/core/messages/index.ts';
 import { finishes, standing } from '../run/finishing.ts';
-
-const FROZEN = join(import.meta.dirname, 'frozen');
-
-function stored(name: string): readonly unknown[] {
-  const path = join(FROZEN, name);
-  const text = name.endsWith('.gz')
-    ? gunzipSync(readFileSync(path)).toString('utf8')
-    : readFileSync(path, 'utf8');
-  const file = importJournal(text);
-  if ('problem' in file) throw new Error(file.problem.key);
-  return file.entries;
-}
+import { frozenEntries } from './frozen/read.ts';
 
 type Loose = { v: number; seq: number; fact: { body: Record<string, unknown> }; sum: string };
 
@@ -36,7 +22,7 @@ function stepsOf(first: Loose | undefined): readonly object[] {
 /** Entries of version 1 with one body changed and every sum made right again. */
 function forged(at: number, body: Record<string, unknown>): readonly unknown[] {
   let prev: string | undefined;
-  return (stored('good-v1.json') as readonly Loose[]).map((entry, index) => {
+  return (frozenEntries('good-v1') as readonly Loose[]).map((entry, index) => {
     const { v, seq, fact } = entry;
     const rest = {
       v,
@@ -51,7 +37,7 @@ function forged(at: number, body: Record<string, unknown>): readonly unknown[] {
 
 describe('an entry of version 1', () => {
   it('is kept as it is stored, and told in the words of version 2', () => {
-    const raw = stored('good-v1.json');
+    const raw = frozenEntries('good-v1');
     const { entries, facts } = decodeJournal(raw);
     expect(entries).toEqual(raw);
     const kinds = facts.map(({ body }) => body.kind);
@@ -63,7 +49,7 @@ describe('an entry of version 1', () => {
   });
 
   it('has its sentences as they were written', () => {
-    const raw = stored('v1/open-purge-v1.json.gz') as readonly Loose[];
+    const raw = frozenEntries('open-purge-v1') as readonly Loose[];
     const { facts } = decodeJournal(raw);
     /** Every message that is as written, as its text. */
     const plain = (value: unknown): unknown => {
@@ -86,7 +72,7 @@ describe('an entry of version 1', () => {
   });
 
   it('says what kind of thing its resources are', () => {
-    const { state } = openJournal(stored('v1/open-purge-v1.json.gz'));
+    const { state } = openJournal(frozenEntries('open-purge-v1'));
     const kinds = Object.fromEntries(state?.plan.resources.map(({ id, kind }) => [id, kind]) ?? []);
     expect(kinds).toMatchObject({
       hands: 'hands',
@@ -111,7 +97,7 @@ describe('an entry of version 1', () => {
 
 describe('a run begun in version 1', () => {
   it('goes on in version 2, in one journal', () => {
-    const raw = stored('v1/open-purge-v1.json.gz');
+    const raw = frozenEntries('open-purge-v1');
     const { facts, state, lastSum } = openJournal(raw);
     if (!state) throw new Error('no state');
     const tablet = standing(facts, state.plan);

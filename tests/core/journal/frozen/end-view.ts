@@ -1,13 +1,20 @@
-import { view, type RunState } from '../../../../../src/core/run/index.ts';
+import { view, type RunState } from '../../../../src/core/run/index.ts';
 
 /** A time nobody can bound is no number in JSON. */
 const bounded = (s: number): number | 'unbounded' => (Number.isFinite(s) ? s : 'unbounded');
 
-/** Names that version 1 had for what is called otherwise now. */
-const IN_VERSION_1: Readonly<Record<string, string>> = { unproved: 'doubtful' };
+/**
+ * Names that a version had for what is called otherwise now. To version 1 a
+ * fixture was done when its steps were over, also those that were stopped or
+ * left out: a fault that later versions mend.
+ */
+const NAMES: Readonly<Record<1 | 2, Readonly<Record<string, string>>>> = {
+  1: { unproved: 'doubtful', 'left-out': 'done', 'not-purged': 'done' },
+  2: {},
+};
 
 /** How a run stands at its last fact, as a screen would see it: without sentences, and by names that are kept. */
-export function endView(state: RunState): unknown {
+export function endView(state: RunState, version: 1 | 2 = 2): unknown {
   const seen = view(state, state.clock.lastAt);
   return {
     status: seen.status,
@@ -27,7 +34,7 @@ export function endView(state: RunState): unknown {
           {
             step,
             purpose,
-            status: IN_VERSION_1[status] ?? status,
+            status: NAMES[version][status] ?? status,
             lengthS,
             atLeastS: bounded(atLeastS),
             atMostS: bounded(atMostS),
@@ -37,7 +44,9 @@ export function endView(state: RunState): unknown {
         ],
       ),
     ),
-    fixtures: Object.fromEntries(seen.fixtures.map(({ id, phase }) => [id, phase])),
+    fixtures: Object.fromEntries(
+      seen.fixtures.map(({ id, phase }) => [id, NAMES[version][phase] ?? phase]),
+    ),
     faults: seen.faults.map(({ kind, step, cleared }) => ({ kind, step: step ?? null, cleared })),
     review: seen.review.map(({ step, gapS }) => ({ step, gapS: bounded(gapS) })),
     askClock: seen.askClock,
