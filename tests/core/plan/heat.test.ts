@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { message } from '../../../src/core/messages/index.ts';
 import { coolToTouch, glowTime } from '../../../src/core/physics/index.ts';
-import { buildPlan, checkPlan } from '../../../src/core/plan/index.ts';
+import { buildPlan, checkPlan, type StageRole } from '../../../src/core/plan/index.ts';
 import {
   endS,
   kitchenOf,
+  noticeKeys,
+  noticesText,
   only,
   planOfDemo,
   startS,
@@ -18,13 +21,13 @@ const plan = planOfDemo('flat-coils');
 
 describe('a burner', () => {
   const glow = step(plan, 'glow-coil-front-left');
-  const stage = (id: string) => glow.stages.find((one) => one.id === id);
+  const stage = (role: StageRole) => glow.stages.find((one) => one.role === role);
 
   it('goes from light over warm-up and glow to off', () => {
-    expect(glow.stages.map(({ id }) => id)).toEqual(['light', 'warm-up', 'hold', 'off']);
-    expect(stage('warm-up')?.say).toBe('It glows');
+    expect(glow.stages.map(({ role }) => role)).toEqual(['light', 'warm-up', 'hold', 'off']);
+    expect(stage('warm-up')?.say?.key).toBe('steps.glow.warm-up-say');
     expect(stage('hold')?.say).toBeUndefined();
-    expect(stage('off')?.say).toBe('It is off');
+    expect(stage('off')?.say?.key).toBe('steps.heat.say-off');
   });
 
   it('has the estimate of the physics and a limit of three times it', () => {
@@ -44,7 +47,7 @@ describe('a burner', () => {
     expect(stage('warm-up')?.resumption).toBe('restart');
   });
 
-  it('cools by a clock that starts by itself', () => {
+  it('cools by a timer that starts by itself', () => {
     const cool = step(plan, 'cool-coil-front-left');
     expect(cool.startsBy).toBe('chain');
     const { timeS } = coolToTouch({ burner: 'electric-coil', ratedW: 2350 });
@@ -77,8 +80,10 @@ describe('a burner', () => {
       'not-purged',
     );
     expect(induction.questions.some(({ fixture }) => fixture === 'range-top')).toBe(true);
-    expect(induction.notices.join(' ')).toContain('induction');
-    expect(step(induction, 'mark-kitchen').stages[0]?.detail.join(' ')).toContain('out of use');
+    expect(noticeKeys(induction)).toContain('plan.notice.induction');
+    expect(step(induction, 'mark-kitchen').stages[0]?.detail).toContainEqual(
+      message('steps.mark.out-of-use', { fixture: range.name }),
+    );
     expect(checkPlan(induction)).toEqual([]);
   });
 
@@ -99,14 +104,14 @@ describe('a burner', () => {
       },
     };
     const hold = step(buildPlan(answered), 'glow-coil-back-left').stages.find(
-      ({ id }) => id === 'hold',
+      ({ role }) => role === 'hold',
     );
     expect(hold?.timers[0]?.lengthS).toBe(900);
   });
 
   it('heated without a glow has no warm-up to watch for', () => {
     const warm = buildPlan(withMethod(flat, 'range-top', 'light-heat'));
-    expect(step(warm, 'glow-coil-back-left').stages.map(({ id }) => id)).toEqual([
+    expect(step(warm, 'glow-coil-back-left').stages.map(({ role }) => role)).toEqual([
       'light',
       'hold',
       'off',
@@ -127,9 +132,9 @@ describe('the room', () => {
       } as const,
     };
     const gas = buildPlan(small);
-    expect(gas.resources.find(({ id }) => id === 'burners-lit')?.capacity).toBe(1);
-    expect(gas.notices.join(' ')).toContain('One burner at a time, for the');
-    expect(gas.notices.join(' ')).toContain('neither a hood to the outside nor a window');
+    expect(gas.resources.find(({ kind }) => kind === 'burners-lit')?.capacity).toBe(1);
+    expect(noticesText(gas)).toContain('One burner at a time, for the');
+    expect(noticeKeys(gas)).toContain('plan.notice.no-air');
   });
 });
 
@@ -138,7 +143,7 @@ describe('an oven', () => {
 
   it('with self-clean goes through one unbroken cycle of the manual’s length', () => {
     expect(clean.kind).toBe('self-clean');
-    expect(clean.stages.map(({ id }) => id)).toEqual(['start', 'cycle', 'cool', 'open']);
+    expect(clean.stages.map(({ role }) => role)).toEqual(['start', 'cycle', 'cool', 'open']);
     const cycle = clean.stages[1];
     expect(cycle?.timers[0]).toMatchObject({
       role: 'hold',
@@ -162,7 +167,7 @@ describe('an oven', () => {
   it('without it is held at its highest for the custom’s time after it is hot', () => {
     const gas = step(planOfDemo('mountain-gas'), 'heat-oven');
     expect(gas.kind).toBe('high-heat');
-    expect(gas.stages.map(({ id }) => id)).toEqual(['start', 'heat-up', 'hold', 'off']);
+    expect(gas.stages.map(({ role }) => role)).toEqual(['start', 'warm-up', 'hold', 'off']);
     expect(gas.stages[2]?.timers[0]?.lengthS).toBe(120 * 60);
     expect(gas.demands['burners-lit']).toBe(1);
   });
@@ -170,7 +175,7 @@ describe('an oven', () => {
   it('with a steam clean is told apart from self-clean', () => {
     const steam = buildPlan(withFixture(flat, 'oven', { cleaning: 'steam' }));
     expect(step(steam, 'heat-oven').kind).toBe('high-heat');
-    expect(steam.notices.join(' ')).toContain('not a purge');
+    expect(noticeKeys(steam)).toContain('plan.notice.clean-not-purge.steam');
   });
 
   it('that draws more than its circuit bears is named, and takes the whole circuit', () => {
@@ -181,7 +186,7 @@ describe('an oven', () => {
       ),
     };
     const built = buildPlan(weak);
-    expect(built.notices.join(' ')).toContain('electrician');
+    expect(noticeKeys(built)).toContain('plan.notice.circuit-overloaded');
     expect(checkPlan(built)).toEqual([]);
   });
 });

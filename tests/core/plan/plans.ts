@@ -1,5 +1,6 @@
 import type { Fixture, Kitchen, MethodId } from '../../../src/core/kitchen/index.ts';
 import { buildPlan, type Plan, type Step } from '../../../src/core/plan/index.ts';
+import { inEnglish } from '../../support/english.ts';
 import { demoKitchen } from '../kitchen/demos.ts';
 
 export const DEMOS = ['flat-coils', 'mountain-gas', 'flat-glass-230', 'hall'] as const;
@@ -57,4 +58,14 @@ export function startS(plan: Plan, id: string): number {
 
 export function endS(plan: Plan, id: string): number {
   return startS(plan, id) + step(plan, id).durationS.typical;
+}
+
+/** Keys of everything that the plan tells the household beforehand. */
+export function noticeKeys({ notices }: Plan): readonly string[] {
+  return notices.map(({ key }) => key);
+}
+
+/** The same as it reads in English. */
+export function noticesText({ notices }: Plan): string {
+  return notices.map((notice) => inEnglish.say(notice)).join(' ');
 }

@@ -1,9 +1,22 @@
-import { inEnglish } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
-import type { Sink, Vessel } from '../../../src/core/kitchen/index.ts';
+import { LIMITS, type Sink, type Vessel } from '../../../src/core/kitchen/index.ts';
+import { message, type Message } from '../../../src/core/messages/index.ts';
 import { kettleBody, kettleCooling } from '../../../src/core/physics/index.ts';
 import { buildPlan, checkPlan, pourNeedOf } from '../../../src/core/plan/index.ts';
-import { kitchenOf, only, planOfDemo, step, stepsOf, withFixture, withMethod } from './plans.ts';
+import {
+  kitchenOf,
+  noticeKeys,
+  noticesText,
+  only,
+  planOfDemo,
+  step,
+  stepsOf,
+  withFixture,
+  withMethod,
+} from './plans.ts';
+
+const range = (from: number, to: number): readonly number[] =>
+  Array.from({ length: to - from + 1 }, (_, at) => from + at);
 
 const flat = kitchenOf('flat-coils');
 const plan = planOfDemo('flat-coils');
@@ -13,7 +26,7 @@ describe('a pour', () => {
 
   it('is boiling water and then cold, each confirmed by a person', () => {
     for (const pour of pours) {
-      expect(pour.stages.map(({ id }) => id)).toEqual(['pour', 'cold']);
+      expect(pour.stages.map(({ role }) => role)).toEqual(['pour', 'cold']);
       expect(pour.stages.every(({ say }) => say !== undefined)).toBe(true);
     }
   });
@@ -32,7 +45,11 @@ describe('a pour', () => {
     });
     for (const pour of pours) {
       const need = pour.needs.find(({ withinS }) => withinS !== undefined);
-      expect(need?.step).toBe(pour.id.replace('pour-', 'boil-'));
+      expect(step(plan, need?.step ?? '')).toMatchObject({
+        kind: 'boil',
+        fixture: 'sink',
+        work: { kettle: pour.work.on === 'kettle' ? pour.work.kettle : 0, of: pours.length },
+      });
       expect(need?.withinS).toBe(Math.floor(timeS));
     }
   });
@@ -49,14 +66,16 @@ describe('a pour', () => {
     expect(pours).toHaveLength(need?.kettles.typical ?? Number.NaN);
     const picture = pours[0]?.picture;
     if (picture?.kind !== 'sink') throw new Error('no sink picture');
-    const names = picture.parts.map(({ name }) => inEnglish(name).replace(/ \(.*/, ''));
-    expect([...new Set(names)]).toEqual([
-      'Spout and tap',
-      'Handles',
-      'Deck round the bowls',
-      'Rim',
-      'Walls',
-      'Floor',
+    const parts = picture.parts.map(({ name: { key, params } }) =>
+      key === 'steps.sink.shared' ? (params['part'] as Message).key : key,
+    );
+    expect([...new Set(parts)]).toEqual([
+      'steps.sink.spout-and-tap',
+      'steps.sink.handles',
+      'steps.sink.deck',
+      'steps.sink.rim',
+      'steps.sink.wall',
+      'steps.sink.floor',
     ]);
     const kettles = picture.parts.map(({ kettle }) => kettle);
     expect(kettles.toSorted((a, b) => a - b)).toEqual(kettles);
@@ -109,13 +128,74 @@ describe('an ordinary household sink', () => {
   });
 });
 
+describe('a sink of many bowls', () => {
+  const BOWL = { lengthM: 0.35, widthM: 0.3, depthM: 0.2 };
+  const sinkOf = (bowls: number) =>
+    withFixture(only(flat, 'sink'), 'sink', {
+      outline: [
+        [0, 0],
+        [0.4 * bowls, 0],
+        [0.4 * bowls, 0.4],
+        [0, 0.4],
+      ],
+      bowls: Array.from({ length: bowls }, () => BOWL),
+    });
+
+  it.each(range(1, LIMITS.bowls.most))('of %i is poured bowl by bowl, every part named', (bowls) => {
+    const built = buildPlan(sinkOf(bowls));
+    const pours = stepsOf(built, 'pour', 'sink');
+    const picture = pours[0]?.picture;
+    if (picture?.kind !== 'sink') throw new Error('no sink picture');
+    const parts = picture.parts.map(({ name }) =>
+      name.key === 'steps.sink.shared' ? (name.params['part'] as Message) : name,
+    );
+    for (const part of ['rim', 'wall', 'floor']) {
+      const own = parts.filter(
+        ({ key }) => key === `steps.sink.${bowls > 1 ? 'bowl.' : ''}${part}`,
+      );
+      const named = new Set(own.map(({ params }) => params['bowl']));
+      expect(named).toEqual(new Set(bowls > 1 ? range(1, bowls) : [undefined]));
+    }
+    const litres = pours.map(({ work }) => (work.on === 'kettle' ? work.litres : Number.NaN));
+    expect(litres.reduce((sum, l) => sum + l, 0)).toBeCloseTo(built.totals.hotL.typical, 6);
+    for (const l of litres) expect(l).toBeLessThanOrEqual(1.7 + 1e-9);
+    expect(checkPlan(built)).toEqual([]);
+  });
+});
+
+describe('a top for which no lanes can be drawn', () => {
+  it('is poured in alike shares, and each pour says why', () => {
+    const outline = [
+      [0, 0],
+      [2, 0],
+      [2, 0.6],
+      [0, 0.6],
+    ] as const;
+    const frame = withFixture(only(flat, 'counter-left'), 'counter-left', {
+      outline,
+      holes: [outline],
+      backEdges: [[2, 3]],
+    });
+    const pours = stepsOf(buildPlan(frame), 'pour', 'counter-left');
+    expect(pours.length).toBeGreaterThan(0);
+    for (const { picture, stages, work } of pours) {
+      expect(picture).toBeUndefined();
+      expect(stages[0]?.detail).toContainEqual(
+        message('steps.pour.not-drawn', { why: message('steps.pour.not-drawn.all-cut-away') }),
+      );
+      expect(work).toMatchObject({ on: 'kettle', of: pours.length });
+    }
+  });
+});
+
 describe('the kettles', () => {
   it('two of them take turns', () => {
     const two = { ...flat, vessels: flat.vessels.map((one) => ({ ...one, count: 2 })) };
-    const vessels = stepsOf(buildPlan(two), 'boil').map(({ demands }) =>
-      Object.keys(demands).find((id) => id.startsWith('vessel-')),
-    );
-    expect(new Set(vessels)).toEqual(new Set(['vessel-kettle-1', 'vessel-kettle-2']));
+    const boils = stepsOf(buildPlan(two), 'boil');
+    const units = boils.map(({ work }) => (work.on === 'kettle' ? work.vessel.unit : ''));
+    expect(new Set(units)).toEqual(new Set(['kettle-1', 'kettle-2']));
+    for (const { demands, work } of boils)
+      expect(demands[`vessel-${work.on === 'kettle' ? work.vessel.unit : ''}`]).toBe(1);
     expect(checkPlan(buildPlan(two))).toEqual([]);
   });
 
@@ -127,7 +207,7 @@ describe('the kettles', () => {
     };
     const both = buildPlan(only(tight, 'counter-left', 'sink'));
     expect(checkPlan(both)).toEqual([]);
-    expect(both.notices.join(' ')).toContain('together');
+    expect(noticeKeys(both)).toContain('plan.notice.circuit-shared');
     const amps = stepsOf(both, 'boil').map(({ demands }) => demands['circuit-sockets-right'] ?? 0);
     for (const amp of amps) expect(2 * amp).toBeGreaterThan(15);
   });
@@ -135,7 +215,7 @@ describe('the kettles', () => {
   it('an urn and a pot do not pour, and the plan says so', () => {
     const hall = planOfDemo('hall');
     expect(stepsOf(hall, 'boil').some(({ demands }) => 'vessel-urn' in demands)).toBe(false);
-    expect(hall.notices.join(' ')).toContain('urn');
+    expect(noticesText(hall)).toMatch(/^.*Not poured from: .*urn/i);
   });
 
   it('without one, the plan buys one and does not purge it', () => {
@@ -155,7 +235,7 @@ describe('the kettles', () => {
     };
     const built = buildPlan(weak);
     expect(stepsOf(built, 'boil').some(({ demands }) => 'vessel-weak' in demands)).toBe(false);
-    expect(built.notices.join(' ')).toContain('Travel kettle');
+    expect(noticesText(built)).toContain('Not used: Travel kettle');
     expect(checkPlan(built)).toEqual([]);
   });
 
@@ -175,11 +255,11 @@ describe('what is not poured', () => {
   it('a shelf that an answer wants poured is work by hand, and said so', () => {
     const answered = buildPlan(withMethod(flat, 'wall-cupboard', 'pour'));
     expect(checkPlan(answered)).toEqual([]);
-    expect(answered.notices.join(' ')).toContain('not reckoned');
+    expect(noticeKeys(answered)).toContain('plan.notice.by-hand');
     const purge = step(answered, 'purge-wall-cupboard');
     expect(purge.kind).toBe('boil-over');
-    expect(purge.title).toMatch(/^Pour boiling water over every spot, by hand: /);
-    expect(purge.stages.map(({ id }) => id)).toEqual(['immerse', 'cold']);
+    expect(purge.title.key).toBe('steps.by-hand.pour');
+    expect(purge.stages.map(({ role }) => role)).toEqual(['pour', 'cold']);
   });
 
   it('pourNeedOf knows only surfaces', () => {

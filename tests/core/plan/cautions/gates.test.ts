@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Gate, Plan, Step } from '../../../../src/core/plan/index.ts';
 import { reportOf, reportText } from '../../../../src/core/report/index.ts';
 import { decide, createRun, perform, type RunState } from '../../../../src/core/run/index.ts';
+import { inEnglish } from '../../../support/english.ts';
 import { DEMOS, planOfDemo } from '../plans.ts';
 
 // Verifies: I-05, I-11. Every gate of every demo kitchen, through the engine.
@@ -17,7 +18,7 @@ function only(plan: Plan, step: Step): Plan {
 function running(plan: Plan, step: Step): RunState {
   const { state } = createRun(only(plan, step), NOW);
   const begun = perform(state, { kind: 'start-run' }, NOW);
-  if ('refusal' in begun) throw new Error(begun.refusal.message);
+  if ('refusal' in begun) throw new Error(begun.refusal.code);
   return begun.state;
 }
 
@@ -37,7 +38,7 @@ function answer(state: RunState, gate: Gate, step: Step, yes: boolean): RunState
     },
     NOW,
   );
-  if ('refusal' in done) throw new Error(done.refusal.message);
+  if ('refusal' in done) throw new Error(done.refusal.code);
   return done.state;
 }
 
@@ -126,7 +127,7 @@ describe.each(DEMOS)('%s', (demo) => {
     for (const { gate, step, others } of rows.filter((row) => row.gate.signal !== 'DANGER')) {
       const begun = createRun(only(plan, step), NOW);
       const started = perform(begun.state, { kind: 'start-run' }, NOW);
-      if ('refusal' in started) throw new Error(started.refusal.message);
+      if ('refusal' in started) throw new Error(started.refusal.code);
       for (const empty of ['', '   ', '\n\t']) {
         const decision = override(started.state, gate, step, empty);
         expect('refusal' in decision && decision.refusal.code).toBe('reason-missing');
@@ -139,12 +140,12 @@ describe.each(DEMOS)('%s', (demo) => {
         reason,
       } as const;
       const done = perform(started.state, asked, NOW);
-      if ('refusal' in done) throw new Error(done.refusal.message);
+      if ('refusal' in done) throw new Error(done.refusal.code);
       const open = others.reduce((state, other) => answer(state, other, step, true), done.state);
       expect(tries(open, step)).toBe('begun');
       const record = reportOf([...begun.facts, ...started.facts, ...done.facts]);
       expect(record.overriddenGates).toMatchObject([{ reason }]);
-      expect(reportText(record, String)).toContain(reason);
+      expect(reportText(record, inEnglish, 'UTC')).toContain(reason);
     }
   });
 

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { SOURCE_KEYS } from '../../../../src/core/custom/index.ts';
 import { buildPlan, type Plan } from '../../../../src/core/plan/index.ts';
 import { CAUTIONS, FAULTS, type CautionKind } from '../../../../src/core/plan/cautions/index.ts';
-import { DEMOS, kitchenOf, planOfDemo, step, stepsOf } from '../plans.ts';
+import { cautions as english } from '../../../../src/core/messages/english/cautions/index.ts';
+import { DEMOS, kitchenOf, noticeKeys, planOfDemo, step, stepsOf } from '../plans.ts';
 
 /** What the work needs, and how each must meet the person: asked first, kept on the screen, or said after. */
 const NEEDED: Readonly<Record<string, readonly CautionKind[]>> = {
@@ -38,6 +39,9 @@ const coils = planOfDemo('flat-coils');
 const gas = planOfDemo('mountain-gas');
 const glass = planOfDemo('flat-glass-230');
 
+/** Entries of the cautions are fixed texts. */
+const texts: Readonly<Record<string, string>> = english;
+
 describe('the table of cautions', () => {
   it.each(Object.entries(NEEDED))('has %s, of at least the kinds %j', (id, kinds) => {
     const row = CAUTIONS.find((one) => one.id === id);
@@ -52,13 +56,22 @@ describe('the table of cautions', () => {
   });
 
   it.each(CAUTIONS)('$id says what to do and why, in one sentence with a source', (row) => {
-    expect(row.say).toMatch(/^[A-Z].*: .+\.$/);
-    expect(row.say.slice(0, -1)).not.toContain('. ');
+    const say = texts[`cautions.${row.id}.say`] ?? '';
+    expect(say).toMatch(/^[A-Z].*: .+\.$/);
+    expect(say.slice(0, -1)).not.toContain('. ');
+    expect(texts[`cautions.${row.id}.hazard`]).toMatch(/^[a-z]/);
     expect(SOURCE_KEYS).toContain(row.source);
     expect(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']).toContain(row.signal);
-    if (row.kinds.includes('gate')) expect(row.ask).toMatch(/\?$/);
-    else expect(row.ask).toBeUndefined();
-    if (row.kinds.includes('gate')) expect(row.makeSafe).not.toBe('');
+    if (row.kinds.includes('gate')) expect(texts[`cautions.${row.id}.ask`]).toMatch(/\?$/);
+  });
+
+  it('has in the catalogue what its rows say, and nothing else', () => {
+    const ofCautions = CAUTIONS.flatMap(({ id, kinds }) => [
+      ...['hazard', 'say'].map((field) => `cautions.${id}.${field}`),
+      ...(kinds.includes('gate') ? ['ask', 'make-safe'] : []).map((f) => `cautions.${id}.${f}`),
+    ]);
+    const ofFaults = FAULTS.flatMap(({ name, doThis }) => [name, ...doThis].map(({ key }) => key));
+    expect(Object.keys(english).toSorted()).toEqual([...ofCautions, ...ofFaults].toSorted());
   });
 
   it('has a policy for every fault that trips a gate', () => {
@@ -125,8 +138,8 @@ describe('a caution stands at its step', () => {
       expect.arrayContaining(['oven-pre', 'oven-birds']),
     );
     expect(at(coils, 'heat-oven').standing).toContain('oven-attend');
-    expect(coils.notices.join(' ')).toContain('spare day');
-    expect(gas.notices.join(' ')).not.toContain('spare day');
+    expect(noticeKeys(coils)).toContain('cautions.oven-late.say');
+    expect(noticeKeys(gas)).not.toContain('cautions.oven-late.say');
   });
 
   it('at the cleaning', () => {

@@ -1,4 +1,3 @@
-import { unkeyed } from '../../../../src/core/messages/temporary.ts';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -12,6 +11,7 @@ import {
 import { CAUTIONS } from '../../../../src/core/plan/cautions/index.ts';
 import { buildPlan, roomNeedOf, type Plan, type Step } from '../../../../src/core/plan/index.ts';
 import { kitchens } from '../../kitchen/kitchen-arbitrary.ts';
+import { inEnglish } from '../../../support/english.ts';
 import { DEMOS, kitchenOf, only, withFixture, withMethod } from '../plans.ts';
 import { seen, WHERE, WHOLE } from './oracle.ts';
 
@@ -70,7 +70,7 @@ function expectExactlyThere(plan: Plan): void {
     expect({ step: step.id, ...found }).toEqual({ step: step.id, ...due });
   }
   for (const row of CAUTIONS) {
-    const told = plan.notices.includes(unkeyed(row.say));
+    const told = plan.notices.some(({ key }) => key === `cautions.${row.id}.say`);
     expect({ id: row.id, told }).toEqual({ id: row.id, told: WHOLE[row.id]?.(plan) ?? false });
   }
 }
@@ -147,11 +147,13 @@ describe('what a caution refers to is in the plan', () => {
       const plan = buildPlan(kitchenOf(demo));
       for (const step of plan.steps) {
         if (!step.gates.includes('electric-load')) continue;
-        const held = Object.keys(step.demands).find((id) => id.startsWith('circuit-'));
-        const name = plan.resources.find(({ id }) => id === held)?.name ?? unkeyed('a wall socket');
-        expect(step.stages[0]?.detail.join(' '), step.id).toContain(
-          `Plug it straight into ${name}`,
+        const circuit = plan.resources.find(
+          ({ id, kind }) => kind === 'circuit' && step.demands[id] !== undefined,
         );
+        const told = step.stages[0]?.detail.find(({ key }) => key === 'steps.vessel.plug-into');
+        expect(told?.params, step.id).toEqual({
+          circuit: circuit && inEnglish.say(circuit.name),
+        });
       }
     }
   });

@@ -13,7 +13,8 @@ import {
 import { simulateRun } from '../../../src/core/run/index.ts';
 import { kitchens } from '../kitchen/kitchen-arbitrary.ts';
 import type { Kitchen } from '../../../src/core/kitchen/index.ts';
-import { DEMOS, kitchenOf, step, stepsOf, withMethod } from './plans.ts';
+import { inEnglish } from '../../support/english.ts';
+import { DEMOS, kitchenOf, noticesText, step, stepsOf, withMethod } from './plans.ts';
 
 const flat = kitchenOf('flat-coils');
 const sure = (mean: number): CalibrationFactor => ({ mean, spread: 0.02, n: 5 });
@@ -26,9 +27,9 @@ function estimateS(plan: Plan, id: string): number {
   return timers(step(plan, id)).find(({ role }) => role === 'estimate')?.lengthS ?? Number.NaN;
 }
 
-/** Every lesson that a file could hold, sane or not, for the hardware of a kitchen. */
-function lessons(kitchen: Kitchen): fc.Arbitrary<Calibration> {
-  const lesson = fc.record({
+/** Every calibration that a file could hold, sane or not, for the hardware of a kitchen. */
+function calibrations(kitchen: Kitchen): fc.Arbitrary<Calibration> {
+  const factor = fc.record({
     mean: fc.oneof(fc.double({ min: 0.01, max: 20 }), fc.constantFrom(0, -1, Infinity, NaN)),
     spread: fc.oneof(fc.double({ min: 0, max: 3, noNaN: true }), fc.constant(NaN)),
     n: fc.integer({ min: 0, max: 30 }),
@@ -36,7 +37,7 @@ function lessons(kitchen: Kitchen): fc.Arbitrary<Calibration> {
   const burners = kitchen.fixtures.flatMap((f) => (f.kind === 'cooktop' ? f.burners : []));
   const ovens = kitchen.fixtures.filter(({ kind }) => kind === 'oven');
   const by = (ids: readonly { readonly id: string }[]) =>
-    fc.record(Object.fromEntries([...ids.map(({ id }) => id), 'gone'].map((id) => [id, lesson])), {
+    fc.record(Object.fromEntries([...ids.map(({ id }) => id), 'gone'].map((id) => [id, factor])), {
       requiredKeys: [],
     });
   return fc.record(
@@ -45,15 +46,15 @@ function lessons(kitchen: Kitchen): fc.Arbitrary<Calibration> {
       glow: by(burners),
       heatUp: by(ovens),
       cool: by([...burners, ...ovens]),
-      flowLMin: lesson,
-      reach: lesson,
+      flowLMin: factor,
+      reach: factor,
     },
     { requiredKeys: [] },
   ) as fc.Arbitrary<Calibration>;
 }
 
-function taughtKitchens(): fc.Arbitrary<readonly [Kitchen, Calibration]> {
-  return kitchens().chain((kitchen) => fc.tuple(fc.constant(kitchen), lessons(kitchen)));
+function calibratedKitchens(): fc.Arbitrary<readonly [Kitchen, Calibration]> {
+  return kitchens().chain((kitchen) => fc.tuple(fc.constant(kitchen), calibrations(kitchen)));
 }
 
 function litresPoured(plan: Plan): number {
@@ -64,7 +65,7 @@ describe('a plan with what earlier runs taught', () => {
   it('boils as long as was measured, and says so', () => {
     const vessel = flat.vessels[0]?.id ?? '';
     const usual = buildPlan(flat);
-    const taught = buildPlan(flat, { learned: { boil: { [vessel]: sure(1.3) } } });
+    const taught = buildPlan(flat, { calibration: { boil: { [vessel]: sure(1.3) } } });
     const boils = stepsOf(usual, 'boil').filter(
       ({ picture }) => picture?.kind === 'kettle' && picture.vessel === vessel,
     );
@@ -72,32 +73,35 @@ describe('a plan with what earlier runs taught', () => {
     for (const { id } of boils)
       expect(estimateS(taught, id)).toBeCloseTo(1.3 * estimateS(usual, id), 6);
     const { reason } = step(taught, boils[0]?.id ?? '');
-    expect(reason).toMatch(
+    expect(inEnglish.say(reason)).toMatch(
       /From your last run: it boils in about \d+ min( \d+ s)? \(5 reports\)\.$/,
     );
-    expect(taught.notices.join(' ')).toContain('30 % longer than reckoned to boil');
+    expect(noticesText(taught)).toContain('30 % longer than reckoned to boil');
     for (const { id, durationS } of boils)
       expect(step(taught, id).durationS.typical).toBeGreaterThan(durationS.typical);
-    expect(taught.learned).toEqual({ boil: { [vessel]: sure(1.3) } });
+    expect(taught.calibration).toEqual({ boil: { [vessel]: sure(1.3) } });
   });
 
   it('marks the measured moments on the course of the boil', () => {
     const vessel = flat.vessels[0]?.id ?? '';
-    const picture = (learned: Calibration) =>
-      heatCharts(buildPlan(flat, { learned })).find(({ id }) => id.startsWith(`boil-${vessel}`));
-    const about = (learned: Calibration) =>
-      picture(learned)?.moments.find(({ name }) => name === 'about')?.timeS ?? Number.NaN;
+    const picture = (calibration: Calibration) =>
+      heatCharts(buildPlan(flat, { calibration })).find(({ id }) => id === `boil-${vessel}`);
+    const about = (calibration: Calibration) =>
+      picture(calibration)?.moments.find(({ name }) => name.key === 'plan.chart.boil.about')
+        ?.timeS ?? Number.NaN;
     expect(about({ boil: { [vessel]: sure(1.3) } })).toBeCloseTo(1.3 * about({}), 6);
-    expect(picture({ boil: { [vessel]: sure(1.3) } })?.says).toContain('from your last run');
-    expect(picture({})?.says).not.toContain('last run');
+    expect(picture({ boil: { [vessel]: sure(1.3) } })?.says.key).toBe(
+      'plan.chart.boil.says-calibrated',
+    );
+    expect(picture({})?.says.key).toBe('plan.chart.boil.says');
   });
 
   it('expects a glow when it was seen, and calls it a fault no later than before', () => {
-    const learned: Calibration = {
+    const calibration: Calibration = {
       glow: { 'coil-back-left': sure(1.5), 'coil-front-left': sure(0.5) },
     };
     const usual = buildPlan(flat);
-    const taught = buildPlan(flat, { learned });
+    const taught = buildPlan(flat, { calibration });
     const limitS = (plan: Plan, id: string) =>
       timers(step(plan, id)).find(({ role }) => role === 'limit')?.lengthS;
     for (const [id, factor] of [
@@ -113,14 +117,14 @@ describe('a plan with what earlier runs taught', () => {
     const oven = flat.fixtures.find(({ kind }) => kind === 'oven')?.id ?? '';
     const heated = withMethod(flat, oven, 'light-heat');
     const usual = estimateS(buildPlan(heated), `heat-${oven}`);
-    const taught = buildPlan(heated, { learned: { heatUp: { [oven]: sure(1.4) } } });
+    const taught = buildPlan(heated, { calibration: { heatUp: { [oven]: sure(1.4) } } });
     expect(estimateS(taught, `heat-${oven}`)).toBeCloseTo(1.4 * usual, 6);
   });
 
   it('keeps a burner from touch longer when that was needed, and never shorter', () => {
     const coolS = (mean: number) =>
       step(
-        buildPlan(flat, { learned: { cool: { 'coil-back-left': sure(mean) } } }),
+        buildPlan(flat, { calibration: { cool: { 'coil-back-left': sure(mean) } } }),
         'cool-coil-back-left',
       ).durationS.typical;
     const usual = step(buildPlan(flat), 'cool-coil-back-left').durationS.typical;
@@ -130,14 +134,14 @@ describe('a plan with what earlier runs taught', () => {
 
   it('takes a slower stream for longer pours of the same water', () => {
     const usual = buildPlan(flat);
-    const slow = buildPlan(flat, { learned: { flowLMin: sure(1) } });
+    const slow = buildPlan(flat, { calibration: { flowLMin: sure(1) } });
     expect(estimateS(slow, 'pour-sink-1')).toBeCloseTo(2 * estimateS(usual, 'pour-sink-1'), 6);
     expect(litresPoured(slow)).toBe(litresPoured(usual));
   });
 
   it('takes more kettles when each reached less far, and no fewer when it reached further', () => {
     const counters = (reach: number) =>
-      buildPlan(flat, { learned: { reach: sure(reach) } }).steps.filter(
+      buildPlan(flat, { calibration: { reach: sure(reach) } }).steps.filter(
         ({ kind }) => kind === 'pour',
       ).length;
     const usual = stepsOf(buildPlan(flat), 'pour').length;
@@ -145,19 +149,19 @@ describe('a plan with what earlier runs taught', () => {
     expect(counters(2)).toBe(usual);
   });
 
-  it('says nothing of lessons that it does not use', () => {
+  it('says nothing of a calibration that it does not use', () => {
     const strange: Calibration = {
       boil: { 'some-other-kettle': sure(2) },
       flowLMin: { ...sure(1), n: 0 },
     };
-    expect(buildPlan(flat, { learned: strange })).toEqual(buildPlan(flat));
-    expect(buildPlan(flat, { learned: {} })).toEqual(buildPlan(flat));
+    expect(buildPlan(flat, { calibration: strange })).toEqual(buildPlan(flat));
+    expect(buildPlan(flat, { calibration: {} })).toEqual(buildPlan(flat));
   });
 
   it.each(DEMOS)('of %s can be run to its end', (demo) => {
     const kitchen = kitchenOf(demo);
-    const [learned] = fc.sample(lessons(kitchen), { numRuns: 1, seed: 11 });
-    const plan = buildPlan(kitchen, learned ? { learned } : {});
+    const [calibration] = fc.sample(calibrations(kitchen), { numRuns: 1, seed: 11 });
+    const plan = buildPlan(kitchen, calibration ? { calibration } : {});
     expect(checkPlan(plan)).toEqual([]);
     const { state } = simulateRun(plan);
     expect(state.status).toBe('closed');
@@ -165,13 +169,14 @@ describe('a plan with what earlier runs taught', () => {
   });
 });
 
-describe('whatever was learned', () => {
+describe('whatever was taught', () => {
   it('gives a plan that holds, and is used the same the second time', () => {
     fc.assert(
-      fc.property(taughtKitchens(), ([kitchen, learned]) => {
-        const plan = buildPlan(kitchen, { learned });
+      fc.property(calibratedKitchens(), ([kitchen, calibration]) => {
+        const plan = buildPlan(kitchen, { calibration });
         expect(checkPlan(plan)).toEqual([]);
-        if (plan.learned) expect(buildPlan(kitchen, { learned: plan.learned })).toEqual(plan);
+        if (plan.calibration)
+          expect(buildPlan(kitchen, { calibration: plan.calibration })).toEqual(plan);
         else expect(plan).toEqual(buildPlan(kitchen));
       }),
       { numRuns: 25 },
@@ -181,8 +186,8 @@ describe('whatever was learned', () => {
   it('stays within what hardware can be', () => {
     const ENDS = { boil: [0.5, 3], glow: [0.2, 2], 'high-heat': [0.2, 3] } as const;
     fc.assert(
-      fc.property(taughtKitchens(), ([kitchen, learned]) => {
-        const [usual, taught] = [buildPlan(kitchen), buildPlan(kitchen, { learned })];
+      fc.property(calibratedKitchens(), ([kitchen, calibration]) => {
+        const [usual, taught] = [buildPlan(kitchen), buildPlan(kitchen, { calibration })];
         const known = new Set(usual.steps.map(({ id }) => id));
         for (const { id, kind } of taught.steps) {
           const ends = ENDS[kind as keyof typeof ENDS];
@@ -201,8 +206,8 @@ describe('whatever was learned', () => {
 
   it('eases nothing that guards a person or the purge', () => {
     fc.assert(
-      fc.property(taughtKitchens(), ([kitchen, learned]) => {
-        const [usual, taught] = [buildPlan(kitchen), buildPlan(kitchen, { learned })];
+      fc.property(calibratedKitchens(), ([kitchen, calibration]) => {
+        const [usual, taught] = [buildPlan(kitchen), buildPlan(kitchen, { calibration })];
         const after = new Map(taught.steps.map((one) => [one.id, one]));
         for (const before of usual.steps) {
           const now = after.get(before.id);
@@ -229,7 +234,7 @@ describe('whatever was learned', () => {
   });
 });
 
-/** Holds no shorter; limits, reminders and carries no longer; boiled water waits no longer. */
+/** Holds no shorter; limits and reminders no longer; boiled water waits no longer. */
 function eased(before: Step, now: Step): void {
   const [old, fresh] = [timers(before), timers(now)];
   expect(fresh.map(({ id, role }) => `${id} ${role}`)).toEqual(

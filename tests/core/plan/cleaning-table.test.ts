@@ -1,0 +1,33 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { FIXTURE_KINDS } from '../../../src/core/kitchen/index.ts';
+import { cleaning } from '../../../src/core/messages/english/steps/cleaning.ts';
+import { preparing } from '../../../src/core/messages/english/steps/preparing.ts';
+
+type Row = { readonly lines: number };
+const table = JSON.parse(readFileSync('shared/cleaning.json', 'utf8')) as {
+  readonly rows: readonly (Row & { readonly kind: string })[];
+  readonly preparing: readonly (Row & { readonly id: string })[];
+};
+
+const lines = (under: string, { lines: count }: Row): readonly string[] =>
+  Array.from({ length: count }, (_, at) => `${under}.line-${at + 1}`);
+
+describe('the table of cleaning', () => {
+  it('has a row for every kind of fixture', () => {
+    expect(table.rows.map(({ kind }) => kind).toSorted()).toEqual([...FIXTURE_KINDS].toSorted());
+  });
+
+  it('has in the catalogue each line of its rows, and nothing else', () => {
+    const keys = table.rows.flatMap((row) => lines(`steps.clean.${row.kind}`, row));
+    expect(Object.keys(cleaning).toSorted()).toEqual(keys.toSorted());
+  });
+
+  it('has in the catalogue what is prepared, and nothing else', () => {
+    const keys = table.preparing.flatMap((row) => [
+      ...['title', 'reason'].map((part) => `steps.prepare.${row.id}.${part}`),
+      ...lines(`steps.prepare.${row.id}`, row),
+    ]);
+    expect(Object.keys(preparing).toSorted()).toEqual(['steps.prepare.say', ...keys].toSorted());
+  });
+});
