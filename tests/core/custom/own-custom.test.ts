@@ -1,4 +1,4 @@
-import { asWritten } from '../../../src/core/messages/index.ts';
+import { asWritten, message } from '../../../src/core/messages/index.ts';
 import { inEnglish } from '../../support/english.ts';
 import { describe, expect, it } from 'vitest';
 import {
@@ -69,12 +69,12 @@ describe('a custom of one’s own', () => {
     expect(methodOf(own, 'range-top')).toMatchObject({
       method: 'glow',
       minutes: 15,
-      term: 'libun gamur',
+      term: message('custom.term.libun-gamur'),
       reason: asWritten(FIRE.why),
-      source: 'our rabbi, 2027-02-03',
+      source: message('custom.said-by', { saidBy: 'our rabbi', saidOn: '2027-02-03' }),
       ownRow: 'burner-fire',
     });
-    expect(methodOf(own, 'range-top').overriddenBy).toContain('As at home');
+    expect(methodOf(own, 'range-top').overriddenBy?.params).toMatchObject({ custom: 'As at home' });
     const base = customTable('sephardic').rows;
     const changed = tableOf(own.household).rows.filter((row, at) => row !== base[at]);
     expect(changed.map(({ id }) => id)).toEqual(['burner-fire']);
@@ -209,8 +209,8 @@ describe('the list to take to the rabbi', () => {
     const { toAsk, toFind } = questionList(FLAT);
     expect(toAsk.length + toFind.length).toBe(buildPlan(FLAT).questions.length);
     for (const { ask, untilThen } of toAsk) {
-      expect(text).toContain(ask);
-      expect(text).toContain(untilThen);
+      expect(text).toContain(inEnglish.say(ask));
+      expect(text).toContain(inEnglish.say(untilThen));
     }
     expect(text.split('Answer: ____')).toHaveLength(toAsk.length + 1);
     expect(text.endsWith('\n')).toBe(true);
