@@ -41,9 +41,10 @@ export function* placeFitsZone({ place }: Kitchen): Generator<KitchenProblem> {
   let late: number[];
   try {
     late = FRIDAYS.map((date) => sunLateH(place, date));
-  } catch {
+  } catch (fault) {
     // There is no such zone, or no such longitude; that is told already.
-    return;
+    if (fault instanceof RangeError) return;
+    throw fault;
   }
   const worst = late.findIndex((hours) => hours < EARLY_H || hours > LATE_H);
   const date = FRIDAYS[worst];
