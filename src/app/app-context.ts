@@ -9,7 +9,7 @@ import { createNotice } from './context/notice.ts';
 import { createRoute, languageAsked } from './context/route.ts';
 import { createTheme } from './context/theme.ts';
 import { createUpdates } from './context/updates.ts';
-import { reasonOf } from './controllers/reason.ts';
+import { reasonOf } from './controllers/failures/reason.ts';
 import { createAlarm } from './controllers/run/alarm.ts';
 import { createRunChoices, mayBeHeard } from './controllers/run/run-choices.ts';
 import { createRunController } from './controllers/run/run-controller.ts';

@@ -3,9 +3,9 @@ import type { Message } from '../core/messages/index.ts';
 import { say, t } from './context/language.ts';
 import { formatRoute, type PageId } from './context/route.ts';
 import type { LostRun } from './controllers/run/lost-run.ts';
-import type { Trouble } from './controllers/run/run-session.ts';
+import type { Trouble } from './controllers/run/trouble.ts';
 import { Action } from './parts/action.tsx';
-import { when } from './parts/when.ts';
+import { when } from './parts/time/when.ts';
 
 /** A run goes on while another page is looked at. */
 export function OpenRunBanner(props: { show: boolean }) {

@@ -1,7 +1,7 @@
 import type { RunView, StepView } from '../core/run/index.ts';
 import { downloadText } from '../host/files/index.ts';
 import type { AppContext } from './app-context.ts';
-import { reasonOf } from './controllers/reason.ts';
+import { reasonOf } from './controllers/failures/reason.ts';
 
 export async function exportRun(context: AppContext, id: string): Promise<void> {
   try {
@@ -27,9 +27,6 @@ export async function ranOut(
   if (!amendment) return;
   const stage = step.step.stages[step.stage];
   // Only what was shared out anew may be left: a refused amendment ends nothing.
-  if (
-    stage &&
-    (await runs.send({ kind: 'amend-plan', ...amendment }))
-  )
+  if (stage && (await runs.send({ kind: 'amend-plan', ...amendment })))
     await runs.send({ kind: 'confirm', step: step.step.id, stage: stage.id });
 }

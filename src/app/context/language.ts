@@ -71,7 +71,7 @@ export async function chooseLanguage(tags: readonly string[]): Promise<void> {
 }
 
 /** Loads what a page says, in the language of now. */
-export async function loadSections(sections: readonly PageSection[]): Promise<void> {
+async function loadSections(sections: readonly PageSection[]): Promise<void> {
   for (const section of sections) asked.add(section);
   await Promise.all([...new Set([current, latest])].map(fill));
 }

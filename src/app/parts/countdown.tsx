@@ -1,7 +1,7 @@
 import { Index, Show } from 'solid-js';
 import { say, t } from '../context/language.ts';
 import { message, type Message } from '../../core/messages/index.ts';
-import { countdown, countdownDigits } from './countdown-digits.ts';
+import { countdown, countdownDigits } from './time/countdown-digits.ts';
 
 type Part = { readonly digits: string; readonly unit?: 'hours' | 'minutes' };
 

@@ -15,14 +15,14 @@ export type Touch = {
 /** Shorter than any deliberate press seen in common practice; no published source. */
 export const SHORTEST_PRESS_MS = 45;
 /** An elbow on a 13-inch screen; wider is a wet cloth or a splash. Common practice, no published source. */
-export const WIDEST_TOUCH_PX = 190;
+const WIDEST_TOUCH_PX = 190;
 /**
  * About 1 mm at 150 CSS px an inch, thinner than a stylus: a drop. A device
  * that reports no size says 0 or 1 and is believed. Common practice, no
  * published source.
  */
-export const THINNEST_TOUCH_PX = 6;
-export const FARTHEST_SLIP_PX = 40;
+const THINNEST_TOUCH_PX = 6;
+const FARTHEST_SLIP_PX = 40;
 
 /** True when the touch is a person's press. */
 export function isDeliberate(touch: Touch): boolean {

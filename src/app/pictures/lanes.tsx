@@ -2,9 +2,12 @@ import { createMemo, For, Index, Show } from 'solid-js';
 import { t } from '../context/language.ts';
 import type { Picture } from '../../core/plan/index.ts';
 import { pouredUpTo } from './pour-progress.ts';
-import { frameOf, pathOf } from './kitchen-frame.ts';
+import { type Frame, frameOf, pathOf } from './kitchen-frame.ts';
 
 type LanesPicture = Extract<Picture, { kind: 'lanes' }>;
+
+/** A share of the way, and when the stream should be there, s from the start. */
+type LaneTick = { readonly share: number; readonly atS: number };
 
 /** From here on the marks are smaller, to stand beside each other. */
 const MANY_KETTLES = 7;
@@ -15,7 +18,7 @@ export function Lanes(props: {
   /** How much of this kettle is poured by now, 0 to 1; absent while nothing is poured. */
   poured?: number | undefined;
   /** A still picture instead of a moving one: ticks at these shares of the way, with their times. */
-  ticks?: readonly { readonly share: number; readonly atS: number }[] | undefined;
+  ticks?: readonly LaneTick[] | undefined;
 }) {
   const frame = createMemo(() => frameOf([props.picture.outline], 8));
   /** Marks keep their size on the screen, whatever the size of the counter. */
@@ -89,25 +92,7 @@ export function Lanes(props: {
           />
         )}
       </Show>
-      <For each={props.ticks ?? []}>
-        {(tick) => (
-          <Show when={pouredUpTo(mine(), tick.share).at}>
-            {(p) => (
-              <g transform={`translate(${frame().at(p()).join(' ')})`} class="lanes-tick">
-                <circle r={mark() * 0.32} />
-                <text
-                  y={-mark() * 0.9}
-                  text-anchor="middle"
-                  dominant-baseline="central"
-                  font-size={String(mark())}
-                >
-                  {t('run.picture.time', { lengthS: tick.atS })}
-                </text>
-              </g>
-            )}
-          </Show>
-        )}
-      </For>
+      <Ticks ticks={props.ticks ?? []} frame={frame()} mine={mine()} mark={mark()} />
       <For each={kettles()}>
         {(kettle) => {
           // A little way along, so that kettles that begin in the same corner keep their numbers apart.
@@ -137,5 +122,35 @@ export function Lanes(props: {
         }}
       </For>
     </svg>
+  );
+}
+
+/** Where the stream should be at some moments of the pour. */
+function Ticks(props: {
+  ticks: readonly LaneTick[];
+  frame: Frame;
+  mine: LanesPicture['stretches'];
+  mark: number;
+}) {
+  return (
+    <For each={props.ticks}>
+      {(tick) => (
+        <Show when={pouredUpTo(props.mine, tick.share).at}>
+          {(p) => (
+            <g transform={`translate(${props.frame.at(p()).join(' ')})`} class="lanes-tick">
+              <circle r={props.mark * 0.32} />
+              <text
+                y={-props.mark * 0.9}
+                text-anchor="middle"
+                dominant-baseline="central"
+                font-size={String(props.mark)}
+              >
+                {t('run.picture.time', { lengthS: tick.atS })}
+              </text>
+            </g>
+          )}
+        </Show>
+      )}
+    </For>
   );
 }

@@ -25,8 +25,6 @@ export type JournalStore = {
   openRun(entry: StoredRun): Promise<RunJournal>;
   /** Reads all entries of a run as stored, by seq, unchecked; for `decodeJournal`. Writes nothing. */
   readAll(runId: string): Promise<readonly unknown[]>;
-  /** Removes a run and its entries; refused with `open-run` while it is not marked closed. */
-  forgetRun(runId: string): Promise<void>;
   /**
    * The last heartbeat of a run, null when there was none. The heartbeat store
    * is apart from the entries, so that proof of life neither grows the journal
@@ -74,7 +72,6 @@ export type StoredRun = {
  * - `timeout`: no answer within the host's limit; the write may or may not be on disk;
  * - `lost`: the connection was closed under us and could not be made again;
  * - `gone`: what was stored of the run was deleted from outside;
- * - `open-run`: a run that is not closed cannot be forgotten;
  * - `unknown`: anything else, with the platform's own words in `message`.
  */
 export type JournalStoreCode =
@@ -86,7 +83,6 @@ export type JournalStoreCode =
   | 'timeout'
   | 'lost'
   | 'gone'
-  | 'open-run'
   | 'unknown';
 
 /** Every promise of the port rejects with this and nothing else. */

@@ -1,16 +1,16 @@
 import { nextTurnMs } from './next-turn.ts';
 
 /** `beat`: the timer; `woke`: the page came back, was shown, or resumed; `hiding`: the last event that may come. */
-export type TurnCause = 'beat' | 'woke' | 'hiding';
+type TurnCause = 'beat' | 'woke' | 'hiding';
 
-export type TurnDriver = {
+type TurnDriver = {
   /** Seconds until something can come due, from the view; null: nothing can. */
   wakeIn(seconds: number | null): void;
   stop(): void;
 };
 
 /** Interval of heartbeats, s. The tighter, the more of a rest is proved after a crash. */
-export const HEARTBEAT_S = 30;
+const HEARTBEAT_S = 30;
 
 type DriverOptions = {
   readonly onTurn: (cause: TurnCause) => void;

@@ -46,7 +46,7 @@ export async function connect(name: string, onGone: () => void): Promise<IDBData
   }
   if (!factory) throw new StorageError('refused', 'This browser has no database.');
   try {
-    return await withTimeout('Opening the database', OPEN_LIMIT_MS, request(factory, name, onGone));
+    return await withTimeout('opening-database', OPEN_LIMIT_MS, request(factory, name, onGone));
   } catch (error) {
     // Private windows of some engines refuse with InvalidStateError, which later means a closed connection.
     if (error instanceof DOMException && error.name === 'InvalidStateError') {

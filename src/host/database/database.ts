@@ -74,7 +74,7 @@ async function runOnce<T>(
   })();
   try {
     const [result] = await withTimeout(
-      'The database',
+      'database',
       TRANSACTION_LIMIT_MS,
       Promise.all([done, complete]),
     );

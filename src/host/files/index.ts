@@ -1,3 +1,3 @@
 export { downloadText, type TextFile } from './download.ts';
-export { pickTextFile, type Picked } from './pick-file.ts';
-export { shareText, type Shared } from './share.ts';
+export { pickTextFile } from './pick-file.ts';
+export { shareText } from './share.ts';

@@ -1,5 +1,5 @@
 /** `none`: the person chose nothing. */
-export type Picked =
+type Picked =
   | { readonly kind: 'picked'; readonly name: string; readonly text: string }
   | { readonly kind: 'none' }
   | { readonly kind: 'too-large'; readonly name: string; readonly bytes: number }

@@ -1,7 +1,7 @@
 import type { TextFile } from './download.ts';
 
 /** `not-supported`: offer the download instead. */
-export type Shared = 'shared' | 'dismissed' | 'not-supported' | 'failed';
+type Shared = 'shared' | 'dismissed' | 'not-supported' | 'failed';
 
 /** Hands a file to another app of the device, from a touch and by the person's choice. Never rejects. */
 export async function shareText(file: TextFile, title: string): Promise<Shared> {

@@ -1,8 +1,8 @@
 import { get, promisifyRequest, values } from 'idb-keyval';
-import { JournalStoreError, type JournalStore, type StoredRun } from '../../core/journal/index.ts';
+import type { JournalStore, StoredRun } from '../../core/journal/index.ts';
 import type { Readings } from '../../core/run/index.ts';
 import { keyValues, type Database, type Tables } from '../database/index.ts';
-import { epochOf, named, entriesOf } from './epoch-guard.ts';
+import { epochOf, named } from './epoch-guard.ts';
 import { openRunJournal, readEntries } from './run-journal.ts';
 
 /** The journal store on the browser's database; see the port for what it promises. */
@@ -21,12 +21,6 @@ export function createJournalStore(database: Database): JournalStore {
       return openRunJournal(database, entry.id, await named(work));
     },
     readAll: (runId) => readEntries(database, runId),
-    forgetRun: (runId) =>
-      named(
-        database.transact(['runs', 'epochs', 'records', 'heartbeats'], 'readwrite', (tables) =>
-          forget(tables, runId),
-        ),
-      ),
     async readHeartbeat(runId) {
       return (await named(get<Readings>(runId, heartbeats))) ?? null;
     },
@@ -40,20 +34,4 @@ async function raiseEpoch(tables: Tables, entry: StoredRun): Promise<number> {
   const epoch = (await epochOf(tables, entry.id)) + 1;
   await promisifyRequest(tables('epochs').put(epoch, entry.id));
   return epoch;
-}
-
-async function forget(tables: Tables, runId: string): Promise<void> {
-  const entry = await promisifyRequest<StoredRun | undefined>(tables('runs').get(runId));
-  if (entry && !entry.closed) {
-    throw new JournalStoreError(
-      'open-run',
-      `Run “${entry.name}” is still open; allowed: closed runs. Close it first.`,
-    );
-  }
-  await Promise.all([
-    promisifyRequest(tables('records').delete(entriesOf(runId))),
-    promisifyRequest(tables('heartbeats').delete(runId)),
-    promisifyRequest(tables('epochs').delete(runId)),
-    promisifyRequest(tables('runs').delete(runId)),
-  ]);
 }

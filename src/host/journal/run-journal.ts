@@ -98,6 +98,7 @@ export function readEntries(database: Database, runId: string): Promise<readonly
 function outOfOrder(seq: number, expected: number): JournalStoreError {
   return new JournalStoreError(
     'out-of-order',
+    // not shown: for developers; the code is told.
     `seq is ${seq}; allowed: ${expected}, the one after the last. Read the journal again.`,
   );
 }

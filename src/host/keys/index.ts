@@ -1,2 +1,2 @@
-export { createBounceGuard, intentOf, type Intent, type KeyPress } from './intent.ts';
+export type { Intent } from './intent.ts';
 export { listenKeys } from './listen-keys.ts';

@@ -25,6 +25,7 @@ export type KeyPress = {
 /** Keys of keyboards, page-turner pedals and big knobs (names of W3C UI Events key values). */
 const INTENTS: ReadonlyMap<string, Intent> = new Map([
   [' ', 'main'],
+  // not shown: key values of W3C UI Events.
   ['Enter', 'main'],
   ['ArrowRight', 'forward'],
   ['ArrowDown', 'forward'],
@@ -32,6 +33,7 @@ const INTENTS: ReadonlyMap<string, Intent> = new Map([
   ['ArrowLeft', 'back'],
   ['ArrowUp', 'back'],
   ['PageUp', 'back'],
+  // not shown: as above.
   ['Escape', 'dismiss'],
   ['s', 'stop'],
   ['S', 'stop'],

@@ -1,6 +1,8 @@
 import { createBounceGuard, intentOf, type Intent, type KeyPress } from './intent.ts';
 
+// not shown: selectors.
 const FIELDS = 'input, textarea, select, [contenteditable]:not([contenteditable="false"])';
+// not shown: selectors.
 const CONTROLS = 'button, a[href], summary, [role="button"], [role="slider"]';
 /** A region that a person scrolls by keys says so. */
 const SCROLLERS = '[data-scrolls]';

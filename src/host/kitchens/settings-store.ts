@@ -1,4 +1,4 @@
-import { del, entries, set } from 'idb-keyval';
+import { entries, set } from 'idb-keyval';
 import { keyValues, type Database } from '../database/index.ts';
 
 /** Small choices of a person (theme, language, units). Every promise rejects with StorageError and nothing else. */
@@ -6,7 +6,6 @@ export type SettingsStore = {
   /** All settings as stored; the reader checks each, since an older app may have written it. */
   readAll(): Promise<Readonly<Record<string, unknown>>>;
   write(name: string, value: string | number | boolean): Promise<void>;
-  clear(name: string): Promise<void>;
 };
 
 export function createSettingsStore(database: Database): SettingsStore {
@@ -15,6 +14,5 @@ export function createSettingsStore(database: Database): SettingsStore {
   return {
     readAll: async () => Object.fromEntries(await entries<string, unknown>(table)),
     write: (name, value) => set(name, value, table),
-    clear: (name) => del(name, table),
   };
 }

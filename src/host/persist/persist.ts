@@ -16,7 +16,7 @@ export async function askToPersist(): Promise<Persistence> {
   const storage = 'storage' in navigator ? navigator.storage : undefined;
   if (!storage || typeof storage.persist !== 'function') return 'not-supported';
   try {
-    const kept = await withTimeout('Keeping storage', ANSWER_LIMIT_MS, storage.persist());
+    const kept = await withTimeout('keeping-storage', ANSWER_LIMIT_MS, storage.persist());
     return kept ? 'kept' : 'may-be-deleted';
   } catch {
     return 'unknown';

@@ -1,5 +1,5 @@
 /** `armed`: heard as far as the device tells; `touch-to-arm`: one touch is missing; `blocked`; `unknown`: not measured yet. */
-export type SoundLight = 'armed' | 'touch-to-arm' | 'blocked' | 'unknown';
+type SoundLight = 'armed' | 'touch-to-arm' | 'blocked' | 'unknown';
 
 /**
  * - `no-audio`: this browser has no audio clock;

@@ -1,2 +1,2 @@
-export type { SoundHealth, SoundLight, SoundReason } from './health.ts';
+export type { SoundHealth, SoundReason } from './health.ts';
 export { createSound, type Sound } from './sound.ts';

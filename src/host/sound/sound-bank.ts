@@ -61,11 +61,10 @@ export function createSoundBank(): SoundBank {
     async load() {
       if (status === 'failed') status = 'loading';
       try {
-        await withTimeout('Loading the sounds', LOAD_LIMIT_MS, Promise.all(URGENCY.map(fetchOne)));
+        await withTimeout('loading-sounds', LOAD_LIMIT_MS, Promise.all(URGENCY.map(fetchOne)));
         status = buffers.size === URGENCY.length ? 'ready' : 'failed';
-      } catch (error) {
-        // The light says that the sounds are missing; the next touch loads again. Why is for developers.
-        console.error('The sounds were not loaded.', error);
+      } catch {
+        // The light says that the sounds are missing, the record that an alarm failed for it; the next touch loads again.
         status = 'failed';
       }
     },

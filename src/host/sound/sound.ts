@@ -8,7 +8,7 @@ import { createSoundBank, type SoundBank } from './sound-bank.ts';
 import { trackAlerts, timedAlerts, type TrackedAlert } from './track-alerts.ts';
 import { stopVibrating, vibrate } from './vibrate.ts';
 
-export type SoundOptions = {
+type SoundOptions = {
   readonly onHealth: (health: SoundHealth) => void;
 };
 
@@ -214,9 +214,7 @@ class AlertSound implements Sound {
     if (nowMs - this.#mendedAtMs < MEND_MS) return;
     this.#mendedAtMs = nowMs;
     if (reason === 'stuck') {
-      await withTimeout('Pausing the audio', RESUME_LIMIT_MS, context.suspend()).catch(
-        () => undefined,
-      );
+      await withTimeout('pausing-audio', RESUME_LIMIT_MS, context.suspend()).catch(() => undefined);
     }
     await this.#resume(context);
     this.wake();
@@ -224,8 +222,6 @@ class AlertSound implements Sound {
 
   /** No answer is an answer too: the light shows what became of it. */
   async #resume(context: AudioContext): Promise<void> {
-    await withTimeout('Starting the audio', RESUME_LIMIT_MS, context.resume()).catch(
-      () => undefined,
-    );
+    await withTimeout('starting-audio', RESUME_LIMIT_MS, context.resume()).catch(() => undefined);
   }
 }

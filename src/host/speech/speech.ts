@@ -25,9 +25,7 @@ function voicesOf(synthesis: SpeechSynthesis): Promise<readonly SpeechSynthesisV
       once: true,
     });
   });
-  return withTimeout('The list of voices', VOICES_LIMIT_MS, later).catch(() =>
-    synthesis.getVoices(),
-  );
+  return withTimeout('list-of-voices', VOICES_LIMIT_MS, later).catch(() => synthesis.getVoices());
 }
 
 export function createSpeech(): Speech {
@@ -54,7 +52,7 @@ export function createSpeech(): Speech {
       if (!synthesis) return 'not-supported';
       const voice = await voiceFor(lang);
       if (!voice) return 'no-voice';
-      return withTimeout('The spoken prompt', PROMPT_LIMIT_MS, speak(voice, text)).catch(() => {
+      return withTimeout('spoken-prompt', PROMPT_LIMIT_MS, speak(voice, text)).catch(() => {
         synthesis.cancel();
         return 'timeout';
       });

@@ -1,2 +1,2 @@
 export { leaderSilence, type LeaderSilence, type WatchedHeartbeat } from './leader-silence.ts';
-export { createTabLock, type LockState, type TabLock, type TabLockOptions } from './tab-lock.ts';
+export { createTabLock, type LockState } from './tab-lock.ts';

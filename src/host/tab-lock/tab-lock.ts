@@ -3,14 +3,11 @@
  * - `leader`: this tab may write;
  * - `follower`: another tab writes; this one waits in line and only shows;
  * - `replaced`: a person let another tab take over; this one only shows;
- * - `not-supported`: no locks here; only the epoch in the store guards writing;
- * - `released`: given up.
+ * - `not-supported`: no locks here; only the epoch in the store guards writing.
  */
-export type LockState =
-  'asking' | 'leader' | 'follower' | 'replaced' | 'not-supported' | 'released';
+export type LockState = 'asking' | 'leader' | 'follower' | 'replaced' | 'not-supported';
 
-export type TabLock = {
-  state(): LockState;
+type TabLock = {
   /**
    * Takes the lock from a tab that no longer beats. Only on a person's word,
    * and only when `leaderSilence` says silent: a frozen leader keeps the lock,
@@ -23,10 +20,9 @@ export type TabLock = {
    * that is frozen does not hear it: see `steal`.
    */
   askFor(): void;
-  release(): void;
 };
 
-export type TabLockOptions = {
+type TabLockOptions = {
   readonly onState: (state: LockState) => void;
   /** Another tab asks for the lock: finish writing, then true; false keeps it. */
   readonly onAsked: () => Promise<boolean>;
@@ -42,7 +38,7 @@ export function createTabLock({ onState, onAsked }: TabLockOptions): TabLock {
   let letGo: (() => void) | undefined;
   let waiting: AbortController | undefined;
   const set = (next: LockState): void => {
-    if (next === state || state === 'released') return;
+    if (next === state) return;
     state = next;
     onState(next);
   };
@@ -50,7 +46,6 @@ export function createTabLock({ onState, onAsked }: TabLockOptions): TabLock {
 
   /** Holds the lock until `letGo`. Called with null when it was asked for at once and is taken. */
   const hold = (lock: Lock | null): Promise<void> | undefined => {
-    if (state === 'released') return undefined;
     if (!lock) {
       set('follower');
       wait();
@@ -65,7 +60,7 @@ export function createTabLock({ onState, onAsked }: TabLockOptions): TabLock {
     if (!locks) return set('not-supported');
     locks.request(LOCK_NAME, options, hold).catch((error: unknown) => {
       const aborted = error instanceof DOMException && error.name === 'AbortError';
-      // Aborted while leading: stolen. Aborted while waiting: by this tab's own steal or release.
+      // Aborted while leading: stolen. Aborted while waiting: by this tab's own steal.
       if (aborted && state === 'leader') set('replaced');
       else if (!aborted) set('not-supported');
     });
@@ -87,7 +82,6 @@ export function createTabLock({ onState, onAsked }: TabLockOptions): TabLock {
 
   ask({ ifAvailable: true });
   return {
-    state: () => state,
     steal() {
       if (state !== 'follower' && state !== 'replaced') return;
       waiting?.abort();
@@ -102,12 +96,6 @@ export function createTabLock({ onState, onAsked }: TabLockOptions): TabLock {
       // A channel reaches only pages of this origin and takes no target.
       // oxlint-disable-next-line unicorn/require-post-message-target-origin
       channel?.postMessage('please');
-    },
-    release() {
-      set('released');
-      waiting?.abort();
-      letGo?.();
-      channel?.close();
     },
   };
 }

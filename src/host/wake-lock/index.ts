@@ -1,1 +1,1 @@
-export { createWakeLock, type WakeLock, type WakeState } from './wake-lock.ts';
+export { createWakeLock, type WakeState } from './wake-lock.ts';

@@ -8,12 +8,9 @@ import { withTimeout } from '../timeout/index.ts';
  */
 export type WakeState = 'off' | 'held' | 'lost' | 'not-supported';
 
-export type WakeLock = {
-  state(): WakeState;
+type WakeLock = {
   /** Wanted from now on. Call it at the start of a run, from a person's touch. */
   keep(): void;
-  /** Asks again if it is wanted and not held; harmless otherwise. */
-  retry(): void;
   letGo(): void;
 };
 
@@ -57,7 +54,7 @@ export function createWakeLock(onState: (state: WakeState) => void): WakeLock {
     asking = true;
     const answer = api.request('screen');
     answer.then(accept, () => undefined);
-    withTimeout('Keeping the screen on', ANSWER_LIMIT_MS, answer)
+    withTimeout('keeping-screen-on', ANSWER_LIMIT_MS, answer)
       .catch(() => set(wanted ? 'lost' : 'off'))
       .finally(() => {
         asking = false;
@@ -66,12 +63,10 @@ export function createWakeLock(onState: (state: WakeState) => void): WakeLock {
   document.addEventListener('visibilitychange', request);
 
   return {
-    state: () => state,
     keep() {
       wanted = true;
       request();
     },
-    retry: request,
     letGo() {
       wanted = false;
       const held = sentinel;

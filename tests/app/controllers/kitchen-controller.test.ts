@@ -48,7 +48,6 @@ function tablet() {
         settings: {
           readAll: async () => Object.fromEntries(settings),
           write: async (name, value) => void settings.set(name, value),
-          clear: async (name) => void settings.delete(name),
         },
         nowMs: () => (world.wallMs += 1),
         newId: () => `k${(world.ids += 1)}`,

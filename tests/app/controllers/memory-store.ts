@@ -24,11 +24,6 @@ export class MemoryStore implements JournalStore {
   readAll(runId: string): Promise<readonly unknown[]> {
     return Promise.resolve([...(this.records.get(runId) ?? [])]);
   }
-  forgetRun(runId: string): Promise<void> {
-    this.records.delete(runId);
-    this.entries.delete(runId);
-    return Promise.resolve();
-  }
   readHeartbeat(runId: string): Promise<Readings | null> {
     return Promise.resolve(this.heartbeats.get(runId) ?? null);
   }

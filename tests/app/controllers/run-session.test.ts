@@ -1,9 +1,6 @@
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import {
-  RunSession,
-  type SessionListener,
-  type Trouble,
-} from '../../../src/app/controllers/run/run-session.ts';
+import { RunSession, type SessionListener } from '../../../src/app/controllers/run/run-session.ts';
+import type { Trouble } from '../../../src/app/controllers/run/trouble.ts';
 import { decodeJournal } from '../../../src/core/journal/index.ts';
 import type { Fact, RunView } from '../../../src/core/run/index.ts';
 import { chooseLanguage } from '../../../src/app/context/language.ts';

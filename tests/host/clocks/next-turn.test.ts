@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { newId, nextTurnMs, readClocks } from '../../../src/host/clocks/index.ts';
+import { newId, readClocks } from '../../../src/host/clocks/index.ts';
+import { nextTurnMs } from '../../../src/host/clocks/next-turn.ts';
 
 describe('the next turn', () => {
   it('comes just behind the next whole second while the page is seen', () => {

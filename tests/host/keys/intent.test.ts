@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createBounceGuard, intentOf, type KeyPress } from '../../../src/host/keys/index.ts';
+import { createBounceGuard, intentOf, type KeyPress } from '../../../src/host/keys/intent.ts';
 
 const press = (key: string, more: Partial<KeyPress> = {}): KeyPress => ({
   key,

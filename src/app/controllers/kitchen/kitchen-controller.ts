@@ -3,7 +3,7 @@ import type { Kitchen, KitchenProblem } from '../../../core/kitchen/index.ts';
 import { message, type Message } from '../../../core/messages/index.ts';
 import type { HeatChart, Plan, PlanOptions, PourChart } from '../../../core/plan/index.ts';
 import type { KitchenStore, SettingsStore } from '../../../host/kitchens/index.ts';
-import { reasonOf } from '../reason.ts';
+import { reasonOf } from '../failures/reason.ts';
 import { createKitchenLibrary } from './kitchen-library.ts';
 import { latestWriter, type WriteState } from './latest-writer.ts';
 

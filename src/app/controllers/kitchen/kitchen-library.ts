@@ -82,5 +82,3 @@ export function createKitchenLibrary(store: KitchenStore, nowMs: () => number) {
     putBack,
   };
 }
-
-export type KitchenLibrary = ReturnType<typeof createKitchenLibrary>;

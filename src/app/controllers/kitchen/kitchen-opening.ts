@@ -1,6 +1,6 @@
 import { message } from '../../../core/messages/index.ts';
 import type { Device } from '../../context/device.ts';
-import { reasonOf } from '../reason.ts';
+import { reasonOf } from '../failures/reason.ts';
 import {
   createKitchenController,
   type KitchenControllerCore,

@@ -5,7 +5,7 @@ import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { PlanOptions } from '../../../core/plan/index.ts';
 import type { LeftOutMeasurements } from '../../../core/calibration/index.ts';
 import type { SettingsStore } from '../../../host/kitchens/index.ts';
-import { reasonOf } from '../reason.ts';
+import { reasonOf } from '../failures/reason.ts';
 
 const QUARTER_MS = 15 * 60_000;
 /** Runs of a kitchen that calibrate its next plan, the latest; older ones had other hands and other scale in the kettle. */

@@ -40,9 +40,8 @@ export function createAlarm() {
       if (isStopped) return;
       sound = createSound({ onHealth: setHealth });
       sound.syncAlerts(following);
-    } catch (error) {
-      // The light says that there is no sound; the next touch loads again. Why is for developers.
-      console.error('What makes sound was not loaded.', error);
+    } catch {
+      // The light says that there is no sound, the record that an alarm failed for it; the next touch loads again.
       setHealth({ light: 'blocked', reason: 'no-sounds' });
       loading = undefined;
     }

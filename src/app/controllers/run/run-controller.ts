@@ -5,10 +5,11 @@ import type { Plan } from '../../../core/plan/index.ts';
 import type { Fact, Observation, Request, RunView } from '../../../core/run/index.ts';
 import type { LeaderSilence } from '../../../host/tab-lock/index.ts';
 import { createLostRun } from './lost-run.ts';
-import { reasonOf } from '../reason.ts';
+import { reasonOf } from '../failures/reason.ts';
 import { OpenRun } from './open-run.ts';
 import { exportRun, importRun } from './run-files.ts';
-import type { SessionDeps, Trouble } from './run-session.ts';
+import type { SessionDeps } from './run-session.ts';
+import type { Trouble } from './trouble.ts';
 
 export type RunControllerDeps = SessionDeps & {
   /** May this page write runs now? One page may. */
@@ -114,5 +115,3 @@ export function createRunController(deps: RunControllerDeps) {
     },
   };
 }
-
-export type RunController = ReturnType<typeof createRunController>;

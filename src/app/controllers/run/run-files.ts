@@ -8,7 +8,7 @@ import {
 } from '../../../core/journal/index.ts';
 import type { Readings } from '../../../core/run/index.ts';
 import { message } from '../../../core/messages/index.ts';
-import { ToldError } from '../reason.ts';
+import { ToldError } from '../failures/reason.ts';
 
 /**
  * A run as a file, to keep it elsewhere or carry it to another tablet.

@@ -20,29 +20,19 @@ import {
   type RunState,
   type RunView,
 } from '../../../core/run/index.ts';
-import { message, type Message } from '../../../core/messages/index.ts';
+import { message } from '../../../core/messages/index.ts';
 
 import { say } from '../../context/language.ts';
-import { reasonOf, ToldError } from '../reason.ts';
+import { reasonOf, ToldError } from '../failures/reason.ts';
+import type { Trouble } from './trouble.ts';
 
-/** What the session needs of the device; the tests pass their own. */
+/** What the session needs of the device. */
 export type SessionDeps = {
   readonly store: JournalStore;
   readonly readClocks: () => Readings;
   readonly newId: () => string;
   /** Build date of this app: no honest clock shows less. */
   readonly builtWallMs: number;
-};
-
-/**
- * Why the run cannot be written by this page; shown, never swallowed.
- * - `unreadable`: what is stored cannot be read just now; it is not taken for gone;
- * - `taken-over`: a newer writer has the run, and the store refuses this page;
- * - `failed`: a mistake of the app; what was asked did not happen.
- */
-export type Trouble = {
-  readonly kind: 'storage' | 'read-only' | 'unreadable' | 'taken-over' | 'failed';
-  readonly message: Message;
 };
 
 export type SessionListener = {
@@ -77,12 +67,9 @@ export class RunSession {
     deps: SessionDeps,
     listener: SessionListener,
   ) {
-    this.entry = entry;
-    this.#journal = journal;
-    this.#state = state;
+    [this.entry, this.#journal, this.#state] = [entry, journal, state];
+    [this.#deps, this.#listener] = [deps, listener];
     this.#records = [...records];
-    this.#deps = deps;
-    this.#listener = listener;
   }
 
   /** Drafts a new run of a plan. @throws JournalStoreError when it cannot be stored */

@@ -12,7 +12,7 @@ import {
   type LeaderSilence,
   type WatchedHeartbeat,
 } from '../../../host/tab-lock/index.ts';
-import { reasonOf } from '../reason.ts';
+import { reasonOf } from '../failures/reason.ts';
 
 export type WatchDeps = {
   readonly store: Pick<JournalStore, 'readAll' | 'readHeartbeat'>;

@@ -28,10 +28,8 @@ const ClockQuestion = lazy(async () => ({ default: (await LATER.clock()).ClockQu
 
 /** Fetched as soon as the page stands, so that nothing waits for a network when it is needed. */
 async function fetchLater(): Promise<void> {
-  for (const load of Object.values(LATER)) {
-    // What cannot be had now is asked for again when it is needed, and says so there.
-    await load().catch((error: unknown) => console.warn('A part of the run page.', error));
-  }
+  // What cannot be had now is asked for again when it is needed, and says so there.
+  for (const load of Object.values(LATER)) await load().catch(() => undefined);
 }
 
 export type RunBodyProps = RunPageProps & {

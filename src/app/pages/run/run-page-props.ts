@@ -3,7 +3,7 @@ import type { Request, RunView, StepView } from '../../../core/run/index.ts';
 import type { Persistence } from '../../../host/persist/index.ts';
 import type { Theme } from '../../context/theme.ts';
 import type { RunChoices } from '../../controllers/run/run-choices.ts';
-import type { Trouble } from '../../controllers/run/run-session.ts';
+import type { Trouble } from '../../controllers/run/trouble.ts';
 import type { LightStates } from './lights.tsx';
 
 /** What the run page shows, and what can be done from it. */

@@ -60,7 +60,6 @@ export const shell = {
   'shell.storage.fenced': 'Another page writes the run now. This one only shows it.',
   'shell.storage.out-of-order':
     'What was to be written does not follow what is stored: reload the page.',
-  'shell.storage.open-run': 'The run is still open; close it first.',
   'shell.storage.unknown': ({ why }: { why: string }) =>
     `The device could not write or read its storage: try again, or save the run as a file. (${why})`,
   'shell.failed': ({ why }: { why: string }) =>

@@ -4,7 +4,7 @@ import { MS_PER_SECOND } from '../../../../core/units/index.ts';
 import { t } from '../../../context/language.ts';
 import { readerZone } from '../../../context/zone.ts';
 import { Action } from '../../../parts/action.tsx';
-import { localDateTime } from '../../../parts/local-date-time.ts';
+import { localDateTime } from '../../../parts/time/local-date-time.ts';
 
 type QuestionProps = { question: Question; send: (request: Request) => void };
 

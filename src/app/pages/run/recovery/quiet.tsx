@@ -5,7 +5,7 @@ import { MS_PER_SECOND } from '../../../../core/units/index.ts';
 import { t } from '../../../context/language.ts';
 import { Countdown } from '../../../parts/countdown.tsx';
 import { scrolls } from '../../../parts/scrolls.ts';
-import { when } from '../../../parts/when.ts';
+import { when } from '../../../parts/time/when.ts';
 import { DaysView } from '../timers/days-view.tsx';
 
 /** Nothing for hands: the timer that ends first, then what runs until when and what can be done when. */

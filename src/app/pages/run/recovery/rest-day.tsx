@@ -1,7 +1,7 @@
 import { Index, Show } from 'solid-js';
 import type { RestDayNow, RunView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { when } from '../../../parts/when.ts';
+import { when } from '../../../parts/time/when.ts';
 import '../../../styles/run/run-days.css';
 import { runsUntil } from '../timers/days.ts';
 

@@ -5,7 +5,7 @@ import { Action } from '../../../parts/action.tsx';
 import { scrolls } from '../../../parts/scrolls.ts';
 import { Sheet } from '../../../parts/sheet.tsx';
 import { SignalWord } from '../../../parts/signal-word.tsx';
-import { countdown } from '../../../parts/countdown-digits.ts';
+import { countdown } from '../../../parts/time/countdown-digits.ts';
 
 /**
  * One caution at a time, to be answered before the step can begin. One that is

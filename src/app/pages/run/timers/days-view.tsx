@@ -4,7 +4,7 @@ import { MS_PER_MINUTE, SECONDS_PER_MINUTE } from '../../../../core/units/index.
 import '../../../styles/run/run-days.css';
 import { say, t } from '../../../context/language.ts';
 import { readerZone } from '../../../context/zone.ts';
-import { when } from '../../../parts/when.ts';
+import { when } from '../../../parts/time/when.ts';
 import { type DayOfWork, runsUntil, workAhead } from './days.ts';
 
 /** More lines than this a day are counted, not listed. */

@@ -1,6 +1,6 @@
 import { asWritten, message, type Message } from '../../../../core/messages/index.ts';
 import type { RunView, TimerView } from '../../../../core/run/index.ts';
-import { countdown } from '../../../parts/countdown-digits.ts';
+import { countdown } from '../../../parts/time/countdown-digits.ts';
 import { fixtureName } from '../step/step-text.ts';
 
 /** What a timer counts, and of what: "Rest", of the sink. `name` is absent for what is of no fixture. */

@@ -4,8 +4,8 @@ import { MS_PER_SECOND, SECONDS_PER_MINUTE } from '../../../../core/units/index.
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
-import { localDateTime } from '../../../parts/local-date-time.ts';
-import { when } from '../../../parts/when.ts';
+import { localDateTime } from '../../../parts/time/local-date-time.ts';
+import { when } from '../../../parts/time/when.ts';
 
 /** A wait, seen close: until when, and what a person can say about it. */
 export function TimerSheet(props: {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { countdown, countdownDigits } from '../../../src/app/parts/countdown-digits.ts';
-import { inEnglish } from '../../support/english.ts';
+import { countdown, countdownDigits } from '../../../../src/app/parts/time/countdown-digits.ts';
+import { inEnglish } from '../../../support/english.ts';
 
 describe('the huge digits', () => {
   it('count in minutes and seconds below an hour, in hours and minutes above', () => {

@@ -1,6 +1,6 @@
-import { JournalStoreError } from '../../core/journal/index.ts';
-import { message, type Message } from '../../core/messages/index.ts';
-import { StorageError } from '../../host/database/index.ts';
+import { JournalStoreError } from '../../../core/journal/index.ts';
+import { message, type Message } from '../../../core/messages/index.ts';
+import { StorageError } from '../../../host/database/index.ts';
 
 /** An error that says in a message what a person is to know. */
 export class ToldError extends Error {

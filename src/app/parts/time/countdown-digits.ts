@@ -1,4 +1,4 @@
-import { message, type Message } from '../../core/messages/index.ts';
+import { message, type Message } from '../../../core/messages/index.ts';
 
 const HOUR_S = 3600;
 

@@ -9,7 +9,6 @@ import { Workbox } from 'workbox-window';
 export type UpdateState = 'none' | 'waiting' | 'replaced' | 'not-supported';
 
 export type Updates = {
-  state(): UpdateState;
   /**
    * Lets the new version in and reloads, by a person's choice. Refused while a
    * run is open in any tab: the reload would tear it.
@@ -19,7 +18,7 @@ export type Updates = {
   check(): void;
 };
 
-export type UpdateOptions = {
+type UpdateOptions = {
   readonly onState: (state: UpdateState) => void;
   /** Asks the store, not the page: another tab may hold the run. */
   readonly isRunOpen: () => Promise<boolean>;
@@ -44,16 +43,12 @@ export function watchUpdates({ onState, isRunOpen, worker }: UpdateOptions): Upd
       if (applying) location.reload();
       else if (isUpdate) set('replaced');
     });
-    box.register().catch((error: unknown) => {
-      // The app works without it, only not offline; why is for developers.
-      console.error('The offline worker was not registered.', error);
-      set('not-supported');
-    });
+    // Why is the browser's own affair: to the app it is the same as a browser without workers.
+    box.register().catch(() => set('not-supported'));
   } else {
     state = 'not-supported';
   }
   return {
-    state: () => state,
     async apply() {
       if (state !== 'waiting' && state !== 'replaced') return 'nothing-waits';
       if (await isRunOpen()) return 'run-open';

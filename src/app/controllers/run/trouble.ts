@@ -1,0 +1,12 @@
+import type { Message } from '../../../core/messages/index.ts';
+
+/**
+ * Why the run cannot be written by this page; shown, never swallowed.
+ * - `unreadable`: what is stored cannot be read just now; it is not taken for gone;
+ * - `taken-over`: a newer writer has the run, and the store refuses this page;
+ * - `failed`: a mistake of the app; what was asked did not happen.
+ */
+export type Trouble = {
+  readonly kind: 'storage' | 'read-only' | 'unreadable' | 'taken-over' | 'failed';
+  readonly message: Message;
+};

@@ -1,0 +1,1 @@
+export { watchUpdates, type Updates, type UpdateState } from './updates.ts';
