@@ -11,7 +11,7 @@ function within<T>(list: readonly T[] | undefined, value: T | undefined): boolea
 }
 
 /** Does this trigger hold for that step? */
-export function triggers(on: Trigger, step: Step, about: About, context: PlanContext): boolean {
+function triggers(on: Trigger, step: Step, about: About, context: PlanContext): boolean {
   const { fixture, burner, vessel, fuel, rests } = about;
   const { household } = context.kitchen;
   return (
@@ -47,7 +47,7 @@ export function withCautions({ step, about }: StepDraft, context: PlanContext): 
   return {
     ...step,
     gates: [...step.gates, ...of('gate')],
-    standing: [...step.standing, ...of('standing'), ...of('clock')],
+    standing: [...step.standing, ...of('standing'), ...of('timer')],
     after: [...step.after, ...of('after')],
   };
 }

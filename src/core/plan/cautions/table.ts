@@ -30,7 +30,7 @@ export type Trigger = {
   readonly mostPeople?: number;
 };
 
-export type CautionKind = 'gate' | 'standing' | 'after' | 'clock' | 'plan';
+export type CautionKind = 'gate' | 'standing' | 'after' | 'timer' | 'plan';
 
 /** Its words are in the catalogue, under its id. */
 export type CautionRow = {

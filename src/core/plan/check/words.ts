@@ -23,7 +23,7 @@ function* attached(plan: Plan): Generator<PlanProblem> {
       gate: cautionsFor('gate', step, about, context).filter((id) => !step.gates.includes(id)),
       standing: [
         ...cautionsFor('standing', step, about, context),
-        ...cautionsFor('clock', step, about, context),
+        ...cautionsFor('timer', step, about, context),
       ].filter((id) => !step.standing.includes(id)),
       after: cautionsFor('after', step, about, context).filter((id) => !step.after.includes(id)),
     };

@@ -27,7 +27,7 @@ import {
 import type { Calibration } from '../model/index.ts';
 
 /** A burner as it is purged, with how it heats where it does. */
-export type BurnerPlanned = BurnerChoice & { readonly estimate?: BurnerEstimate };
+type BurnerPlanned = BurnerChoice & { readonly estimate?: BurnerEstimate };
 
 /** Everything the builders of steps look at; made once a plan. */
 export type PlanContext = {

@@ -21,14 +21,7 @@ export {
   type PouredFixture,
   type PourEstimate,
 } from './pour-need.ts';
-export {
-  estimateBurnersAtOnce,
-  estimateRoom,
-  roomOf,
-  UNLIT,
-  type AtOnce,
-  type RoomEstimate,
-} from './room.ts';
+export { estimateBurnersAtOnce, estimateRoom, roomOf, UNLIT, type AtOnce } from './room.ts';
 export {
   fillL,
   pouringKettles,

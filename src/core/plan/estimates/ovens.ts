@@ -49,7 +49,7 @@ export function estimateSelfClean(oven: Oven): OvenEstimate & { readonly touchS:
     coolS: mapBand(coolMin, toS),
     hotC: usual.cleanC.typical,
     openC: usual.unlockC.typical,
-    // A clock to "safe" takes the slow end.
+    // A timer to "safe" takes the slow end.
     touchS: toS(touch.coolMin.high),
   };
 }

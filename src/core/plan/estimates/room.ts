@@ -23,7 +23,7 @@ const MOST_MINUTES = 600;
 const MOST_BURNER_W = 20_000;
 
 /** Air of the room over the time that burners are lit. */
-export type RoomEstimate = { readonly peakC: Band; readonly curve: readonly RoomPoint[] };
+type RoomEstimate = { readonly peakC: Band; readonly curve: readonly RoomPoint[] };
 
 export type AtOnce = {
   /** Burners that may be lit together. */

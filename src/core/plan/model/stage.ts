@@ -2,7 +2,7 @@ import type { Message } from '../../messages/index.ts';
 import type { FaultKind } from './fault.ts';
 
 /** What an interruption does: nothing / a person judges / begin again / cannot be repeated. */
-export type Resumption = 'continue' | 'ask' | 'restart' | 'void';
+type Resumption = 'continue' | 'ask' | 'restart' | 'void';
 
 export type TimerPurpose = 'at-least' | 'at-most' | 'unbroken';
 
@@ -34,7 +34,7 @@ export type Hazard = 'boiling-water' | 'flame' | 'element' | 'oven' | 'hot-surfa
 /**
  * What a stage is in its step.
  * - `do`: work without stages of its own; `clean`, `cover`, `mark`: likewise, by their name.
- * - `rest`: unused, by the clock.
+ * - `rest`: unused, for its time.
  * - `fill`: water in, heat on. `boil`: wait for a rolling boil. `overflow`: let it run over the rim.
  * - `pour`: boiling water over it. `immerse`: into boiling water. `cold`: cold water at once after it.
  * - `light`: a burner is turned on. `start`: an oven, a cycle or an appliance is.

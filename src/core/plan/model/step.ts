@@ -22,7 +22,7 @@ export type StepKind =
   | 'mark';
 
 /** Who must be where: hands busy, near and watching, or free. */
-export type Attention = 'hands' | 'watch' | 'none';
+type Attention = 'hands' | 'watch' | 'none';
 
 /** This step needs that one done; `withinS`: and started no later than that after it. */
 export type Need = { readonly step: string; readonly withinS?: number };

@@ -4,7 +4,7 @@ import { kettlePours } from './pouring.ts';
 import { fillL, isPoured, pouringKettles, estimatePour, estimateRoom } from '../estimates/index.ts';
 
 /** Boiling water for one fixture; kettles as they would be planned. */
-export type PourNeed = {
+type PourNeed = {
   readonly litres: Band;
   readonly kettles: Band;
   readonly pourS: Band;
@@ -40,7 +40,7 @@ export function aroundPlanned(kettles: Band, planned: number): Band {
   };
 }
 
-export type RoomNeed = {
+type RoomNeed = {
   readonly peakC: Band;
   readonly curve: readonly {
     readonly timeS: number;

@@ -5,7 +5,7 @@ import { deckM2 } from '../estimates/index.ts';
 
 /** Sides of a bowl, in the order in which it is gone round. */
 const SIDES = ['back', 'right', 'front', 'left'] as const;
-export type Side = (typeof SIDES)[number];
+type Side = (typeof SIDES)[number];
 
 /** A piece of a part, small enough that a kettle seldom ends inside it. */
 export type Piece = {

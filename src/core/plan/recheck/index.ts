@@ -1,2 +1,1 @@
 export { planForRecheck } from './plan-for-recheck.ts';
-export { recheckNotice, recheckContext, type Recheck } from '../context/recheck-context.ts';

@@ -20,7 +20,7 @@ const NEEDED: Readonly<Record<string, readonly CautionKind[]>> = {
   'burner-attend': ['standing'],
   'burner-sheet': ['gate'],
   'glass-top': ['standing'],
-  'hot-after': ['clock'],
+  'hot-after': ['timer'],
   'oven-pre': ['gate'],
   'oven-birds': ['gate'],
   'oven-attend': ['standing'],

@@ -112,7 +112,7 @@ describe('the second statement', () => {
         ...(WHOLE[id] ? ['plan'] : []),
       ];
       // A clock is a standing caution beside the digits.
-      const given = kinds.map((kind) => (kind === 'clock' ? 'standing' : kind));
+      const given = kinds.map((kind) => (kind === 'timer' ? 'standing' : kind));
       expect({ id, kinds: known.toSorted() }).toEqual({ id, kinds: given.toSorted() });
     }
   });
