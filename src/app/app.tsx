@@ -27,14 +27,21 @@ export function App() {
     const { createPages } = await import('./pages-frame.tsx');
     return { default: runWithOwner(owner, () => createPages(context)) ?? (() => <></>) };
   });
+  /** A run may be about to be taken up: nothing else is fetched before that is known. */
+  const mayCome = () =>
+    context.route().page === 'run' &&
+    !context.runs.trouble() &&
+    (!context.runs.isRead() || context.runs.openRun() !== undefined);
   const running = () => (context.route().page === 'run' ? context.runs.view() : undefined);
   return (
     <Show
       when={running()}
       fallback={
-        <Suspense>
-          <Pages />
-        </Suspense>
+        <Show when={!mayCome()}>
+          <Suspense>
+            <Pages />
+          </Suspense>
+        </Show>
       }
     >
       {(view) => (

@@ -41,6 +41,7 @@ function createShown(deps: RunControllerDeps) {
 /** The runs on this tablet, and the one that is open: led here, or only shown. */
 export function createRunController(deps: RunControllerDeps) {
   const [runs, setRuns] = createSignal<readonly StoredRun[]>([]);
+  const [isRead, setIsRead] = createSignal(false);
   const openRun = () => runs().find((run) => !run.closed);
   const lostRun = createLostRun(openRun);
   const { setTrouble, open, ...shown } = createShown(deps);
@@ -54,6 +55,7 @@ export function createRunController(deps: RunControllerDeps) {
       const listed = await deps.store.listRuns();
       lostRun.check(listed);
       setRuns(listed);
+      setIsRead(true);
       if (trouble()?.kind === 'unreadable') setTrouble(undefined);
     } catch (error) {
       // What cannot be read is not gone: the list stays as it was, and the person is told.
@@ -73,6 +75,8 @@ export function createRunController(deps: RunControllerDeps) {
   return {
     ...shown,
     runs,
+    /** The list was read: what is not in it is not there. */
+    isRead,
     refresh,
     openRun,
     lostRun,

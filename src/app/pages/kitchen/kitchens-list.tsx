@@ -5,7 +5,7 @@ import type { Message } from '../../../core/messages/index.ts';
 import { t } from '../../context/language.ts';
 import { readerZone } from '../../context/zone.ts';
 import type { KitchenController } from '../../controllers/kitchen/kitchen-opening.ts';
-import { reasonOf } from '../../controllers/reason.ts';
+import { reasonOf } from '../../controllers/failures/reason.ts';
 import { Action } from '../../parts/action.tsx';
 
 /** Does something with the store that may fail, and says why it did. */

@@ -90,5 +90,4 @@ export const shell = {
   'shell.recheck.run-open':
     'A run is open. Tell it there, with “Something happened”, or close it first.',
   'shell.plan.beyond-models': ({ why }: { why: string }) => `No plan can be made: ${why}`,
-  'shell.plan.beyond-models.advice': 'Check the sizes and powers of this kitchen.',
 } satisfies Section;
