@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { planAnswer } from '../../src/cli/plan/plan-answer.ts';
 import { answer } from '../../src/cli/reckon/answer.ts';
+import { inEnglish } from '../support/english.ts';
 import { BROKEN_SHAPES, BROKEN_SENSE } from '../core/kitchen/broken-files.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
@@ -33,7 +34,7 @@ describe('plan FILE', () => {
   it('--json prints the plan as data, before or after the file', () => {
     const { out, code } = planAnswer(['--json', DEMO]);
     expect(code).toBe(0);
-    expect(JSON.parse(out)).toMatchObject({ format: 'glowpour-plan', version: 1 });
+    expect(JSON.parse(out)).toMatchObject({ format: 'glowpour-plan', version: 2 });
     expect(planAnswer([DEMO, '--json']).out).toBe(out);
   });
 
@@ -61,7 +62,8 @@ describe('plan FILE', () => {
   ])('is told how it is used: %s', (_, words) => {
     const { err, code, out } = planAnswer(words);
     expect([code, out]).toEqual([2, '']);
-    expect(err.at(-1)).toContain('plan -- FILE [--json]');
+    expect(err).toHaveLength(2);
+    expect(err.at(-1)).toBe(inEnglish.t('terminal.use'));
   });
 
   it.each([

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { parseKitchen, problemMessage, type ParsedKitchen } from '../../core/kitchen/index.ts';
+import { asWritten, message, type Message } from '../../core/messages/index.ts';
 import { inEnglish } from '../speech/english.ts';
 
 /** Something wrong with a file, in words. */
@@ -13,12 +14,12 @@ export type FileProblem = {
 /** The kitchen of a file, or what is wrong with it. */
 export type KitchenFile = ParsedKitchen | { readonly problems: readonly FileProblem[] };
 
-function reasonOf(fault: unknown): string {
+function reasonOf(fault: unknown): Message {
   const code = fault instanceof Error && 'code' in fault ? fault.code : undefined;
-  if (code === 'ENOENT') return 'no such file';
-  if (code === 'EISDIR') return 'a folder';
-  if (code === 'EACCES') return 'a file that may not be read';
-  return fault instanceof Error ? fault.message : String(fault);
+  if (code === 'ENOENT') return message('terminal.file.missing');
+  if (code === 'EISDIR') return message('terminal.file.folder');
+  if (code === 'EACCES') return message('terminal.file.forbidden');
+  return asWritten(fault instanceof Error ? fault.message : String(fault));
 }
 
 /** Reads a kitchen file; every problem comes back as a value. */
@@ -28,9 +29,17 @@ export function readKitchenFile(path: string): KitchenFile {
     text = readFileSync(path, 'utf8');
   } catch (fault) {
     const found = reasonOf(fault);
-    const allowed = 'a *.kitchen.json file that can be read';
-    const told = `${path}: found ${found}; allowed: ${allowed}. Check the name.`;
-    return { problems: [{ path, found, allowed, text: told }] };
+    const allowed = message('terminal.file.allowed');
+    return {
+      problems: [
+        {
+          path,
+          found: inEnglish.say(found),
+          allowed: inEnglish.say(allowed),
+          text: inEnglish.t('terminal.file.unreadable', { path, found, allowed }),
+        },
+      ],
+    };
   }
   const read = parseKitchen(text);
   if (!('problems' in read)) return read;

@@ -7,7 +7,7 @@ import { calendarFile } from '../../core/report/index.ts';
 import { inEnglish } from '../speech/english.ts';
 import { readKitchenFile } from '../input/kitchen-file.ts';
 
-const USE = 'Use: npm run --silent plan -- FILE [--json | --calendar] [--start=2026-03-29T18:00]';
+const { t } = inEnglish;
 
 const OPTIONS = {
   json: { type: 'boolean' },
@@ -49,22 +49,19 @@ function askedOf(words: readonly string[]): Asked | Said {
   });
   const strange = tokens.find((token) => token.kind === 'option' && !(token.name in OPTIONS));
   if (strange?.kind === 'option')
-    return refused([
-      `${strange.rawName} is no option; allowed: --json, --calendar, --start=TIME.`,
-      USE,
-    ]);
+    return refused([t('terminal.option.unknown', { option: strange.rawName }), t('terminal.use')]);
   const starts = values.start ?? [];
   if (starts.length > 1)
-    return refused([`Found ${starts.length} starts; allowed: one. Remove the others.`, USE]);
+    return refused([t('terminal.starts', { found: starts.length }), t('terminal.use')]);
   const [file] = positionals;
   if (file === undefined || positionals.length > 1)
-    return refused([`Found ${positionals.length} files; allowed: one.`, USE]);
+    return refused([t('terminal.files', { found: positionals.length }), t('terminal.use')]);
   if (values.json && values.calendar)
-    return refused(['Found --json and --calendar; allowed: one of them.', USE]);
+    return refused([t('terminal.json-and-calendar'), t('terminal.use')]);
   const [start] = starts;
-  if (start === true) return refused(['--start has no time; allowed: --start=TIME.', USE]);
+  if (start === true) return refused([t('terminal.start.empty'), t('terminal.use')]);
   if (values.calendar && start === undefined)
-    return refused(['--calendar has no start; allowed: with --start=TIME.', USE]);
+    return refused([t('terminal.calendar.start'), t('terminal.use')]);
   const as = values.json ? 'json' : values.calendar ? 'calendar' : 'text';
   return { file, as, start: typeof start === 'string' ? start : undefined };
 }
@@ -91,35 +88,26 @@ export function planAnswer(words: readonly string[], stampMs: number = Date.now(
   const { file, as, start } = asked;
   const read = readKitchenFile(file);
   if ('problems' in read) {
-    const count = read.problems.length;
     return refused([
-      `${file} cannot be planned: ${count} ${count === 1 ? 'problem' : 'problems'}.`,
+      t('terminal.refused.problems', { file, problems: read.problems.length }),
       ...read.problems.map(({ text }) => `  ${text}`),
     ]);
   }
-  if (read.kitchen.fixtures.length === 0)
-    return refused([
-      `${file} cannot be planned: fixtures: found none; allowed: at least one. Describe what is in the kitchen.`,
-    ]);
+  if (read.kitchen.fixtures.length === 0) return refused([t('terminal.refused.empty', { file })]);
   if (as === 'calendar' && !read.kitchen.place)
-    return refused([
-      `${file} has no calendar: place: found none; allowed: latitude, longitude, zone, land. Tell where the kitchen is.`,
-    ]);
-  const warnings = read.warnings.map(
-    (warning) => `Look at this: ${inEnglish.say(problemMessage(warning))}`,
+    return refused([t('terminal.calendar.place', { file })]);
+  const warnings = read.warnings.map((warning) =>
+    t('terminal.warning', { warning: problemMessage(warning) }),
   );
   try {
     const plan = planned(read.kitchen, start);
-    const problems = checkPlan(plan).map(({ say }) => `The plan does not hold: ${say}.`);
+    const problems = checkPlan(plan).map(({ say }) => t('terminal.unsound', { problem: say }));
     const code = problems.length > 0 ? 1 : 0;
     const out = printed(plan, as, stampMs);
-    if (out === undefined)
-      return refused([
-        `${file} has no calendar: nothing in it rests or is purged. Leave --calendar away.`,
-      ]);
+    if (out === undefined) return refused([t('terminal.calendar.empty', { file })]);
     return { out, err: [...warnings, ...problems], code };
   } catch (fault) {
     if (!(fault instanceof OutOfRangeError)) throw fault;
-    return refused([`${file} cannot be planned: ${fault.message}`]);
+    return refused([t('terminal.refused', { file, why: fault.message })]);
   }
 }

@@ -20,9 +20,10 @@ describe('which language a reader gets', () => {
 });
 
 describe.each(LANGUAGES)('$name', ({ first, sections }) => {
-  it('loads every key of the catalogue, once', async () => {
+  it('loads every key of the catalogue that a page shows, once', async () => {
     const parts = await Promise.all([first(), ...Object.values(sections).map((load) => load())]);
     const keys = parts.flatMap((part) => Object.keys(part));
-    expect(keys.toSorted()).toEqual(Object.keys(english).toSorted());
+    const shown = Object.keys(english).filter((key) => !key.startsWith('terminal.'));
+    expect(keys.toSorted()).toEqual(shown.toSorted());
   });
 });

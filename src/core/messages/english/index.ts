@@ -14,6 +14,7 @@ import { shell } from './shell.ts';
 import { sources } from './sources.ts';
 import { steps } from './steps/index.ts';
 import { survey } from './survey/index.ts';
+import { terminal } from './terminal.ts';
 
 /** The whole English catalogue, for the terminal and for tests; the app loads it by section. */
 export const english = {
@@ -33,5 +34,6 @@ export const english = {
   ...kitchen,
   ...survey,
   ...problems,
+  ...terminal,
 };
 export type English = typeof english;
