@@ -1,5 +1,4 @@
-import { english } from '../../core/messages/english/index.ts';
-import { englishTraits } from '../../core/messages/english/traits.ts';
+import { english, englishTraits } from '../../core/messages/english/index.ts';
 import { createTranslator, entriesOf } from '../../core/messages/index.ts';
 
 /** The terminal speaks English: the whole catalogue at once. */

@@ -16,6 +16,8 @@ import { steps } from './steps/index.ts';
 import { survey } from './survey/index.ts';
 import { terminal } from './terminal.ts';
 
+export { englishTraits } from './traits.ts';
+
 /** The whole English catalogue, for the terminal and for tests; the app loads it by section. */
 export const english = {
   ...common,
