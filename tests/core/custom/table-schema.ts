@@ -42,8 +42,8 @@ const QUESTION = {
     about: { enum: ['ruling', 'material', 'condition'] },
     answers: { type: 'array', minItems: 2, items: ANSWER },
   },
-  if: { properties: { about: { const: 'ruling' } } },
-  then: { required: ['answers'] },
+  // A question for the rabbi names the answers that are given.
+  anyOf: [{ properties: { about: { not: { const: 'ruling' } } } }, { required: ['answers'] }],
 };
 
 const SHARED_FIELDS = {
