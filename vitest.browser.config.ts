@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { leftOut } from './tests/browser/support/browser/left-out.ts';
 
 const FOREVER = ['node_modules/**'];
 /** What is measured by ear or by the minute wants a calm machine; these two hardly load it. */
@@ -10,6 +11,8 @@ const ALONE = ['tests/browser/faults/alarm-heard.test.ts', 'tests/browser/idle.t
  */
 export default defineConfig({
   test: {
+    globalSetup: 'tests/browser/support/browser/global-setup.ts',
+    reporters: ['default', leftOut],
     projects: [
       {
         test: {

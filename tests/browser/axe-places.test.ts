@@ -1,75 +1,55 @@
-import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, it } from 'vitest';
+import { describe, it } from 'vitest';
 import { axeFindsNothing } from './support/axe.ts';
-import { dropProfile, launch, newProfile, powerCut, type Running } from './support/browser.ts';
-import { serve } from './support/server.ts';
+import { onTablet } from './support/on-tablet.ts';
 
-let site: Awaited<ReturnType<typeof serve>>;
-let profile: string;
-let running: Running;
-let page: Page;
-
-beforeAll(async () => {
-  site = await serve();
-  profile = newProfile();
-  running = await launch(profile);
-  page = await running.context.newPage();
-  await page.setViewportSize({ width: 820, height: 1180 });
-});
-afterAll(async () => {
-  await powerCut(running);
-  dropProfile(profile);
-  await site.stop();
+const on = onTablet('file', async (at) => {
+  const screen = await at.open();
+  await screen.resize(820, 1180);
 });
 
-const PARTS = [
-  'The course',
-  'Methods',
-  'Every step',
-  'Where it is poured',
-  'Heat and air',
-  'To ask',
-  'To buy and to clean',
-];
+const PARTS = ['course', 'methods', 'steps', 'pours', 'heat', 'ask', 'lists'];
 const CHAPTERS = ['where', 'fixtures', 'water', 'air', 'people'];
 
 describe('axe finds nothing on', () => {
   it('the welcome, an empty record and a run that is not there', async () => {
-    await page.goto(site.url);
-    await page.locator('.demo').first().waitFor();
-    await axeFindsNothing(page, 'the welcome');
-    for (const place of ['record', 'run', 'plan']) {
-      await page.goto(`${site.url}/#/${place}`);
-      await page.locator('main').first().waitFor();
-      await axeFindsNothing(page, place);
+    await on.screen.waitForElement('.demo');
+    await axeFindsNothing(on.screen, 'the welcome');
+    for (const page of ['record', 'run', 'plan']) {
+      await on.load(page);
+      await on.screen.waitForElement('main');
+      await axeFindsNothing(on.screen, page);
     }
   });
 
   it('every part of a plan, and the sheets of answers and of an own custom', async () => {
-    await page.goto(`${site.url}/#/kitchen`);
-    await page.getByRole('button', { name: 'Flat with coils' }).click();
+    const { screen } = on;
+    await on.load('kitchen');
+    await screen.openDemo('flat-coils');
     for (const part of PARTS) {
-      await page.getByRole('button', { name: part, exact: true }).click();
-      await axeFindsNothing(page, part);
+      await screen.openPart(part);
+      await axeFindsNothing(screen, part);
     }
-    await page.getByRole('button', { name: 'Methods', exact: true }).click();
-    for (const opens of ['Our rabbi said otherwise', 'Make a custom of our own']) {
-      await page.getByRole('button', { name: opens }).first().click();
-      await page.locator('dialog[open]').waitFor();
-      await axeFindsNothing(page, opens);
-      await page.keyboard.press('Escape');
-      await page.locator('dialog[open]').waitFor({ state: 'detached' });
+    await screen.openPart('methods');
+    for (const key of [
+      'plan-page.methods.said-otherwise',
+      'plan-page.methods.make-own-custom',
+    ] as const) {
+      await screen.button(key).first().click();
+      await screen.dialog().waitFor();
+      await axeFindsNothing(screen, key);
+      await screen.closeDialog();
     }
   });
 
   it('the kitchen and every page of its survey', async () => {
-    await page.goto(`${site.url}/#/kitchen`);
-    await page.getByRole('button', { name: 'Change it' }).waitFor();
-    await axeFindsNothing(page, 'the kitchen');
+    const { screen } = on;
+    await on.load('kitchen');
+    await screen.button('kitchen.change').waitFor();
+    await axeFindsNothing(screen, 'the kitchen');
     for (const chapter of CHAPTERS) {
-      await page.goto(`${site.url}/#/kitchen/${chapter}`);
-      await page.locator('.chapter, .editor').first().waitFor();
-      await axeFindsNothing(page, `the survey, ${chapter}`);
+      await on.load(`kitchen/${chapter}`);
+      await screen.waitForElement('.chapter, .editor');
+      await axeFindsNothing(screen, `the survey, ${chapter}`);
     }
   });
 });

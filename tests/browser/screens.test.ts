@@ -1,19 +1,9 @@
-import { mkdirSync } from 'node:fs';
-import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import {
-  dropProfile,
-  launch,
-  newProfile,
-  powerCut,
-  tabletPage,
-  type Running,
-} from './support/browser.ts';
-import { actUntil, beginDemo, look, press } from './support/person.ts';
-import { serve } from './support/server.ts';
+import { describe, expect, it } from 'vitest';
+import { onTablet } from './support/on-tablet.ts';
+import { STAGES } from './support/stages.ts';
 
-/** Pictures of the four places, to be looked at; and what no picture may show: anything cut off at the side. */
-const FOLDER = 'test-artifacts/screens';
+/** Pictures of the four pages, to be looked at; and what no picture may show: anything cut off at the side. */
+const FOLDER = 'screens';
 const SIZES = [
   { name: 'landscape', widthPx: 1280, heightPx: 800 },
   { name: 'portrait', widthPx: 800, heightPx: 1280 },
@@ -35,42 +25,30 @@ const MM_PER_IN = 25.4;
  */
 const READABLE_MM = 2 * 2000 * Math.tan(((10 / 60) * Math.PI) / 180);
 
-let site: Awaited<ReturnType<typeof serve>>;
-let profile: string;
-let running: Running;
-let page: Page;
-
-beforeAll(async () => {
-  mkdirSync(FOLDER, { recursive: true });
-  site = await serve();
-  profile = newProfile();
-  running = await launch(profile);
-  page = await tabletPage(running, { wallMs: Date.parse('2027-03-01T17:30:00Z') });
-});
-afterAll(async () => {
-  await powerCut(running);
-  dropProfile(profile);
-  await site.stop();
+const on = onTablet('file', async (at) => {
+  await at.open();
 });
 
 /** One state in both orientations and both themes; nothing may reach past the right edge. */
 async function picture(name: string): Promise<void> {
   for (const theme of ['day', 'night'] as const) {
-    await page.evaluate((t) => (document.documentElement.dataset['theme'] = t), theme);
+    await on.screen.setTheme(theme);
     for (const size of SIZES) {
       // A phone is for the run; a kitchen is described and planned on something larger.
       if (size.name === 'phone' && !name.startsWith('3-run')) continue;
-      await page.setViewportSize({ width: size.widthPx, height: size.heightPx });
-      await page.screenshot({ path: `${FOLDER}/${name}-${size.name}-${theme}.png` });
-      const widthPx = await page.evaluate(() => document.documentElement.scrollWidth);
-      expect(widthPx, `${name} ${size.name}: width of the page`).toBeLessThanOrEqual(size.widthPx);
+      await on.screen.resize(size.widthPx, size.heightPx);
+      await on.screen.picture(`${FOLDER}/${name}-${size.name}-${theme}`);
+      expect(
+        await on.screen.widthPx(),
+        `${name} ${size.name}: width of the page`,
+      ).toBeLessThanOrEqual(size.widthPx);
     }
   }
 }
 
 /** Height of the huge digits as drawn, CSS px: the ink of their glyphs, measured on a canvas in their own face. */
 function digitHeightPx(): Promise<number> {
-  return page
+  return on.screen.page
     .locator('.countdown-part')
     .first()
     .evaluate(async (element) => {
@@ -97,16 +75,16 @@ async function readable(name: string): Promise<void> {
       [longPx, shortPx],
       [shortPx, longPx],
     ] as const) {
-      await page.setViewportSize({ width: widthPx, height: heightPx });
+      await on.screen.resize(widthPx, heightPx);
       const heightMm = ((await digitHeightPx()) / pxPerIn) * MM_PER_IN;
       const where = `${name}, ${diagonalIn} in, ${widthPx} × ${heightPx}`;
       found.push(`${widthPx}×${heightPx} ${heightMm.toFixed(1)}`);
       expect.soft(heightMm, where).toBeGreaterThan(READABLE_MM);
-      const box = await page.locator('.countdown-digits').first().boundingBox();
-      const frame = await page.locator('.stage').boundingBox();
+      const box = await on.screen.page.locator('.countdown-digits').first().boundingBox();
+      const frame = await on.screen.page.locator('.stage').boundingBox();
       if (!box || !frame) throw new Error(`${where}: no digits on the stage.`);
       expect.soft(box.y + box.height, `${where}: foot`).toBeLessThanOrEqual(frame.y + frame.height);
-      const endPx = await page
+      const endPx = await on.screen.page
         .locator('.countdown-digits')
         .first()
         .evaluate((element) => element.scrollWidth - element.clientWidth);
@@ -116,68 +94,48 @@ async function readable(name: string): Promise<void> {
   console.log(`digits of ${name}, mm: ${found.join(', ')}`);
 }
 
-describe('the four places', () => {
+describe('the four pages', () => {
   it('look right in both orientations, by day and by night', async () => {
-    await page.goto(site.url);
-    await page.getByRole('button', { name: 'Flat with coils' }).waitFor();
+    const { screen } = on;
+    await screen.waitForElement('.demo');
     await picture('1-kitchen-welcome');
-    await page.getByRole('button', { name: 'Hall kitchen' }).click();
-    await page.getByRole('heading', { name: 'Hall kitchen' }).waitFor();
+    await screen.openDemo('hall');
     await picture('2-plan-hall');
-    for (const part of [
-      'Methods',
-      'Every step',
-      'Where it is poured',
-      'Heat and air',
-      'To ask',
-      'To buy and to clean',
-    ]) {
-      await page.getByRole('button', { name: part }).click();
-      await picture(`2-plan-hall-${part.toLowerCase().replaceAll(' ', '-')}`);
+    for (const part of ['methods', 'steps', 'pours', 'heat', 'ask', 'lists']) {
+      await screen.openPart(part);
+      await picture(`2-plan-hall-${part}`);
     }
-    await page.getByRole('link', { name: 'Kitchen', exact: true }).click();
-    await page
-      .getByRole('heading', { name: 'Your kitchen' })
-      .or(page.getByText('Your kitchen'))
-      .first()
-      .waitFor();
+    await screen.goTo('kitchen');
+    await screen.button('kitchen.change').waitFor();
     await picture('1-kitchen-hall');
   });
 
   it('keep the run readable from two metres at every kind of stage', async () => {
-    await page.setViewportSize({ width: 1280, height: 800 });
-    await beginDemo(page, `${site.url}/#/kitchen`, 'Flat with coils');
-    const kinds: readonly (readonly [string, (s: Awaited<ReturnType<typeof look>>) => boolean])[] =
-      [
-        ['3-run-gate', (s) => s.action === 'Yes, it is so'],
-        ['3-run-clean', (s) => s.action.startsWith('Done:')],
-        ['3-run-rest', (s) => s.action === '' && s.waiting === ''],
-        ['3-run-oven', (s) => /cycle run to its end/i.test(s.sentence)],
-        ['3-run-boil', (s) => s.action === 'It boils'],
-        ['3-run-pour', (s) => s.action === 'Poured'],
-        ['3-run-cold', (s) => s.action === 'Cold water poured'],
-        ['3-run-warm-up', (s) => /until it glows/i.test(s.sentence)],
-        ['3-run-glow', (s) => /let it glow/i.test(s.sentence)],
-      ];
-    for (const [name, is] of kinds) {
-      await actUntil(page, (s) => s.status === 'closed' || is(s));
-      if ((await look(page)).status === 'closed') throw new Error(`${name} never came`);
-      await picture(name);
-      await page.setViewportSize({ width: 1280, height: 800 });
-      if (await page.locator('.countdown-digits').isVisible()) await readable(name);
-      await page.setViewportSize({ width: 1280, height: 800 });
+    const { screen } = on;
+    await screen.resize(1280, 800);
+    await on.load('kitchen');
+    await screen.beginRun();
+    for (const [name, wanted] of STAGES) {
+      await screen.actUntil(wanted, 1500);
+      await picture(`3-run-${name}`);
+      await screen.resize(1280, 800);
+      if (await screen.page.locator('.countdown-digits').first().isVisible())
+        await readable(`3-run-${name}`);
+      await screen.resize(1280, 800);
     }
-    await page.getByRole('button', { name: 'Something happened' }).click();
+    await screen.press('happened');
+    await screen.dialog().waitFor();
     await picture('3-run-something-happened');
-    await page.getByRole('button', { name: 'Back', exact: true }).click();
-    await page.getByRole('button', { name: 'Stop – make safe' }).click();
+    await screen.closeDialog();
+    await screen.press('stop');
+    await screen.dialog().waitFor();
     await picture('3-run-stop');
-    await page.getByRole('button', { name: 'Stop the run now' }).click();
+    await screen.press('stop-run');
+    await screen.waitForElement('.closing');
     await picture('3-run-closing');
-    for (let n = 0; n < 12 && (await look(page)).status === 'closing'; n += 1)
-      await press(page, '.closing .button--ember');
-    await page.getByRole('link', { name: 'See the record' }).click();
-    await page.getByRole('article', { name: 'Record of the run' }).waitFor();
+    await screen.actUntil({ status: 'closed' }, 12);
+    await screen.press('record');
+    await screen.page.locator('main article').waitFor();
     await picture('4-record');
   });
 });

@@ -1,22 +1,31 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { middleOf, Surveyor } from './support/surveyor.ts';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { message } from '../../src/core/messages/index.ts';
+import { say, t } from './support/language.ts';
+import { middleOf, surveyor } from './support/surveyor.ts';
 
-let me: Surveyor;
-beforeAll(async () => {
-  me = await Surveyor.begin();
-  await me.page.goto(me.url);
-  await me.page.getByRole('button', { name: /^Flat with coils/ }).click();
-  await me.button('Start the run').waitFor();
+const me = surveyor(async () => {
+  await me.screen.openDemo('flat-coils');
 });
-afterAll(() => me.end());
 beforeEach(async () => {
-  await me.page.goto(`${me.url}/#/kitchen`);
-  await me.button('Change it').click();
+  await me.goTo('kitchen');
+  await change();
   await me.piece('Table').waitFor();
   await me.piece('Table').focus();
 });
 
-const shown = (label: string) => me.field(label).inputValue();
+const change = () => me.button('kitchen.change').click();
+const undo = (done: 'moved' | 'resized') =>
+  me.button('survey.undo-step', { step: message(`survey.done.${done}`, { fixture: 'Table' }) });
+const undoLast = () => me.named(t('survey.undo')).first();
+const FIELDS = {
+  left: 'survey.size.from-left',
+  front: 'survey.size.from-front',
+  length: 'survey.size.length',
+} as const;
+const shown = (field: keyof typeof FIELDS) => me.field(FIELDS[field]).inputValue();
+const cmOf = (value: number) =>
+  message('survey.quantity', { value, unit: message('survey.unit.cm') });
+const cmText = (value: number): string => say(cmOf(value));
 const cm = (text: string) => Number.parseFloat(text);
 /** Screen pixels per metre: the table is 1.2 m long. */
 async function pxPerM(): Promise<number> {
@@ -30,48 +39,50 @@ describe('the plan under a finger', () => {
     // 44 cm to the left its side is in line with the fridge's.
     await me.drag(middle, { x: -0.43 * (await pxPerM()), y: 0 }, async () => {
       expect(await me.page.locator('.ed-guides path').count()).toBeGreaterThan(0);
-      await me.page.screenshot({ path: 'test-artifacts/screens/5-survey-dragging.png' });
+      await me.screen.picture('screens/5-survey-dragging');
     });
     expect(await me.page.locator('.ed-guides path').count()).toBe(0);
-    expect(await shown('From the left')).toBe('76 cm');
-    await me.button('Undo: Table moved').click();
-    expect(await shown('From the left')).toBe('120 cm');
-    await me.button('Redo: Table moved').click();
-    expect(await shown('From the left')).toBe('76 cm');
+    expect(await shown('left')).toBe(cmText(76));
+    await undo('moved').click();
+    expect(await shown('left')).toBe(cmText(120));
+    await me
+      .button('survey.redo-step', { step: message('survey.done.moved', { fixture: 'Table' }) })
+      .click();
+    expect(await shown('left')).toBe(cmText(76));
     await me.piece('Table').focus();
     await me.page.keyboard.press('Control+z');
-    expect(await shown('From the left')).toBe('120 cm');
+    expect(await shown('left')).toBe(cmText(120));
     await me.page.keyboard.press('Control+Shift+Z');
-    expect(await shown('From the left')).toBe('76 cm');
+    expect(await shown('left')).toBe(cmText(76));
     await me.page.keyboard.press('Control+z');
   });
 
   it('moves nothing on a way under 8 px, and nothing that was not chosen before', async () => {
     const before = await me.kitchen();
-    await me.button('Change it').click();
+    await change();
     await me.piece('Table').focus();
     await me.drag(await middleOf(me.piece('Table').locator('.kp-shape')), { x: 7, y: 0 });
     await me.drag(await middleOf(me.piece('Fridge with freezer on top')), { x: 90, y: 40 });
-    await me.page.getByRole('heading', { name: 'Fridge with freezer on top' }).waitFor();
+    await me.sheetOf('Fridge with freezer on top').waitFor();
     expect(await me.kitchen()).toEqual(before);
   });
 
   it('resizes by a corner of at least 44 px, the corner across from it staying', async () => {
-    const [left, length] = [await shown('From the left'), await shown('Length')];
+    const [left, length] = [await shown('left'), await shown('length')];
     expect(await me.page.locator('.ed-corner').count()).toBe(4);
     const right = me.page.locator('.ed-corner[data-n="1"] .ed-hit');
     const hit = await right.boundingBox();
     expect(Math.min(hit?.width ?? 0, hit?.height ?? 0)).toBeGreaterThanOrEqual(44);
     await me.drag(await middleOf(right), { x: 60, y: 0 });
-    expect(await shown('From the left')).toBe(left);
-    expect(cm(await shown('Length'))).toBeGreaterThan(cm(length) + 10);
-    await me.button('Undo: Table resized').click();
-    expect(await shown('Length')).toBe(length);
+    expect(await shown('left')).toBe(left);
+    expect(cm(await shown('length'))).toBeGreaterThan(cm(length) + 10);
+    await undo('resized').click();
+    expect(await shown('length')).toBe(length);
   });
 
   it('follows one finger and does nothing for drops: short, wide, or several at once', async () => {
     const before = await me.kitchen();
-    await me.button('Change it').click();
+    await change();
     await me.piece('Table').focus();
     const table = await middleOf(me.piece('Table').locator('.kp-shape'));
     const fridge = await middleOf(me.piece('Fridge with freezer on top'));
@@ -81,21 +92,21 @@ describe('the plan under a finger', () => {
     await me.touch([fridge, table], { heldMs: 120 });
     await me.touch([table], { heldMs: 120, to: [{ x: table.x + 6, y: table.y }] });
     await me.touch([table, fridge], { heldMs: 120, to: [away] });
-    await me.page.getByRole('heading', { name: 'Table', exact: true }).waitFor();
+    await me.sheetOf('Table').waitFor();
     expect(await me.kitchen()).toEqual(before);
-    await me.button('Change it').click();
+    await change();
     await me.piece('Table').waitFor();
     await me.touch([fridge], { heldMs: 120 });
-    await me.page.getByRole('heading', { name: 'Fridge with freezer on top' }).waitFor();
+    await me.sheetOf('Fridge with freezer on top').waitFor();
     await me.touch([table], { heldMs: 120 });
     await me.touch([table], { heldMs: 120, to: [{ x: table.x + 30, y: table.y }, away] });
-    expect(cm(await shown('From the left'))).toBeGreaterThan(120);
-    await me.button('Undo: Table moved').click();
+    expect(cm(await shown('left'))).toBeGreaterThan(120);
+    await undo('moved').click();
   });
 
   it('is looked at nearer and wholly by buttons, and pulled along by its floor', async () => {
     const whole = await pxPerM();
-    await me.button('Nearer').click();
+    await me.button('survey.editor.nearer').click();
     expect(await pxPerM()).toBeGreaterThan(whole * 1.2);
     const before = await middleOf(me.piece('Table').locator('.kp-shape'));
     const corner = await me.page.locator('svg.editor-plan').boundingBox();
@@ -105,7 +116,7 @@ describe('the plan under a finger', () => {
       before.x + 50,
       -1,
     );
-    await me.button('Whole room').click();
+    await me.button('survey.editor.whole-room').click();
     expect(await pxPerM()).toBeCloseTo(whole, 0);
   });
 });
@@ -118,11 +129,11 @@ describe('the plan by keyboard and by typing', () => {
     await me.page.keyboard.press('Tab');
     expect(await named()).toMatch(/^Counter with the sink,/);
     await me.piece('Table').focus();
-    const [x, y] = [await shown('From the left'), await shown('From the front')];
+    const [x, y] = [await shown('left'), await shown('front')];
     await me.page.keyboard.press('ArrowRight');
     await me.page.keyboard.press('Shift+ArrowUp');
-    expect(cm(await shown('From the left'))).toBeCloseTo(cm(x) + 1, 1);
-    expect(cm(await shown('From the front'))).toBeCloseTo(cm(y) + 10, 1);
+    expect(cm(await shown('left'))).toBeCloseTo(cm(x) + 1, 1);
+    expect(cm(await shown('front'))).toBeCloseTo(cm(y) + 10, 1);
     expect(await named()).toMatch(/^Table,/);
     await me.page.keyboard.press('Enter');
     expect(await me.page.evaluate(() => document.activeElement?.tagName)).toBe('INPUT');
@@ -132,65 +143,73 @@ describe('the plan by keyboard and by typing', () => {
     await me.page.keyboard.press('Control+z');
     await me.piece('Table').focus();
     await me.page.keyboard.press('Control+z');
-    expect(await shown('From the left')).toBe(x);
+    expect(await shown('left')).toBe(x);
   });
 
   it('keeps the old number when a typed one is not allowed, and says what is', async () => {
-    const field = me.field('Length');
+    const field = me.field('survey.size.length');
     await field.fill('wide');
     await field.press('Enter');
-    expect(await me.page.getByText('“wide” is not understood').innerText()).toMatch(
-      /Write it like 60 cm, 24 in or 0\.6; allowed: 5 cm to 20 m\. It stays 120 cm\./,
-    );
+    const why = message('survey.typed.not-understood', {
+      typed: 'wide',
+      example: message('survey.example.length'),
+      least: cmOf(5),
+      most: message('survey.quantity', { value: 20, unit: message('survey.unit.m') }),
+    });
+    await me.page.getByText(t('survey.typed.stays', { why, old: cmOf(120) })).waitFor();
     await me.picture('5-survey-typed-wrong');
-    expect(await field.inputValue()).toBe('120 cm');
+    expect(await field.inputValue()).toBe(cmText(120));
     await field.fill('48 in');
     await field.press('Enter');
-    expect(await field.inputValue()).toBe('121.9 cm');
-    await me.button(/^Undo/).click();
-    expect(await field.inputValue()).toBe('120 cm');
+    expect(await field.inputValue()).toBe(cmText(121.9));
+    await undoLast().click();
+    expect(await field.inputValue()).toBe(cmText(120));
   });
 
   it('says plainly that steam clean is not a purge', async () => {
     await me.piece('Oven of the range').focus();
-    await me.pick('Steam clean');
-    await me.page.getByText(/^Steam clean is not a purge\. The plan treats/).waitFor();
+    await me.pick('survey.cleaning.steam.name');
+    await me.page.getByText(t('survey.oven.steam-trap')).waitFor();
     await me.picture('5-survey-steam-clean');
-    await me.button(/^Undo/).click();
+    await undoLast().click();
   });
 
   it('draws a counter round a corner, with corners one by one and edges at a wall', async () => {
-    await me.button('Add the next').click();
-    await me.button('A counter round corners').click();
-    await me.type('Piece 1', '2.4 m');
-    await me.type('Piece 2', '1.8 m');
+    await me.button('survey.sheet.next').click();
+    await me.button('survey.fixtures.run').click();
+    await me.type(me.field('survey.run.piece', { number: 1 }), '2.4 m');
+    await me.type(me.field('survey.run.piece', { number: 2 }), '1.8 m');
     await me.picture('5-survey-round-corners');
-    await me.button('Draw it').click();
-    await me.button('Corners one by one').click();
+    await me.button('survey.run.draw').click();
+    await me.button('survey.shape.open').click();
     expect(await me.page.locator('.ed-corner').count()).toBe(6);
     await me.picture('5-survey-corners');
-    const made = async () => (await me.kitchen()).fixtures.findLast((f) => f.kind === 'counter');
+    const made = async () => {
+      const counter = (await me.kitchen()).fixtures.findLast((f) => f.kind === 'counter');
+      if (!counter) throw new Error('No counter was drawn.');
+      return counter;
+    };
     const counter = await made();
-    expect(counter?.outline.length).toBe(6);
-    expect(counter?.backEdges.length).toBe(2);
-    await me.button('Change it').click();
-    await me
-      .button(new RegExp(`^${counter?.name ?? ''}`))
-      .last()
-      .click();
-    await me.button(/^far side, 240 cm/).click();
-    expect((await made())?.backEdges.length).toBe(1);
-    await me.button('Change it').click();
-    await me
-      .button(new RegExp(`^${counter?.name ?? ''}`))
-      .last()
-      .click();
-    await me.button('Corners one by one').click();
+    expect(counter.outline.length).toBe(6);
+    expect(counter.backEdges.length).toBe(2);
+    const openCounter = async () => {
+      await change();
+      await me.named(counter.name).last().click();
+    };
+    await openCounter();
+    const far = t('survey.shape.edge', {
+      side: message('survey.shape.side.far'),
+      length: cmOf(240),
+    });
+    await me.named(far).click();
+    expect((await made()).backEdges.length).toBe(1);
+    await openCounter();
+    await me.button('survey.shape.open').click();
     await me.page.locator('.ed-edge').first().click();
     expect(await me.page.locator('.ed-corner').count()).toBe(7);
-    await me.button('Take out corner 2').click();
+    await me.button('survey.shape.take-out-corner', { number: 2 }).click();
     expect(await me.page.locator('.ed-corner').count()).toBe(6);
-    await me.button('Take out').last().click();
+    await me.button('survey.take-out').last().click();
     expect((await me.kitchen()).fixtures.filter((f) => f.kind === 'counter').length).toBe(2);
     expect(me.faults).toEqual([]);
   });

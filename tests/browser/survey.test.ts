@@ -1,17 +1,14 @@
 import { readFileSync } from 'node:fs';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { parseKitchen, type Kitchen, type Polygon } from '../../src/core/kitchen/index.ts';
-import { Surveyor } from './support/surveyor.ts';
+import { t } from './support/language.ts';
+import { surveyor } from './support/surveyor.ts';
 
 /** What a first-time user may need to describe the flat, taps and typed fields and drags together. */
 const MOST_INTERACTIONS = 60;
 const SAME_SIZE_M = 0.02;
 
-let me: Surveyor;
-beforeAll(async () => {
-  me = await Surveyor.begin();
-});
-afterAll(() => me.end());
+const me = surveyor();
 
 function demo(): Kitchen {
   const outcome = parseKitchen(readFileSync('demo-kitchens/flat-coils.kitchen.json', 'utf8'));
@@ -55,73 +52,75 @@ function inOrder(kitchen: Kitchen): readonly Fixture[] {
 
 describe('a kitchen described from nothing', () => {
   it(`is the flat of the first demo within ${MOST_INTERACTIONS} interactions`, async () => {
-    await me.page.goto(me.url);
-    await me.tap('Describe your kitchen');
-    await me.choose('Country', 'United States');
-    await me.type('Name of the kitchen', 'Our flat');
-    await me.type('Altitude', '20 m');
+    const next = () => me.tap(me.button('survey.sheet.next'));
+    const size = (side: 'length' | 'depth', text: string) =>
+      me.type(me.field(`survey.size.${side}`), text);
+    await me.tap(me.button('kitchen.welcome.begin'));
+    await me.choose(me.field('survey.where.country'), t('survey.country.US'));
+    await me.type(me.field('survey.where.name'), 'Our flat');
+    await me.type(me.field('survey.where.altitude'), '20 m');
     await me.picture('5-survey-where');
-    await me.tap('Next: What stands in it');
+    await me.tap(me.button('survey.next.fixtures'));
 
-    await me.add('Fridge');
-    await me.tap('Add the next');
-    await me.add('Counter');
-    await me.type('Length', '72 cm');
-    await me.pick('Granite');
-    await me.pick('Smooth');
+    await me.add('fridge');
+    await next();
+    await me.add('counter');
+    await size('length', '72 cm');
+    await me.pick('common.material.granite');
+    await me.pick('common.condition.smooth');
     await me.picture('5-survey-counter');
-    await me.tap('Copy');
-    await me.type('Length', '1.38 m');
-    await me.tap('Add the next');
-    await me.add('Sink');
-    await me.type('Length', '60 cm');
-    await me.type('Depth', '50 cm');
-    await me.pick('Smooth');
+    await me.tap(me.button('survey.sheet.copy'));
+    await size('length', '1.38 m');
+    await next();
+    await me.add('sink-1');
+    await size('length', '60 cm');
+    await size('depth', '50 cm');
+    await me.pick('common.condition.smooth');
     await me.picture('5-survey-sink');
-    await me.tap('Add the next');
-    await me.add('Electric coils');
-    await me.type('Depth', '68 cm');
+    await next();
+    await me.add('coil-4');
+    await size('depth', '68 cm');
     await me.picture('5-survey-cooktop');
-    await me.tap('Add the next');
-    await me.add('Oven Cleans itself by burning');
-    await me.type('Length of the cycle', '4 h');
+    await next();
+    await me.add('oven-pyrolytic');
+    await me.type(me.field('survey.oven.cycle'), '4 h');
     await me.picture('5-survey-oven');
-    await me.tap('Add the next');
-    await me.add('Hood');
-    await me.pick('Enamelled steel');
-    await me.pick('Recirculating');
+    await next();
+    await me.add('hood');
+    await me.pick('common.material.enamelled-steel');
+    await me.pick('survey.hood.recirculating.name');
     await me.picture('5-survey-hood');
-    await me.tap('Add the next');
-    await me.add('Microwave');
-    await me.pick('Enamelled steel');
-    await me.tap('Add the next');
-    await me.add('Cupboard');
-    await me.pick('Laminate');
-    await me.pick('Smooth');
-    await me.tap('Add the next');
-    await me.add('Cupboard');
-    await me.pick('Wood, raw');
-    await me.tap('Take out shelf 3');
-    await me.tap('Take out shelf 2');
-    await me.type('Shelf 1, length', '1.3 m');
-    await me.type('Shelf 1, depth', '55 cm');
-    await me.tap('Add the next');
-    await me.add('Drawer');
-    await me.pick('Wood, raw');
-    await me.tap('Add the next');
-    await me.add('Table');
-    await me.type('Length', '1.2 m');
-    await me.type('Depth', '75 cm');
-    await me.pick('Laminate');
-    await me.pick('Smooth');
+    await next();
+    await me.add('microwave');
+    await me.pick('common.material.enamelled-steel');
+    await next();
+    await me.add('cupboard');
+    await me.pick('common.material.laminate');
+    await me.pick('common.condition.smooth');
+    await next();
+    await me.add('cupboard');
+    await me.pick('common.material.raw-wood');
+    await me.tap(me.button('survey.shelves.take-out', { number: 3 }));
+    await me.tap(me.button('survey.shelves.take-out', { number: 2 }));
+    await me.type(me.field('survey.shelves.length', { number: 1 }), '1.3 m');
+    await me.type(me.field('survey.shelves.depth', { number: 1 }), '55 cm');
+    await next();
+    await me.add('drawer');
+    await me.pick('common.material.raw-wood');
+    await next();
+    await me.add('table');
+    await size('length', '1.2 m');
+    await size('depth', '75 cm');
+    await me.pick('common.material.laminate');
+    await me.pick('common.condition.smooth');
     await me.picture('5-survey-table');
-    await me.tap('Next: Water and power');
-    await me.pick('Steel');
+    await me.tap(me.button('survey.next.water'));
+    await me.pick('survey.body.steel');
     await me.picture('5-survey-water');
-    await me.tap('Next: Room and air');
+    await me.tap(me.button('survey.next.air'));
     await me.picture('5-survey-air');
-    await me.tap('Next: The household');
-    await me.pick('Sephardic custom');
+    await me.tap(me.button('survey.next.people'));
+    await me.pick('common.custom.sephardic');
     await me.picture('5-survey-household');
     console.log(
       `Interactions to describe the flat: ${me.interactions} (at most ${MOST_INTERACTIONS})`,
@@ -148,23 +147,26 @@ describe('a kitchen described from nothing', () => {
 
   it('is still there after a reload, and opens as a plan', async () => {
     const before = await me.kitchen();
-    await me.page.goto('about:blank');
+    await me.on.load('kitchen');
     expect(await me.kitchen()).toEqual(before);
-    await me.button('See the plan').click();
-    await me.page.getByRole('heading', { name: 'Our flat' }).waitFor();
-    await me.button('Start the run').waitFor();
+    await me.button('kitchen.see-plan').click();
+    await me.sheetOf('Our flat').waitFor();
+    await me.button('plan-page.start-run').waitFor();
   });
 
   it('says what is still to tell, and goes there', async () => {
-    await me.page.goto(`${me.url}/#/kitchen/fixtures`);
-    await me.button(/^Still to tell: \d+$/).click();
+    const oven = (await me.kitchen()).fixtures.find((f) => f.kind === 'oven');
+    if (!oven) throw new Error('No oven was told.');
+    await me.goTo('kitchen/fixtures');
+    await me.page.locator('.survey-head').getByRole('button').last().click();
+    await me.screen.dialog().waitFor();
     await me.picture('5-survey-still-to-tell');
-    await me.button(/^Which circuit feeds Oven/).click();
-    await me.page.getByRole('heading', { name: 'Oven', exact: true }).waitFor();
+    await me.named(t('survey.ask.circuit', { fixture: oven.name })).click();
+    await me.sheetOf(oven.name).waitFor();
     await expect
       .poll(() => me.page.evaluate(() => document.activeElement?.tagName ?? ''))
       .toBe('SELECT');
-    await me.choose('Circuit', 'Counter sockets 2, 20 A');
+    await me.field('survey.water.circuit').selectOption({ value: 'sockets-2' });
     expect((await me.kitchen()).fixtures.find((f) => f.kind === 'oven')).toMatchObject({
       circuit: 'sockets-2',
     });

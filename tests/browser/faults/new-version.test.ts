@@ -2,39 +2,21 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { BUILT, serve } from '../support/server.ts';
-import {
-  act,
-  beginRun,
-  dispose,
-  look,
-  openSheet,
-  picture,
-  press,
-  see,
-  startTablet,
-  until,
-  waitFor,
-  type Sheet,
-  type Tablet,
-} from '../support/tablet.ts';
+import { OnTablet } from '../support/on-tablet.ts';
+import { BUILT } from '../support/server.ts';
 
+const on = new OnTablet();
 let folder: string;
-let tablet: Tablet;
-let site: Awaited<ReturnType<typeof serve>>;
-let sheet: Sheet;
 
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'glowpour-version-'));
   cpSync(BUILT, folder, { recursive: true });
-  site = await serve(folder);
-  tablet = await startTablet();
-  sheet = await openSheet(tablet, site.url);
-  await waitFor(sheet, 'navigator.serviceWorker.controller', 'kept offline');
+  await on.serve(folder);
+  const screen = await on.open();
+  await screen.waitFor('navigator.serviceWorker.controller', 'kept offline');
 });
 afterEach(async () => {
-  await dispose(tablet);
-  await site.stop();
+  await on.end();
   rmSync(folder, { recursive: true, force: true });
 });
 
@@ -53,42 +35,41 @@ function release(): void {
   writeFileSync(worker, after);
 }
 
-const isNewer = () => see<boolean>(sheet, "document.querySelector('meta[name=newer]') !== null");
+const OFFER = '[data-banner="update"]';
+const isOffered = () => on.screen.see<boolean>(`document.querySelector('${OFFER}') !== null`);
+const isNewer = () => on.screen.see<boolean>("document.querySelector('meta[name=newer]') !== null");
 
 it('waits while a run is open, without a word, and is offered and taken when it is closed', async () => {
-  await beginRun(sheet);
+  const { screen } = on;
+  await screen.beginRun();
   release();
-  await see(sheet, 'globalThis.samePage = true');
-  await see(
-    sheet,
+  await screen.see('globalThis.samePage = true');
+  await screen.see(
     'navigator.serviceWorker.getRegistration().then((one) => one.update()).then(() => undefined)',
   );
-  await waitFor(
-    sheet,
+  await screen.waitFor(
     'navigator.serviceWorker.getRegistration().then((one) => one.waiting !== null)',
     'a newer worker waits',
   );
-  for (let n = 0; n < 4; n += 1) await act(sheet);
-  expect((await look(sheet)).text).not.toMatch(/newer version/i);
-  await press(sheet, '^Plan$');
-  await waitFor(sheet, "!document.querySelector('.run-place')", 'the plan');
-  expect((await look(sheet)).text).not.toMatch(/newer version/i);
-  await picture(sheet, 'newer-waits-silently');
-  await press(sheet, 'Back to the run');
-  await until(sheet, 'the run', (seen) => seen.status === 'running');
-  expect(await see(sheet, 'globalThis.samePage')).toBe(true);
+  for (let n = 0; n < 4; n += 1) await screen.act();
+  expect(await isOffered()).toBe(false);
+  await screen.goTo('plan');
+  await screen.waitForElement('.run-place', 'gone');
+  expect(await isOffered()).toBe(false);
+  await screen.picture('faults/newer-waits-silently');
+  await screen.press('back-to-run');
+  await screen.until('the run', (seen) => seen.status === 'running');
+  expect(await screen.see('globalThis.samePage')).toBe(true);
 
-  await press(sheet, 'Stop – make safe');
-  await press(sheet, 'Stop the run now');
-  for (let n = 0; n < 8 && (await look(sheet)).status !== 'closed'; n += 1)
-    await see(sheet, "document.querySelector('.closing .button--ember')?.click()");
-  await until(sheet, 'closed', (seen) => seen.status === 'closed');
-  expect(await see(sheet, 'globalThis.samePage')).toBe(true);
+  await screen.press('stop');
+  await screen.press('stop-run');
+  await screen.actUntil({ status: 'closed' }, 12);
+  expect(await screen.see('globalThis.samePage')).toBe(true);
   expect(await isNewer()).toBe(false);
-  await press(sheet, '^Plan$');
-  await until(sheet, 'offered', (seen) => /a newer version is ready/i.test(seen.text));
-  await picture(sheet, 'newer-is-offered');
-  await press(sheet, 'Use it now');
-  await waitFor(sheet, "document.querySelector('meta[name=newer]')", 'the newer app');
-  expect(await see(sheet, 'globalThis.samePage')).toBeUndefined();
+  await screen.goTo('plan');
+  await screen.waitForElement(OFFER);
+  await screen.picture('faults/newer-is-offered');
+  await screen.press('take-update');
+  await screen.waitForElement('meta[name=newer]');
+  expect(await screen.see('globalThis.samePage')).toBeUndefined();
 });

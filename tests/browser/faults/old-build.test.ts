@@ -9,34 +9,17 @@ import {
   storedOldRun,
   workInOldRun,
 } from '../support/old-build.ts';
-import { BUILT, serve } from '../support/server.ts';
-import {
-  act,
-  actUntil,
-  dispose,
-  look,
-  openSheet,
-  picture,
-  powerCut,
-  see,
-  startTablet,
-  storedRecords,
-  until,
-  waitFor,
-  type Sheet,
-  type Tablet,
-} from '../support/tablet.ts';
+import { OnTablet } from '../support/on-tablet.ts';
+import { BUILT } from '../support/server.ts';
+import type { Screen } from '../support/screen.ts';
+import { storedEntries } from '../support/stored-run.ts';
 
 const old = findOldBuild();
-if ('missing' in old) console.warn(`Skipped: a run of the old build. Reason: ${old.missing}.`);
-
-let tablet: Tablet | undefined;
-let site: Awaited<ReturnType<typeof serve>> | undefined;
+const on = new OnTablet();
 let folder = '';
 
 afterEach(async () => {
-  await dispose(tablet);
-  await site?.stop();
+  await on.end();
   if (folder !== '') rmSync(folder, { recursive: true, force: true });
 });
 
@@ -52,12 +35,11 @@ function scriptOf(built: string): string {
   return /<script type="module"[^>]* src="([^"]+)"/.exec(page)?.[1] ?? 'none';
 }
 
-const runsScript = (sheet: Sheet): Promise<string> =>
-  see(sheet, "new URL(document.querySelector('script[type=module]').src).pathname");
+const runsScript = (screen: Screen): Promise<string> =>
+  screen.see("new URL(document.querySelector('script[type=module]').src).pathname");
 
-const newWorkerWaits = (sheet: Sheet): Promise<unknown> =>
-  waitFor(
-    sheet,
+const newWorkerWaits = (screen: Screen): Promise<unknown> =>
+  screen.waitFor(
     'navigator.serviceWorker.getRegistration().then((one) => one.update().then(() => one.waiting !== null))',
     'the new app waits behind the old one',
   );
@@ -73,38 +55,36 @@ it.skipIf('missing' in old)(title, async () => {
   expect(scriptOf(oldBuilt), 'two different builds').not.toBe(scriptOf(BUILT));
   folder = mkdtempSync(join(tmpdir(), 'glowpour-two-builds-'));
   release(oldBuilt);
-  site = await serve(folder);
-  tablet = await startTablet();
-  let sheet = await openSheet(tablet, site.url);
-  await waitFor(sheet, 'navigator.serviceWorker.controller', 'kept offline');
-  expect(await runsScript(sheet)).toBe(scriptOf(oldBuilt));
+  await on.serve(folder);
+  let screen = await on.open();
+  await screen.waitFor('navigator.serviceWorker.controller', 'kept offline');
+  expect(await runsScript(screen)).toBe(scriptOf(oldBuilt));
 
-  await beginOldRun(sheet);
-  await workInOldRun(sheet, /rolling boil/i);
-  const { records: before, fixtureNames } = await storedOldRun(sheet);
+  await beginOldRun(screen);
+  await workInOldRun(screen, /rolling boil/i);
+  const { records: before, fixtureNames } = await storedOldRun(screen);
   expect(before.at(0)?.kind).toBe('drafted');
   expect(before.length).toBeGreaterThan(50);
 
   // The new app comes while the run is open: it waits, and the run stays in the old one.
   release(BUILT);
-  await newWorkerWaits(sheet);
-  expect(await runsScript(sheet)).toBe(scriptOf(oldBuilt));
-  const { wallMs } = await see<{ wallMs: number }>(sheet, 'hands.shifted()');
-  await picture(sheet, 'old-build-boils');
-  await powerCut(tablet);
+  await newWorkerWaits(screen);
+  expect(await runsScript(screen)).toBe(scriptOf(oldBuilt));
+  await screen.picture('faults/old-build-boils');
+  await on.cutPower(5 * 60_000);
 
   // With the browser gone it takes over, and finds a run that it did not begin.
-  tablet = await startTablet({ profile: tablet.profile, wallMs: Date.now() + wallMs + 5 * 60_000 });
-  sheet = await openSheet(tablet, site.url);
-  const seen = await until(sheet, 'the run of the old build', ({ status }) => status !== '');
-  expect(await runsScript(sheet)).toBe(scriptOf(BUILT));
+  screen = await on.open();
+  const seen = await screen.until('the run of the old build', ({ status }) => status !== '');
+  expect(await runsScript(screen)).toBe(scriptOf(BUILT));
   expect(seen.status).toBe('reviewing');
-  if (seen.armScreen) await act(sheet);
-  await picture(sheet, 'old-run-in-new-build');
-  for (let n = 0; n < 10 && (await look(sheet)).status === 'reviewing'; n += 1) await act(sheet);
-  await until(sheet, 'the run goes on', ({ status }) => status === 'running');
+  if (seen.armScreen) await screen.act();
+  await screen.picture('faults/old-run-in-new-build');
+  for (let n = 0; n < 10 && (await screen.look()).status === 'reviewing'; n += 1)
+    await screen.act();
+  await screen.until('the run goes on', ({ status }) => status === 'running');
 
-  const taken = await storedRecords(sheet);
+  const taken = await storedEntries(screen);
   expect(taken.map(({ seq }) => seq)).toEqual(taken.map((_, at) => at + 1));
   expect(taken.slice(0, before.length).map(({ kind }) => kind)).toEqual(
     before.map(({ kind }) => kind),
@@ -113,14 +93,13 @@ it.skipIf('missing' in old)(title, async () => {
   expect(since).toContain('session-opened');
   expect(since).toContain('review-answered');
 
-  expect((await actUntil(sheet, '^closed$', 1500)).status).toBe('closed');
-  await see(sheet, 'document.querySelector(\'a[href*="#/record"]\').click()');
-  const record = await waitFor<string>(
-    sheet,
+  expect((await screen.actUntil({ status: 'closed' }, 1500)).status).toBe('closed');
+  await screen.press('record');
+  const report = await screen.waitFor<string>(
     "document.querySelector('main article')?.innerText",
     'the record',
   );
   expect(fixtureNames.length).toBeGreaterThan(5);
-  for (const name of fixtureNames) expect(record.toLowerCase()).toContain(name.toLowerCase());
-  await picture(sheet, 'record-across-builds');
+  for (const name of fixtureNames) expect(report.toLowerCase()).toContain(name.toLowerCase());
+  await screen.picture('faults/record-across-builds');
 });

@@ -2,55 +2,34 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { serve } from '../support/server.ts';
-import {
-  act,
-  actUntil,
-  beginRun,
-  dispose,
-  look,
-  openSheet,
-  picture,
-  press,
-  savedRun,
-  see,
-  startTablet,
-  storedRecords,
-  until,
-  waitFor,
-  type SavedRun,
-  type Sheet,
-  type StoredRecord,
-  type Tablet,
-} from '../support/tablet.ts';
+import { format, t } from '../support/language.ts';
+import { onTablet } from '../support/on-tablet.ts';
+import { addressOf, Screen } from '../support/screen.ts';
+import { savedRun, storedEntries, type SavedRun, type StoredEntry } from '../support/stored-run.ts';
+import { dispose, startTablet, type Tablet } from '../support/tablet.ts';
 
-let site: Awaited<ReturnType<typeof serve>>;
-let here: Tablet;
-let there: Tablet;
+let there: Tablet | undefined;
+let other: Screen;
 let folder: string;
 let file: SavedRun;
-let records: readonly StoredRecord[];
-let other: Sheet;
+let entries: readonly StoredEntry[];
 
+const on = onTablet('test', async (here) => {
+  const screen = await here.open();
+  await screen.beginRun();
+  await screen.actUntil({ step: 'clean-hood' });
+  await screen.goTo('record');
+  file = await savedRun(screen, () => screen.button('record-page.save-run').click());
+  entries = await storedEntries(screen);
+});
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'glowpour-carry-'));
-  site = await serve();
-  here = await startTablet();
-  const sheet = await openSheet(here, site.url);
-  await beginRun(sheet);
-  await actUntil(sheet, 'clean: hood');
-  await press(sheet, '^Record$');
-  await until(sheet, 'the record', ({ text }) => /Save as text/.test(text));
-  file = await savedRun(sheet);
-  records = await storedRecords(sheet);
-  const { wallMs } = await see<{ wallMs: number }>(sheet, 'hands.shifted()');
+  folder = mkdtempSync(join(tmpdir(), 'glowpour-moved-'));
+  const { wallMs } = await on.screen.shifted();
   there = await startTablet({ wallMs: Date.now() + wallMs + 600_000 });
-  other = await openSheet(there, `${site.url}/#/record`);
+  other = await Screen.open(there, addressOf(on.site.url, 'record'));
 });
 afterEach(async () => {
-  await dispose(here);
   await dispose(there);
-  await site.stop();
   rmSync(folder, { recursive: true, force: true });
 });
 
@@ -58,49 +37,57 @@ async function bringIn(run: SavedRun): Promise<void> {
   const path = join(folder, 'run.glowpour.json');
   writeFileSync(path, JSON.stringify(run));
   const [chooser] = await Promise.all([
-    other.page.waitForFileChooser(),
-    press(other, 'Bring in a run from a file'),
+    other.page.waitForEvent('filechooser'),
+    other.button('record-page.import').click(),
   ]);
-  await chooser.accept([path]);
+  await chooser.setFiles(path);
+}
+
+/** What the app tells of a file that it refuses. */
+async function isTold(key: string): Promise<string> {
+  const notice = other.page.locator(`[role="status"][data-key="${key}"]`);
+  await notice.waitFor();
+  return notice.innerText();
 }
 
 describe('a run carried to another tablet', () => {
-  it('comes in record by record as it was, asks what happened meanwhile, and goes on there', async () => {
+  it('comes in entry by entry as it was, asks what happened meanwhile, and goes on there', async () => {
     await bringIn(file);
-    await waitFor(other, "document.querySelector('.run-list')", 'the run in the list');
-    await press(other, '^Run$');
-    const seen = await until(other, 'it is asked', ({ status }) => status === 'reviewing');
-    await picture(other, 'carried-run-asks');
-    expect(seen.sentence).toBe('Here is where you were');
-    const carried = await storedRecords(other);
-    expect(carried.slice(0, records.length).map(({ sum }) => sum)).toEqual(
-      records.map(({ sum }) => sum),
+    await other.waitForElement('.run-list');
+    await other.goTo('run');
+    const seen = await other.until('it is asked', ({ status }) => status === 'reviewing');
+    await other.picture('faults/moved-run-asks');
+    expect(seen.sentence).toBe(t('run.review.title'));
+    const moved = await storedEntries(other);
+    expect(moved.slice(0, entries.length).map(({ sum }) => sum)).toEqual(
+      entries.map(({ sum }) => sum),
     );
-    expect(carried[records.length]?.kind).toBe('session-opened');
-    await actUntil(other, 'clean: wall cupboard');
-    expect((await look(other)).text).toMatch(/Steps\s+5\/\d+/);
-    await picture(other, 'carried-run-goes-on');
+    expect(moved[entries.length]?.kind).toBe('session-opened');
+    await other.actUntil({ step: 'clean-wall-cupboard' });
+    const steps = other.page.locator('[data-action="steps"]');
+    expect(await steps.innerText()).toContain(`${format.number(5)}/`);
+    await other.picture('faults/moved-run-goes-on');
   });
 
-  it('is refused by name when a record was changed on the way, and nothing comes in', async () => {
+  it('is refused by name when an entry was changed on the way, and nothing comes in', async () => {
     const changed = structuredClone(file);
-    const one = changed.records[3];
+    const one = changed.entries[3];
     if (one) one.fact.body = { ...one.fact.body, kind: 'paused' };
     await bringIn(changed);
-    await until(other, 'refused', ({ text }) => /nothing was brought in.* record 4/i.test(text));
-    await picture(other, 'carried-run-refused');
-    expect(await storedRecords(other)).toEqual([]);
+    expect(await isTold('shell.import.not-whole')).toContain(format.number(4));
+    await other.picture('faults/moved-run-refused');
+    expect(await storedEntries(other)).toEqual([]);
   });
 
   it('does not push out a run that is open there', async () => {
-    await other.page.goto(`${site.url}/#/kitchen`);
-    await beginRun(other, 'Hall kitchen');
-    await act(other);
-    const before = await storedRecords(other);
-    await press(other, '^Record$');
-    await until(other, 'the record', ({ text }) => /Bring in a run/.test(text));
+    await other.goTo('kitchen');
+    await other.beginRun('hall');
+    await other.act();
+    const before = await storedEntries(other);
+    await other.goTo('record');
+    await other.button('record-page.import').waitFor();
     await bringIn(file);
-    await until(other, 'refused', ({ text }) => /allowed: one open run/i.test(text));
-    expect(await storedRecords(other)).toEqual(before);
+    await isTold('shell.import.open-run');
+    expect(await storedEntries(other)).toEqual(before);
   });
 });

@@ -1,34 +1,11 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { serve } from '../support/server.ts';
-import {
-  actUntil,
-  beginRun,
-  dispose,
-  jump,
-  look,
-  openSheet,
-  picture,
-  see,
-  startTablet,
-  storedRecords,
-  until,
-  waitFor,
-  type Sheet,
-  type Tablet,
-} from '../support/tablet.ts';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { itCan } from '../support/browser/abilities.ts';
+import { t } from '../support/language.ts';
+import { onTablet } from '../support/on-tablet.ts';
+import { pause, Screen } from '../support/screen.ts';
+import { storedEntries } from '../support/stored-run.ts';
 
-let tablet: Tablet;
-let site: Awaited<ReturnType<typeof serve>>;
-let sheet: Sheet;
-
-beforeEach(async () => {
-  site = await serve();
-  tablet = await startTablet();
-});
-afterEach(async () => {
-  await dispose(tablet);
-  await site.stop();
-});
+const on = onTablet('test');
 
 /** Stands for the device's screen lock: counts what is asked, and gives or refuses as told. */
 function standIn(): void {
@@ -59,83 +36,112 @@ function standIn(): void {
   Object.assign(globalThis, { device });
 }
 
+/** Waits for what the light of the screen lock says. */
+async function wakeLight(is: 'held' | 'lost' | 'not-supported'): Promise<void> {
+  const light = on.screen.page.locator(`[data-wake="${is}"]`);
+  await light.waitFor();
+  expect(await light.innerText()).toContain(t(`run.light.wake.${is}`));
+}
+
+/** Another page of the tablet lies before it. */
+async function hide(screen: Screen): Promise<void> {
+  const other = await Screen.open(on.tablet, 'about:blank');
+  await other.page.bringToFront();
+  await screen.waitFor("document.visibilityState === 'hidden'", 'hidden');
+}
+
 describe('the screen lock', () => {
-  it('tells the truth when it is refused, taken away, and given again on coming back', async () => {
-    sheet = await openSheet(tablet, undefined, async ({ page }) => {
-      await page.evaluateOnNewDocument(standIn);
+  /** A run on a tablet whose screen lock is the stand-in. */
+  async function withStandIn(): Promise<Screen> {
+    const screen = await on.open('', async ({ page }) => {
+      await page.addInitScript(standIn);
     });
-    await sheet.page.goto(site.url);
-    await beginRun(sheet);
-    await until(sheet, 'held', (seen) => seen.text.includes('Screen stays on'));
-    await see(sheet, 'device.gives = false; device.held.at(-1).release(); undefined');
-    await until(sheet, 'lost', (seen) => seen.text.includes('Screen may sleep'));
-    await picture(sheet, 'screen-may-sleep');
+    await screen.beginRun();
+    await wakeLight('held');
+    return screen;
+  }
+
+  it('tells the truth when it is refused and taken away', async () => {
+    const screen = await withStandIn();
+    await screen.see('device.gives = false; device.held.at(-1).release(); undefined');
+    await wakeLight('lost');
+    await screen.picture('faults/screen-may-sleep');
     // It asks again by itself, and is refused.
-    await waitFor(sheet, 'device.asked >= 2', 'asked again');
-    expect((await look(sheet)).text).toContain('Screen may sleep');
-    await see(sheet, 'device.gives = true');
-    const asked = await see<number>(sheet, 'device.asked');
-    const other = await openSheet(tablet, 'about:blank');
-    await other.page.bringToFront();
-    await waitFor(sheet, "document.visibilityState === 'hidden'", 'hidden');
-    await sheet.page.bringToFront();
-    await until(sheet, 'held again', (seen) => seen.text.includes('Screen stays on'));
-    expect(await see<number>(sheet, 'device.asked')).toBeGreaterThan(asked);
+    await screen.waitFor('device.asked >= 2', 'asked again');
+    await wakeLight('lost');
+  });
+
+  itCan(['hide'], 'is asked for again on coming back, and told when it is given', async () => {
+    const screen = await withStandIn();
+    await screen.see('device.gives = false; device.held.at(-1).release(); undefined');
+    await wakeLight('lost');
+    await screen.see('device.gives = true');
+    const asked = await screen.see<number>('device.asked');
+    await hide(screen);
+    await screen.page.bringToFront();
+    await wakeLight('held');
+    expect(await screen.see<number>('device.asked')).toBeGreaterThan(asked);
   });
 
   it('says what to set when the browser has none', async () => {
-    sheet = await openSheet(tablet, undefined, async ({ page }) => {
-      await page.evaluateOnNewDocument(() => {
+    const screen = await on.open('', async ({ page }) => {
+      await page.addInitScript(() => {
         delete (Navigator.prototype as { wakeLock?: unknown }).wakeLock;
       });
     });
-    await sheet.page.goto(site.url);
-    await beginRun(sheet);
-    await until(sheet, 'not supported', (seen) => seen.text.includes('Set Auto-Lock to Never'));
-    await picture(sheet, 'screen-lock-not-supported');
+    await screen.beginRun();
+    await wakeLight('not-supported');
+    await screen.picture('faults/screen-lock-not-supported');
   });
 });
 
 describe('a page that sleeps', () => {
   beforeEach(async () => {
-    sheet = await openSheet(tablet, site.url);
-    await beginRun(sheet);
-    await actUntil(sheet, 'switch it off, open it away');
-    await until(sheet, 'a clock', (seen) => (seen.wakeInS ?? 99) < 60);
+    const screen = await on.open();
+    await screen.beginRun();
+    await screen.actUntil({ kind: 'steam', stage: 'open' });
+    await screen.until('a timer', (seen) => (seen.wakeInS ?? 99) < 60);
   });
 
-  it('frozen past the moment of a clock: on waking it calls at once and says how late', async () => {
-    await sheet.cdp.send('Page.setWebLifecycleState', { state: 'frozen' });
-    // The page is deaf now; its clocks go on as those of a tablet do, which no timer of the page sees.
-    await see(sheet, 'hands.shift({ wallMs: 180_000, monoMs: 180_000 })');
-    await new Promise((resolve) => setTimeout(resolve, 1500));
-    const begins = await see<number>(sheet, 'hands.begins.length');
-    const wokeMs = Date.now();
-    await sheet.cdp.send('Page.setWebLifecycleState', { state: 'active' });
-    const seen = await until(
-      sheet,
-      'how late',
-      ({ text }) => /came due 2:\d\d ago/.test(text),
-      5000,
+  /** How late the timers call that came due while nobody could be told. */
+  const late = () =>
+    on.screen.see<string>(
+      `[...document.querySelectorAll('[data-timer][data-state="late"] .clock-state')].map((one) => one.innerText).join(' ')`,
     );
-    expect(seen.text).toMatch(/while nobody could be told/);
-    await waitFor(sheet, `hands.begins.length > ${begins}`, 'the alarm sounds', 3000);
-    expect(Date.now() - wokeMs).toBeLessThan(3000);
-    await picture(sheet, 'woken-late');
-    expect((await storedRecords(sheet)).map(({ kind }) => kind)).toContain('timer-due');
-  });
 
-  it('hidden for an hour: what came due meanwhile is written down, and told on coming back', async () => {
-    const other = await openSheet(tablet, 'about:blank');
-    await other.page.bringToFront();
-    await waitFor(sheet, "document.visibilityState === 'hidden'", 'hidden');
-    await see(sheet, 'hands.shift({ wallMs: 3_600_000, monoMs: 3_600_000 })');
-    await sheet.page.bringToFront();
-    const seen = await until(sheet, 'how late', ({ text }) => /came due (59|1 h)/.test(text), 5000);
-    expect(seen.text).toMatch(/while nobody could be told/);
-    await waitFor(sheet, "document.querySelector('.flash')", 'the flash');
-    await picture(sheet, 'hidden-an-hour');
-    await jump(sheet, 1000);
-    expect((await look(sheet)).text).not.toMatch(/is .* the right time now/i);
-  });
+  itCan(
+    ['freeze'],
+    'frozen past the moment of a timer: on waking it calls at once and says how late',
+    async () => {
+      const { screen } = on;
+      await screen.cdp.send('Page.setWebLifecycleState', { state: 'frozen' });
+      // The page is deaf now; its clocks go on as those of a tablet do, which no timer of the page sees.
+      await screen.shift({ wallMs: 180_000, monoMs: 180_000 });
+      await pause(1500);
+      const begins = await screen.see<number>('hands.begins.length');
+      const wokeMs = Date.now();
+      await screen.cdp.send('Page.setWebLifecycleState', { state: 'active' });
+      await expect.poll(late, { timeout: 5000 }).toMatch(/2:\d\d/);
+      await screen.waitFor(`hands.begins.length > ${begins}`, 'the alarm sounds', 3000);
+      expect(Date.now() - wokeMs).toBeLessThan(3000);
+      await screen.picture('faults/woken-late');
+      expect((await storedEntries(screen)).map(({ kind }) => kind)).toContain('timer-due');
+    },
+  );
+
+  itCan(
+    ['hide'],
+    'hidden for an hour: what came due meanwhile is written down, and told on coming back',
+    async () => {
+      const { screen } = on;
+      await hide(screen);
+      await screen.shift({ wallMs: 3_600_000, monoMs: 3_600_000 });
+      await screen.page.bringToFront();
+      await expect.poll(late, { timeout: 5000 }).toMatch(/59:\d\d|1 h/);
+      await screen.waitForElement('.flash');
+      await screen.picture('faults/hidden-an-hour');
+      await screen.jump(1000);
+      expect((await screen.look()).asksClock).toBe(false);
+    },
+  );
 });

@@ -1,139 +1,105 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { serve } from '../support/server.ts';
-import {
-  act,
-  actUntil,
-  beginRun,
-  dispose,
-  jump,
-  look,
-  openSheet,
-  picture,
-  press,
-  see,
-  startTablet,
-  storedRecords,
-  until,
-  waitFor,
-  type Sheet,
-  type Tablet,
-} from '../support/tablet.ts';
+import { describe, expect, it } from 'vitest';
+import { itCan } from '../support/browser/abilities.ts';
+import { t } from '../support/language.ts';
+import { onTablet } from '../support/on-tablet.ts';
+import { pause, type Screen } from '../support/screen.ts';
+import { storedEntries } from '../support/stored-run.ts';
 
-let tablet: Tablet;
-let site: Awaited<ReturnType<typeof serve>>;
-let first: Sheet;
-let second: Sheet;
+let first: Screen;
+let second: Screen;
 
-beforeEach(async () => {
-  site = await serve();
-  tablet = await startTablet();
-  first = await openSheet(tablet, site.url);
-  await beginRun(first);
-  await actUntil(first, 'gather what the list names');
-  tablet.wallShiftMs = (await see<{ wallMs: number }>(first, 'hands.shifted()')).wallMs;
-  second = await openSheet(tablet, `${site.url}/#/run`);
-});
-afterEach(async () => {
-  await dispose(tablet);
-  await site.stop();
+onTablet('test', async (at) => {
+  first = await at.open();
+  await first.beginRun();
+  await first.actUntil({ step: 'prepare-gather' });
+  await at.keepTime();
+  second = await at.open('run');
+  await second.waitForElement('.watch-band');
 });
 
-const lead = (sheet: Sheet) =>
-  see<string | null>(sheet, "document.querySelector('.watch-band')?.dataset.lead ?? null");
-const sessionsOf = async (sheet: Sheet) =>
-  (await storedRecords(sheet)).map(({ session }) => session);
+const lead = (screen: Screen) =>
+  screen.see<string | null>("document.querySelector('.watch-band')?.dataset.lead ?? null");
+const sessionsOf = async (screen: Screen) =>
+  (await storedEntries(screen)).map(({ session }) => session);
 
 describe('two pages of one tablet', () => {
   it('the second shows the run as it goes on, with everything in it switched off', async () => {
-    await waitFor(second, "document.querySelector('.watch-band')", 'the band');
-    expect((await look(second)).sentence).toMatch(/gather/i);
-    const usable = await see<number>(
-      second,
+    expect((await second.look()).step).toBe('prepare-gather');
+    const usable = await second.see<number>(
       "document.querySelectorAll('.run-place button:not(:disabled)').length",
     );
     expect(usable).toBe(0);
-    await picture(second, 'second-page-only-shows');
-    await second.page.setViewport({ width: 820, height: 1180 });
-    await see(second, "document.documentElement.dataset.theme = 'night'");
-    await picture(second, 'second-page-only-shows-portrait-night');
-    const widthPx = await see<number>(second, 'document.documentElement.scrollWidth');
-    expect(widthPx).toBeLessThanOrEqual(820);
-    const before = await storedRecords(second);
-    await see(second, "document.querySelector('.main-action').click()");
-    await new Promise((resolve) => setTimeout(resolve, 300));
-    expect(await storedRecords(second)).toEqual(before);
+    await second.picture('faults/second-page-only-shows');
+    await second.resize(820, 1180);
+    await second.setTheme('night');
+    await second.picture('faults/second-page-only-shows-portrait-night');
+    expect(await second.widthPx()).toBeLessThanOrEqual(820);
+    const before = await storedEntries(second);
+    await second.see("document.querySelector('.main-action').click()");
+    await pause(300);
+    expect(await storedEntries(second)).toEqual(before);
 
     await first.page.bringToFront();
-    await actUntil(first, 'smoke alarm');
+    await first.actUntil({ step: 'prepare-alarms' });
     // One tablet has one clock: what the first page's hands took is gone for the second too.
-    const aheadMs = (await see<{ wallMs: number }>(first, 'hands.shifted()')).wallMs;
+    const aheadMs = (await first.shifted()).wallMs - (await second.shifted()).wallMs;
     await second.page.bringToFront();
-    await jump(second, aheadMs - (await see<{ wallMs: number }>(second, 'hands.shifted()')).wallMs);
-    await until(second, 'it follows', (seen) => /smoke alarm/i.test(seen.sentence));
-    await until(second, 'the light', (seen) => seen.sound === 'elsewhere');
-    expect((await look(second)).text).toContain('Sound comes from the other page');
+    await second.jump(aheadMs);
+    await second.until('it follows', ({ step }) => step === 'prepare-alarms');
+    const seen = await second.until('the light', ({ sound }) => sound === 'elsewhere');
+    expect(seen.text).toContain(t('run.light.sound.elsewhere'));
   });
 
   it('a page that lives hands the run over when it is asked, and only shows it from then on', async () => {
-    await waitFor(second, "document.querySelector('.watch-band')", 'the band');
-    await press(second, 'Lead it from here');
-    await waitFor(second, "!document.querySelector('.watch-band')", 'it leads');
-    await waitFor(first, "document.querySelector('.watch-band')", 'the first only shows');
-    await until(second, 'it leads', (seen) => seen.status !== '');
+    await second.press('lead-here');
+    await second.waitForElement('.watch-band', 'gone');
+    await first.waitForElement('.watch-band');
+    await second.until('it leads', (seen) => seen.status !== '');
     const old = (await sessionsOf(second))[0];
-    await act(second);
-    await act(second);
+    await second.act();
+    await second.act();
     const sessions = await sessionsOf(second);
     const handed = sessions.findIndex((session) => session !== old);
     expect(handed).toBeGreaterThan(0);
     expect(sessions.slice(handed)).not.toContain(old);
   });
 
-  it('a frozen page is replaced by a person’s word; what it writes when it thaws is refused', async () => {
-    await waitFor(second, "document.querySelector('.watch-band')", 'the band');
-    // A write under way when the page froze would be the late one: it is asked for as the first thing after the thaw.
-    await see(
-      first,
-      `document.addEventListener('resume', () => document.querySelector('.main-action')?.click())`,
-    );
-    const firstSession = (await sessionsOf(first)).at(-1);
-    await first.cdp.send('Page.setWebLifecycleState', { state: 'frozen' });
-    await second.page.bringToFront();
-    await jump(second, 40_000);
-    await waitFor(
-      second,
-      "document.querySelector('.watch-band')?.dataset.lead === 'unsure'",
-      'unsure of the frozen page',
-    );
-    await jump(second, 60_000);
-    await waitFor(
-      second,
-      "document.querySelector('.watch-band')?.dataset.lead === 'silent'",
-      'silence of the frozen page',
-    );
-    await picture(second, 'second-page-may-take-over');
-    await press(second, 'Lead it from here');
-    await waitFor(second, "!document.querySelector('.watch-band')", 'it leads');
-    await until(second, 'it leads', (seen) => ['reviewing', 'running'].includes(seen.status));
-    await act(second);
-    const before = await storedRecords(second);
+  itCan(
+    ['freeze'],
+    'a frozen page is replaced by a person’s word; what it writes when it thaws is refused',
+    async () => {
+      // A write under way when the page froze would be the late one: it is asked for as the first thing after the thaw.
+      await first.see(
+        `document.addEventListener('resume', () => document.querySelector('.main-action')?.click())`,
+      );
+      const firstSession = (await sessionsOf(first)).at(-1);
+      await first.cdp.send('Page.setWebLifecycleState', { state: 'frozen' });
+      await second.page.bringToFront();
+      await second.jump(40_000);
+      await second.waitForElement('.watch-band[data-lead="unsure"]');
+      await second.jump(60_000);
+      await second.waitForElement('.watch-band[data-lead="silent"]');
+      await second.picture('faults/second-page-may-take-over');
+      await second.press('lead-here');
+      await second.waitForElement('.watch-band', 'gone');
+      await second.until('it leads', (seen) => ['reviewing', 'running'].includes(seen.status));
+      await second.act();
+      const before = await storedEntries(second);
 
-    await first.page.bringToFront();
-    await first.cdp.send('Page.setWebLifecycleState', { state: 'active' });
-    await waitFor(
-      first,
-      "document.querySelector('.watch-band')?.innerText.includes('Another page took this run over')",
-      'the thawed page says so',
-    );
-    await picture(first, 'thawed-page-was-replaced');
-    const after = await storedRecords(first);
-    expect(after.slice(0, before.length)).toEqual(before);
-    expect(after.slice(before.length).filter(({ session }) => session === firstSession)).toEqual(
-      [],
-    );
-    expect(await lead(second)).toBeNull();
-    await second.page.bringToFront();
-    await act(second);
-    expect((await storedRecords(second)).at(-1)?.session).not.toBe(firstSession);
-  });
+      await first.page.bringToFront();
+      await first.cdp.send('Page.setWebLifecycleState', { state: 'active' });
+      const band = first.page.locator('.watch-band', { hasText: t('shell.other-lead.took-over') });
+      await band.waitFor();
+      await first.picture('faults/thawed-page-was-replaced');
+      const after = await storedEntries(first);
+      expect(after.slice(0, before.length)).toEqual(before);
+      expect(after.slice(before.length).filter(({ session }) => session === firstSession)).toEqual(
+        [],
+      );
+      expect(await lead(second)).toBeNull();
+      await second.page.bringToFront();
+      await second.act();
+      expect((await storedEntries(second)).at(-1)?.session).not.toBe(firstSession);
+    },
+  );
 });

@@ -1,90 +1,69 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { serve } from '../support/server.ts';
-import {
-  actUntil,
-  beginRun,
-  dispose,
-  jump,
-  look,
-  openSheet,
-  picture,
-  powerCut,
-  see,
-  startTablet,
-  storedRecords,
-  until,
-  waitFor,
-  type Sheet,
-  type Tablet,
-} from '../support/tablet.ts';
+import { describe, expect, it } from 'vitest';
+import { t } from '../support/language.ts';
+import { onTablet } from '../support/on-tablet.ts';
+import type { Screen } from '../support/screen.ts';
+import { storedEntries } from '../support/stored-run.ts';
 
-let tablet: Tablet;
-let site: Awaited<ReturnType<typeof serve>>;
-let sheet: Sheet;
+const on = onTablet('test');
 
-beforeEach(async () => {
-  site = await serve();
-  tablet = await startTablet();
-});
-afterEach(async () => {
-  await dispose(tablet);
-  await site.stop();
-});
+/** What the light of the sound is, when it is so; and that it says so. */
+async function light(
+  screen: Screen,
+  is: 'armed' | 'blocked' | 'touch-to-arm',
+  limitMs?: number,
+): Promise<void> {
+  const seen = await screen.until(is, ({ sound }) => sound === is, limitMs);
+  expect(seen.text).toContain(t(`run.light.sound.${is}`));
+}
 
-/** A run in which a clock must be answered within a minute, in a browser that was killed and opened again untouched. */
-async function coldStart(): Promise<void> {
-  sheet = await openSheet(tablet, site.url);
-  await beginRun(sheet);
-  await actUntil(sheet, 'switch it off, open it away');
-  const { wallMs } = await see<{ wallMs: number }>(sheet, 'hands.shifted()');
-  await powerCut(tablet);
-  tablet = await startTablet({ profile: tablet.profile, wallMs: Date.now() + wallMs });
-  sheet = await openSheet(tablet, site.url);
-  await until(sheet, 'the run is back', (seen) => seen.status !== '');
+/** A run in which a timer must be answered within a minute, in a browser that was killed and opened again untouched. */
+async function coldStart(): Promise<Screen> {
+  const before = await on.open();
+  await before.beginRun();
+  await before.actUntil({ kind: 'steam', stage: 'open' });
+  await on.cutPower(0);
+  const screen = await on.open();
+  await screen.until('the run is back', (seen) => seen.status !== '');
+  return screen;
 }
 
 describe('the light of the sound', () => {
   it('asks for a touch with the whole screen after a cold start, flashes meanwhile, writes down what failed, and is armed by the touch', async () => {
-    await coldStart();
-    const cold = await until(sheet, 'the whole screen asks', (seen) => seen.armScreen);
-    expect(cold.sound).toBe('touch-to-arm');
-    expect(cold.text).toContain('Touch to arm the sound');
-    const box = await see<{ width: number; height: number }>(
-      sheet,
+    const screen = await coldStart();
+    await screen.until('the whole screen asks', (seen) => seen.armScreen);
+    await light(screen, 'touch-to-arm');
+    const box = await screen.see<{ width: number; height: number }>(
       "(({ width, height }) => ({ width, height }))(document.querySelector('.arm-screen').getBoundingClientRect())",
     );
     expect(box).toEqual({ width: 1180, height: 820 });
-    await jump(sheet, 60_000);
-    await waitFor(sheet, "document.querySelector('.flash')", 'the flash');
+    await screen.jump(60_000);
+    await screen.waitForElement('.flash');
     // The flash lies over the arming screen, in a colour that is seen on it.
-    const looks = await see<{ over: boolean; same: boolean }>(
-      sheet,
+    const looks = await screen.see<{ over: boolean; same: boolean }>(
       `(() => {
         const [flash, arm] = ['.flash', '.arm-screen'].map((one) => getComputedStyle(document.querySelector(one)));
         return { over: Number(flash.zIndex) > Number(arm.zIndex), same: flash.borderTopColor === arm.backgroundColor };
       })()`,
     );
     expect(looks).toEqual({ over: true, same: false });
-    await picture(sheet, 'touch-to-arm');
-    expect(await see(sheet, 'hands.audio.map((one) => one.state).join()')).not.toContain('running');
-    await until(sheet, 'it is written down', () => true);
-    const kinds = async () => (await storedRecords(sheet)).map(({ kind }) => kind);
+    await screen.picture('faults/touch-to-arm');
+    expect(await screen.see('hands.audio.map((one) => one.state).join()')).not.toContain('running');
+    const kinds = async () => (await storedEntries(screen)).map(({ kind }) => kind);
     await expect.poll(kinds, { timeout: 5000 }).toContain('alarm-failed');
 
-    await sheet.page.mouse.click(590, 700);
-    await until(sheet, 'armed', (seen) => seen.sound === 'armed' && !seen.armScreen);
+    await screen.page.mouse.click(590, 700);
+    await screen.until('armed', (seen) => seen.sound === 'armed' && !seen.armScreen);
     const touchedMs = Date.now();
-    await waitFor(sheet, `hands.begins.some((ms) => ms > ${touchedMs - 4000})`, 'the alarm sounds');
+    await screen.waitFor(`hands.begins.some((ms) => ms > ${touchedMs - 4000})`, 'the alarm sounds');
     await expect.poll(kinds, { timeout: 5000 }).toContain('alarm-handed');
-    await picture(sheet, 'armed');
+    await screen.picture('faults/armed');
   });
 
   it('says blocked when the device stops the audio and it cannot be mended, and armed when it can again', async () => {
-    sheet = await openSheet(tablet, site.url);
-    await beginRun(sheet);
-    await until(sheet, 'armed', (seen) => seen.sound === 'armed');
-    await see(
-      sheet,
+    const screen = await on.open();
+    await screen.beginRun();
+    await light(screen, 'armed');
+    await screen.see(
       `{
         const resume = AudioContext.prototype.resume;
         window.giveBack = () => (AudioContext.prototype.resume = resume);
@@ -92,17 +71,16 @@ describe('the light of the sound', () => {
         hands.audio.forEach((one) => one.suspend());
       }`,
     );
-    const blocked = await until(sheet, 'blocked', (seen) => seen.sound === 'blocked');
-    expect(blocked.text).toContain('Sound is blocked');
-    await picture(sheet, 'sound-blocked');
-    await see(sheet, 'window.giveBack(); undefined');
+    await light(screen, 'blocked');
+    await screen.picture('faults/sound-blocked');
+    await screen.see('window.giveBack(); undefined');
     // Mending is tried every 10 s.
-    await until(sheet, 'armed again', (seen) => seen.sound === 'armed', 14_000);
+    await light(screen, 'armed', 14_000);
   });
 
   it('says blocked when the sound files cannot be had', async () => {
-    sheet = await openSheet(tablet, undefined, async ({ page }) => {
-      await page.evaluateOnNewDocument(() => {
+    const screen = await on.open('', async ({ page }) => {
+      await page.addInitScript(() => {
         const fetchIt = globalThis.fetch;
         globalThis.fetch = (input, init) =>
           String(input).endsWith('.wav')
@@ -110,25 +88,22 @@ describe('the light of the sound', () => {
             : fetchIt(input, init);
       });
     });
-    await sheet.page.goto(site.url);
-    await beginRun(sheet);
-    await until(sheet, 'blocked', (seen) => seen.sound === 'blocked');
-    await picture(sheet, 'sound-files-missing');
+    await screen.beginRun();
+    await light(screen, 'blocked');
+    await screen.picture('faults/sound-files-missing');
   });
 
   it('says unknown until it has measured', async () => {
-    sheet = await openSheet(tablet, site.url);
-    await beginRun(sheet);
-    await until(sheet, 'armed', (seen) => seen.sound === 'armed');
-    await see(
-      sheet,
+    const screen = await on.open();
+    await screen.beginRun();
+    await light(screen, 'armed');
+    await screen.see(
       "window.seen = []; new MutationObserver(() => window.seen.push(hands.look().sound)).observe(document.body, { subtree: true, attributes: true, attributeFilter: ['data-sound'] }); undefined",
     );
     // A wake-up throws away what was measured before.
-    await jump(sheet, 1000);
-    await until(sheet, 'armed again', (seen) => seen.sound === 'armed');
-    await waitFor(sheet, "window.seen.includes('unknown')", 'unknown was said');
-    expect((await see<string[]>(sheet, 'window.seen')).at(-1)).toBe('armed');
-    expect((await look(sheet)).text).toContain('Sound ready');
+    await screen.jump(1000);
+    await light(screen, 'armed');
+    await screen.waitFor("window.seen.includes('unknown')", 'unknown was said');
+    expect((await screen.see<string[]>('window.seen')).at(-1)).toBe('armed');
   });
 });

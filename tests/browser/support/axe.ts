@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import type { Screen } from './screen.ts';
 
 /**
  * axe-core: WCAG 2.0 to 2.2, A and AA, and its best practices. A reference
@@ -21,7 +21,7 @@ type Axe = {
 };
 
 /** What axe finds on the screen as it is; and that it looked at something. */
-async function findings(page: Page): Promise<string[]> {
+async function findings({ page }: Screen): Promise<string[]> {
   const found = await page.evaluate(async () => {
     const { axe } = window as unknown as { axe: Axe };
     const { violations, passes } = await axe.run(document);
@@ -37,10 +37,10 @@ async function findings(page: Page): Promise<string[]> {
 }
 
 /** Asserts that axe finds nothing, by day and by night. */
-export async function axeFindsNothing(page: Page, name: string): Promise<void> {
+export async function axeFindsNothing(screen: Screen, name: string): Promise<void> {
   for (const theme of ['day', 'night'] as const) {
-    await page.evaluate((t) => (document.documentElement.dataset['theme'] = t), theme);
-    if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(AXE);
-    expect.soft(await findings(page), `${name} by ${theme}`).toEqual([]);
+    await screen.setTheme(theme);
+    if (!(await screen.see("'axe' in window"))) await screen.page.evaluate(AXE);
+    expect.soft(await findings(screen), `${name} by ${theme}`).toEqual([]);
   }
 }

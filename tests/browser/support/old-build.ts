@@ -3,7 +3,7 @@ import { existsSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { commitOf, layOut } from '../../compare/past-version.ts';
-import { see, waitFor, type Sheet } from './tablet.ts';
+import { pause, type Screen } from './screen.ts';
 
 /** The last commit whose plans and journals are of version 1; another one when GLOWPOUR_OLD names it. */
 const OLD = process.env['GLOWPOUR_OLD'] ?? 'f58df2ff93a5e6498bda69a0ea992354678a1ff8';
@@ -49,9 +49,8 @@ export function builtFrom(commit: string): string {
  * Steering of the old app. It never changes any more, so its words and classes
  * are written out here, apart from those with which the present one is steered.
  */
-async function tapOld(sheet: Sheet, wanted: RegExp): Promise<void> {
-  const place = await waitFor<{ x: number; y: number }>(
-    sheet,
+async function tapOld(screen: Screen, wanted: RegExp): Promise<void> {
+  const place = await screen.waitFor<{ x: number; y: number }>(
     `(() => {
       const wanted = new RegExp(${JSON.stringify(wanted.source)}, 'i');
       const one = [...document.querySelectorAll('button, a, label')].find(
@@ -64,26 +63,25 @@ async function tapOld(sheet: Sheet, wanted: RegExp): Promise<void> {
     `a button ${wanted.source} of the old app`,
   );
   // Past the guard against bounces.
-  await see(sheet, 'hands.shift({ wallMs: 400, monoMs: 400 })');
-  await sheet.page.mouse.click(place.x, place.y);
+  await screen.shift({ wallMs: 400, monoMs: 400 });
+  await screen.page.mouse.click(place.x, place.y);
 }
 
 /** From the welcome screen of the old app to a begun run of the flat with coils. */
-export async function beginOldRun(sheet: Sheet): Promise<void> {
-  await tapOld(sheet, /^Flat with coils/);
-  await tapOld(sheet, /^Start the run/);
-  await waitFor(sheet, "document.querySelector('.start-screen')", 'the start screen');
-  await tapOld(sheet, /^Play the alarm/);
-  await waitFor(
-    sheet,
+export async function beginOldRun(screen: Screen): Promise<void> {
+  await tapOld(screen, /^Flat with coils/);
+  await tapOld(screen, /^Start the run/);
+  await screen.waitFor("document.querySelector('.start-screen')", 'the start screen');
+  await tapOld(screen, /^Play the alarm/);
+  await screen.waitFor(
     "document.querySelectorAll('.hearing button, .hearing input').length > 1",
     'the answer of the hearing check',
   );
-  if (await see<boolean>(sheet, "document.body.innerText.includes('I heard it')"))
-    await tapOld(sheet, /^I heard it/);
-  else await see(sheet, "document.querySelector('.hearing input').click()");
-  await tapOld(sheet, /^Start$/);
-  await waitFor(sheet, `${OLD_STATUS} === 'running'`, 'the run of the old app begins');
+  if (await screen.see<boolean>("document.body.innerText.includes('I heard it')"))
+    await tapOld(screen, /^I heard it/);
+  else await screen.see("document.querySelector('.hearing input').click()");
+  await tapOld(screen, /^Start$/);
+  await screen.waitFor(`${OLD_STATUS} === 'running'`, 'the run of the old app begins');
 }
 
 const OLD_STATUS = "document.querySelector('.run-place')?.dataset.status";
@@ -100,17 +98,16 @@ const OLD_ACT = `(() => {
 })()`;
 
 /** Works in the old app until the sentence of its stage is such a one. */
-export async function workInOldRun(sheet: Sheet, sentence: RegExp, most = 300): Promise<string> {
+export async function workInOldRun(screen: Screen, sentence: RegExp, most = 300): Promise<string> {
   for (let n = 0; n < most; n += 1) {
-    const now = await see<string>(
-      sheet,
+    const now = await screen.see<string>(
       "document.querySelector('.stage-sentence')?.innerText.trim() ?? ''",
     );
     if (sentence.test(now)) return now;
-    const before = await see<string>(sheet, OLD_LOOK);
-    await see(sheet, OLD_ACT);
-    for (let looks = 0; looks < 40 && (await see<string>(sheet, OLD_LOOK)) === before; looks += 1)
-      await new Promise((resolve) => setTimeout(resolve, 20));
+    const before = await screen.see<string>(OLD_LOOK);
+    await screen.see(OLD_ACT);
+    for (let looks = 0; looks < 40 && (await screen.see<string>(OLD_LOOK)) === before; looks += 1)
+      await pause(20);
   }
   throw new Error(`The old app does not come to ${sentence.source} in ${most} acts.`);
 }
@@ -121,9 +118,8 @@ export type OldRun = {
   readonly fixtureNames: readonly string[];
 };
 
-export function storedOldRun(sheet: Sheet): Promise<OldRun> {
-  return see(
-    sheet,
+export function storedOldRun(screen: Screen): Promise<OldRun> {
+  return screen.see(
     `new Promise((resolve, reject) => {
       const open = indexedDB.open('glowpour');
       open.onerror = () => reject(open.error);

@@ -1,123 +1,138 @@
-import { mkdirSync, readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright-core';
-import { expect } from 'vitest';
+import { afterAll, beforeAll, expect } from 'vitest';
 import { parseKitchen, type Kitchen } from '../../../src/core/kitchen/index.ts';
-import { dropProfile, launch, newProfile, powerCut, type Running } from './browser.ts';
-import { serve } from './server.ts';
+import type { MessageKey, ParamArgs } from '../../../src/core/messages/index.ts';
+import { axeFindsNothing } from './axe.ts';
+import { t } from './language.ts';
+import { OnTablet } from './on-tablet.ts';
+import type { Screen } from './screen.ts';
 
-/** Pictures of each page, to be looked at. */
-const FOLDER = 'test-artifacts/screens';
 const SIZES = [
   { name: 'landscape', widthPx: 1180, heightPx: 820 },
   { name: 'portrait', widthPx: 820, heightPx: 1180 },
 ] as const;
-const PATIENCE_MS = 5000;
-const AXE = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
 
 export type Spot = { readonly x: number; readonly y: number };
 
+/** A text as it stands at the beginning of a name. */
+function beginning(text: string): RegExp {
+  return new RegExp(`^${text.replaceAll(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`)}`);
+}
+
+/** Ids of shared/survey.json that the tests add. */
+type OfferId =
+  | 'counter'
+  | 'sink-1'
+  | 'coil-4'
+  | 'oven-pyrolytic'
+  | 'hood'
+  | 'microwave'
+  | 'cupboard'
+  | 'drawer'
+  | 'table'
+  | 'fridge';
+
 /** A person with a new tablet who describes a kitchen; counts what the hands do. */
 export class Surveyor {
+  readonly on = new OnTablet();
   /** Taps, typed or chosen fields, drags. */
   interactions = 0;
   readonly faults: string[] = [];
-  readonly page: Page;
-  readonly url: string;
-  readonly #running: Running;
-  readonly #leave: () => Promise<void>;
 
-  private constructor(
-    page: Page,
-    o: { url: string; running: Running; leave: () => Promise<void> },
-  ) {
-    this.page = page;
-    this.url = o.url;
-    this.#running = o.running;
-    this.#leave = o.leave;
-    page.on('pageerror', (error) => this.faults.push(error.message));
+  get screen(): Screen {
+    return this.on.screen;
   }
 
-  static async begin(): Promise<Surveyor> {
-    mkdirSync(FOLDER, { recursive: true });
-    const site = await serve();
-    const profile = newProfile();
-    const running = await launch(profile);
-    const page = await running.context.newPage();
-    await page.setViewportSize({ width: 1180, height: 820 });
-    // The file that the device is handed, kept for the test.
-    await page.addInitScript(() => {
-      const make = URL.createObjectURL.bind(URL);
-      URL.createObjectURL = (what) => {
-        if (what instanceof Blob)
-          void what.text().then((text) => Object.assign(window, { lastFile: text }));
-        return make(what);
-      };
-    });
-    const leave = async (): Promise<void> => {
-      await powerCut(running);
-      dropProfile(profile);
-      await site.stop();
-    };
-    return new Surveyor(page, { url: site.url, running, leave });
+  get page(): Page {
+    return this.screen.page;
   }
 
-  end(): Promise<void> {
-    return this.#leave();
-  }
-
-  button(name: string | RegExp): Locator {
-    return this.page.getByRole('button', {
-      name,
-      ...(typeof name === 'string' ? { exact: true } : {}),
+  async begin(): Promise<void> {
+    await this.on.serve();
+    await this.on.open('', async ({ page }) => {
+      page.on('pageerror', (error) => this.faults.push(error.message));
+      // The file that the device is handed, kept for the test.
+      await page.addInitScript(() => {
+        const make = URL.createObjectURL.bind(URL);
+        URL.createObjectURL = (what) => {
+          if (what instanceof Blob)
+            void what.text().then((text) => Object.assign(window, { lastFile: text }));
+          return make(what);
+        };
+      });
     });
   }
 
-  /** One fixture of the plan. */
+  button<K extends MessageKey>(key: K, ...params: ParamArgs<K>): Locator {
+    return this.screen.button(key, ...params);
+  }
+
+  /** A button whose name begins with what a person called something. */
+  named(name: string): Locator {
+    return this.page.getByRole('button', { name: beginning(name) });
+  }
+
+  /** One fixture of the plan, by what it is called. */
   piece(name: string): Locator {
     return this.page
       .locator('svg.editor-plan')
-      .getByRole('button', { name: new RegExp(`^${name},`) });
+      .getByRole('button', { name: beginning(`${name},`) });
   }
 
-  field(label: string): Locator {
-    return this.page.getByLabel(label, { exact: true });
+  /** The sheet of a fixture, by what it is called. */
+  sheetOf(name: string): Locator {
+    return this.page.getByRole('heading', { name, exact: true });
   }
 
-  async tap(target: Locator | string): Promise<void> {
+  field<K extends MessageKey>(key: K, ...params: ParamArgs<K>): Locator {
+    return this.screen.field(key, ...params);
+  }
+
+  async tap(target: Locator): Promise<void> {
     this.interactions += 1;
-    const at = typeof target === 'string' ? this.button(target) : target;
-    await at.click({ timeout: PATIENCE_MS });
+    await target.click();
   }
 
-  async type(label: string, text: string): Promise<void> {
+  /** Types into a field and leaves it. */
+  async type(field: Locator, text: string): Promise<void> {
     this.interactions += 1;
-    await this.field(label).fill(text, { timeout: PATIENCE_MS });
-    await this.field(label).blur();
+    await field.fill(text);
+    await field.blur();
   }
 
-  async choose(label: string, option: string): Promise<void> {
+  async choose(field: Locator, label: string): Promise<void> {
     this.interactions += 1;
-    await this.field(label).selectOption({ label: option }, { timeout: PATIENCE_MS });
+    await field.selectOption({ label });
   }
 
-  add(name: string): Promise<void> {
-    return this.tap(this.button(new RegExp(`^Add: ${name}`)));
+  add(offer: OfferId): Promise<void> {
+    const offers = this.page.locator('.offer');
+    return this.tap(
+      offers
+        .filter({ hasText: t(`survey.offer.${offer}.name`) })
+        .filter({ hasText: t(`survey.offer.${offer}.tells`) }),
+    );
   }
 
-  pick(name: string): Promise<void> {
-    return this.tap(this.button(new RegExp(`^${name}`)));
+  /** One of a few choices that stand beside each other. */
+  pick<K extends MessageKey>(key: K, ...params: ParamArgs<K>): Promise<void> {
+    return this.tap(this.named(t(key, ...params)));
+  }
+
+  /** To a page of the app as by a link: nothing is loaded anew. */
+  goTo(route: string): Promise<void> {
+    return this.screen.see(`location.hash = ${JSON.stringify(`#/${route}`)}; undefined`);
   }
 
   /** The text of the kitchen's file as the app hands it out. */
   async fileText(): Promise<string> {
-    await this.page.goto(`${this.url}/#/kitchen`);
+    await this.goTo('kitchen');
     await this.page.evaluate(() => Object.assign(window, { lastFile: undefined }));
-    await this.button('Save as file').click();
-    const text = await this.page.waitForFunction(() => (window as { lastFile?: string }).lastFile);
-    return String(await text.jsonValue());
+    await this.button('kitchen.save-file').click();
+    return this.screen.waitFor<string>('window.lastFile', 'the file of the kitchen');
   }
 
-  /** The kitchen on the desk, as its file says. */
+  /** The kitchen that is open, as its file says. */
   async kitchen(): Promise<Kitchen> {
     const outcome = parseKitchen(await this.fileText());
     if ('problems' in outcome) throw new Error(JSON.stringify(outcome.problems, null, 2));
@@ -126,33 +141,19 @@ export class Surveyor {
 
   /** One state in both orientations and themes: nothing reaches past the right edge, nothing bars anyone. */
   async picture(name: string): Promise<void> {
-    const { page } = this;
-    for (const theme of ['day', 'night'] as const) {
-      await page.evaluate((t) => (document.documentElement.dataset['theme'] = t), theme);
-      for (const { name: way, widthPx, heightPx } of SIZES) {
-        await page.setViewportSize({ width: widthPx, height: heightPx });
-        await page.screenshot({ path: `${FOLDER}/${name}-${way}-${theme}.png` });
-        const pageWidthPx = await page.evaluate(() => document.documentElement.scrollWidth);
-        expect(pageWidthPx, `${name} ${way}: width of the page`).toBeLessThanOrEqual(widthPx);
+    for (const { name: way, widthPx, heightPx } of SIZES) {
+      await this.screen.resize(widthPx, heightPx);
+      for (const theme of ['day', 'night'] as const) {
+        await this.screen.setTheme(theme);
+        await this.screen.picture(`screens/${name}-${way}-${theme}`);
       }
-      expect(await this.#barriers(), `${name} by ${theme}`).toEqual([]);
-    }
-    await page.evaluate(() => (document.documentElement.dataset['theme'] = 'day'));
-    await page.setViewportSize({ width: 1180, height: 820 });
-  }
-
-  /** Labels, roles and contrast, as WCAG 2.2 A and AA have them (axe-core). */
-  async #barriers(): Promise<readonly string[]> {
-    await this.page.evaluate(AXE);
-    return this.page.evaluate(async () => {
-      const { axe } = window as unknown as { axe: typeof import('axe-core') };
-      const { violations } = await axe.run(document, {
-        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-      });
-      return violations.flatMap((v) =>
-        v.nodes.map((n) => `${v.id}: ${n.html.slice(0, 160)} ${n.failureSummary ?? ''}`),
+      expect(await this.screen.widthPx(), `${name} ${way}: width of the page`).toBeLessThanOrEqual(
+        widthPx,
       );
-    });
+    }
+    await axeFindsNothing(this.screen, name);
+    await this.screen.setTheme('day');
+    await this.screen.resize(1180, 820);
   }
 
   /** By mouse, in a few moves; `before` sees the drawing while it is held. */
@@ -172,7 +173,7 @@ export class Surveyor {
     points: readonly Spot[],
     o: { heldMs: number; radiusPx?: number; to?: readonly Spot[] },
   ): Promise<void> {
-    const cdp = await this.#running.context.newCDPSession(this.page);
+    const { cdp } = this.screen;
     const radius = o.radiusPx ?? 12;
     const at = (all: readonly Spot[]) =>
       all.map((p, id) => ({ ...p, id, radiusX: radius, radiusY: radius }));
@@ -181,8 +182,18 @@ export class Surveyor {
       await cdp.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at([spot]) });
     await new Promise((resolve) => setTimeout(resolve, o.heldMs));
     await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-    await cdp.detach();
   }
+}
+
+/** A surveyor for a whole file; `prepare` begins the work. */
+export function surveyor(prepare?: (me: Surveyor) => Promise<void>): Surveyor {
+  const me = new Surveyor();
+  beforeAll(async () => {
+    await me.begin();
+    await prepare?.(me);
+  });
+  afterAll(() => me.on.end());
+  return me;
 }
 
 /** The middle of what is on the screen. */

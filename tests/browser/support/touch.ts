@@ -1,4 +1,4 @@
-import type { CDPSession, Page } from 'playwright-core';
+import { pause, type Screen } from './screen.ts';
 
 /** A contact with the glass, as the touch screen reports it: radii in CSS px. */
 export type Touch = {
@@ -13,19 +13,16 @@ export type Touch = {
 /** A fingertip. */
 export const FINGER: Touch = { radiusX: 11, radiusY: 13, heldMs: 120 };
 
-export const pause = (ms: number): Promise<void> =>
-  new Promise((resolve) => setTimeout(resolve, ms));
+/** How long a button that was refused a drop waits for the drop's click, ms (src/app/parts/action.tsx), and a little. */
+const SETTLES_MS = 450;
 
 /** One contact with the glass in the middle of an element. */
-export async function touchAt(
-  page: Page,
-  cdp: CDPSession,
-  selector: string,
-  how: Touch,
-): Promise<void> {
+export async function touchAt(screen: Screen, selector: string, how: Touch): Promise<void> {
+  const { cdp } = screen;
+  await pause(SETTLES_MS);
   // Past the guard against bounces.
-  await page.clock.fastForward(500);
-  const box = await page.locator(selector).first().boundingBox();
+  await screen.shift({ wallMs: 500, monoMs: 500 });
+  const box = await screen.page.locator(selector).first().boundingBox();
   if (!box) throw new Error(`${selector} is not on the screen.`);
   const x = box.x + box.width / 2;
   const y = box.y + box.height / 2;

@@ -1,0 +1,70 @@
+import { execFileSync } from 'node:child_process';
+import { inject, it, type TestFunction } from 'vitest';
+import { dispose, startTablet } from '../tablet.ts';
+import type { FoundBrowser } from './find-browser.ts';
+
+/**
+ * What a test may need of the machine and its browser, and not every one has:
+ * - `hide`: a page that lies behind another one knows it.
+ * - `freeze`: a page can be put to sleep and woken.
+ * - `hear`: sound can be recorded (Debian: pulseaudio, pulseaudio-utils).
+ */
+export type Ability = 'hide' | 'freeze' | 'hear';
+
+/** For each ability why it is lacking; empty where it is there. */
+export type Lacks = Readonly<Record<Ability, string>>;
+
+declare module 'vitest' {
+  // oxlint-disable-next-line typescript/consistent-type-definitions
+  interface ProvidedContext {
+    browser: FoundBrowser;
+    lacks: Lacks;
+  }
+}
+
+function lacksHearing(): string {
+  try {
+    for (const program of ['pulseaudio', 'parec'])
+      execFileSync(program, ['--version'], { stdio: 'ignore' });
+    return '';
+  } catch {
+    return 'no sound server to record from; install pulseaudio and pulseaudio-utils';
+  }
+}
+
+/** Tries in the browser itself what it can do: by what happens, not by its name. */
+export async function lacksOf(browser: FoundBrowser): Promise<Lacks> {
+  const tablet = await startTablet({ browser });
+  try {
+    const first = await tablet.context.newPage();
+    const cdp = await tablet.context.newCDPSession(first);
+    await first.evaluate(() => {
+      document.addEventListener('freeze', () => (document.title = 'frozen'));
+    });
+    const second = await tablet.context.newPage();
+    await second.bringToFront();
+    const isHidden = await first
+      .waitForFunction(() => document.visibilityState === 'hidden', null, { timeout: 3000 })
+      .then(
+        () => true,
+        () => false,
+      );
+    await cdp.send('Page.setWebLifecycleState', { state: 'frozen' });
+    const isFrozen = (await first.title()) === 'frozen';
+    return {
+      hide: isHidden ? '' : 'in this browser a page behind another one stays visible',
+      freeze: isFrozen ? '' : 'this browser freezes no page',
+      hear: lacksHearing(),
+    };
+  } finally {
+    await dispose(tablet);
+  }
+}
+
+/** A test that is left out, by its name and with the reason in it, where something it needs is not there. */
+export function itCan(needs: readonly Ability[], name: string, run: TestFunction): void {
+  const lacks = inject('lacks');
+  const reasons = needs.map((need) => lacks[need]).filter((reason) => reason !== '');
+  if (reasons.length === 0) it(name, run);
+  else it.skip(`${name} (not here: ${reasons.join('; ')})`, run);
+}

@@ -1,0 +1,12 @@
+import type { Reporter, TestModule } from 'vitest/node';
+
+/** Names and counts at the end what was left out: nothing is passed over in silence. */
+export const leftOut: Reporter = {
+  onTestRunEnd(modules: readonly TestModule[]) {
+    const names = modules.flatMap((module) =>
+      [...module.children.allTests('skipped')].map((test) => test.fullName),
+    );
+    console.log(`Left out: ${names.length === 0 ? 'no test' : names.length}`);
+    for (const name of names) console.log(`  - ${name}`);
+  },
+};

@@ -1,0 +1,22 @@
+import { LANGUAGES } from '../../src/core/messages/languages/index.ts';
+import { createTranslator, entriesOf, type Translator } from '../../src/core/messages/index.ts';
+
+/**
+ * Everything a language says, as its readers see it.
+ * @param tag BCP 47, one of those the app knows ("en", "en-XA")
+ * @throws RangeError for any other
+ */
+export async function translatorOf(tag: string): Promise<Translator> {
+  const language = LANGUAGES.find(({ traits }) => traits.language === tag);
+  if (!language) {
+    const known = LANGUAGES.map(({ traits }) => traits.language).join(', ');
+    throw new RangeError(`Language is ${tag}; known: ${known}. Name one of these.`);
+  }
+  const sections = await Promise.all([
+    language.first(),
+    ...Object.values(language.sections).map((load) => load()),
+  ]);
+  const plain = createTranslator(language.traits, entriesOf(sections));
+  const remake = await language.remake?.();
+  return remake?.(plain) ?? plain;
+}
