@@ -99,11 +99,8 @@ describe('answers', () => {
     await picture('5-questions-answered');
 
     await screen.openPart('steps');
-    const steps = locate('.step-title').filter({ hasText: 'Gas oven of the range' });
-    await steps
-      .filter({ hasText: minutes(60) })
-      .first()
-      .waitFor();
+    const oven = { oven: 'Gas oven of the range', lengthS: 3600 };
+    await locate('.step-title').getByText(t('steps.oven.title', oven)).first().waitFor();
 
     await on.load('plan');
     await kitchenIsThere();

@@ -5,10 +5,10 @@ export const STAGES: readonly (readonly [name: string, wanted: Wanted])[] = [
   ['gate', { action: 'answer-gate' }],
   ['clean', { action: 'tick' }],
   ['rest', { isQuiet: true }],
-  ['oven', { kind: 'self-clean', stage: 'cycle' }],
   ['boil', { stage: 'boil', action: 'confirm' }],
   ['pour', { stage: 'pour', action: 'confirm' }],
   ['cold', { kind: 'pour', stage: 'cold', action: 'confirm' }],
+  ['oven', { kind: 'self-clean', stage: 'cycle' }],
   ['warm-up', { kind: 'glow', stage: 'warm-up' }],
   ['glow', { kind: 'glow', stage: 'hold' }],
 ];

@@ -10,6 +10,9 @@ const ALLOWED: readonly string[] = [
   'Glowpour',
 ];
 
+/** "section.part": a key of the catalogue, with accents or without. */
+const KEY = /^\p{L}[\p{L}\d-]*(\.\p{L}[\p{L}\d-]*)+$/u;
+
 /** Fields of a kitchen file that people write in their own words, and the time zone (IANA), which has one name. */
 const OWN_WORDS = new Set(['name', 'comment', 'text', 'saidBy', 'zone', 'reason']);
 
@@ -62,7 +65,8 @@ export class EnglishLeft {
       if (isShortened(text, known)) continue;
       let rest = text;
       for (const one of known) rest = rest.replaceAll(one, '·');
-      const words = rest.match(/[A-Za-z]{2,}/g);
+      // A key stands for its sentence where that is not loaded; it gets accents too.
+      const words = KEY.test(text) ? ['a key:'] : rest.match(/[A-Za-z]{2,}/g);
       if (!words) continue;
       const found = this.#found.get(screen) ?? new Set<string>();
       this.#found.set(screen, found);
