@@ -55,9 +55,10 @@ describe('a run carried to another tablet', () => {
     await bringIn(file);
     await other.waitForElement('.run-list');
     await other.goTo('run');
-    const seen = await other.until('it is asked', ({ status }) => status === 'reviewing');
+    await other.waitForElement('.review');
+    expect((await other.look()).status).toBe('reviewing');
     await other.picture('faults/moved-run-asks');
-    expect(seen.sentence).toBe(t('run.review.title'));
+    expect((await other.look()).sentence).toBe(t('run.review.title'));
     const moved = await storedEntries(other);
     expect(moved.slice(0, entries.length).map(({ sum }) => sum)).toEqual(
       entries.map(({ sum }) => sum),

@@ -141,7 +141,7 @@ export function installHands(wallShiftMs: number): void {
   const next = (status: string): HTMLElement | null => {
     const arm = find('.arm-screen');
     if (arm) return arm;
-    const clock = find('[data-action="clock-right"]');
+    const clock = find('[data-action="clock-passed"], [data-action="clock-right"]');
     if (status === 'reviewing')
       return clock ?? find('[data-action="went-on"]') ?? find('.review [data-action="resume"]');
     if (status === 'closing') return find('.closing [data-action="confirm-safe"]');

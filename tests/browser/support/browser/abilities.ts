@@ -1,4 +1,5 @@
 import { execFileSync } from 'node:child_process';
+import type { Page } from 'playwright-core';
 import { inject, it, type TestFunction } from 'vitest';
 import { dispose, startTablet } from '../tablet.ts';
 import type { FoundBrowser } from './find-browser.ts';
@@ -32,6 +33,11 @@ function lacksHearing(): string {
   }
 }
 
+async function titleLater(page: Page, ms: number): Promise<string> {
+  await new Promise((resolve) => setTimeout(resolve, ms));
+  return page.title();
+}
+
 /** Tries in the browser itself what it can do: by what happens, not by its name. */
 export async function lacksOf(browser: FoundBrowser): Promise<Lacks> {
   const tablet = await startTablet({ browser });
@@ -39,7 +45,7 @@ export async function lacksOf(browser: FoundBrowser): Promise<Lacks> {
     const first = await tablet.context.newPage();
     const cdp = await tablet.context.newCDPSession(first);
     await first.evaluate(() => {
-      document.addEventListener('freeze', () => (document.title = 'frozen'));
+      setInterval(() => (document.title = String(Number(document.title) + 1)), 20);
     });
     const second = await tablet.context.newPage();
     await second.bringToFront();
@@ -50,10 +56,12 @@ export async function lacksOf(browser: FoundBrowser): Promise<Lacks> {
         () => false,
       );
     await cdp.send('Page.setWebLifecycleState', { state: 'frozen' });
-    const isFrozen = (await first.title()) === 'frozen';
+    // Timers of a page that is hidden run once a second.
+    const before = await titleLater(first, 500);
+    const isFrozen = (await titleLater(first, 2500)) === before;
     return {
       hide: isHidden ? '' : 'in this browser a page behind another one stays visible',
-      freeze: isFrozen ? '' : 'this browser freezes no page',
+      freeze: isFrozen ? '' : 'in this browser the timers of a frozen page go on',
       hear: lacksHearing(),
     };
   } finally {
