@@ -42,22 +42,20 @@ describe('rest days beside two libraries that this project did not make', () => 
       const near = list.reduce((a, b) => (Math.abs(b - atMs) < Math.abs(a - atMs) ? b : a));
       return (atMs - near) / 1000;
     };
-    const off = spans
-      .slice(1, -1)
-      .flatMap(({ startsAtMs, endsAtMs, name, last }) => [
-        {
-          offS: offS(starts, startsAtMs ?? 0),
-          about: `start of ${inEnglish.say(name)} ${dateText(last)}`,
-        },
-        ...(endsAtMs === null
-          ? []
-          : [
-              {
-                offS: offS(ends, endsAtMs),
-                about: `end of ${inEnglish.say(name)} ${dateText(last)}`,
-              },
-            ]),
-      ]);
+    const off = spans.slice(1, -1).flatMap(({ startsAtMs, endsAtMs, name, last }) => [
+      {
+        offS: offS(starts, startsAtMs ?? 0),
+        about: `start of ${inEnglish.say(name)} ${dateText(last)}`,
+      },
+      ...(endsAtMs === null
+        ? []
+        : [
+            {
+              offS: offS(ends, endsAtMs),
+              about: `end of ${inEnglish.say(name)} ${dateText(last)}`,
+            },
+          ]),
+    ]);
     const sorted = off.toSorted((a, b) => a.offS - b.offS);
     console.log(place.name, spans.length, 'spans beside whole minutes', sorted[0], sorted.at(-1));
     expect(off.length).toBeGreaterThan(1000);

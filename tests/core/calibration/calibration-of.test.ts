@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { asWritten } from '../../../src/core/messages/index.ts';
 import type { Kitchen } from '../../../src/core/kitchen/index.ts';
 import {
   buildPlan,
@@ -61,7 +62,7 @@ const ESTIMATED_S = estimateS(boilsOf(buildPlan(sinkOnly))[0] as Step);
 
 /** A run in which every boil takes so many times what is estimated. */
 function boiled(calibration: Calibration, factors: readonly number[]): Told {
-  const run = new Told(buildPlan(sinkOnly, { learned: calibration }));
+  const run = new Told(buildPlan(sinkOnly, { calibration }));
   boilsOf(run.plan).forEach((step, i) =>
     run.does(step, ESTIMATED_S * (factors[i % factors.length] ?? 1)),
   );
@@ -82,7 +83,7 @@ describe('what the runs of a kitchen teach its next plan', () => {
           for (let run = 0; run < 4; run += 1) {
             runs.push({ facts: boiled(calibration, factors).facts });
             calibration = calibrationOf(runs, sinkOnly);
-            const next = boilsOf(buildPlan(sinkOnly, { learned: calibration }))[0] as Step;
+            const next = boilsOf(buildPlan(sinkOnly, { calibration }))[0] as Step;
             missed.push(Math.abs(estimateS(next) / (ESTIMATED_S * truth) - 1));
           }
           // Factors count against the estimate: measured again under the new plan they do not grow.
@@ -132,7 +133,7 @@ describe('the hand', () => {
   it('is as quick as its kettles emptied, however they were planned', () => {
     for (const flowLMin of [1, 2, 3]) {
       const calibration: Calibration = { flowLMin: { mean: flowLMin, spread: 0.1, n: 3 } };
-      const run = new Told(buildPlan(counter, { learned: calibration }));
+      const run = new Told(buildPlan(counter, { calibration }));
       // Twice as long as planned: half the stream.
       for (const step of pours(run.plan)) run.does(step, 2 * estimateS(step));
       const row = calibrationFrom(run.facts).find(({ what }) => what === 'pour');
@@ -147,7 +148,7 @@ describe('the hand', () => {
     run.says({ kind: 'step-started', step: first?.id ?? '', attempt: 1, by: 'person' });
     const amendment = ranOut(run.plan, first?.id ?? '', share, () => false);
     if (!amendment) throw new Error('no amendment');
-    run.says({ kind: 'plan-amended', ...amendment, reason: 'It ran out.' });
+    run.says({ kind: 'plan-amended', ...amendment, reason: asWritten('It ran out.') });
     run.says({
       kind: 'stage-ended',
       step: first?.id ?? '',
@@ -162,11 +163,11 @@ describe('the hand', () => {
     for (const value of row?.estimate.observations ?? []) expect(value).toBeCloseTo(share, 6);
     const calibration = calibrationOf([{ facts: run.facts }], counter);
     expect(calibration.reach?.mean).toBeCloseTo(share, 1);
-    const next = pours(buildPlan(counter, { learned: calibration }));
+    const next = pours(buildPlan(counter, { calibration }));
     expect(next.length).toBeGreaterThan(1 + others.length);
     expect(Math.abs(next.length - (1 + now.length))).toBeLessThanOrEqual(1);
     // A run by the new plan, with every kettle poured to its end, teaches the same reach.
-    const again = new Told(buildPlan(counter, { learned: calibration }));
+    const again = new Told(buildPlan(counter, { calibration }));
     for (const step of pours(again.plan)) again.does(step, 50);
     expect(
       calibrationOf([{ facts: run.facts }, { facts: again.facts }], counter).reach?.mean,
@@ -179,7 +180,7 @@ describe('the hand', () => {
     const first = pours(run.plan)[0] as Step;
     const amendment = ranOut(run.plan, first.id, 0.6, () => false);
     if (!amendment) throw new Error('no amendment');
-    run.says({ kind: 'plan-amended', ...amendment, reason: 'It ran out.' });
+    run.says({ kind: 'plan-amended', ...amendment, reason: asWritten('It ran out.') });
     const changed = new Map(amendment.steps.map((step) => [step.id, step]));
     const others = pours(run.plan).filter(({ fixture }) => fixture !== first.fixture);
     expect(others.length).toBeGreaterThan(2);
@@ -213,11 +214,11 @@ describe('a cool-down that had to be lengthened', () => {
         });
     };
     lengthened(1, 0.2, 0.2);
-    run.says({ kind: 'step-repeated', step: cool.id, attempt: 2, reason: 'Lit again.' });
+    run.says({ kind: 'step-repeated', step: cool.id, attempt: 2, reason: asWritten('Lit again.') });
     lengthened(2, 0.1);
     const calibration = calibrationOf([{ facts: run.facts }], hob);
     expect(calibration.cool?.['coil-back-left']?.mean).toBeCloseTo(1.4, 6);
-    const next = buildPlan(hob, { learned: calibration }).steps.find(({ id }) => id === cool.id);
+    const next = buildPlan(hob, { calibration }).steps.find(({ id }) => id === cool.id);
     expect(next?.durationS.typical).toBeCloseTo(1.4 * usualS, 3);
   });
 });

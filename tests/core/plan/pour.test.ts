@@ -141,26 +141,29 @@ describe('a sink of many bowls', () => {
       bowls: Array.from({ length: bowls }, () => BOWL),
     });
 
-  it.each(range(1, LIMITS.bowls.most))('of %i is poured bowl by bowl, every part named', (bowls) => {
-    const built = buildPlan(sinkOf(bowls));
-    const pours = stepsOf(built, 'pour', 'sink');
-    const picture = pours[0]?.picture;
-    if (picture?.kind !== 'sink') throw new Error('no sink picture');
-    const parts = picture.parts.map(({ name }) =>
-      name.key === 'steps.sink.shared' ? (name.params['part'] as Message) : name,
-    );
-    for (const part of ['rim', 'wall', 'floor']) {
-      const own = parts.filter(
-        ({ key }) => key === `steps.sink.${bowls > 1 ? 'bowl.' : ''}${part}`,
+  it.each(range(1, LIMITS.bowls.most))(
+    'of %i is poured bowl by bowl, every part named',
+    (bowls) => {
+      const built = buildPlan(sinkOf(bowls));
+      const pours = stepsOf(built, 'pour', 'sink');
+      const picture = pours[0]?.picture;
+      if (picture?.kind !== 'sink') throw new Error('no sink picture');
+      const parts = picture.parts.map(({ name }) =>
+        name.key === 'steps.sink.shared' ? (name.params['part'] as Message) : name,
       );
-      const named = new Set(own.map(({ params }) => params['bowl']));
-      expect(named).toEqual(new Set(bowls > 1 ? range(1, bowls) : [undefined]));
-    }
-    const litres = pours.map(({ work }) => (work.on === 'kettle' ? work.litres : Number.NaN));
-    expect(litres.reduce((sum, l) => sum + l, 0)).toBeCloseTo(built.totals.hotL.typical, 6);
-    for (const l of litres) expect(l).toBeLessThanOrEqual(1.7 + 1e-9);
-    expect(checkPlan(built)).toEqual([]);
-  });
+      for (const part of ['rim', 'wall', 'floor']) {
+        const own = parts.filter(
+          ({ key }) => key === `steps.sink.${bowls > 1 ? 'bowl.' : ''}${part}`,
+        );
+        const named = new Set(own.map(({ params }) => params['bowl']));
+        expect(named).toEqual(new Set(bowls > 1 ? range(1, bowls) : [undefined]));
+      }
+      const litres = pours.map(({ work }) => (work.on === 'kettle' ? work.litres : Number.NaN));
+      expect(litres.reduce((sum, l) => sum + l, 0)).toBeCloseTo(built.totals.hotL.typical, 6);
+      for (const l of litres) expect(l).toBeLessThanOrEqual(1.7 + 1e-9);
+      expect(checkPlan(built)).toEqual([]);
+    },
+  );
 });
 
 describe('a top for which no lanes can be drawn', () => {

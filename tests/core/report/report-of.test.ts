@@ -116,7 +116,10 @@ describe('a rest', () => {
     expect(sink.rests[0]).toMatchObject({ fromWallMs: doubtMs, toWallMs: null });
     expect(sink.rests[0]?.provedS).toBeGreaterThan(HOUR_S - 1);
     const [first, second] = stepOf(record, 'rest-sink').attempts;
-    expect(first).toMatchObject({ outcome: 'done', replacedBecause: 'Hot soup fell into it' });
+    expect(first).toMatchObject({
+      outcome: 'done',
+      replacedBecause: asWritten('Hot soup fell into it'),
+    });
     expect(second).toMatchObject({ outcome: 'open', startedWallMs: doubtMs });
     expect(sink.done).toBe('part');
   });
@@ -129,8 +132,8 @@ describe('a rest', () => {
     tablet.passes(HOUR_S);
     tablet.does({ kind: 'report-recheck', fixture: 'hob', text: 'Used hot' });
     const [first, second] = stepOf(recorded(tablet), 'rest-hob').attempts;
-    expect(first).toMatchObject({ outcome: 'void', replacedBecause: 'Used hot' });
-    expect(first?.stages[0]?.brokeOff).toBe('Used hot');
+    expect(first).toMatchObject({ outcome: 'void', replacedBecause: asWritten('Used hot') });
+    expect(first?.stages[0]?.brokeOff).toEqual(asWritten('Used hot'));
     expect(first?.stages[0]?.holds[0]?.provedS).toBeLessThan(HOUR_S + 1);
     expect(second?.outcome).toBe('open');
   });
@@ -144,7 +147,7 @@ describe('a rest', () => {
     const offMs = tablet.readings().wallMs;
     tablet.restarts(9 * HOUR_S, undefined, 1);
     const onMs = tablet.readings().wallMs;
-    tablet.does({ kind: 'answer-clock', right: true });
+    tablet.does({ kind: 'answer-clock', right: true, passed: true });
     tablet.passes(14 * HOUR_S);
     const record = recorded(tablet);
     expect(record.gaps).toEqual([
@@ -196,7 +199,7 @@ describe('a rest', () => {
       title: asWritten('rest-sink'),
       fixture: 'sink',
       outcome: 'skipped',
-      reason: 'Never used before',
+      reason: asWritten('Never used before'),
     });
     expect(fixtureOf(record, 'sink').rests).toEqual([]);
   });

@@ -56,7 +56,7 @@ describe('a glow', () => {
       name: asWritten('It does not glow'),
       step: 'glow',
       fixture: 'hob',
-      text: 'It should have glowed',
+      text: asWritten('It should have glowed'),
       clearedWallMs: tablet.readings().wallMs,
     });
     // The limit is 720 s; an alarm may come early by the tolerance of the clocks (5 s and the rate error).
@@ -109,7 +109,7 @@ describe('what people said and left', () => {
     tablet.does({ kind: 'skip-step', step: 'glow', reason: 'No current' });
     tablet.does({ kind: 'stop-run', reason: 'Too late tonight' });
     const record = recorded(tablet);
-    expect(record).toMatchObject({ outcome: 'stopped', reason: 'Too late tonight' });
+    expect(record).toMatchObject({ outcome: 'stopped', reason: asWritten('Too late tonight') });
     const outcomes = new Map(record.notDone.map(({ step, outcome }) => [step, outcome]));
     expect(outcomes.get('glow')).toBe('skipped');
     expect(outcomes.get('pour-2')).toBe('not-run');

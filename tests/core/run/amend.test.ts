@@ -1,3 +1,4 @@
+import { asWritten } from '../../../src/core/messages/index.ts';
 import { inEnglish as english } from '../../support/english.ts';
 import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
@@ -26,7 +27,12 @@ function running(): Tablet {
 }
 
 function amends(...steps: readonly Step[]): string | null {
-  return running().tries({ kind: 'amend-plan', steps, startS: {}, reason: 'It ran out.' });
+  return running().tries({
+    kind: 'amend-plan',
+    steps,
+    startS: {},
+    reason: asWritten('It ran out.'),
+  });
 }
 
 /** A third kettle as it should be added: boil and pour after the second. */
@@ -57,7 +63,7 @@ describe('a plan amended in the run', () => {
     // Verifies: I-11, I-17
     const tablet = running();
     const cover = { ...of('cover-sink'), needs: [{ step: 'pour-2' }, { step: 'pour-3' }] };
-    const asked = { kind: 'amend-plan', startS: {}, reason: 'It ran out.' } as const;
+    const asked = { kind: 'amend-plan', startS: {}, reason: asWritten('It ran out.') } as const;
     tablet.does({ ...asked, steps: [boil3, pour3, cover] });
     expect(fold(tablet.facts)).toEqual(tablet.state);
     expect(tablet.step('pour-3').status).toBe('waiting');
@@ -171,7 +177,7 @@ describe('a plan amended in the run', () => {
       ...pour3,
       needs: [{ step: 'boil-3', withinS }, { step: 'pour-2' }],
     });
-    const asked = { kind: 'amend-plan', startS: {}, reason: 'It ran out.' } as const;
+    const asked = { kind: 'amend-plan', startS: {}, reason: asWritten('It ran out.') } as const;
     tablet.does({ ...asked, steps: [sooner] });
     expect(tablet.tries({ ...asked, steps: [boil3, third(301)] })).toBe('amendment-drops-need');
     expect(tablet.tries({ ...asked, steps: [boil3, third(250)] })).toBeNull();
@@ -195,10 +201,10 @@ describe('a plan amended in the run', () => {
     );
     const tablet = running();
     const asked = { kind: 'amend-plan', steps: [of('clean-sink')], startS: {} } as const;
-    expect(tablet.tries({ ...asked, reason: ' ' })).toBe('reason-missing');
+    expect(tablet.tries({ ...asked, reason: asWritten('') })).toBe('reason-missing');
     tablet.does({ kind: 'start-step', step: 'clean-sink' });
-    expect(tablet.tries({ ...asked, reason: 'Dirty.' })).toBe('already-begun');
+    expect(tablet.tries({ ...asked, reason: asWritten('Dirty.') })).toBe('already-begun');
     tablet.says('clean-sink');
-    expect(tablet.tries({ ...asked, reason: 'Dirty.' })).toBe('already-begun');
+    expect(tablet.tries({ ...asked, reason: asWritten('Dirty.') })).toBe('already-begun');
   });
 });

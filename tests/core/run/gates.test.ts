@@ -1,3 +1,4 @@
+import { asWritten } from '../../../src/core/messages/index.ts';
 import { inEnglish as english } from '../../support/english.ts';
 import { describe, expect, it } from 'vitest';
 import { purgePlan } from './fixtures.ts';
@@ -137,9 +138,13 @@ describe('faults', () => {
     expect(unknown.view.status).toBe('suspended');
     const fire = glowing(purgePlan);
     fire.does({ kind: 'report-fault', fault: 'fire' });
-    expect(fire.view).toMatchObject({ status: 'closing', reason: 'Fire' });
+    expect(fire.view).toMatchObject({ status: 'closing', reason: asWritten('Fire') });
     fire.does({ kind: 'confirm-safe', step: 'glow' });
-    expect(fire.view).toMatchObject({ status: 'closed', closedAs: 'failed', reason: 'Fire' });
+    expect(fire.view).toMatchObject({
+      status: 'closed',
+      closedAs: 'failed',
+      reason: asWritten('Fire'),
+    });
   });
 
   it('that break an unbroken glow freeze its clock, and send it back to its warm-up', () => {
@@ -167,7 +172,7 @@ describe('stopping', () => {
     tablet.does({ kind: 'stop-run', reason: 'Enough.' });
     tablet.does({ kind: 'report-fault', fault: 'fire' });
     tablet.does({ kind: 'report-fault', fault: 'co-alarm' });
-    expect(tablet.view).toMatchObject({ status: 'closing', reason: 'Enough.' });
+    expect(tablet.view).toMatchObject({ status: 'closing', reason: asWritten('Enough.') });
     expect(tablet.view.faults).toHaveLength(2);
     tablet.does({ kind: 'confirm-safe', step: 'glow' });
     expect(tablet.view).toMatchObject({ status: 'closed', closedAs: 'stopped' });
@@ -197,7 +202,7 @@ describe('stopping', () => {
       expect(tablet.view).toMatchObject({
         status: 'closed',
         closedAs: 'stopped',
-        reason: 'Enough.',
+        reason: asWritten('Enough.'),
       });
       expect(tablet.step('boil-1').outcome).toBe('not-run');
     }
@@ -219,7 +224,7 @@ describe('storage that fails', () => {
     expect(early.tries({ kind: 'start-run' })).toBe('storage-down');
     const late = glowing(purgePlan);
     late.does({ kind: 'stop-run', reason: 'Enough.' }, { kind: 'storage-failed', text: 'Full.' });
-    expect(late.view).toMatchObject({ status: 'closing', reason: 'Enough.' });
+    expect(late.view).toMatchObject({ status: 'closing', reason: asWritten('Enough.') });
     late.does({ kind: 'confirm-safe', step: 'glow' });
     expect(late.view).toMatchObject({ status: 'closed', closedAs: 'stopped' });
   });
@@ -231,7 +236,7 @@ describe('storage that fails', () => {
     expect(tablet.view).toMatchObject({
       status: 'suspended',
       storageDown: true,
-      reason: 'No room left.',
+      reason: asWritten('No room left.'),
     });
     expect(tablet.tries({ kind: 'start-step', step: 'boil-1' })).toBe('run-suspended');
     expect(tablet.tries({ kind: 'confirm', step: 'glow', stage: 'hold' })).toBe('storage-down');

@@ -1,3 +1,4 @@
+import { asWritten } from '../../../src/core/messages/index.ts';
 import { inEnglish as english } from '../../support/english.ts';
 import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
@@ -105,7 +106,7 @@ describe('boiled water', () => {
     tablet.opens('scald-dress');
     tablet.does({ kind: 'stop-step', step: 'boil-1', reason: 'Leak.' });
     tablet.does({ kind: 'confirm-safe', step: 'boil-1' });
-    expect(tablet.step('boil-1')).toMatchObject({ outcome: 'stopped', reason: 'Leak.' });
+    expect(tablet.step('boil-1')).toMatchObject({ outcome: 'stopped', reason: asWritten('Leak.') });
     expect(tablet.tries({ kind: 'start-step', step: 'pour-1' })).toBe('needs-unmet');
     expect(tablet.step('pour-1').blockedBy.map(english.say)).toEqual([
       '“boil-1” was not finished. Repeat it, or skip it with a reason.',
@@ -251,7 +252,12 @@ describe('a clock that came due', () => {
     const tablet = new Tablet(purgePlan);
     tablet.does({ kind: 'start-run' }, { kind: 'skip-step', step: 'boil-1', reason: 'No.' });
     tablet.does({ kind: 'repeat-step', step: 'boil-1', reason: 'Yes.' });
-    const body = { kind: 'step-settled', step: 'boil-1', outcome: 'done', reason: '' } as const;
+    const body = {
+      kind: 'step-settled',
+      step: 'boil-1',
+      outcome: 'done',
+      reason: asWritten(''),
+    } as const;
     const forged = { seq: tablet.state.seq + 1, id: 'forged', at: tablet.readings() };
     expect(() => apply(tablet.state, { ...forged, body: { ...body, attempt: 1 } })).toThrow(
       /settled twice/,

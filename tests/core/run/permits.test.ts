@@ -1,3 +1,4 @@
+import { asWritten } from '../../../src/core/messages/index.ts';
 import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -175,7 +176,12 @@ function asked(tablet: Tablet): Request[] {
     { kind: 'answer-clock', right: true, passed: true },
     { kind: 'withdraw-clock-answer' },
     { kind: 'report-recheck', fixture, text: 'Used.' },
-    { kind: 'amend-plan', steps: unbegun.length > 0 ? unbegun : steps, startS: {}, reason: 'Out.' },
+    {
+      kind: 'amend-plan',
+      steps: unbegun.length > 0 ? unbegun : steps,
+      startS: {},
+      reason: asWritten('Out.'),
+    },
     { kind: 'note', text: 'Well.' },
     ...view.steps.flatMap((one) => stepRequests(one.step.id, one.step.stages[one.stage]?.id ?? '')),
     ...view.timers.flatMap(({ id }) => timerRequests(id, tablet)),

@@ -1,4 +1,4 @@
-import { asWritten } from '../../../src/core/messages/index.ts';
+import { asWritten, message } from '../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
 import { perform } from '../../../src/core/run/index.ts';
 import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
@@ -59,7 +59,9 @@ describe('after a gap', () => {
       expect(tablet.step('glow')).toMatchObject({ status: 'active', stage: 1 });
       expect(tablet.facts.at(-1)?.body).toMatchObject({
         kind: 'stage-restarted',
-        reason: answer === 'unknown' ? 'Nobody saw whether it broke off.' : 'It broke off.',
+        reason: message(
+          answer === 'unknown' ? 'engine.because.nobody-saw' : 'engine.because.broke-off',
+        ),
       });
       expect(tablet.hasClock(old)).toBe(false);
       tablet.says('glow');

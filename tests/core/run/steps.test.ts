@@ -50,7 +50,7 @@ describe('a rest', () => {
     tablet.does({ kind: 'skip-step', step: 'rest-sink', reason: 'Never used before.' });
     expect(tablet.step('rest-sink')).toMatchObject({
       outcome: 'skipped',
-      reason: 'Never used before.',
+      reason: asWritten('Never used before.'),
     });
     expect(tablet.tries({ kind: 'start-step', step: 'boil-1' })).toBeNull();
   });
@@ -101,7 +101,13 @@ describe('a pour', () => {
       seq: tablet.state.seq + 1,
       id: 'forged',
       at: tablet.readings(),
-      body: { kind: 'step-settled', step: 'pour-1', attempt: 1, outcome: 'done', reason: '' },
+      body: {
+        kind: 'step-settled',
+        step: 'pour-1',
+        attempt: 1,
+        outcome: 'done',
+        reason: asWritten(''),
+      },
     } as const;
     expect(() => apply(tablet.state, forged)).toThrow(/cold water/);
     tablet.says('pour-1');
@@ -120,7 +126,7 @@ describe('a pour', () => {
         seq: of.state.seq + 1,
         id: 'forged',
         at: of.readings(),
-        body: { kind: 'step-settled', step: 'pour-1', attempt: 1, outcome, reason: '' },
+        body: { kind: 'step-settled', step: 'pour-1', attempt: 1, outcome, reason: asWritten('') },
       });
     expect(settles(tablet, 'done')).toThrow(/cold water/);
     // Nothing was poured yet: the kettle was put down.
@@ -211,7 +217,13 @@ describe('settled and closed', () => {
       seq: tablet.state.seq + 1,
       id: 'twice',
       at: tablet.readings(),
-      body: { kind: 'step-settled', step: 'pour-1', attempt: 1, outcome: 'failed', reason: '' },
+      body: {
+        kind: 'step-settled',
+        step: 'pour-1',
+        attempt: 1,
+        outcome: 'failed',
+        reason: asWritten(''),
+      },
     } as const;
     expect(() => apply(tablet.state, twice)).toThrow(/settled twice/);
     tablet.does({ kind: 'repeat-step', step: 'pour-1', reason: 'Missed a corner.' });
@@ -236,7 +248,10 @@ describe('a cool-down', () => {
   it('is skipped when nothing was heated, and begins again when it is heated again', () => {
     const never = new Tablet(purgePlan);
     never.does({ kind: 'start-run' }, { kind: 'skip-step', step: 'glow', reason: 'Not used.' });
-    expect(never.step('cool')).toMatchObject({ outcome: 'skipped', reason: 'Nothing was heated.' });
+    expect(never.step('cool')).toMatchObject({
+      outcome: 'skipped',
+      reason: message('engine.because.nothing-heated'),
+    });
     const tablet = glowing(purgePlan);
     tablet.does({ kind: 'stop-step', step: 'glow', reason: 'Smell.' });
     tablet.does({ kind: 'confirm-safe', step: 'glow' });

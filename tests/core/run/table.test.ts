@@ -1,3 +1,4 @@
+import { asWritten } from '../../../src/core/messages/index.ts';
 import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import type { Observation, Request, RunStatus } from '../../../src/core/run/index.ts';
@@ -66,7 +67,7 @@ function everything(tablet: Tablet): (Request | Observation)[] {
       kind: 'amend-plan',
       steps: purgePlan.steps.filter(({ id }) => id === 'pour-2'),
       startS: {},
-      reason: 'It ran out.',
+      reason: asWritten('It ran out.'),
     },
     { kind: 'note', text: 'Well.' },
     { kind: 'session-opened', tornRecords: 0 },

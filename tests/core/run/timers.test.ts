@@ -1,3 +1,4 @@
+import { asWritten } from '../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
 import { alertsDue } from '../../../src/core/run/index.ts';
 import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
@@ -53,7 +54,10 @@ describe('alarms', () => {
     tablet.does({ kind: 'start-step', step: 'glow' });
     tablet.says('glow');
     tablet.passes(721);
-    expect(tablet.view).toMatchObject({ status: 'suspended', reason: 'It does not glow' });
+    expect(tablet.view).toMatchObject({
+      status: 'suspended',
+      reason: asWritten('It does not glow'),
+    });
     expect(tablet.step('glow').status).toBe('stalled');
     expect(tablet.tries({ kind: 'confirm', step: 'glow', stage: 'warm-up' })).toBe('fault-open');
     expect(tablet.tries({ kind: 'resume' })).toBe('fault-open');

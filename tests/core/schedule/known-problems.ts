@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Problem } from '../../../src/core/schedule/index.ts';
-import { problemOf } from '../../../src/cli/reckon/schedule.ts';
+import { problemOf } from '../../../src/cli/reckon/solvers/schedule.ts';
 
 /** A published problem and what is known about its best finish (tests/data/schedule/README.md). */
 export type Known = {

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { asWritten } from '../../../../src/core/messages/index.ts';
+import { inEnglish } from '../../../support/english.ts';
 import type { Step } from '../../../../src/core/plan/index.ts';
 import { reportOf, reportText } from '../../../../src/core/report/index.ts';
 import { purgePlan } from '../fixtures.ts';
@@ -9,7 +11,7 @@ import { glowing, type Tablet } from '../tablet.ts';
 const cover: Step = {
   ...(purgePlan.steps.find(({ kind }) => kind === 'cover') as Step),
   id: 'cover-hob',
-  title: 'cover-hob',
+  title: asWritten('cover-hob'),
   fixture: 'hob',
   needs: [{ step: 'cool' }],
 };
@@ -87,11 +89,15 @@ describe('a purge that a fault stopped', () => {
     expect(phase(tablet, 'hob')).toBe('left-out');
     const record = reportOf(tablet.facts);
     expect(record.notDone).toContainEqual(
-      expect.objectContaining({ step: 'glow', outcome: 'skipped', reason: 'The coil is broken.' }),
+      expect.objectContaining({
+        step: 'glow',
+        outcome: 'skipped',
+        reason: asWritten('The coil is broken.'),
+      }),
     );
     expect(record.notPurged).toEqual([]);
     expect(record.leftOut.map(({ step }) => step)).toEqual(['glow']);
-    expect(reportText(record, (ms) => String(ms))).toContain('The coil is broken.');
+    expect(reportText(record, inEnglish, 'UTC')).toContain('The coil is broken.');
   });
 
   it('is told as not purged when the run is stopped instead', () => {
@@ -103,7 +109,7 @@ describe('a purge that a fault stopped', () => {
     expect(phase(tablet, 'sink')).toBe('not-purged');
     const record = reportOf(tablet.facts);
     expect(record.notPurged.map(({ step }) => step)).toContain('glow');
-    expect(reportText(record, (ms) => String(ms))).toMatch(/not purged/i);
+    expect(reportText(record, inEnglish, 'UTC')).toMatch(/not purged/i);
   });
 
   it('every kind of step can be asked for again', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { asWritten } from '../../../../src/core/messages/index.ts';
 import { ranOut, type Plan, type Step } from '../../../../src/core/plan/index.ts';
 import {
   apply,
@@ -22,7 +23,13 @@ function pouring(plan: Plan, pour: Step): RunState {
   take({ kind: 'run-started' });
   for (const { id } of plan.steps) {
     if (id === pour.id || (startS[id] ?? 0) > atS) continue;
-    take({ kind: 'step-settled', step: id, attempt: 1, outcome: 'skipped', reason: 'Before.' });
+    take({
+      kind: 'step-settled',
+      step: id,
+      attempt: 1,
+      outcome: 'skipped',
+      reason: asWritten('Before.'),
+    });
   }
   take({ kind: 'step-started', step: pour.id, attempt: 1, by: 'person' });
   return state;

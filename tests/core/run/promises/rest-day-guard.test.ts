@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { asWritten } from '../../../../src/core/messages/index.ts';
 import type { Plan } from '../../../../src/core/plan/index.ts';
 import { DAY_S, planOf, purgePlan, smallPlan, steps } from '../fixtures.ts';
 import { glowing, NEW_YEAR_MS, resting, Tablet } from '../tablet.ts';
@@ -11,10 +12,10 @@ function withDays(plan: Plan, fromS: number, toS: number, deadlineS?: number): P
     ...plan,
     days: {
       startWallMs: NEW_YEAR_MS,
-      restDays: [{ name: 'the Sabbath', fromWallMs: at(fromS), toWallMs: at(toS) }],
+      restDays: [{ name: asWritten('the Sabbath'), fromWallMs: at(fromS), toWallMs: at(toS) }],
       ...(deadlineS === undefined
         ? {}
-        : { deadline: { name: 'the hour of leaven', atWallMs: at(deadlineS) } }),
+        : { deadline: { name: asWritten('the hour of leaven'), atWallMs: at(deadlineS) } }),
     },
   };
 }
@@ -151,7 +152,7 @@ describe('the hour of leaven', () => {
     tablet.opens('burner-clear', 'glow#1');
     tablet.opens('air');
     expect(tablet.view.deadline).toEqual({
-      name: 'the hour of leaven',
+      name: asWritten('the hour of leaven'),
       atWallMs: NEW_YEAR_MS + 1_500_000,
       leftS: 1500,
     });
