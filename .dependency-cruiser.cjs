@@ -10,8 +10,9 @@
 const LAYERS = [
   ['core/units'],
   ['core/geometry', 'core/messages'],
+  ['core/calendar'],
   ['core/kitchen'],
-  ['core/editing', 'core/custom', 'core/calendar', 'core/physics', 'core/schedule', 'core/pouring'],
+  ['core/editing', 'core/custom', 'core/physics', 'core/schedule', 'core/pouring'],
   ['core/plan'],
   ['core/run'],
   ['core/journal'],

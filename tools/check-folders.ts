@@ -13,7 +13,11 @@ const ROOTS = ['src', 'tests', 'shared'];
 /** A folder that may hold more, and why it is not split. */
 type Exception = { readonly folder: string; readonly most: number; readonly why: string };
 
-const EXCEPTIONS: readonly Exception[] = [];
+const FROZEN = 'one journal is three or four files, and a version lies as it was frozen';
+const EXCEPTIONS: readonly Exception[] = [
+  { folder: 'tests/core/journal/frozen/v1', most: 18, why: FROZEN },
+  { folder: 'tests/core/journal/frozen/v2', most: 22, why: FROZEN },
+];
 
 type Crowded = { readonly folder: string; readonly files: number; readonly most: number };
 

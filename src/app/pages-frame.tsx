@@ -27,7 +27,7 @@ const KitchenPage = lazyPage(
   async () => (await import('./pages/kitchen/kitchen-page.tsx')).KitchenPage,
 );
 const PlanPage = lazyPage(
-  ['plan', 'plan-page', 'custom', 'sources', 'problems'],
+  ['plan', 'plan-page', 'kitchen', 'custom', 'sources', 'problems'],
   async () => (await import('./pages/plan/plan-page.tsx')).PlanPage,
 );
 const RecordPage = lazyPage(

@@ -1,6 +1,6 @@
 import { bench, describe } from 'vitest';
 import { buildPlan } from '../../src/core/plan/index.ts';
-import { DEMOS, kitchenOf, planOfDemo } from '../core/plan/plans.ts';
+import { DEMOS, kitchenOf, planOfDemo } from '../core/plan/support/plans.ts';
 
 /**
  * What everything else is measured against: a million steps of a fixed

@@ -1,6 +1,6 @@
 import { bench, describe } from 'vitest';
 import { fold, simulateRun } from '../../src/core/run/index.ts';
-import { planOfDemo } from '../core/plan/plans.ts';
+import { planOfDemo } from '../core/plan/support/plans.ts';
 
 /** A million steps of a fixed arithmetic: what everything else is measured against. */
 function referenceLoop(): number {

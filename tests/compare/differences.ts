@@ -18,7 +18,7 @@ export type Difference = {
 export type Compared = Readonly<Record<Area, { readonly scenes: number; readonly things: number }>>;
 
 /** Shown for what only one version has. */
-export const ABSENT = '(not there)';
+const ABSENT = '(not there)';
 /** Sums may be added up in another order; nothing else may move a number. */
 const RELATIVE = 1e-9;
 

@@ -2,7 +2,7 @@ import { run, type Mutation } from './types.ts';
 
 const TURN = 'src/core/run/engine/turn.ts';
 const TIMER = 'src/core/run/timers/timer.ts';
-const SPAN = 'src/core/run/timers/elapsed-interval.ts';
+const SPAN = 'src/core/run/model/elapsed-interval.ts';
 
 /** Doubt rounds to the safe side; alarms are never put off; each cause is told once; the wake-up is derived. */
 export const clockMutations: readonly Mutation[] = [

@@ -133,7 +133,7 @@ export const journalMutations: readonly Mutation[] = [
   {
     id: 'proof-of-life-forgotten',
     breaks: ['I-14', 'I-08'],
-    file: 'src/core/run/timers/elapsed-interval.ts',
+    file: 'src/core/run/model/elapsed-interval.ts',
     find: '    atLeastS: proved.atLeastS,\n    atMostS: proved.atMostS + (plausible',
     replace: '    atLeastS: 0,\n    atMostS: proved.atMostS + (plausible',
     why: 'A restart throws away what was proved before it.',

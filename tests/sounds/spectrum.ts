@@ -21,7 +21,7 @@ export function powerAt(samples: Float64Array, frequencyHz: number, rateHz: numb
 }
 
 /** Energy per bin of the whole sound: discrete Fourier transform by halving, zero-padded to a power of two. */
-export function energies(samples: Float64Array): { energy: Float64Array; bins: number } {
+function energies(samples: Float64Array): { energy: Float64Array; bins: number } {
   let n = 1;
   while (n < samples.length) n *= 2;
   const re = new Float64Array(n);

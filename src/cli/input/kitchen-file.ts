@@ -4,7 +4,7 @@ import { asWritten, message, type Message } from '../../core/messages/index.ts';
 import { inEnglish } from '../speech/english.ts';
 
 /** Something wrong with a file, in words. */
-export type FileProblem = {
+type FileProblem = {
   readonly path: string;
   readonly found: string;
   readonly allowed: string;

@@ -6,11 +6,10 @@ export {
   weekday,
   YEARS,
   type CivilDate,
-  type DayNumber,
 } from './civil.ts';
-export { hebrewDate, isMonth, nextHebrew, type HebrewDate } from './hebrew.ts';
-export { leavenHours, type LeavenHours, type Reckoning } from './leaven-hours.ts';
+export { hebrewDate, isMonth, nextHebrew } from './hebrew.ts';
+export { leavenHours } from './leaven-hours.ts';
 export { LIGHTING_MIN, restDays, restDayIds, type Land, type RestSpan } from './rest-days.ts';
 export { parseMoment } from './start-time.ts';
-export { NIGHTFALL_DEG, sunTimes, type Spot, type SunTimes } from './sun.ts';
-export { checkZone, momentOf, noonOf, wallTime, type WallTime } from './zone.ts';
+export { NIGHTFALL_DEG, sunTimes, type Spot } from './sun.ts';
+export { momentOf, noonOf, wallTime } from './zone.ts';

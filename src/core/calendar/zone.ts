@@ -83,8 +83,3 @@ export function momentOf(wall: WallTime, zone: string): number {
 export function noonOf(date: CivilDate, zone: string): number {
   return momentOf({ ...date, hour: 12, minute: 0 }, zone);
 }
-
-/** @throws OutOfRangeError when there is no such zone */
-export function checkZone(zone: string): void {
-  formatOf(zone);
-}

@@ -3,6 +3,4 @@ export {
   calibrationOf,
   type CalibrationRow,
   type LeftOutMeasurements,
-  type MeasuredRun,
 } from './factors.ts';
-export type { MeasuredQuantity } from './measurements.ts';

@@ -1,11 +1,5 @@
 export { answeredQuestions, rowsToChange } from './answers.ts';
-export {
-  burnerChoices,
-  chooseByCustom,
-  chooseMethod,
-  type BurnerChoice,
-  type Choice,
-} from './choose-method.ts';
+export { burnerChoices, chooseMethod, type BurnerChoice, type Choice } from './choose-method.ts';
 export {
   withAnswer,
   withFound,
@@ -16,7 +10,7 @@ export {
   withoutOwnRow,
 } from './edit-kitchen.ts';
 export { findConditionRule, findRow, type Looked } from './find-row.ts';
-export { forLooking, questionList, questionListText, type QuestionList } from './question-list.ts';
+export { forLooking, questionList, questionListText } from './question-list.ts';
 export { citation, SOURCE_KEYS } from './sources.ts';
 export { customName, customTable, ownCustomOf, tableOf } from './tables.ts';
 export type * from './types.ts';

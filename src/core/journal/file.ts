@@ -4,7 +4,7 @@ import type { StoredEntry } from './entry.ts';
 const FORMAT = 'glowpour-journal';
 
 /** A journal as a file: to keep it elsewhere, or to carry it to another device. */
-export type JournalFile = {
+type JournalFile = {
   readonly format: typeof FORMAT;
   readonly version: 2;
   readonly entries: readonly unknown[];

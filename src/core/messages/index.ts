@@ -5,7 +5,6 @@ export {
   message,
   type MessageKey,
   type ParamArgs,
-  type ParamsOf,
   type PlainKey,
 } from './translate/keys.ts';
 export { createTranslator, entriesOf, type Translator } from './translate/translator.ts';

@@ -1,11 +1,11 @@
-export { alertsDue, type Alert, type AlertFamily, type QuietSpan } from './rules/alerts.ts';
+export { alertsDue, type Alert, type AlertFamily } from './rules/alerts.ts';
 export { apply, fold } from './apply/index.ts';
 export { decide } from './decide/index.ts';
-export type { Decision, Refusal, RefusalCode } from './decide/refusal.ts';
+export type { Refusal } from './decide/refusal.ts';
 export { isFactKind } from './model/fact-kinds.ts';
 export type { ClosedAs, Fact, FactBody } from './model/facts.ts';
-export { createRun, perform, type IdMaker, type Performed } from './engine/perform.ts';
-export { simulateRun, type Simulated, type SimulateOptions } from './engine/simulate.ts';
+export { createRun, perform } from './engine/perform.ts';
+export { simulateRun } from './engine/simulate.ts';
 export { isSaid, NO_REASON } from './model/reason.ts';
 export type { RunState } from './model/state.ts';
 export type * from './model/types.ts';

@@ -5,8 +5,8 @@ import { decodeJournal } from '../../../src/core/journal/index.ts';
 import type { Fact, RunView } from '../../../src/core/run/index.ts';
 import { chooseLanguage } from '../../../src/app/context/language.ts';
 import { inEnglish } from '../../support/english.ts';
-import { smallPlan } from '../../core/run/fixtures.ts';
-import { BUILT_MS, NEW_YEAR_MS } from '../../core/run/tablet.ts';
+import { smallPlan } from '../../core/run/support/fixtures.ts';
+import { BUILT_MS, NEW_YEAR_MS } from '../../core/run/support/tablet.ts';
 import { MemoryStore } from './memory-store.ts';
 
 let store: MemoryStore;

@@ -3,8 +3,8 @@ import { RunSession } from '../../../src/app/controllers/run/run-session.ts';
 import { RunWatch } from '../../../src/app/controllers/run/run-watch.ts';
 import type { Message } from '../../../src/core/messages/index.ts';
 import type { RunView } from '../../../src/core/run/index.ts';
-import { smallPlan } from '../../core/run/fixtures.ts';
-import { BUILT_MS, NEW_YEAR_MS } from '../../core/run/tablet.ts';
+import { smallPlan } from '../../core/run/support/fixtures.ts';
+import { BUILT_MS, NEW_YEAR_MS } from '../../core/run/support/tablet.ts';
 import { MemoryStore } from './memory-store.ts';
 
 let store: MemoryStore;

@@ -10,7 +10,7 @@ import type { FoundBrowser } from './browser/find-browser.ts';
 import { usual } from './language.ts';
 
 /** The evening on which the tests' purges begin. */
-export const MONDAY_EVENING = Date.parse('2027-03-01T17:30:00Z');
+const MONDAY_EVENING = Date.parse('2027-03-01T17:30:00Z');
 
 /**
  * A browser process of our own, so that it can be killed as a power cut would,
@@ -58,7 +58,7 @@ const FLAGS = [
 ];
 const START_LIMIT_MS = 60_000;
 
-export function newProfile(): string {
+function newProfile(): string {
   return mkdtempSync(join(tmpdir(), 'glowpour-tablet-'));
 }
 

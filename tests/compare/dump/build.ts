@@ -2,7 +2,7 @@ import type { FactOne, PlanOne, RunTimerOne } from './layout.ts';
 import type { Scene } from './scenes.ts';
 
 /** A plan of one version: in the common layout, and as that version prints it. */
-export type Planned = {
+type Planned = {
   readonly plan: PlanOne;
   /** What `describePlan` says in English. */
   readonly text: string;

@@ -4,9 +4,9 @@
  * brings what its version has into this layout, and the type checker tells
  * where that no longer fits.
  */
-export type BandOne = { readonly low: number; readonly typical: number; readonly high: number };
+type BandOne = { readonly low: number; readonly typical: number; readonly high: number };
 
-export type TimerOne = {
+type TimerOne = {
   readonly id: string;
   readonly role: string;
   readonly purpose: string;

@@ -3,7 +3,7 @@
  * otherwise, by what they name. A rename is no difference; everything else is.
  * Example: `role: { carry: 'freshness' }`.
  */
-export const RENAMES = {
+const RENAMES = {
   /** Kinds of steps, stages' phases, attention, what an interruption does, hazards. */
   word: {},
   /** Roles of timers. */

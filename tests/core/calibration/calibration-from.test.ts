@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan, Step } from '../../../src/core/plan/index.ts';
 import { calibrationFrom } from '../../../src/core/calibration/index.ts';
-import { planOf, purgePlan } from '../run/fixtures.ts';
-import { glowing, Tablet } from '../run/tablet.ts';
+import { planOf, purgePlan } from '../run/support/fixtures.ts';
+import { glowing, Tablet } from '../run/support/tablet.ts';
 
 /** The purge of the fixtures, with its burner named. */
 function withHardware(plan: Plan): Plan {

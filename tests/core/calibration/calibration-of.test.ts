@@ -11,7 +11,7 @@ import {
 } from '../../../src/core/plan/index.ts';
 import { calibrationFrom, calibrationOf } from '../../../src/core/calibration/index.ts';
 import type { Fact, FactBody } from '../../../src/core/run/index.ts';
-import { kitchenOf, only } from '../plan/plans.ts';
+import { kitchenOf, only } from '../plan/support/plans.ts';
 
 const flat = kitchenOf('flat-coils');
 const sinkOnly = only(flat, 'sink');

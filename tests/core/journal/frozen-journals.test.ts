@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { openJournal } from '../../../src/core/journal/index.ts';
 import { reportOf, reportText } from '../../../src/core/report/index.ts';
-import { finishes, standing } from '../run/finishing.ts';
+import { finishes, standing } from '../run/support/finishing.ts';
 import { endView } from './frozen/end-view.ts';
 import { FOLDER_OF_VERSION, frozenEntries, translator } from './frozen/read.ts';
 

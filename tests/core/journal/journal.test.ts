@@ -14,8 +14,8 @@ import { canonical } from '../../../src/core/journal/canonical.ts';
 import { crc32 } from '../../../src/core/journal/crc32.ts';
 import type { Fact } from '../../../src/core/run/index.ts';
 import { inEnglish } from '../../support/english.ts';
-import { purgePlan } from '../run/fixtures.ts';
-import { glowing } from '../run/tablet.ts';
+import { purgePlan } from '../run/support/fixtures.ts';
+import { glowing } from '../run/support/tablet.ts';
 
 const { facts } = glowing(purgePlan);
 const entries = encodeEntries(facts);

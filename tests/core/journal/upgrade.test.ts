@@ -10,7 +10,7 @@ import { canonical } from '../../../src/core/journal/canonical.ts';
 import { crc32 } from '../../../src/core/journal/crc32.ts';
 import { resourceKindOf } from '../../../src/core/journal/upgrade/resource-kind.ts';
 import type { Message } from '../../../src/core/messages/index.ts';
-import { finishes, standing } from '../run/finishing.ts';
+import { finishes, standing } from '../run/support/finishing.ts';
 import { frozenEntries } from './frozen/read.ts';
 
 type Loose = { v: number; seq: number; fact: { body: Record<string, unknown> }; sum: string };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildPlan, checkPlan } from '../../../src/core/plan/index.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
-import { DEMOS, endS, kitchenOf, planOfDemo, startS, step, stepsOf } from './plans.ts';
+import { DEMOS, endS, kitchenOf, planOfDemo, startS, step, stepsOf } from './support/plans.ts';
 
 const H_S = 3600;
 const DAY_S = 24 * H_S;

@@ -14,7 +14,7 @@ import { simulateRun } from '../../../src/core/run/index.ts';
 import { kitchens } from '../kitchen/kitchen-arbitrary.ts';
 import type { Kitchen } from '../../../src/core/kitchen/index.ts';
 import { inEnglish } from '../../support/english.ts';
-import { DEMOS, kitchenOf, noticesText, step, stepsOf, withMethod } from './plans.ts';
+import { DEMOS, kitchenOf, noticesText, step, stepsOf, withMethod } from './support/plans.ts';
 
 const flat = kitchenOf('flat-coils');
 const sure = (mean: number): CalibrationFactor => ({ mean, spread: 0.02, n: 5 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkPlan, type Plan, type PlanProblem, type Step } from '../../../src/core/plan/index.ts';
-import { planOfDemo } from './plans.ts';
+import { planOfDemo } from './support/plans.ts';
 
 const good = planOfDemo('flat-coils');
 

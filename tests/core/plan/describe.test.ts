@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { describePlan } from '../../../src/core/plan/index.ts';
 import { inEnglish } from '../../support/english.ts';
-import { DEMOS, planOfDemo } from './plans.ts';
+import { DEMOS, planOfDemo } from './support/plans.ts';
 
 const { say, t } = inEnglish;
 

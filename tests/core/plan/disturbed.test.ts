@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildPlan } from '../../../src/core/plan/index.ts';
 import { simulateRun, type Request, type RunView } from '../../../src/core/run/index.ts';
-import { kitchenOf, only } from './plans.ts';
+import { kitchenOf, only } from './support/plans.ts';
 
 const plan = buildPlan(only(kitchenOf('flat-coils'), 'sink', 'range-top'));
 const DAY_S = 24 * 3600;

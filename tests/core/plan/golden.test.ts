@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { buildPlan, describePlan, type Plan, type Step } from '../../../src/core/plan/index.ts';
 import { inEnglish } from '../../support/english.ts';
-import { DEMOS, kitchenOf, only, planOfDemo } from './plans.ts';
+import { DEMOS, kitchenOf, only, planOfDemo } from './support/plans.ts';
 
 const GOLDEN = join(import.meta.dirname, 'golden');
 

@@ -14,7 +14,7 @@ import {
   stepsOf,
   withFixture,
   withMethod,
-} from './plans.ts';
+} from './support/plans.ts';
 
 const flat = kitchenOf('flat-coils');
 const plan = planOfDemo('flat-coils');

@@ -13,7 +13,7 @@ import {
   stepsOf,
   withFixture,
   withMethod,
-} from './plans.ts';
+} from './support/plans.ts';
 
 const range = (from: number, to: number): readonly number[] =>
   Array.from({ length: to - from + 1 }, (_, at) => from + at);

@@ -10,7 +10,7 @@ import {
   type Stretch,
 } from '../../../src/core/plan/index.ts';
 import { fold, simulateRun, type RunView } from '../../../src/core/run/index.ts';
-import { DEMOS, kitchenOf, only, planOfDemo } from './plans.ts';
+import { DEMOS, kitchenOf, only, planOfDemo } from './support/plans.ts';
 
 const counterPlan = buildPlan(only(kitchenOf('flat-coils'), 'counter-right'));
 const sinkPlan = buildPlan(only(kitchenOf('flat-coils'), 'sink'));

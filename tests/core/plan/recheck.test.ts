@@ -5,7 +5,7 @@ import { checkPlan, describePlan, planForRecheck } from '../../../src/core/plan/
 import { simulateRun } from '../../../src/core/run/index.ts';
 import { kitchens } from '../kitchen/kitchen-arbitrary.ts';
 import { inEnglish } from '../../support/english.ts';
-import { DEMOS, kitchenOf, stepsOf } from './plans.ts';
+import { DEMOS, kitchenOf, stepsOf } from './support/plans.ts';
 
 const WHAT = 'Hot soup boiled over onto it.';
 const flat = kitchenOf('flat-coils');

@@ -1,7 +1,7 @@
 import type { LanePoint, LanesOptions, Ring, Surface } from '../../../src/core/pouring/index.ts';
 
 /** A generator with a fixed seed: the same surfaces in every run (mulberry32, a public-domain algorithm). */
-export function seeded(seed: number): () => number {
+function seeded(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;

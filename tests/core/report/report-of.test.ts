@@ -3,8 +3,8 @@ import { asWritten, message } from '../../../src/core/messages/index.ts';
 import { reportOf } from '../../../src/core/report/index.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
 import { inEnglish } from '../../support/english.ts';
-import { DAY_S } from '../run/fixtures.ts';
-import { NEW_YEAR_MS, Tablet } from '../run/tablet.ts';
+import { DAY_S } from '../run/support/fixtures.ts';
+import { NEW_YEAR_MS, Tablet } from '../run/support/tablet.ts';
 import { fixtureOf, pours, recorded, rested, stepOf, toldPlan } from './runs.ts';
 
 const HOUR_S = 3600;

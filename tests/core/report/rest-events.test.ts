@@ -3,8 +3,8 @@ import type { Plan } from '../../../src/core/plan/index.ts';
 import { calendarOf, restEvents } from '../../../src/core/report/index.ts';
 import { expectedTimes, simulateRun, view } from '../../../src/core/run/index.ts';
 import { inEnglish } from '../../support/english.ts';
-import { DAY_S } from '../run/fixtures.ts';
-import { NEW_YEAR_MS } from '../run/tablet.ts';
+import { DAY_S } from '../run/support/fixtures.ts';
+import { NEW_YEAR_MS } from '../run/support/tablet.ts';
 import { pours, rested, toldPlan } from './runs.ts';
 
 const atMs = (s: number): number => NEW_YEAR_MS + s * 1000;

@@ -6,8 +6,8 @@ import {
   type Report,
   type StepReport,
 } from '../../../src/core/report/index.ts';
-import { DAY_S, smallPlan } from '../run/fixtures.ts';
-import { resting, type Tablet } from '../run/tablet.ts';
+import { DAY_S, smallPlan } from '../run/support/fixtures.ts';
+import { resting, type Tablet } from '../run/support/tablet.ts';
 
 const question: Question = {
   id: 'ask-hob',

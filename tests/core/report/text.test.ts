@@ -4,7 +4,7 @@ import { reportOf, reportText, STANDING_LINES } from '../../../src/core/report/i
 import { oneLine } from '../../../src/core/report/lines/line.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
 import { inEnglishWith } from '../../support/english.ts';
-import { NEW_YEAR_MS, resting } from '../run/tablet.ts';
+import { NEW_YEAR_MS, resting } from '../run/support/tablet.ts';
 import { pours, recorded, rested, toldPlan } from './runs.ts';
 
 /** 2026-01-01T00:00Z reads as "d1 00:00". */

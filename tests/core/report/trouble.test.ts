@@ -1,7 +1,7 @@
 import { asWritten } from '../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
-import { purgePlan } from '../run/fixtures.ts';
-import { glowing, Tablet } from '../run/tablet.ts';
+import { purgePlan } from '../run/support/fixtures.ts';
+import { glowing, Tablet } from '../run/support/tablet.ts';
 import { fixtureOf, pours, recorded, rested, stepOf } from './runs.ts';
 
 const HOUR_S = 3600;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fold, type Observation } from '../../../src/core/run/index.ts';
-import { purgePlan } from './fixtures.ts';
-import { glowing, Tablet } from './tablet.ts';
+import { purgePlan } from './support/fixtures.ts';
+import { glowing, Tablet } from './support/tablet.ts';
 
 describe('what the device tells of an alarm', () => {
   it('is written down once for each cause', () => {

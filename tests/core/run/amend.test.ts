@@ -1,11 +1,10 @@
 import { asWritten } from '../../../src/core/messages/index.ts';
 import { inEnglish as english } from '../../support/english.ts';
-import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import type { Plan, Stage, Step } from '../../../src/core/plan/index.ts';
 import { fold } from '../../../src/core/run/index.ts';
-import { planOf, smallPlan } from './fixtures.ts';
-import { Tablet } from './tablet.ts';
+import { planOf, smallPlan } from './support/fixtures.ts';
+import { Tablet } from './support/tablet.ts';
 
 /** The small plan with cautions at its pours. */
 const plan: Plan = planOf(
@@ -71,7 +70,7 @@ describe('a plan amended in the run', () => {
     expect(tablet.step('cover-sink').blockedBy.map(english.say)).toContain('First: “pour-2”.');
     expect(tablet.step('pour-3').gates.map(({ gate }) => gate.id)).toEqual(['scald-dress']);
     // Less water, other words and another guess are nobody's loss.
-    expect(amends({ ...of('pour-1'), title: unkeyed('Kettle 1 of 3') })).toBeNull();
+    expect(amends({ ...of('pour-1'), title: asWritten('Kettle 1 of 3') })).toBeNull();
     const guess = timed(of('boil-1'), (lengthS) => lengthS / 2);
     expect(amends(guess)).toBeNull();
     // Guarding more is always taken: a longer wait, an earlier alarm.
@@ -84,12 +83,12 @@ describe('a plan amended in the run', () => {
     const dry: Stage = {
       id: 'dry',
       role: 'do',
-      title: unkeyed('Dry it.'),
+      title: asWritten('Dry it.'),
       detail: [],
       timers: [],
       resumption: 'continue',
       hazards: [],
-      say: unkeyed('Dry'),
+      say: asWritten('Dry'),
     };
     expect(amends({ ...of('pour-1'), stages: [...of('pour-1').stages, dry] })).toBeNull();
   });
@@ -118,7 +117,7 @@ describe('a plan amended in the run', () => {
       staged(of('glow'), 'hold', { timers: [] }),
       staged(of('glow'), 'hold', { hazards: [] }),
       staged(of('glow'), 'hold', { resumption: 'continue' }),
-      staged(of('rest-sink'), 'rest', { say: unkeyed('Enough') }),
+      staged(of('rest-sink'), 'rest', { say: asWritten('Enough') }),
       { ...of('pour-1'), demands: { kettle: 1 } },
       unsafe,
     ];

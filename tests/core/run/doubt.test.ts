@@ -1,8 +1,8 @@
-import { unkeyed } from '../../../src/core/messages/temporary.ts';
+import { asWritten } from '../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
 import type { TimerSpec } from '../../../src/core/plan/index.ts';
-import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
-import { resting, Tablet } from './tablet.ts';
+import { DAY_S, purgePlan, smallPlan } from './support/fixtures.ts';
+import { resting, Tablet } from './support/tablet.ts';
 
 const doubt = { kind: 'report-recheck', fixture: 'sink', text: 'Somebody drained pasta.' } as const;
 
@@ -11,7 +11,7 @@ const SET: TimerSpec = {
   role: 'hold',
   purpose: 'at-least',
   lengthS: 900,
-  label: unkeyed('The glue sets'),
+  label: asWritten('The glue sets'),
 };
 
 /** The purge plan with a cover of the sink that needs nothing, has a clock and can break off. */

@@ -1,8 +1,8 @@
 import { asWritten } from '../../../src/core/messages/index.ts';
 import { inEnglish as english } from '../../support/english.ts';
 import { describe, expect, it } from 'vitest';
-import { purgePlan } from './fixtures.ts';
-import { glowing, Tablet } from './tablet.ts';
+import { purgePlan } from './support/fixtures.ts';
+import { glowing, Tablet } from './support/tablet.ts';
 
 describe('gates', () => {
   it('unknown and no are not yes', () => {

@@ -1,10 +1,9 @@
 import { asWritten } from '../../../src/core/messages/index.ts';
 import { inEnglish as english } from '../../support/english.ts';
-import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import { apply, perform } from '../../../src/core/run/index.ts';
-import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
-import { glowing, resting, Tablet } from './tablet.ts';
+import { DAY_S, purgePlan, smallPlan } from './support/fixtures.ts';
+import { glowing, resting, Tablet } from './support/tablet.ts';
 
 describe('an unanswered gap', () => {
   it('does not let a glow look finished, whatever its clock shows', () => {
@@ -215,7 +214,7 @@ describe('a clock that came due', () => {
     // Verifies: I-04
     const steps = smallPlan.steps.map((one) =>
       one.id === 'rest-sink'
-        ? { ...one, stages: one.stages.map((stage) => ({ ...stage, say: unkeyed('Rested') })) }
+        ? { ...one, stages: one.stages.map((stage) => ({ ...stage, say: asWritten('Rested') })) }
         : one,
     );
     const tablet = resting({ ...smallPlan, steps });

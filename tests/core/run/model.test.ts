@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fold } from '../../../src/core/run/index.ts';
 import { deeds, openings } from './model/deeds.ts';
 import { inspect, plan, planWithRestDays, Truth, type Deed } from './model/truth.ts';
-import { Tablet } from './tablet.ts';
+import { Tablet } from './support/tablet.ts';
 
 /** A deed as a command of the property tester. */
 class Act implements fc.Command<Truth, Tablet> {

@@ -1,12 +1,11 @@
 import { asWritten } from '../../../src/core/messages/index.ts';
-import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Request } from '../../../src/core/run/index.ts';
 import { perform } from '../../../src/core/run/index.ts';
-import { purgePlan, smallPlan } from './fixtures.ts';
-import { glowing, resting, Tablet } from './tablet.ts';
+import { purgePlan, smallPlan } from './support/fixtures.ts';
+import { glowing, resting, Tablet } from './support/tablet.ts';
 
 /** What the comments at the statuses say: status → the requests after "Permits:". */
 function documented(type: string): Record<string, string[]> {
@@ -117,7 +116,7 @@ const MAKERS: readonly (() => Tablet)[] = [
     // A rest whose stage a person ends, so that it stands due.
     const steps = smallPlan.steps.map((one) =>
       one.kind === 'rest'
-        ? { ...one, stages: one.stages.map((stage) => ({ ...stage, say: unkeyed('Rested') })) }
+        ? { ...one, stages: one.stages.map((stage) => ({ ...stage, say: asWritten('Rested') })) }
         : one,
     );
     const tablet = resting({ ...smallPlan, steps });
@@ -127,7 +126,7 @@ const MAKERS: readonly (() => Tablet)[] = [
   () => {
     const steps = smallPlan.steps.map((one) =>
       one.kind === 'rest'
-        ? { ...one, stages: one.stages.map((stage) => ({ ...stage, say: unkeyed('Rested') })) }
+        ? { ...one, stages: one.stages.map((stage) => ({ ...stage, say: asWritten('Rested') })) }
         : one,
     );
     const tablet = resting({ ...smallPlan, steps });

@@ -1,34 +1,12 @@
 import { asWritten, message } from '../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
-import type { Plan } from '../../../src/core/plan/index.ts';
-import {
-  alertsDue,
-  simulateRun,
-  type Observation,
-  type Request,
-} from '../../../src/core/run/index.ts';
-import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
-import { glowing, NEW_YEAR_MS, resting, Tablet } from './tablet.ts';
+import { alertsDue, type Observation, type Request } from '../../../src/core/run/index.ts';
+import { DAY_S, purgePlan, smallPlan } from './support/fixtures.ts';
+import { withSabbath } from './support/sabbath.ts';
+import { glowing, NEW_YEAR_MS, resting, Tablet } from './support/tablet.ts';
 
 const HOUR_S = 3600;
 const SABBATH = asWritten('the Sabbath');
-
-/** The plan with one rest day, from and to so many seconds after the tablet's beginning. */
-function withSabbath(plan: Plan, fromS: number, toS: number): Plan {
-  return {
-    ...plan,
-    days: {
-      startWallMs: NEW_YEAR_MS,
-      restDays: [
-        {
-          name: SABBATH,
-          fromWallMs: NEW_YEAR_MS + fromS * 1000,
-          toWallMs: NEW_YEAR_MS + toS * 1000,
-        },
-      ],
-    },
-  };
-}
 
 /** A burner glows since second 200, longer than its plan reckoned, and a rest day begins at `fromS` for 25 hours. */
 function glowingInto(fromS: number): Tablet {
@@ -277,26 +255,5 @@ describe('the wake-up', () => {
     expect(tablet.view.wakeInS).toBeCloseTo(2 * HOUR_S - 600, 3);
     tablet.passes(2 * HOUR_S - 600 + 1);
     expect(tablet.view.wakeInS).toBeCloseTo(18 * HOUR_S - 1, 0);
-  });
-});
-
-describe('a simulated run over a rest day', () => {
-  it('begins no work inside it, and ends with everything done', () => {
-    // Verifies: I-19
-    const day = { fromS: 20 * HOUR_S, toS: 45 * HOUR_S };
-    const plan = withSabbath(smallPlan, day.fromS, day.toS);
-    const done = simulateRun(plan, { eager: true });
-    expect(done.view.closedAs).toBe('completed');
-    expect(done.view.steps.every(({ outcome }) => outcome === 'done')).toBe(true);
-    const startedS = done.facts
-      .filter(({ body }) => body.kind === 'step-started' && body.by === 'person')
-      .map(({ at }) => (at.wallMs - NEW_YEAR_MS) / 1000);
-    expect(startedS.length).toBeGreaterThan(5);
-    expect(startedS.filter((s) => s >= day.fromS && s < day.toS)).toEqual([]);
-    expect(Math.max(...startedS)).toBeGreaterThan(day.toS);
-    // One that begins inside it waits for its end.
-    const waiting = simulateRun(withSabbath(smallPlan, -60, HOUR_S), { eager: true });
-    expect(waiting.view.closedAs).toBe('completed');
-    expect((waiting.facts[1]?.at.wallMs ?? 0) - NEW_YEAR_MS).toBeGreaterThanOrEqual(HOUR_S * 1000);
   });
 });

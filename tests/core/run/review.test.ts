@@ -1,8 +1,8 @@
 import { asWritten, message } from '../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
 import { perform } from '../../../src/core/run/index.ts';
-import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
-import { glowing, resting, Tablet } from './tablet.ts';
+import { DAY_S, purgePlan, smallPlan } from './support/fixtures.ts';
+import { glowing, resting, Tablet } from './support/tablet.ts';
 
 /** Answers the only open question. */
 function answers(tablet: Tablet, answer: 'went-on' | 'broke-off' | 'unknown'): void {

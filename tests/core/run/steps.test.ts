@@ -2,8 +2,8 @@ import { asWritten, message } from '../../../src/core/messages/index.ts';
 import { inEnglish as english } from '../../support/english.ts';
 import { describe, expect, it } from 'vitest';
 import { apply, fold } from '../../../src/core/run/index.ts';
-import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
-import { glowing, resting, Tablet } from './tablet.ts';
+import { DAY_S, purgePlan, smallPlan } from './support/fixtures.ts';
+import { glowing, resting, Tablet } from './support/tablet.ts';
 
 /** A run of the purge alone with the first kettle boiled and poured. */
 function poured(): Tablet {

@@ -1,10 +1,9 @@
 import { asWritten } from '../../../src/core/messages/index.ts';
-import { unkeyed } from '../../../src/core/messages/temporary.ts';
 import { describe, expect, it } from 'vitest';
 import type { Observation, Request, RunStatus } from '../../../src/core/run/index.ts';
 import { perform } from '../../../src/core/run/index.ts';
-import { purgePlan } from './fixtures.ts';
-import { glowing, Tablet } from './tablet.ts';
+import { purgePlan } from './support/fixtures.ts';
+import { glowing, Tablet } from './support/tablet.ts';
 
 /** A run in each status, with as much in it as the status can hold. */
 const RUNS: Readonly<Record<RunStatus, () => Tablet>> = {
@@ -273,7 +272,7 @@ describe('a turn', () => {
     const instant = Array.from({ length: 100 }, (_, number) => ({
       id: `stage-${number}`,
       role: 'do' as const,
-      title: unkeyed('Blink.'),
+      title: asWritten('Blink.'),
       detail: [],
       timers: [],
       resumption: 'continue' as const,

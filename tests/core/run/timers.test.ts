@@ -1,8 +1,8 @@
 import { asWritten } from '../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
 import { alertsDue } from '../../../src/core/run/index.ts';
-import { DAY_S, purgePlan, smallPlan } from './fixtures.ts';
-import { glowing, resting, Tablet } from './tablet.ts';
+import { DAY_S, purgePlan, smallPlan } from './support/fixtures.ts';
+import { glowing, resting, Tablet } from './support/tablet.ts';
 
 describe('alarms', () => {
   it('are not delayed by a pause', () => {

@@ -1,22 +1,18 @@
-import { say, t, translator } from '../../context/language.ts';
+import { say, t } from '../../context/language.ts';
 import '../../styles/kitchen/custom.css';
 import { createSignal, For, Show } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import type { PlanPictures } from '../../controllers/kitchen/kitchen-controller.ts';
-import { Action } from '../../parts/action.tsx';
 import { Curve } from '../../pictures/curve.tsx';
 import { KitchenPlan } from '../../pictures/kitchen-plan.tsx';
 import { Timeline } from '../../pictures/timeline.tsx';
-import { customName } from '../../../core/custom/index.ts';
-import { calendarFile } from '../../../core/report/index.ts';
-import { downloadText } from '../../../host/files/index.ts';
-import { calendarDownload } from '../../parts/calendar-download.ts';
 import { Begin } from './begin.tsx';
 import { Cleaning } from './cleaning.tsx';
 import { Methods } from './methods.tsx';
 import { Shopping } from './shopping.tsx';
 import { Pours } from './pours.tsx';
+import { PlanHead } from './plan-head.tsx';
 import { Questions } from './questions.tsx';
 import { Steps } from './steps.tsx';
 
@@ -39,39 +35,14 @@ export function PlanPage(props: {
   const [part, setPart] = createSignal<Part>('course');
   const [picked, setPicked] = createSignal<string>();
   const kitchen = () => props.kitchen ?? props.plan.kitchen;
-  const calendar = () =>
-    props.begin && calendarFile(props.plan, props.begin.startWallMs, Date.now(), translator());
   return (
     <main class="place plan-place">
-      <header class="plan-head">
-        <div>
-          <p class="quiet">
-            {t('plan-page.for-whom', {
-              purpose: t(`common.purpose.${props.plan.purpose}`),
-              custom: say(customName(props.plan.kitchen.household)),
-            })}
-          </p>
-          <h1>{props.plan.kitchen.name}</h1>
-        </div>
-        <div class="button-row plan-actions">
-          <Show when={calendar()}>
-            {(text) => (
-              <Action
-                class="button button--plain"
-                onPress={() => downloadText(calendarDownload(text()))}
-              >
-                {t('plan-page.save-calendar')}
-              </Action>
-            )}
-          </Show>
-          <Action class="button button--plain" onPress={() => window.print()}>
-            {t('plan-page.print')}
-          </Action>
-          <Action class="button button--ember button--big" onPress={props.onStart}>
-            {props.openRun ? t('plan-page.back-to-run') : t('plan-page.start-run')}
-          </Action>
-        </div>
-      </header>
+      <PlanHead
+        plan={props.plan}
+        openRun={props.openRun}
+        onStart={props.onStart}
+        startWallMs={props.begin?.startWallMs}
+      />
       <p class="standing-line">{t('plan-page.standing')}</p>
       <Show when={props.begin}>
         {(begin) => (

@@ -1,7 +1,7 @@
 import type { Band } from '../../../core/units/index.ts';
 
 /** What an input may be: a number, a list of them with commas, yes or no, or a text. */
-export type InputKind = 'number' | 'numbers' | 'flag' | 'text';
+type InputKind = 'number' | 'numbers' | 'flag' | 'text';
 
 export type ModelInput = {
   readonly name: string;

@@ -62,7 +62,7 @@ export type Picture1 =
       readonly maxFillL: number;
     };
 
-export type StepKind1 =
+type StepKind1 =
   | 'prepare'
   | 'clean'
   | 'rest'

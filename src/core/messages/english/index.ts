@@ -8,7 +8,7 @@ import { plan } from './plan/index.ts';
 import { planPage } from './plan-page.ts';
 import { problems } from './problems/index.ts';
 import { recordPage } from './record-page.ts';
-import { report } from './report.ts';
+import { report } from './report/index.ts';
 import { run } from './run/index.ts';
 import { shell } from './shell.ts';
 import { sources } from './sources.ts';

@@ -42,7 +42,7 @@ const english: Language = {
     'plan-page': async () => (await import('../english/plan-page.ts')).planPage,
     custom: async () => (await import('../english/custom/index.ts')).custom,
     sources: async () => (await import('../english/sources.ts')).sources,
-    report: async () => (await import('../english/report.ts')).report,
+    report: async () => (await import('../english/report/index.ts')).report,
     'record-page': async () => (await import('../english/record-page.ts')).recordPage,
   },
 };

@@ -26,13 +26,6 @@ export type Entry = string | ((params: never, format: Formatter) => string);
 /** Part of a catalogue that is loaded at once. Every key begins with the name of its section. */
 export type Section = Readonly<Record<string, Entry>>;
 
-/** The same section in another language: every key, with the same parameters. */
-export type SectionLike<S extends Section> = {
-  readonly [K in keyof S]: S[K] extends (params: infer P, format: Formatter) => string
-    ? string | ((params: P, format: Formatter) => string)
-    : string | ((params: Record<never, never>, format: Formatter) => string);
-};
-
 /** Which way a length of time is brought to whole units: a report never claims a minute too many. */
 export type Rounding = 'nearest' | 'down' | 'up';
 

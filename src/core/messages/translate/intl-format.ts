@@ -19,7 +19,7 @@ const ROUND: Readonly<Record<Rounding, (value: number) => number>> = {
 };
 
 /** Whole hours, minutes and seconds to be told of a length of time; what is not told is undefined. */
-export function durationParts(
+function durationParts(
   lengthS: number,
   rounding: Rounding,
 ): { readonly h?: number; readonly min?: number; readonly s?: number } {
@@ -59,11 +59,19 @@ export function intlFormat(locale: string, words: FormatWords, { say }: Says): F
       ...(s === undefined ? [] : [words.seconds(number(s))]),
     ].join(' ');
   };
+  // A screen tells the time four times a second, and making one of these costs more than all else it does then.
+  const dates = new Map<string, Intl.DateTimeFormat>();
   const date = (
     wallMs: number,
     zone: string,
     fields: Readonly<Intl.DateTimeFormatOptions>,
-  ): string => new Intl.DateTimeFormat(locale, { timeZone: zone, ...fields }).format(wallMs);
+  ): string => {
+    const options = { timeZone: zone, ...fields };
+    const key = JSON.stringify(options);
+    const made = dates.get(key) ?? new Intl.DateTimeFormat(locale, options);
+    dates.set(key, made);
+    return made.format(wallMs);
+  };
   const clock = (wallMs: number, zone: string): string =>
     date(wallMs, zone, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
   const day = (wallMs: number, zone: string): string =>

@@ -5,7 +5,7 @@ import type { Formatter, Message, Params } from '../model/message.ts';
 export type MessageKey = keyof English;
 
 /** What fills the sentence of a key; an empty object for fixed text. */
-export type ParamsOf<K extends MessageKey> = English[K] extends (
+type ParamsOf<K extends MessageKey> = English[K] extends (
   params: infer P,
   format: Formatter,
 ) => string

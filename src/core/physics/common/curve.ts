@@ -2,7 +2,7 @@
 export type CurvePoint = { readonly timeS: number; readonly tempC: number };
 
 /** At most this many points in a drawn curve. */
-export const MOST_POINTS = 200;
+const MOST_POINTS = 200;
 
 /** Keeps the first, the last and evenly chosen points between, at most `most` of them. */
 export function thinned<T>(points: readonly T[], most = MOST_POINTS): readonly T[] {

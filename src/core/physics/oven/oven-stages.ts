@@ -2,7 +2,7 @@ import { addBands, band, exactly, inRange, OutOfRangeError, type Band } from '..
 import { USUAL_ROOM_C } from '../common/constants.ts';
 import { cleanCycle, HIGHEST_HEAT, type CycleRow } from '../tables/appliances.ts';
 
-export type CycleName = 'light' | 'normal' | 'heavy';
+type CycleName = 'light' | 'normal' | 'heavy';
 
 /** One of: a named cycle, its length from the manual (heating included), or the minutes of the hold alone. */
 export type OvenInput = {

@@ -6,7 +6,7 @@ import { radialFilm } from './radial-film.ts';
 /** An exponential is 95 % done after three time constants. */
 const TIME_CONSTANTS = 3;
 /** Sheet of an ordinary household sink, mm; makers state 0.8 to 1.2. Common practice, no published source. */
-export const SINK_SHEET_MM = 1;
+const SINK_SHEET_MM = 1;
 /** What of each strip the next one covers again; common practice, no published source. */
 export const USUAL_OVERLAP = 0.15;
 

@@ -9,7 +9,7 @@ const WATSON_ORIGIN = 0.567;
 /** Nusselt number of a developed laminar film heated from one side, free surface insulated. Wilke (1962). */
 const FILM_NUSSELT = 1.88;
 /** Height a household kettle is held over the surface, m; common practice, no published source. */
-export const SPOUT_HEIGHT_M = 0.2;
+const SPOUT_HEIGHT_M = 0.2;
 
 /** Radius of a stream that has fallen freely from rest, m. */
 function streamRadiusM(flow: number, fallM: number): number {

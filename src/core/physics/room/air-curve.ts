@@ -10,7 +10,7 @@ const MG_NG = 1e-6;
 const LEAST_CHANGES_PERH = 0.05;
 const LONGEST_S = 24 * SECONDS_PER_HOUR;
 
-export type GasPiece = { readonly fromS: number; readonly toS: number; readonly gasW: number };
+type GasPiece = { readonly fromS: number; readonly toS: number; readonly gasW: number };
 
 export type AirCurveInput = {
   readonly volumeM3: number;

@@ -1,7 +1,7 @@
 import type { Band } from '../../units/index.ts';
 
 /** Heat and steam given to the room between two moments. */
-export type HeatPiece = {
+type HeatPiece = {
   readonly fromS: number;
   readonly toS: number;
   readonly heatW: number;
@@ -15,7 +15,7 @@ export type Hood = {
   readonly flowM3S: number;
 };
 
-export type OpenWindow = {
+type OpenWindow = {
   readonly areaM2: number;
   readonly heightM: number;
   readonly open: boolean;

@@ -8,7 +8,7 @@ import { admittance } from './admittance.ts';
  */
 const LAYERS_SQRTS = [5, 7, 10, 14, 20, 28, 40, 56, 80] as const;
 /** Admittance is meant for a swing of an hour, s. */
-export const SWING_S = 3600;
+const SWING_S = 3600;
 
 /** A thick wall as a ladder of layers: W/(m² K) to the next deeper one, J/(m² K) of each. */
 export type Wall = {

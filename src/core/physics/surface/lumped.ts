@@ -36,7 +36,7 @@ export function checkLump(body: Lump): Lump {
 }
 
 /** Heat lost at a temperature, W. */
-export function lostW(body: Lump, tempC: number): number {
+function lostW(body: Lump, tempC: number): number {
   const wallsK = (body.wallsC ?? body.roomC) + ZERO_C_K;
   const radiated =
     body.emissivity * STEFAN_BOLTZMANN_WM2K4 * ((tempC + ZERO_C_K) ** 4 - wallsK ** 4);

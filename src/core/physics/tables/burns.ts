@@ -16,5 +16,3 @@ export type TouchRow = {
 
 export const WATER_BURNS: readonly WaterBurnRow[] = table.water;
 export const TOUCH_THRESHOLDS = table.touch as readonly TouchRow[];
-/** A child's skin burns in this share of the adult's time. */
-export const CHILD_TIME_SHARE: Band = table.children.shareOfAdultTime;

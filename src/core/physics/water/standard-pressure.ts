@@ -8,8 +8,8 @@ const GRADIENT_KM = 0.0065;
 const EXPONENT = GRAVITY_MS2 / (AIR_GAS_JKGK * GRADIENT_KM);
 
 /** Lowest and highest altitude of the formula used here, m. */
-export const LOWEST_ALTITUDE_M = -500;
-export const HIGHEST_ALTITUDE_M = 11_000;
+const LOWEST_ALTITUDE_M = -500;
+const HIGHEST_ALTITUDE_M = 11_000;
 
 /**
  * Pressure of the standard atmosphere, Pa. Weather moves it by about ±3 kPa.

@@ -14,9 +14,11 @@ import type { Kitchen, Place } from '../../kitchen/index.ts';
 import type { PlanDays } from '../model/index.ts';
 
 /** Purging is planned to end this long before the hour of leaven: common practice, no published source. */
-export const DEADLINE_MARGIN_H = 1;
+const DEADLINE_MARGIN_H = 1;
 /** Further ahead than this Passover sets no deadline yet: a judgement. */
 const AHEAD_DAYS = 60;
+// not shown: a month's key in the calendar.
+const MONTH = 'Nisan';
 /** By day the festival lasts to the 21st of Nisan, outside the land to the 22nd. */
 const LAST_OF_PASSOVER = { israel: 21, diaspora: 22 } as const;
 
@@ -60,9 +62,9 @@ export function deadlineOf(kitchen: Kitchen, place: Place, startWallMs: number):
   const today = dayNumber(wallTime(startWallMs, place.zone));
   const hebrew = hebrewDate(today);
   const { day } = hebrew;
-  if (isMonth(hebrew, 'Nisan') && day > 14 && day <= LAST_OF_PASSOVER[place.land])
+  if (isMonth(hebrew, MONTH) && day > 14 && day <= LAST_OF_PASSOVER[place.land])
     return { notices: [PASSED] };
-  const eve = nextHebrew(today, 'Nisan', 14);
+  const eve = nextHebrew(today, MONTH, 14);
   if (eve - today > AHEAD_DAYS) return { notices: [] };
   return ofSpring(place, civilDate(eve).year, startWallMs);
 }

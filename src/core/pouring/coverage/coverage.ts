@@ -32,7 +32,7 @@ export type CoverageOptions = {
 };
 
 /** Rounding that counts as covered: a hundredth of a millimetre. */
-export const COVERAGE_TOLERANCE_M = 1e-5;
+const COVERAGE_TOLERANCE_M = 1e-5;
 /** How far the polygon drawn for what a stretch reaches may fall short of the circle, metres. */
 const ARC_SHORTFALL_M = COVERAGE_TOLERANCE_M / 2;
 const USUAL_PLACES_A_SWATH = 8;

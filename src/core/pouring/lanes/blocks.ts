@@ -11,10 +11,10 @@ import { bothSpans, spansLength } from '../model/spans.ts';
 import type { LanePoint } from '../model/types.ts';
 
 /** 0: from left to right, 1: from right to left. */
-export type Way = 0 | 1;
-export const WAYS: readonly Way[] = [0, 1];
+type Way = 0 | 1;
+const WAYS: readonly Way[] = [0, 1];
 
-export type Line = readonly LanePoint[];
+type Line = readonly LanePoint[];
 
 /** One way of pouring a block: the lines of its rows, each turned the way it runs. */
 export type Pour = {

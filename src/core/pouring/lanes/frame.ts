@@ -28,7 +28,7 @@ export function turned(frame: Frame): Frame {
   return { ...frame, front: [-frame.front[0], -frame.front[1]] };
 }
 
-export function intoFrame(frame: Frame, p: LanePoint): LanePoint {
+function intoFrame(frame: Frame, p: LanePoint): LanePoint {
   const dx = p[0] - frame.origin[0];
   const dy = p[1] - frame.origin[1];
   return [

@@ -14,7 +14,7 @@ import { pathLengthM } from '../model/plane.ts';
 import type { LanePoint, Ring, Surface } from '../model/types.ts';
 import { ringsOf } from '../model/plane.ts';
 
-export type Link = {
+type Link = {
   readonly pours: boolean;
   /** From end to beginning, both included. */
   readonly points: readonly LanePoint[];

@@ -15,6 +15,7 @@ export type CalendarEvent = {
   readonly busy?: boolean;
 };
 
+// not shown: PRODID of RFC 5545, read by programs.
 const PRODUCT = '-//Glowpour//Glowpour 1//EN';
 
 /**

@@ -1,7 +1,7 @@
 import type { Message } from '../../messages/index.ts';
 import { NO_REASON } from '../model/reason.ts';
 import type { RunState, StepState, Timer } from '../model/state.ts';
-import { elapsed, startInterval } from '../timers/elapsed-interval.ts';
+import { elapsed, startInterval } from '../model/elapsed-interval.ts';
 import { lapseGates } from '../rules/gates.ts';
 import type { Readings } from '../model/types.ts';
 import { clockBase } from '../timers/unproved-time.ts';

@@ -18,9 +18,9 @@ import {
   gainOverGap,
   startInterval,
   type Gain,
-} from '../timers/elapsed-interval.ts';
+} from '../model/elapsed-interval.ts';
 import { isAlarm } from '../timers/timer.ts';
-import { answerClock } from '../timers/words.ts';
+import { answerClock } from '../timers/clock-word.ts';
 import type { Readings } from '../model/types.ts';
 import { changeTimers, putStep } from './change.ts';
 import { leaveReview, unwindStep } from './run.ts';

@@ -3,7 +3,7 @@ import type { FactBody } from '../model/facts.ts';
 import { gateState, putGate, scopeKey, scopeKeys } from '../rules/gates.ts';
 import { indexOf, stepOf } from '../model/plan-index.ts';
 import type { RunState } from '../model/state.ts';
-import { startInterval } from '../timers/elapsed-interval.ts';
+import { startInterval } from '../model/elapsed-interval.ts';
 import type { Readings } from '../model/types.ts';
 import { clockBase } from '../timers/unproved-time.ts';
 import { halt, known } from './change.ts';
@@ -41,7 +41,7 @@ export function applyOverride(state: RunState, body: Body<'gate-overridden'>): R
 }
 
 /** Shuts a condition gate: the run is suspended and what is hot behind that gate is made safe. */
-export function tripGate(state: RunState, gateId: string, key: string, at: Readings): RunState {
+function tripGate(state: RunState, gateId: string, key: string, at: Readings): RunState {
   const gate = indexOf(state.plan).gates.get(gateId);
   if (!gate) return state;
   const shut = putGate(state, {

@@ -1,7 +1,7 @@
 import { stepOf } from '../model/plan-index.ts';
 import type { RunState } from '../model/state.ts';
 import { clockBase } from '../timers/unproved-time.ts';
-import { startInterval } from '../timers/elapsed-interval.ts';
+import { startInterval } from '../model/elapsed-interval.ts';
 import type { Readings } from '../model/types.ts';
 import { known } from './change.ts';
 

@@ -1,6 +1,6 @@
 import type { ClockFact, Fact, HostFact } from '../model/facts.ts';
 import type { ClockState, RunState } from '../model/state.ts';
-import { agreement } from '../timers/elapsed-interval.ts';
+import { agreement } from '../model/elapsed-interval.ts';
 import type { Readings } from '../model/types.ts';
 import { applyAlarm } from './alarms.ts';
 import { applyAmendment } from './amend.ts';

@@ -11,13 +11,13 @@ import {
   stepOf,
 } from '../model/plan-index.ts';
 import type { RunState } from '../model/state.ts';
-import { elapsed } from '../timers/elapsed-interval.ts';
+import { elapsed } from '../model/elapsed-interval.ts';
 import { carryId, isHold, startStageTimers, startTimer } from '../timers/timer.ts';
 import type { Readings } from '../model/types.ts';
 import { clockBase } from '../timers/unproved-time.ts';
 import { freshStep } from './begin.ts';
 import { closeTimers, hear, known, ofStep, putStep, putTimers } from './change.ts';
-import { poursFrom } from '../boiled-water.ts';
+import { poursFrom } from '../rules/boiled-water.ts';
 import { heatByStep } from './heated.ts';
 import { unwindStep } from './run.ts';
 

@@ -1,8 +1,8 @@
 import { CLOCK_TOLERANCE_S } from '../model/constants.ts';
 import type { FactBody } from '../model/facts.ts';
 import type { RunState, Timer } from '../model/state.ts';
-import { carry, gainInSession as gainTo, startInterval } from '../timers/elapsed-interval.ts';
-import { remember } from '../timers/words.ts';
+import { carry, gainInSession as gainTo, startInterval } from '../model/elapsed-interval.ts';
+import { remember } from '../timers/clock-word.ts';
 import type { Readings } from '../model/types.ts';
 import { rightWallMs } from '../rules/rest-days.ts';
 import { clockBase } from '../timers/unproved-time.ts';

@@ -159,7 +159,7 @@ export function addedProblem(plan: Plan, step: Step): Refusal | null {
 /** What a step holds, by name: its kettle, its circuit, its burner. */
 function meansOf(step: Step): string {
   const held = Object.keys(step.demands).filter((id) => (step.demands[id] ?? 0) > 0);
-  return held.toSorted().join(' and ') || 'nothing';
+  return held.toSorted().join(', ') || 'nothing';
 }
 
 /**

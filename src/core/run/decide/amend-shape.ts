@@ -7,10 +7,12 @@ function badNumber(step: Step): Message | undefined {
     ...Object.entries(step.durationS).map(([name, s]) => [`durationS.${name}`, s, true] as const),
     ...Object.entries(step.demands).map(([id, n]) => [`demands.${id}`, n, true] as const),
     ...step.needs.flatMap(({ step: id, withinS }) =>
-      withinS === undefined ? [] : [[`withinS after ${id}`, withinS, false] as const],
+      withinS === undefined ? [] : [[`needs.${id}.withinS`, withinS, false] as const],
     ),
     ...step.stages.flatMap(({ timers }) =>
-      timers.map(({ id, lengthS, role }) => [`timer ${id}`, lengthS, role === 'estimate'] as const),
+      timers.map(
+        ({ id, lengthS, role }) => [`timers.${id}.lengthS`, lengthS, role === 'estimate'] as const,
+      ),
     ),
   ];
   const bad = numbers.find(

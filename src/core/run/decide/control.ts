@@ -1,6 +1,6 @@
 import { reasonOf } from '../model/reason.ts';
 import { message } from '../../messages/index.ts';
-import { stepsAbout } from '../belonging.ts';
+import { stepsAbout } from '../rules/belonging.ts';
 import { trippedGates } from '../rules/gates.ts';
 import { openFaults, policyOf } from '../rules/faults.ts';
 import { restDayAt, rightWallMs } from '../rules/rest-days.ts';
@@ -8,7 +8,7 @@ import type { RunState } from '../model/state.ts';
 import { clockQuestion } from '../timers/unproved-time.ts';
 import type { Readings, Request } from '../model/types.ts';
 import { insideRestDay } from '../rules/obstacles.ts';
-import { goOnObstacle } from '../work-guard.ts';
+import { goOnObstacle } from '../rules/work-guard.ts';
 import { accept, refuse, workRefusal, type Decision, type Refusal } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;

@@ -2,7 +2,7 @@ import { message, type Message } from '../../messages/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import type { Request, RunStatus } from '../model/types.ts';
 import { workMessage } from '../rules/obstacles.ts';
-import type { WorkObstacle } from '../work-guard.ts';
+import type { WorkObstacle } from '../rules/work-guard.ts';
 
 /**
  * Names of refusals. `run-…`: the status of the run does not allow the

@@ -2,10 +2,10 @@ import { message } from '../../messages/index.ts';
 import { AHEAD_MAX_S, ASK_CLOCK_S, LONG_GAP_S } from '../model/constants.ts';
 import type { RunState } from '../model/state.ts';
 import { clockQuestion } from '../timers/unproved-time.ts';
-import { missingS } from '../timers/words.ts';
+import { missingS } from '../timers/clock-word.ts';
 import type { Readings, Request } from '../model/types.ts';
 import type { FactBody } from '../model/facts.ts';
-import { goOnObstacle } from '../work-guard.ts';
+import { goOnObstacle } from '../rules/work-guard.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;

@@ -1,8 +1,8 @@
 import { reasonOf } from '../model/reason.ts';
 import { asWritten, message, type Message } from '../../messages/index.ts';
 import type { Step } from '../../plan/index.ts';
-import { stepsAbout } from '../belonging.ts';
-import { staleNeed } from '../boiled-water.ts';
+import { stepsAbout } from '../rules/belonging.ts';
+import { staleNeed } from '../rules/boiled-water.ts';
 import type { FactBody } from '../model/facts.ts';
 import { faultsOf } from '../rules/faults.ts';
 import { shutGates, trippedGates } from '../rules/gates.ts';
@@ -14,8 +14,8 @@ import type { RunState, StepState } from '../model/state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
 import type { Readings, Request } from '../model/types.ts';
 import { gateObstacle, insideRestDay, needObstacle, shortageMessage } from '../rules/obstacles.ts';
-import { isUndone } from '../undone.ts';
-import { startObstacle, stageObstacle } from '../work-guard.ts';
+import { isUndone } from '../rules/undone.ts';
+import { startObstacle, stageObstacle } from '../rules/work-guard.ts';
 import { accept, refuse, workRefusal, type Decision, type Refusal } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;

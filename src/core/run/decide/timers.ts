@@ -3,7 +3,7 @@ import { CORRECT_MAX_S, EXTEND_MAX_S } from '../model/constants.ts';
 import { stepOf } from '../model/plan-index.ts';
 import { rightWallMs } from '../rules/rest-days.ts';
 import type { RunState, Timer } from '../model/state.ts';
-import { elapsed } from '../timers/elapsed-interval.ts';
+import { elapsed } from '../model/elapsed-interval.ts';
 import { isHold } from '../timers/timer.ts';
 import type { Readings, Request } from '../model/types.ts';
 import { accept, refuse, type Decision } from './refusal.ts';

@@ -87,6 +87,7 @@ function unsettledTurn(state: RunState): FactBody {
     fault: `fault-${state.seq + 1}`,
     faultKind: 'undefined',
     step: null,
+    // not shown: a mistake of ours, for whoever mends it.
     text: `A turn did not come to rest after ${MAX_ROUNDS} rounds.`,
     timer: null,
     cause: 0,

@@ -26,6 +26,8 @@ export type Simulated = {
 
 const UNTIL_S = 14 * 24 * 3600;
 const SESSION = 'simulated';
+// not shown: nobody reads a simulated run.
+const REASON = 'Simulated.';
 /** Rounding of seconds to milliseconds must not leave a timer a hair short. */
 const HAIR_S = 0.001;
 
@@ -151,10 +153,10 @@ function stepWishes(stand: Stand, seen: RunView, step: StepView, eager: boolean)
   if (step.status === 'stalled' && seen.status === 'running') {
     return step.step.needs
       .filter((need) => need.withinS !== undefined)
-      .map((need) => ({ kind: 'repeat-step', step: need.step, reason: 'It cooled.' }));
+      .map((need) => ({ kind: 'repeat-step', step: need.step, reason: REASON }));
   }
   if (step.again && seen.status === 'running')
-    return [{ kind: 'repeat-step', step: id, reason: 'It was not done.' }];
+    return [{ kind: 'repeat-step', step: id, reason: REASON }];
   const early = !eager && stand.atS < (seen.plan.timetable.startS[id] ?? 0);
   if (step.status !== 'ready' || seen.status !== 'running' || early) return [];
   const answers = step.gates

@@ -16,7 +16,7 @@ export type Fact = {
 export type FactBody = RunFact | StepFact | TimerFact | GateFact | FaultFact | ClockFact | HostFact;
 
 /** Of the run as a whole. */
-export type RunFact =
+type RunFact =
   /** Always the first. `notBeforeWallMs`: no honest clock shows less (when this app was built). */
   | { readonly kind: 'drafted'; readonly plan: Plan; readonly notBeforeWallMs: number }
   /** `clockRight`: the person looked at day and time and said that they are right. */
@@ -38,7 +38,7 @@ export type RunFact =
 export type ClosedAs = 'completed' | 'failed' | 'stopped';
 
 /** Of one attempt at a step. */
-export type StepFact =
+type StepFact =
   | {
       readonly kind: 'step-started';
       readonly step: string;
@@ -87,7 +87,7 @@ export type StepFact =
     };
 
 /** Of one timer. `cause` counts what it came due for: a reminder answered and due again is a second cause. */
-export type TimerFact =
+type TimerFact =
   | {
       readonly kind: 'timer-due';
       readonly timer: string;
@@ -105,7 +105,7 @@ export type TimerFact =
       readonly elapsedS?: number;
     };
 
-export type GateFact =
+type GateFact =
   | {
       readonly kind: 'gate-answered';
       readonly gate: string;
@@ -119,7 +119,7 @@ export type GateFact =
       readonly reason: string;
     };
 
-export type FaultFact =
+type FaultFact =
   | {
       readonly kind: 'fault-raised';
       readonly fault: string;

@@ -1,7 +1,7 @@
 import type { Message } from '../../messages/index.ts';
 import type { FaultKind, Plan, TimerSpec } from '../../plan/index.ts';
 import type { ClosedAs } from './facts.ts';
-import type { ElapsedInterval } from '../timers/elapsed-interval.ts';
+import type { ElapsedInterval } from './elapsed-interval.ts';
 import type { Outcome, Readings, RunStatus } from './types.ts';
 
 /**
@@ -72,7 +72,7 @@ export type ClockState = {
 };
 
 /** One answer about the clock, and what was known before it. */
-export type ClockAnswer = {
+type ClockAnswer = {
   /** Number of its fact. */
   readonly answer: number;
   readonly claimS: number;

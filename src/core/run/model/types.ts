@@ -170,7 +170,7 @@ export type RestDayNow = {
 };
 
 /** The rest day that comes next. */
-export type RestDayAhead = {
+type RestDayAhead = {
   readonly name: Message;
   readonly fromWallMs: number;
   readonly toWallMs: number;

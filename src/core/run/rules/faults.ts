@@ -32,7 +32,7 @@ export function policyOf(plan: Plan, kind: FaultKind): FaultPolicy {
 }
 
 /** Is this open fault about that active step? */
-export function concerns(state: RunState, fault: FaultState, step: string): boolean {
+function concerns(state: RunState, fault: FaultState, step: string): boolean {
   return (
     !fault.cleared &&
     fault.policy === 'suspend' &&

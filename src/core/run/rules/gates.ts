@@ -2,7 +2,7 @@ import { asWritten, message } from '../../messages/index.ts';
 import type { Gate, Step } from '../../plan/index.ts';
 import { indexOf } from '../model/plan-index.ts';
 import type { GateState, RunState } from '../model/state.ts';
-import { elapsed } from '../timers/elapsed-interval.ts';
+import { elapsed } from '../model/elapsed-interval.ts';
 import type { Readings } from '../model/types.ts';
 
 /** Key under which a gate is remembered for a step: once a run, once a fixture, or every attempt. */
@@ -55,7 +55,7 @@ export function settlesInS(gate: Gate, known: GateState, now: Readings): number 
 }
 
 /** Open means: answered yes, and settled. Unknown is never yes (I-05). */
-export function isOpen(gate: Gate, known: GateState, now: Readings): boolean {
+function isOpen(gate: Gate, known: GateState, now: Readings): boolean {
   return known.value === 'yes' && settlesInS(gate, known, now) === 0;
 }
 

@@ -3,7 +3,7 @@ import type { RestDay } from '../../plan/index.ts';
 import { stepOf } from '../model/plan-index.ts';
 import type { RunState } from '../model/state.ts';
 import type { Readings } from '../model/types.ts';
-import type { WorkObstacle } from '../work-guard.ts';
+import type { WorkObstacle } from './work-guard.ts';
 import { settlesInS, type StepGate } from './gates.ts';
 import type { NeedProblem } from './needs.ts';
 import type { Shortage } from './resources.ts';

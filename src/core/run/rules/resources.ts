@@ -1,6 +1,6 @@
 import { asWritten } from '../../messages/index.ts';
 import type { Resource, Step } from '../../plan/index.ts';
-import { heldVessels } from '../boiled-water.ts';
+import { heldVessels } from './boiled-water.ts';
 import type { RunState } from '../model/state.ts';
 
 /** A resource that a step cannot have now, and who has it. */

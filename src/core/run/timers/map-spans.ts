@@ -1,5 +1,5 @@
 import type { RunState, Timer } from '../model/state.ts';
-import type { ElapsedInterval } from './elapsed-interval.ts';
+import type { ElapsedInterval } from '../model/elapsed-interval.ts';
 
 function mapped<T>(all: Readonly<Record<string, T>>, change: (one: T) => T): Record<string, T> {
   return Object.fromEntries(Object.entries(all).map(([id, one]) => [id, change(one)]));

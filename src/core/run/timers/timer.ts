@@ -2,10 +2,10 @@ import type { Stage, Step, TimerSpec } from '../../plan/index.ts';
 import { CLOCK_RATE_ERROR } from '../model/constants.ts';
 import type { StepState, Timer } from '../model/state.ts';
 import type { Readings } from '../model/types.ts';
-import { elapsed, startInterval, type ElapsedInterval } from './elapsed-interval.ts';
+import { elapsed, startInterval, type ElapsedInterval } from '../model/elapsed-interval.ts';
 
 /** Id of a timer of a stage; a restarted stage gets new timers, told apart by the round. */
-export function timerId(step: string, state: StepState, stage: string, spec: string): string {
+function timerId(step: string, state: StepState, stage: string, spec: string): string {
   const round = state.round > 1 ? `~${state.round}` : '';
   return `${step}#${state.attempt}${round}/${stage}/${spec}`;
 }
@@ -71,7 +71,7 @@ export function isAlarm(timer: Timer): boolean {
 }
 
 /** Elapsed time on the side that is safe for the timer's purpose, s; may be Infinity for an alarm. */
-export function safeElapsedS(timer: Timer, now: Readings): number {
+function safeElapsedS(timer: Timer, now: Readings): number {
   const { atLeastS, atMostS } = elapsed(timer.span, now);
   return isAlarm(timer) ? atMostS : atLeastS;
 }

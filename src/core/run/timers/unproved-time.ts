@@ -2,8 +2,8 @@ import { ASK_CLOCK_S } from '../model/constants.ts';
 import type { ClockState, RunState, Timer } from '../model/state.ts';
 import type { Readings } from '../model/types.ts';
 import { mapSpans } from './map-spans.ts';
-import { carry, creditClaim, type Gain, type ElapsedInterval } from './elapsed-interval.ts';
-import { remember } from './words.ts';
+import { carry, creditClaim, type Gain, type ElapsedInterval } from '../model/elapsed-interval.ts';
+import { remember } from './clock-word.ts';
 import { isAlarm } from './timer.ts';
 
 /** Moves every stopwatch to the new anchor `to` with its own gain. */

@@ -1,7 +1,7 @@
 import type { Step } from '../../plan/index.ts';
 import type { RunState, StepState } from '../model/state.ts';
 import type { FixturePhase } from '../model/types.ts';
-import { isUndone } from '../undone.ts';
+import { isUndone } from '../rules/undone.ts';
 
 type Pair = { readonly step: Step; readonly one: StepState };
 

@@ -10,7 +10,7 @@ import { indexOf, needsMakeSafe, owesCold, stageOf, coldStage } from '../model/p
 import { nextRestDay, restDayAt, rightWallMs } from '../rules/rest-days.ts';
 import type { RunState } from '../model/state.ts';
 import { clockQuestion } from '../timers/unproved-time.ts';
-import { missingS } from '../timers/words.ts';
+import { missingS } from '../timers/clock-word.ts';
 import type { FaultView, HotView, Readings, RunView, StepView } from '../model/types.ts';
 import { timerViews, wakeInS } from './timers.ts';
 import { fixturePhases } from './fixtures.ts';

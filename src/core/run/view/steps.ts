@@ -10,7 +10,7 @@ import { stageOf } from '../model/plan-index.ts';
 import type { RunState, StepState, Timer } from '../model/state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
 import type { GateView, Readings, StepStatus, StepView } from '../model/types.ts';
-import { isUndone } from '../undone.ts';
+import { isUndone } from '../rules/undone.ts';
 import { timerView } from './timers.ts';
 
 /** One sorting of the timers serves every step of a view. */

@@ -5,7 +5,7 @@ import { settlesInS } from '../rules/gates.ts';
 import { indexOf, stepOf } from '../model/plan-index.ts';
 import { cameDueIn, restDayTurnS, rightWallMs } from '../rules/rest-days.ts';
 import type { RunState, Timer } from '../model/state.ts';
-import { elapsed } from '../timers/elapsed-interval.ts';
+import { elapsed } from '../model/elapsed-interval.ts';
 import { isAlarm, lateByS, safeLeftS, wakeAfterS } from '../timers/timer.ts';
 import type { TimerView, Readings, TimerStatus } from '../model/types.ts';
 

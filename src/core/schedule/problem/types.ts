@@ -32,7 +32,7 @@ export type Activity = {
   readonly priority?: number;
 };
 
-export type Resource = { readonly id: string; readonly capacity: number };
+type Resource = { readonly id: string; readonly capacity: number };
 
 /** Hours in which an activity that follows this calendar may not run; open everywhere else. */
 export type Calendar = {
@@ -80,6 +80,3 @@ export type SolveOptions = {
   /** Starts of an earlier schedule, by id: its order is kept where it can be, and wins a draw. */
   readonly previousS?: Readonly<Record<string, number>>;
 };
-
-/** What every solver of this folder is: an exact one takes the same place. */
-export type Solver = (problem: Problem, options?: SolveOptions) => Schedule;

@@ -25,12 +25,12 @@ const SHIFT_POSITIONS = 6;
 /** Share of the activities a mutation shifts. */
 const SHIFT_SHARE = 0.2;
 
-export function finishOf(model: Model, start: Float64Array): number {
+function finishOf(model: Model, start: Float64Array): number {
   return start.reduce((end, at, i) => Math.max(end, at + model.duration[i]!), 0);
 }
 
 /** Numbers in [0, 1) that are the same in every run (mulberry32; public domain). */
-export function sequence(seed: number): () => number {
+function sequence(seed: number): () => number {
   let state = seed;
   return () => {
     state = (state + 0x6d2b79f5) | 0;

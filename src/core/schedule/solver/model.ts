@@ -33,7 +33,7 @@ export function ticksUp(seconds: number): number {
 }
 
 /** Rounds down: nothing is later than it may be. */
-export function ticksDown(seconds: number): number {
+function ticksDown(seconds: number): number {
   return Math.floor(seconds * TICKS_PER_S + DUST_TICKS);
 }
 
@@ -148,7 +148,7 @@ export function forceOrders(model: Model): Contradiction {
 }
 
 /** The refusal of a problem proven to have no schedule. */
-export function infeasible(ids: readonly string[]): ScheduleRefusal {
+function infeasible(ids: readonly string[]): ScheduleRefusal {
   return new ScheduleRefusal(
     'infeasible',
     'activities',

@@ -4,8 +4,8 @@ import { handTicks } from '../../../../src/app/pages/run/step/progress.ts';
 import { ovenAtS, concurrentStep } from '../../../../src/app/pages/run/step/concurrent-steps.ts';
 import type { Stage, StageRole } from '../../../../src/core/plan/index.ts';
 import type { TimerView, StepView } from '../../../../src/core/run/index.ts';
-import { purgePlan } from '../../../core/run/fixtures.ts';
-import { Tablet } from '../../../core/run/tablet.ts';
+import { purgePlan } from '../../../core/run/support/fixtures.ts';
+import { Tablet } from '../../../core/run/support/tablet.ts';
 
 const [blank] = new Tablet(purgePlan).view.steps as readonly [StepView];
 

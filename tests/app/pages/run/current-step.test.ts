@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { chooseStep, currentStep } from '../../../../src/app/pages/run/step/current-step.ts';
 import type { StepView } from '../../../../src/core/run/index.ts';
-import { purgePlan } from '../../../core/run/fixtures.ts';
-import { Tablet } from '../../../core/run/tablet.ts';
+import { purgePlan } from '../../../core/run/support/fixtures.ts';
+import { Tablet } from '../../../core/run/support/tablet.ts';
 
 const { view: fresh } = new Tablet(purgePlan);
 const [blank] = fresh.steps as readonly [StepView];

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { dayOf, runsUntil, workAhead } from '../../../../src/app/pages/run/timers/days.ts';
 import { asWritten } from '../../../../src/core/messages/index.ts';
 import type { TimerView } from '../../../../src/core/run/index.ts';
-import { DAY_S, smallPlan } from '../../../core/run/fixtures.ts';
-import { resting } from '../../../core/run/tablet.ts';
+import { DAY_S, smallPlan } from '../../../core/run/support/fixtures.ts';
+import { resting } from '../../../core/run/support/tablet.ts';
 import { inEnglish } from '../../../support/english.ts';
 
 const at = (text: string): number => new Date(text).getTime();

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { leadTimer, mainAction, openGate } from '../../../../src/app/pages/run/step/main-action.ts';
 import { asWritten } from '../../../../src/core/messages/index.ts';
 import type { RunView, StepView } from '../../../../src/core/run/index.ts';
-import { purgePlan, smallPlan } from '../../../core/run/fixtures.ts';
-import { glowing, Tablet } from '../../../core/run/tablet.ts';
+import { purgePlan, smallPlan } from '../../../core/run/support/fixtures.ts';
+import { glowing, Tablet } from '../../../core/run/support/tablet.ts';
 
 /** Id of the stage in which the glow is held. */
 function holdOf(tablet: Tablet): string | undefined {

@@ -7,8 +7,8 @@ import {
   promptOf,
   type Told,
 } from '../../../../src/app/pages/run/voice/prompts.ts';
-import { purgePlan, smallPlan } from '../../../core/run/fixtures.ts';
-import { glowing, Tablet } from '../../../core/run/tablet.ts';
+import { purgePlan, smallPlan } from '../../../core/run/support/fixtures.ts';
+import { glowing, Tablet } from '../../../core/run/support/tablet.ts';
 
 /** Speaks to the one who stands before this tablet, and remembers what it said. */
 class Listener {

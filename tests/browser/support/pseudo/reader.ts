@@ -11,7 +11,7 @@ export type ReadText = {
   readonly in: string;
 };
 
-export type Reader = {
+type Reader = {
   texts(): ReadText[];
   cutOff(): string[];
 };

@@ -19,7 +19,7 @@ export type Heard = {
 };
 
 /** Strength of one frequency in a window (Goertzel, 1958), as an amplitude of full scale 1. */
-export function strength(
+function strength(
   samples: Float32Array,
   from: number,
   length: number,

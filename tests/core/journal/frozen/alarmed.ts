@@ -1,6 +1,6 @@
 import { asWritten } from '../../../../src/core/messages/index.ts';
-import { purgePlan } from '../../run/fixtures.ts';
-import { glowing, NEW_YEAR_MS, type Tablet } from '../../run/tablet.ts';
+import { purgePlan } from '../../run/support/fixtures.ts';
+import { glowing, NEW_YEAR_MS, type Tablet } from '../../run/support/tablet.ts';
 
 const HOUR_MS = 3_600_000;
 

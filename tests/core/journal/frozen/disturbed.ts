@@ -1,5 +1,5 @@
-import { purgePlan } from '../../run/fixtures.ts';
-import { glowing, type Tablet } from '../../run/tablet.ts';
+import { purgePlan } from '../../run/support/fixtures.ts';
+import { glowing, type Tablet } from '../../run/support/tablet.ts';
 
 /** A disturbed but finished run: a glow with a gap, a sleep, a fault, a doubt, a pour, and a stop. */
 export function disturbed(): Tablet {

@@ -10,7 +10,7 @@ import { gzipSync } from 'node:zlib';
 import { encodeEntries, exportJournal, openJournal } from '../../../../src/core/journal/index.ts';
 import { reportOf, reportText } from '../../../../src/core/report/index.ts';
 import type { Fact } from '../../../../src/core/run/index.ts';
-import { finishes, standing } from '../../run/finishing.ts';
+import { finishes, standing } from '../../run/support/finishing.ts';
 import { alarmed } from './alarmed.ts';
 import { disturbed } from './disturbed.ts';
 import { endView } from './end-view.ts';

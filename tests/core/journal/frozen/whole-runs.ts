@@ -1,8 +1,8 @@
 import { calibrationOf } from '../../../../src/core/calibration/index.ts';
 import { buildPlan, ranOut, type Plan } from '../../../../src/core/plan/index.ts';
 import { simulateRun, type Fact, type Request, type RunView } from '../../../../src/core/run/index.ts';
-import { kitchenOf } from '../../plan/plans.ts';
-import { standing } from '../../run/finishing.ts';
+import { kitchenOf } from '../../plan/support/plans.ts';
+import { standing } from '../../run/support/finishing.ts';
 
 const MIN_S = 60;
 /** Wall times of the kitchens' zones: a Sunday, and a Thursday before a Sabbath. */

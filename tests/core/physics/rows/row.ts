@@ -1,5 +1,5 @@
 /** How far a published number may be trusted. */
-export type Confidence = 'read in a copy' | 'from memory' | 'computed';
+type Confidence = 'read in a copy' | 'from memory' | 'computed';
 
 /**
  * One number that this project did not make, beside what it computes.

@@ -4,7 +4,7 @@ import type { Gate, Plan, Step } from '../../../../src/core/plan/index.ts';
 import { reportOf, reportText } from '../../../../src/core/report/index.ts';
 import { decide, createRun, perform, type RunState } from '../../../../src/core/run/index.ts';
 import { inEnglish } from '../../../support/english.ts';
-import { DEMOS, planOfDemo } from '../plans.ts';
+import { DEMOS, planOfDemo } from '../support/plans.ts';
 
 // Verifies: I-05, I-11. Every gate of every demo kitchen, through the engine.
 

@@ -3,7 +3,7 @@ import { SOURCE_KEYS } from '../../../../src/core/custom/index.ts';
 import { buildPlan, type Plan } from '../../../../src/core/plan/index.ts';
 import { CAUTIONS, FAULTS, type CautionKind } from '../../../../src/core/plan/cautions/index.ts';
 import { cautions as english } from '../../../../src/core/messages/english/cautions/index.ts';
-import { DEMOS, kitchenOf, noticeKeys, planOfDemo, step, stepsOf } from '../plans.ts';
+import { DEMOS, kitchenOf, noticeKeys, planOfDemo, step, stepsOf } from '../support/plans.ts';
 
 /** What the work needs, and how each must meet the person: asked first, kept on the screen, or said after. */
 const NEEDED: Readonly<Record<string, readonly CautionKind[]>> = {

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import type { Request } from '../../../../src/core/run/index.ts';
-import { DAY_S } from '../fixtures.ts';
-import { NEW_YEAR_MS, type Tablet } from '../tablet.ts';
+import { DAY_S } from '../support/fixtures.ts';
+import { NEW_YEAR_MS, type Tablet } from '../support/tablet.ts';
 import { plan, type Deed } from './truth.ts';
 
 /** Person's word about the clock, always true: it was right at the start, so what is missing passed. */

@@ -1,9 +1,9 @@
 import { asWritten } from '../../../../src/core/messages/index.ts';
 import { expect } from 'vitest';
 import { alertsDue, type RunState } from '../../../../src/core/run/index.ts';
-import { elapsed } from '../../../../src/core/run/timers/elapsed-interval.ts';
-import { DAY_S, planOf, steps } from '../fixtures.ts';
-import { NEW_YEAR_MS, type Tablet } from '../tablet.ts';
+import { elapsed } from '../../../../src/core/run/model/elapsed-interval.ts';
+import { DAY_S, planOf, steps } from '../support/fixtures.ts';
+import { NEW_YEAR_MS, type Tablet } from '../support/tablet.ts';
 
 export const plan = planOf(steps);
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fold } from '../../../../src/core/run/index.ts';
-import { DAY_S, smallPlan } from '../fixtures.ts';
-import { NEW_YEAR_MS, resting, type Tablet } from '../tablet.ts';
+import { DAY_S, smallPlan } from '../support/fixtures.ts';
+import { NEW_YEAR_MS, resting, type Tablet } from '../support/tablet.ts';
 
 const HOUR_S = 3600;
 

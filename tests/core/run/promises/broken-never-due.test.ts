@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { FaultKind } from '../../../../src/core/plan/index.ts';
-import { purgePlan } from '../fixtures.ts';
-import { glowing, type Tablet } from '../tablet.ts';
+import { purgePlan } from '../support/fixtures.ts';
+import { glowing, type Tablet } from '../support/tablet.ts';
 
 function overs(tablet: Tablet): readonly string[] {
   return tablet.facts.flatMap(({ body }) =>

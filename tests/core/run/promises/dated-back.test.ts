@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Request } from '../../../../src/core/run/index.ts';
-import { DAY_S, purgePlan, smallPlan } from '../fixtures.ts';
-import { glowing, NEW_YEAR_MS, resting, Tablet } from '../tablet.ts';
+import { DAY_S, purgePlan, smallPlan } from '../support/fixtures.ts';
+import { glowing, NEW_YEAR_MS, resting, Tablet } from '../support/tablet.ts';
 
 const HOUR_S = 3600;
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { buildPlan } from '../../../../src/core/plan/index.ts';
-import { kitchenOf, only } from '../../plan/plans.ts';
-import { DAY_S, purgePlan, smallPlan } from '../fixtures.ts';
-import { glowing, resting, Tablet } from '../tablet.ts';
+import { kitchenOf, only } from '../../plan/support/plans.ts';
+import { DAY_S, purgePlan, smallPlan } from '../support/fixtures.ts';
+import { glowing, resting, Tablet } from '../support/tablet.ts';
 
 describe('cleaning again with hot water', () => {
   it('restarts the rest from its end, and keeps water off meanwhile', () => {

@@ -3,9 +3,9 @@ import { asWritten } from '../../../../src/core/messages/index.ts';
 import { inEnglish } from '../../../support/english.ts';
 import type { Step } from '../../../../src/core/plan/index.ts';
 import { reportOf, reportText } from '../../../../src/core/report/index.ts';
-import { purgePlan } from '../fixtures.ts';
-import { finishes } from '../finishing.ts';
-import { glowing, type Tablet } from '../tablet.ts';
+import { purgePlan } from '../support/fixtures.ts';
+import { finishes } from '../support/finishing.ts';
+import { glowing, type Tablet } from '../support/tablet.ts';
 
 /** The hob is covered once it is cool, as the plans have it. */
 const cover: Step = {

@@ -8,7 +8,7 @@ import {
   type Fact,
   type RunState,
 } from '../../../../src/core/run/index.ts';
-import { DEMOS, planOfDemo } from '../../plan/plans.ts';
+import { DEMOS, planOfDemo } from '../../plan/support/plans.ts';
 
 const AT = { wallMs: 1_767_225_600_000, monoMs: 0, session: 'page' };
 

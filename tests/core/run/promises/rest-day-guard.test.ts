@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { asWritten } from '../../../../src/core/messages/index.ts';
 import type { Plan } from '../../../../src/core/plan/index.ts';
-import { DAY_S, planOf, purgePlan, smallPlan, steps } from '../fixtures.ts';
-import { glowing, NEW_YEAR_MS, resting, Tablet } from '../tablet.ts';
+import { DAY_S, planOf, purgePlan, smallPlan, steps } from '../support/fixtures.ts';
+import { glowing, NEW_YEAR_MS, resting, Tablet } from '../support/tablet.ts';
 
 const HOUR_S = 3600;
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { DAY_S, smallPlan } from '../fixtures.ts';
-import { BUILT_MS, NEW_YEAR_MS, resting, Tablet } from '../tablet.ts';
+import { DAY_S, smallPlan } from '../support/fixtures.ts';
+import { BUILT_MS, NEW_YEAR_MS, resting, Tablet } from '../support/tablet.ts';
 
 const HOUR_S = 3600;
 

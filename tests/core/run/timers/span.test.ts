@@ -6,7 +6,7 @@ import {
   gainInSession,
   gainOverGap,
   startInterval,
-} from '../../../../src/core/run/timers/elapsed-interval.ts';
+} from '../../../../src/core/run/model/elapsed-interval.ts';
 import type { Readings } from '../../../../src/core/run/index.ts';
 
 const at = (wallS: number, monoS: number, session = 'a'): Readings => ({

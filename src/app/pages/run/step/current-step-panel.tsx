@@ -41,6 +41,10 @@ export function CurrentStepPanel(props: CurrentStepPanelProps) {
   };
   // A memo of its own: a condition written into the property would be a new, ownerless one at each press.
   const meanwhile = createMemo(() => (props.next?.status === 'ready' ? props.next : undefined));
+  const kettle = () => {
+    const { work } = props.step.step;
+    return work.on === 'kettle' ? work : undefined;
+  };
   const gatesLeft = () => props.step.gates.filter((g) => g.value !== 'yes').length;
   return (
     <section
@@ -48,6 +52,9 @@ export function CurrentStepPanel(props: CurrentStepPanelProps) {
       aria-label={t('run.now')}
       data-step={props.step.step.id}
       data-kind={props.step.step.kind}
+      data-stage={props.step.step.stages[props.step.stage]?.role}
+      data-kettle={kettle()?.kettle}
+      data-kettles={kettle()?.of}
     >
       <StageHead {...props} />
       <h1 class="stage-sentence" aria-live="polite">

@@ -1,4 +1,4 @@
-import { fold, type Fact } from '../../../src/core/run/index.ts';
+import { fold, type Fact } from '../../../../src/core/run/index.ts';
 import { smallPlan } from './fixtures.ts';
 import { Tablet } from './tablet.ts';
 

@@ -1,7 +1,7 @@
-import { isSaid } from './model/reason.ts';
-import { dependentsOf } from './model/plan-index.ts';
-import type { Step } from '../plan/index.ts';
-import type { RunState } from './model/state.ts';
+import { isSaid } from '../model/reason.ts';
+import { dependentsOf } from '../model/plan-index.ts';
+import type { Step } from '../../plan/index.ts';
+import type { RunState } from '../model/state.ts';
 
 /**
  * It is over, and neither done nor left out by a person with a reason: a fault

@@ -1,45 +1,45 @@
-import { unkeyed } from '../../../src/core/messages/temporary.ts';
-import type { FaultPolicy, Gate } from '../../../src/core/plan/index.ts';
+import { asWritten } from '../../../../src/core/messages/index.ts';
+import type { FaultPolicy, Gate } from '../../../../src/core/plan/index.ts';
 
 export const gates: Gate[] = [
   {
     id: 'scald-dress',
     kind: 'caution',
     signal: 'WARNING',
-    ask: unkeyed('Closed shoes and gloves on?'),
-    say: unkeyed('Dress against scalds.'),
+    ask: asWritten('Closed shoes and gloves on?'),
+    say: asWritten('Dress against scalds.'),
     scope: 'run',
     lapsesS: 1800,
     trippedBy: [],
     settleS: 0,
-    makeSafe: unkeyed(''),
+    makeSafe: asWritten(''),
   },
   {
     id: 'burner-clear',
     kind: 'caution',
     signal: 'DANGER',
-    ask: unkeyed('Nothing that burns near the burner?'),
-    say: unkeyed('Clear the stove.'),
+    ask: asWritten('Nothing that burns near the burner?'),
+    say: asWritten('Clear the stove.'),
     scope: 'step',
     trippedBy: [],
     settleS: 0,
-    makeSafe: unkeyed(''),
+    makeSafe: asWritten(''),
   },
   {
     id: 'air',
     kind: 'condition',
     signal: 'WARNING',
-    ask: unkeyed('Hood on high and window open, nobody unwell?'),
-    say: unkeyed('Bad air.'),
+    ask: asWritten('Hood on high and window open, nobody unwell?'),
+    say: asWritten('Bad air.'),
     scope: 'run',
     trippedBy: ['co-alarm', 'unwell'],
     settleS: 600,
-    makeSafe: unkeyed('Heat off, everybody out.'),
+    makeSafe: asWritten('Heat off, everybody out.'),
   },
 ];
 
 function policy(kind: FaultPolicy['kind'], name: string, what: FaultPolicy['policy']): FaultPolicy {
-  return { kind, name: unkeyed(name), policy: what, doThis: [unkeyed('Do it.')] };
+  return { kind, name: asWritten(name), policy: what, doThis: [asWritten('Do it.')] };
 }
 
 export const faults: readonly FaultPolicy[] = [

@@ -1,8 +1,8 @@
-import type { Need, Step } from '../plan/index.ts';
-import { stepOf } from './model/plan-index.ts';
-import type { RunState, Timer } from './model/state.ts';
-import { isDue } from './timers/timer.ts';
-import type { Readings } from './model/types.ts';
+import type { Need, Step } from '../../plan/index.ts';
+import { stepOf } from '../model/plan-index.ts';
+import type { RunState, Timer } from '../model/state.ts';
+import { isDue } from '../timers/timer.ts';
+import type { Readings } from '../model/types.ts';
 
 /** Does boiling water still leave the vessel in this stage or a later one? */
 export function poursFrom(step: Step, stage: number): boolean {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Request } from '../../../src/core/run/index.ts';
-import { purgePlan, smallPlan } from './fixtures.ts';
-import { glowing, resting, Tablet } from './tablet.ts';
+import type { Request } from '../../../../src/core/run/index.ts';
+import { purgePlan, smallPlan } from '../support/fixtures.ts';
+import { glowing, resting, Tablet } from '../support/tablet.ts';
 
 /** Two burners that glow at once. */
 function twoGlows(): Tablet {

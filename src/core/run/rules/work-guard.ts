@@ -1,12 +1,12 @@
-import type { Message } from '../messages/index.ts';
-import type { Plan, RestDay, Stage, Step } from '../plan/index.ts';
-import { ASK_CLOCK_S } from './model/constants.ts';
-import { dependentsOf, needsMakeSafe } from './model/plan-index.ts';
-import { nextRestDay, restDayAt, rightWallMs } from './rules/rest-days.ts';
-import type { RunState, StepState } from './model/state.ts';
-import { apartS } from './timers/elapsed-interval.ts';
-import { safeLeftS } from './timers/timer.ts';
-import type { Readings } from './model/types.ts';
+import type { Message } from '../../messages/index.ts';
+import type { Plan, RestDay, Stage, Step } from '../../plan/index.ts';
+import { ASK_CLOCK_S } from '../model/constants.ts';
+import { dependentsOf, needsMakeSafe } from '../model/plan-index.ts';
+import { nextRestDay, restDayAt, rightWallMs } from './rest-days.ts';
+import type { RunState, StepState } from '../model/state.ts';
+import { apartS } from '../model/elapsed-interval.ts';
+import { safeLeftS } from '../timers/timer.ts';
+import type { Readings } from '../model/types.ts';
 
 /**
  * Work that should end this little after a rest day begins is still let in, s.

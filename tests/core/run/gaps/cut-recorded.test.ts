@@ -1,9 +1,9 @@
-import { asWritten } from '../../../src/core/messages/index.ts';
-import { inEnglish as english } from '../../support/english.ts';
+import { asWritten } from '../../../../src/core/messages/index.ts';
+import { inEnglish as english } from '../../../support/english.ts';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { encodeEntries, importJournal, openJournal } from '../../../src/core/journal/index.ts';
+import { encodeEntries, importJournal, openJournal } from '../../../../src/core/journal/index.ts';
 import {
   apply,
   fold,
@@ -14,11 +14,11 @@ import {
   type Readings,
   type RunState,
   type RunView,
-} from '../../../src/core/run/index.ts';
-import type { Plan } from '../../../src/core/plan/index.ts';
-import { planOfDemo } from '../plan/plans.ts';
-import { finishes, outcomes, standing } from './finishing.ts';
-import { NEW_YEAR_MS, Tablet } from './tablet.ts';
+} from '../../../../src/core/run/index.ts';
+import type { Plan } from '../../../../src/core/plan/index.ts';
+import { planOfDemo } from '../../plan/support/plans.ts';
+import { finishes, outcomes, standing } from '../support/finishing.ts';
+import { NEW_YEAR_MS, Tablet } from '../support/tablet.ts';
 
 const HOUR_S = 3600;
 

@@ -1,4 +1,4 @@
-import type { Plan, Step } from '../plan/index.ts';
+import type { Plan, Step } from '../../plan/index.ts';
 
 /** Is this vessel in the step's hand or on its fire? */
 export function usesVessel(step: Step, vessel: string): boolean {

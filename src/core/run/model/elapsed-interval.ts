@@ -1,5 +1,5 @@
-import { CLOCK_RATE_ERROR, CLOCK_TOLERANCE_S } from '../model/constants.ts';
-import type { Readings } from '../model/types.ts';
+import { CLOCK_RATE_ERROR, CLOCK_TOLERANCE_S } from './constants.ts';
+import type { Readings } from './types.ts';
 
 /**
  * Elapsed time as an interval. A monotonic clock in a page stops while the

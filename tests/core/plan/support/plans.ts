@@ -1,7 +1,7 @@
-import type { Fixture, Kitchen, MethodId } from '../../../src/core/kitchen/index.ts';
-import { buildPlan, type Plan, type Step } from '../../../src/core/plan/index.ts';
-import { inEnglish } from '../../support/english.ts';
-import { demoKitchen } from '../kitchen/demos.ts';
+import type { Fixture, Kitchen, MethodId } from '../../../../src/core/kitchen/index.ts';
+import { buildPlan, type Plan, type Step } from '../../../../src/core/plan/index.ts';
+import { inEnglish } from '../../../support/english.ts';
+import { demoKitchen } from '../../kitchen/demos.ts';
 
 export const DEMOS = ['flat-coils', 'mountain-gas', 'flat-glass-230', 'hall'] as const;
 

@@ -1,13 +1,17 @@
-import { asWritten } from '../../../src/core/messages/index.ts';
-import type { Plan, Resource, Stage, StageRole, Step, Work } from '../../../src/core/plan/index.ts';
-
+import { asWritten } from '../../../../src/core/messages/index.ts';
+import type {
+  Plan,
+  Resource,
+  Stage,
+  StageRole,
+  Step,
+  Work,
+} from '../../../../src/core/plan/index.ts';
 import { faults, gates } from './fixture-gates.ts';
 import { kitchen } from './fixture-kitchen.ts';
 
 /** A day, s. */
 export const DAY_S = 24 * 3600;
-
-const HANDS: Stage['resumption'] = 'continue';
 
 /** A stage of the role that is its id. */
 function stage(role: StageRole, title: string, more: Partial<Stage> = {}): Stage {
@@ -17,7 +21,7 @@ function stage(role: StageRole, title: string, more: Partial<Stage> = {}): Stage
     title: asWritten(title),
     detail: [],
     timers: [],
-    resumption: HANDS,
+    resumption: 'continue',
     hazards: [],
     ...more,
   };

@@ -7,7 +7,7 @@ import {
   settleClaim,
   type ElapsedInterval,
   type Told,
-} from './elapsed-interval.ts';
+} from '../model/elapsed-interval.ts';
 import { mapSpans } from './map-spans.ts';
 
 /**

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Override } from '../../../src/core/kitchen/index.ts';
-import { asWritten } from '../../../src/core/messages/index.ts';
-import { buildPlan, checkPlan, type Plan } from '../../../src/core/plan/index.ts';
-import { inEnglish } from '../../support/english.ts';
-import { endS, kitchenOf, noticeKeys, startS } from './plans.ts';
+import type { Override } from '../../../../src/core/kitchen/index.ts';
+import { asWritten } from '../../../../src/core/messages/index.ts';
+import { buildPlan, checkPlan, type Plan } from '../../../../src/core/plan/index.ts';
+import { inEnglish } from '../../../support/english.ts';
+import { endS, kitchenOf, noticeKeys, startS } from '../support/plans.ts';
 
 const H_S = 3600;
 const flat = kitchenOf('flat-coils');

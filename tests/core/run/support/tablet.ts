@@ -11,8 +11,8 @@ import {
   type RunState,
   type RunView,
   type StepView,
-} from '../../../src/core/run/index.ts';
-import type { Plan } from '../../../src/core/plan/index.ts';
+} from '../../../../src/core/run/index.ts';
+import type { Plan } from '../../../../src/core/plan/index.ts';
 
 /** 2026-01-01T00:00:00Z, ms. */
 export const NEW_YEAR_MS = 1_767_225_600_000;

@@ -1,4 +1,4 @@
-import type { Kitchen } from '../../../src/core/kitchen/index.ts';
+import type { Kitchen } from '../../../../src/core/kitchen/index.ts';
 
 /** An invented kitchen with a sink and a one-burner hob; only what the engine looks at matters. */
 export const kitchen: Kitchen = {

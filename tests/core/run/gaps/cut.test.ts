@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { encodeEntries, openJournal } from '../../../src/core/journal/index.ts';
-import { fold, simulateRun } from '../../../src/core/run/index.ts';
-import { finishes, outcomes, standing } from './finishing.ts';
-import { planOf, purgePlan, smallPlan, steps } from './fixtures.ts';
-import { glowing, Tablet } from './tablet.ts';
+import { encodeEntries, openJournal } from '../../../../src/core/journal/index.ts';
+import { fold, simulateRun } from '../../../../src/core/run/index.ts';
+import { finishes, outcomes, standing } from '../support/finishing.ts';
+import { planOf, purgePlan, smallPlan, steps } from '../support/fixtures.ts';
+import { glowing, Tablet } from '../support/tablet.ts';
 
 describe('a journal cut after any record', () => {
   it('opens again, can go on, and with no gap ends as the uncut run did', () => {

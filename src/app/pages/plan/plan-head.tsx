@@ -1,0 +1,53 @@
+import { Show } from 'solid-js';
+import { customName } from '../../../core/custom/index.ts';
+import type { Plan } from '../../../core/plan/index.ts';
+import { calendarFile } from '../../../core/report/index.ts';
+import { downloadText } from '../../../host/files/index.ts';
+import { say, t, translator } from '../../context/language.ts';
+import { Action } from '../../parts/action.tsx';
+import { calendarDownload } from '../../parts/calendar-download.ts';
+
+/** Whose plan it is, and what is done with the whole of it: kept as a calendar, printed, started. */
+export function PlanHead(props: {
+  plan: Plan;
+  openRun: boolean;
+  onStart: () => void;
+  /** When the work begins; absent: a plan in hours from its start has no calendar. */
+  startWallMs: number | undefined;
+}) {
+  const calendar = () =>
+    props.startWallMs === undefined
+      ? undefined
+      : calendarFile(props.plan, props.startWallMs, Date.now(), translator());
+  return (
+    <header class="plan-head">
+      <div>
+        <p class="quiet">
+          {t('plan-page.for-whom', {
+            purpose: t(`common.purpose.${props.plan.purpose}`),
+            custom: say(customName(props.plan.kitchen.household)),
+          })}
+        </p>
+        <h1>{props.plan.kitchen.name}</h1>
+      </div>
+      <div class="button-row plan-actions">
+        <Show when={calendar()}>
+          {(text) => (
+            <Action
+              class="button button--plain"
+              onPress={() => downloadText(calendarDownload(text()))}
+            >
+              {t('plan-page.save-calendar')}
+            </Action>
+          )}
+        </Show>
+        <Action class="button button--plain" onPress={() => window.print()}>
+          {t('plan-page.print')}
+        </Action>
+        <Action class="button button--ember button--big" onPress={props.onStart}>
+          {props.openRun ? t('plan-page.back-to-run') : t('plan-page.start-run')}
+        </Action>
+      </div>
+    </header>
+  );
+}
