@@ -23,7 +23,7 @@ import { NEW_YEAR_MS, Tablet } from '../support/tablet.ts';
 const HOUR_S = 3600;
 
 function frozen(name: string): readonly Fact[] {
-  const path = join(import.meta.dirname, '../journal/frozen', name);
+  const path = join(import.meta.dirname, '../../journal/frozen', name);
   const file = importJournal(readFileSync(path, 'utf8'));
   if ('problem' in file) throw new Error(english.say(file.problem));
   return openJournal(file.entries).facts;
