@@ -16,7 +16,7 @@ const LAYERS = [
   ['core/plan'],
   ['core/run'],
   ['core/journal'],
-  ['core/report', 'core/calibration'],
+  ['core/report', 'core/calibration', 'core/import'],
   ['host'],
   ['app/styles'],
   ['app/context'],

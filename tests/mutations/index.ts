@@ -2,6 +2,7 @@ import { amendmentMutations } from './amendments.ts';
 import { clockMutations } from './clocks.ts';
 import { gateMutations } from './gates.ts';
 import { journalMutations } from './journal.ts';
+import { promiseMutations } from './promises.ts';
 import { restDayMutations } from './rest-days.ts';
 import type { Mutation } from './types.ts';
 import { stepMutations } from './steps.ts';
@@ -16,4 +17,5 @@ export const MUTATIONS: readonly Mutation[] = [
   ...amendmentMutations,
   ...gateMutations,
   ...restDayMutations,
+  ...promiseMutations,
 ];

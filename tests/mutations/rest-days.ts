@@ -1,6 +1,7 @@
 import { run, type Mutation } from './types.ts';
 
 const FILE = 'src/core/run/rules/rest-days.ts';
+const GUARD = 'src/core/run/work-guard.ts';
 const TESTS = [run('rest-days')];
 
 /** Nothing begins and nothing sounds inside a rest day. */
@@ -9,8 +10,9 @@ export const restDayMutations: readonly Mutation[] = [
     id: 'starts-inside',
     breaks: ['I-19'],
     file: 'src/core/run/decide/steps.ts',
-    find: '  if (day)\n    found.push({',
-    replace: "  if (day?.why === 'reaches')\n    found.push({",
+    find: "  const day = startObstacle(state, step, now, 'person');\n  if (day) ",
+    replace:
+      "  const day = startObstacle(state, step, now, 'person');\n  if (day?.why === 'reaches') ",
     why: 'A step begins on the Sabbath.',
     tests: TESTS,
   },
@@ -18,8 +20,8 @@ export const restDayMutations: readonly Mutation[] = [
     id: 'run-begins-inside',
     breaks: ['I-19'],
     file: 'src/core/run/decide/control.ts',
-    find: "  return day ? refuse('rest-day', insideSentence(day.name)) : ",
-    replace: "  return day && !state ? refuse('rest-day', insideSentence(day.name)) : ",
+    find: "  if (day) return refuse('rest-day', insideSentence(day.name));\n",
+    replace: '',
     why: 'A run begins on the Sabbath.',
     tests: TESTS,
   },
@@ -35,9 +37,9 @@ export const restDayMutations: readonly Mutation[] = [
   {
     id: 'rest-does-not-begin-inside',
     breaks: ['I-19', 'I-17'],
-    file: FILE,
-    find: "by === 'chain' && step.attention === 'none';",
-    replace: "by === 'chain' && step.attention === 'hands';",
+    file: GUARD,
+    find: "  if (measures && step.attention === 'none') return null;\n",
+    replace: '  if (measures && !step) return null;\n',
     why: 'A rest that began just before is not counted until the next night.',
     tests: TESTS,
   },
@@ -45,7 +47,7 @@ export const restDayMutations: readonly Mutation[] = [
     id: 'chain-for-hands-begins-inside',
     breaks: ['I-19'],
     file: 'src/core/run/engine/turn.ts',
-    find: "    if (restDayObstacle(state, step, now, 'chain')) continue;\n",
+    find: "    if (startObstacle(state, step, now, 'chain')) continue;\n",
     replace: '',
     why: 'A step that needs eyes begins by itself on the Sabbath.',
     tests: TESTS,
@@ -53,25 +55,25 @@ export const restDayMutations: readonly Mutation[] = [
   {
     id: 'reaches-in',
     breaks: ['I-19'],
-    file: FILE,
-    find: ' > untilS + REACH_SLACK_S ?',
-    replace: ' > Infinity ?',
+    file: GUARD,
+    find: 'return s > (fromWallMs - wallMs) / MS + REACH_SLACK_S;',
+    replace: 'return s > Infinity * fromWallMs + wallMs;',
     why: 'A glow begins that would have to be turned off on the Sabbath.',
     tests: TESTS,
   },
   {
     id: 'boil-without-its-pour',
     breaks: ['I-19'],
-    file: FILE,
-    find: '  return step.durationS.typical + Math.max(0, ...atOnce);',
-    replace: '  return step.durationS.typical + 0 * atOnce.length;',
+    file: GUARD,
+    find: '  return Math.max(0, ...atOnce);',
+    replace: '  return 0 * atOnce.length;',
     why: 'Water boils that can no longer be poured.',
     tests: TESTS,
   },
   {
     id: 'heat-runs-through',
     breaks: ['I-19'],
-    file: FILE,
+    file: GUARD,
     find: '  return step.stages.every((stage) => stage.hazards.length === 0);',
     replace: '  return true;',
     why: 'A hot oven is left on into the Sabbath.',
@@ -80,9 +82,9 @@ export const restDayMutations: readonly Mutation[] = [
   {
     id: 'rest-does-not-run-through',
     breaks: ['I-19'],
-    file: FILE,
-    find: '  if (mayRunThrough(step)) return null;\n',
-    replace: '',
+    file: GUARD,
+    find: 'next && !mayRunThrough(step) && reaches',
+    replace: 'next && reaches',
     why: 'No rest could begin on a Friday.',
     tests: TESTS,
   },

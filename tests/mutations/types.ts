@@ -1,8 +1,8 @@
-/** The invariants of the engine, I-01 to I-19. */
+/** The invariants of the engine, I-01 to I-29; the 27th is the page's. */
 export const INVARIANTS: readonly string[] = Array.from(
-  { length: 19 },
+  { length: 29 },
   (_, index) => `I-${String(index + 1).padStart(2, '0')}`,
-);
+).filter((number) => number !== 'I-27');
 
 /** One way to break a promise, and the tests that must notice. */
 export type Mutation = {
@@ -23,6 +23,11 @@ export type Mutation = {
 /** Path of a test of the run engine. */
 export function run(name: string): string {
   return `tests/core/run/${name}.test.ts`;
+}
+
+/** Path of a test of one promise. */
+export function promise(name: string): string {
+  return run(`promises/${name}`);
 }
 
 /** Path of a test of the journal. */

@@ -41,6 +41,9 @@ export function encodeEntry(fact: Fact, prev?: string): JournalEntry {
       `prev is ${String(prev)} at seq ${fact.seq}; allowed: none at 1, the last sum after it.`,
     );
   }
+  if (prev !== undefined && !SUM.test(prev)) {
+    throw new TypeError(`prev is ${prev}; allowed: the sum of the record before, 8 hex digits.`);
+  }
   const body = {
     v: JOURNAL_VERSION,
     seq: fact.seq,
@@ -53,6 +56,19 @@ export function encodeEntry(fact: Fact, prev?: string): JournalEntry {
     throw new TypeError(`fact ${fact.seq} does not survive being written down. Report this.`);
   }
   return entry;
+}
+
+const SUM = /^[0-9a-f]{8}$/;
+
+/** Why an entry may not be written after `last` (none: at the beginning), or undefined when it follows. */
+export function followProblem(last: unknown, entry: StoredEntry): string | undefined {
+  const before = (last ?? {}) as Partial<JournalEntry>;
+  const seq = (last === undefined ? 0 : (before.seq ?? NaN)) + 1;
+  if (entry.seq !== seq || entry.fact.seq !== seq)
+    return `seq is ${entry.seq}; allowed: ${seq}, the one after the last. Read the journal again.`;
+  if (entry.prev !== before.sum)
+    return `prev is ${String(entry.prev)} at seq ${seq}; allowed: ${String(before.sum)}, the sum of the entry before. Read the journal again.`;
+  return undefined;
 }
 
 /** Entries of contiguous facts, each tied to the one before. */

@@ -1,5 +1,11 @@
 export { decodeJournal, openJournal } from './decode.ts';
-export { encodeEntry, encodeEntries, type JournalEntry, type StoredEntry } from './entry.ts';
+export {
+  encodeEntry,
+  encodeEntries,
+  followProblem,
+  type JournalEntry,
+  type StoredEntry,
+} from './entry.ts';
 export { exportJournal, importJournal } from './file.ts';
 export { JournalStoreError } from './port.ts';
 export type { JournalStore, StoredRun, RunJournal } from './port.ts';

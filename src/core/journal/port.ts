@@ -1,4 +1,4 @@
-import type { Readings } from '../run/index.ts';
+import type { Heartbeat } from '../run/index.ts';
 import type { StoredEntry } from './entry.ts';
 
 /**
@@ -8,8 +8,9 @@ import type { StoredEntry } from './entry.ts';
  * Promises of a store:
  * - `append` resolves only when every entry of the call is on the disk (strict
  *   durability), and writes all of them or none.
- * - Entries of a run are contiguous from seq 1; an entry that does not follow
- *   the last one stored is refused with `out-of-order`.
+ * - Entries of a run are contiguous from seq 1, each with the sum of the one
+ *   before; an entry that does not follow the last one stored (`followProblem`)
+ *   is refused with `out-of-order`.
  * - Every append carries the epoch of its writer, and the comparison with the
  *   stored epoch happens in the same transaction as the write. A writer with
  *   an older epoch is refused with `fenced` and writes nothing.
@@ -30,7 +31,7 @@ export type JournalStore = {
    * is apart from the entries, so that proof of life neither grows the journal
    * nor waits for it.
    */
-  readHeartbeat(runId: string): Promise<Readings | null>;
+  readHeartbeat(runId: string): Promise<Heartbeat | null>;
 };
 
 /** A journal open for writing. */
@@ -45,7 +46,7 @@ export type RunJournal = {
   /** Drops a torn last entry (seq ≥ `fromSeq`) so that writing can go on after it. Checked against the epoch. */
   dropFrom(fromSeq: number): Promise<void>;
   /** Overwrites the heartbeat; may be relaxed in durability. Refused with `fenced` like an append. */
-  writeHeartbeat(readings: Readings): Promise<void>;
+  writeHeartbeat(heartbeat: Heartbeat): Promise<void>;
   /** Updates the entry in the list of runs (name, closed). */
   describe(entry: StoredRun): Promise<void>;
   /** Gives up writing; the handle refuses everything after it. */

@@ -1,6 +1,7 @@
 export { nearest } from './codec/nearest.ts';
 export type { Point, Polygon } from '../geometry/index.ts';
 export type * from './model/kitchen.ts';
+export { plainLine } from './model/plain-line.ts';
 export { problemMessage, problemWhere, type KitchenProblem } from './model/problem.ts';
 export { LIMITS, type Range } from './model/limits.ts';
 export { countryOf, COUNTRY_CODES } from './model/country.ts';

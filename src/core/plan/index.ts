@@ -1,5 +1,5 @@
 export { buildPlan, type PlanOptions } from './build/build-plan.ts';
-export { checkPlan, type PlanProblem } from './check/index.ts';
+export { checkPlan, planShapeProblems, type PlanProblem } from './check/index.ts';
 export { midnightsBetween, nightsBetween } from './timetable/nights.ts';
 export { describePlan } from './describe/index.ts';
 export { pourNeedOf, roomNeedOf } from './pours/index.ts';

@@ -1,6 +1,6 @@
 import { get, promisifyRequest, values } from 'idb-keyval';
 import type { JournalStore, StoredRun } from '../../core/journal/index.ts';
-import type { Readings } from '../../core/run/index.ts';
+import type { Heartbeat } from '../../core/run/index.ts';
 import { keyValues, type Database, type Tables } from '../database/index.ts';
 import { epochOf, named } from './epoch-guard.ts';
 import { openRunJournal, readEntries } from './run-journal.ts';
@@ -22,7 +22,7 @@ export function createJournalStore(database: Database): JournalStore {
     },
     readAll: (runId) => readEntries(database, runId),
     async readHeartbeat(runId) {
-      return (await named(get<Readings>(runId, heartbeats))) ?? null;
+      return (await named(get<Heartbeat>(runId, heartbeats))) ?? null;
     },
   };
 }

@@ -1,10 +1,11 @@
 import {
+  followProblem,
   JournalStoreError,
   type StoredEntry,
   type StoredRun,
   type RunJournal,
 } from '../../core/journal/index.ts';
-import type { Readings } from '../../core/run/index.ts';
+import type { Heartbeat } from '../../core/run/index.ts';
 import type { Database, Tables } from '../database/index.ts';
 import { promisifyRequest } from 'idb-keyval';
 import { checkEpoch, lastSeq, named, entriesOf } from './epoch-guard.ts';
@@ -67,11 +68,11 @@ export function openRunJournal(database: Database, runId: string, epoch: number)
       fenced('records', async (tables) => {
         await promisifyRequest(tables('records').delete(entriesOf(runId, fromSeq)));
       }),
-    writeHeartbeat: (readings: Readings) =>
+    writeHeartbeat: (heartbeat: Heartbeat) =>
       fenced(
         'heartbeats',
         async (tables) => {
-          await promisifyRequest(tables('heartbeats').put(readings, runId));
+          await promisifyRequest(tables('heartbeats').put(heartbeat, runId));
         },
         'relaxed',
       ),
@@ -103,10 +104,17 @@ function outOfOrder(seq: number, expected: number): JournalStoreError {
   );
 }
 
+/** An entry that names another predecessor than the one that is there was made from another journal. */
+function refuseUnlessFollows(before: unknown, record: StoredEntry): void {
+  const wrong = followProblem(before, record);
+  if (wrong !== undefined) throw new JournalStoreError('out-of-order', wrong);
+}
+
 function checkContiguous(records: readonly StoredEntry[]): void {
   for (const [index, record] of records.entries()) {
     const expected = (records[0]?.seq ?? 1) + index;
     if (record.seq !== expected) throw outOfOrder(record.seq, expected);
+    if (index > 0) refuseUnlessFollows(records[index - 1], record);
   }
 }
 
@@ -129,6 +137,8 @@ async function add(
     last = await lastSeq(tables, runId);
   }
   if (firstSeq !== last + 1) throw outOfOrder(firstSeq, last + 1);
+  const before = last > 0 ? await promisifyRequest<unknown>(store.get([runId, last])) : undefined;
+  if (records[0]) refuseUnlessFollows(before, records[0]);
   await Promise.all(
     records.map((record) => promisifyRequest(store.add(record, [runId, record.seq]))),
   );

@@ -76,15 +76,15 @@ describe('a journal', () => {
     const rest = encodeEntries(facts.slice(5), opened.lastSum);
     expect([...entries.slice(0, 5), ...rest]).toEqual(entries);
     expect(() => encodeEntry(facts[3] as Fact)).toThrow(/prev/);
-    expect(() => encodeEntry(facts[0] as Fact, 'abc')).toThrow(/prev/);
+    expect(() => encodeEntry(facts[0] as Fact, '00000abc')).toThrow(/prev/);
     const bad = {
       ...facts[1],
       body: { kind: 'noted', text: 'x', n: Number.NaN },
     } as unknown as Fact;
-    expect(() => encodeEntry(bad, 'abc')).toThrow(/finite/);
+    expect(() => encodeEntry(bad, '00000abc')).toThrow(/finite/);
     // What turns into something else on the disk is found before it is written.
     const changed = { ...facts[1], body: { kind: 'noted', text: new Date(0) } } as unknown as Fact;
-    expect(() => encodeEntry(changed, 'abc')).toThrow(/does not survive/);
+    expect(() => encodeEntry(changed, '00000abc')).toThrow(/does not survive/);
   });
 
   it('drops and counts a torn last entry, whatever is left of it', () => {

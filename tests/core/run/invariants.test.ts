@@ -2,8 +2,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
-/** The invariants of the engine are numbered from 1 to 19. */
-const NUMBERS = Array.from({ length: 19 }, (_, index) => `I-${String(index + 1).padStart(2, '0')}`);
+/** The invariants are numbered from 1 to 29; the 27th is the page's: its queue outlives any exception. */
+const NUMBERS = Array.from(
+  { length: 29 },
+  (_, index) => `I-${String(index + 1).padStart(2, '0')}`,
+).filter((number) => number !== 'I-27');
 
 function* testFiles(folder: string): Generator<string> {
   for (const entry of readdirSync(folder, { withFileTypes: true })) {

@@ -10,17 +10,15 @@ const SABBATH = asWritten('the Sabbath');
 
 /** A burner glows since second 200, longer than its plan reckoned, and a rest day begins at `fromS` for 25 hours. */
 function glowingInto(fromS: number): Tablet {
-  const lengths: Record<string, number> = { hold: Math.min(600, fromS - 150), expect: 10 };
+  const holdS = Math.min(600, fromS - 150);
+  const lengths: Record<string, object> = { hold: { lengthS: holdS }, expect: { lengthS: 10 } };
   const steps = purgePlan.steps.map((one) => ({
     ...one,
     durationS: { low: 60, typical: 60, high: 60 },
     // A glow that ends just after the day begins is still let in, and then nobody ends it.
     stages: one.stages.map((stage) => ({
       ...stage,
-      timers: stage.timers.map((timer) => ({
-        ...timer,
-        lengthS: lengths[timer.id] ?? timer.lengthS,
-      })),
+      timers: stage.timers.map((timer) => ({ ...timer, ...lengths[timer.id] })),
     })),
   }));
   return glowing(withSabbath({ ...purgePlan, steps }, fromS, fromS + 25 * HOUR_S));

@@ -1,11 +1,11 @@
 import {
-  decodeJournal,
   exportJournal,
   importJournal,
   type JournalStore,
   type StoredEntry,
   type StoredRun,
 } from '../../../core/journal/index.ts';
+import { readRun } from '../../../core/import/index.ts';
 import type { Readings } from '../../../core/run/index.ts';
 import { message } from '../../../core/messages/index.ts';
 import { ToldError } from '../failures/reason.ts';
@@ -24,7 +24,7 @@ export async function exportRun(
 }
 
 /**
- * A run from another tablet, checked record by record, comes in under a new
+ * A run from another tablet, checked whole, comes in under a new
  * id. One that is not closed goes on here; so it is refused while another is open.
  * @throws ToldError for a file that cannot come in; JournalStoreError
  */
@@ -36,17 +36,13 @@ export async function importRun(
 ): Promise<StoredRun> {
   const file = importJournal(text);
   if ('problem' in file) throw new ToldError(file.problem);
-  const { facts, entries, problem } = decodeJournal(file.entries);
-  const first = facts[0]?.body;
-  if (problem)
-    throw new ToldError(
-      message('shell.import.not-whole', { seq: problem.seq, problem: problem.message }),
-    );
-  if (first?.kind !== 'drafted') throw new ToldError(message('shell.import.no-plan'));
-  const closed = facts.some(({ body }) => body.kind === 'run-closed');
+  const read = readRun(file.entries);
+  if ('problems' in read) throw new ToldError(read.problems[0] ?? message('shell.import.no-plan'));
+  const { entries, state } = read;
+  const closed = state.status === 'closed';
   const open = (await store.listRuns()).find((run) => !run.closed);
   if (!closed && open) throw new ToldError(message('shell.import.open-run', { open: open.name }));
-  const entry: StoredRun = { id, name: first.plan.kitchen.name, openedWallMs: now.wallMs, closed };
+  const entry: StoredRun = { id, name: state.plan.kitchen.name, openedWallMs: now.wallMs, closed };
   const journal = await store.openRun(entry);
   await journal.append(entries);
   await journal.close();

@@ -149,7 +149,10 @@ export class RunSession {
   async heartbeat(): Promise<void> {
     if (this.#readOnly || this.#state.status === 'closed') return;
     // Not told here: the next append meets the same trouble and says why.
-    await this.#journal.writeHeartbeat(this.#deps.readClocks()).catch(() => undefined);
+    // By this number a journal whose end was lost is noticed when it is opened again.
+    const seq = (this.#records.at(-1)?.seq ?? 0) - this.#unsaved.length;
+    const beat = { ...this.#deps.readClocks(), seq };
+    await this.#journal.writeHeartbeat(beat).catch(() => undefined);
   }
 
   /**

@@ -85,6 +85,9 @@ export const shell = {
   'shell.import.not-whole': ({ seq, problem }: { seq: number; problem: Message }, f) =>
     `Nothing was brought in: the file is not whole at record ${seq}. ${f.say(problem)} Save the run again on the other tablet, and choose that file.`,
   'shell.import.no-plan': 'The file does not begin with a plan. Choose another.',
+  'shell.import.plan': ({ problem }: { problem: string }) =>
+    `The plan in the file is not safe to follow: ${problem}. Make the plan anew.`,
+  'shell.import.amendment': 'A change of the plan in the file cannot be read. Make the plan anew.',
   'shell.import.open-run': ({ open }: Closed) =>
     `The run in the file is not closed, and the run “${open}” is open here; allowed: one open run. Close it first, then bring the file in.`,
   'shell.recheck.run-open':

@@ -17,6 +17,7 @@ import { prepareSteps } from '../steps/prepare.ts';
 import { timetableOf, type TimetableOptions } from '../timetable/timetable.ts';
 import { totalsOf } from './totals.ts';
 import type { Calibration, Plan } from '../model/index.ts';
+import { withPlainNames } from './plain-names.ts';
 
 export type PlanOptions = TimetableOptions & {
   /**
@@ -53,7 +54,8 @@ function allDrafts(context: PlanContext) {
  * the same for the same kitchen.
  * @throws OutOfRangeError when a model refuses a number of the kitchen
  */
-export function buildPlan(kitchen: Kitchen, options: PlanOptions = {}): Plan {
+export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
+  const kitchen = withPlainNames(written);
   const whole = planContextOf(kitchen, options.calibration);
   const context = options.recheck ? recheckContext(whole, options.recheck) : whole;
   const { drafts, pours } = allDrafts(context);

@@ -1,3 +1,4 @@
+import { plainLine } from '../../kitchen/index.ts';
 import type { Message } from '../../messages/index.ts';
 
 /** One line of a report, not yet a sentence; `depth` is how far it is set in. */
@@ -17,5 +18,5 @@ export function deeper(lines: readonly ReportLine[], by = 1): readonly ReportLin
 
 /** What people wrote, on one line, so that no note can pass for a line of the report. */
 export function oneLine(text: string): string {
-  return text.replace(/[\p{Cc}\p{Zl}\p{Zp}\s]+/gu, ' ').trim();
+  return plainLine(text);
 }

@@ -51,7 +51,10 @@ export function applySession(
   const plausible = gap.bound === 'finite';
   const moved = reanchor(state, gainFrom, at);
   const { claimS } = gainFrom(state.clock.anchor);
-  const clock = { ...doubtClock(moved.clock, claimS, plausible), anchor: at };
+  // The clock may have been set while no page was there, by as much as nobody notices: the next word about it
+  // must say whether the time has passed (I-20).
+  const doubted = doubtClock(moved.clock, claimS, plausible);
+  const clock = { ...doubted, anchor: at, confirmed: false };
   const anchored: RunState = { ...moved, clock };
   const lapsed = lapseGates(anchored, plausible ? gap.claimS : Infinity);
   return openReview(lapsed, Math.max(0, gap.claimS), seq, true);

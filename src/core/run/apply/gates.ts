@@ -27,6 +27,7 @@ export function applyGateAnswer(
     value: body.answer,
     settling: settles ? startInterval(at, clockBase(state.clock)) : null,
     overriddenBy: '',
+    lapsed: false,
   });
 }
 
@@ -37,6 +38,7 @@ export function applyOverride(state: RunState, body: Body<'gate-overridden'>): R
     value: 'yes',
     settling: null,
     overriddenBy: body.reason,
+    lapsed: false,
   });
 }
 

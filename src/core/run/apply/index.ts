@@ -6,6 +6,7 @@ import { applyAlarm } from './alarms.ts';
 import { applyAmendment } from './amend.ts';
 import { applyClockAnswer, applyClocks, applyReview, applySession } from './clocks.ts';
 import { beginState } from './begin.ts';
+import { withHands } from './hands.ts';
 import { applyWithdrawal } from './withdraw.ts';
 import { applyRecheck } from './recheck.ts';
 import { applyCleared, applyFault, applyStorage } from './faults.ts';
@@ -46,7 +47,7 @@ export function apply(state: RunState | null, fact: Fact): RunState {
       `fact is "${fact.body.kind}"; allowed: none, the run is closed. Check the journal.`,
     );
   }
-  const next = change(state, fact);
+  const next = withHands(state, fact, (before) => change(before, fact));
   return { ...next, seq: fact.seq, clock: seen(next.clock, fact.at) };
 }
 

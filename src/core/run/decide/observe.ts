@@ -2,21 +2,14 @@ import { message } from '../../messages/index.ts';
 import { alarmOf } from '../rules/alarms.ts';
 import type { RunState } from '../model/state.ts';
 import type { Observation, Readings } from '../model/types.ts';
+import { openSession } from './session.ts';
 import { timerById } from './timers.ts';
 import { accept, refuse, refuseByStatus, type Decision } from './refusal.ts';
 
 /** What the host tells. Goes through the same gate as what people ask. */
 export function observe(state: RunState, seen: Observation, now: Readings): Decision {
   if (state.status === 'closed') return observeClosed(seen);
-  if (seen.kind === 'session-opened') {
-    if (now.session === state.clock.anchor.session)
-      return refuse('session-already-open', message('engine.session.open'));
-    return accept({
-      kind: 'session-opened',
-      lastHeartbeat: seen.lastHeartbeat ?? null,
-      tornRecords: seen.tornRecords,
-    });
-  }
+  if (seen.kind === 'session-opened') return openSession(state, seen, now);
   if (now.session !== state.clock.anchor.session) {
     return refuse('session-not-opened', message('engine.session.not-open'));
   }

@@ -161,6 +161,8 @@ export type HostFact =
       readonly kind: 'session-opened';
       readonly lastHeartbeat: Readings | null;
       readonly tornRecords: number;
+      /** Records the last heartbeat knew of and the journal has not: its end is gone. */
+      readonly missingRecords?: number;
     }
   | { readonly kind: 'session-closed' }
   | { readonly kind: 'storage-failed'; readonly text: string }

@@ -152,6 +152,8 @@ export type GateState = {
   readonly tripped: boolean;
   readonly settling: ElapsedInterval | null;
   readonly overriddenBy: string;
+  /** Its yes stood too long without a hand on the work: it is asked again. */
+  readonly lapsed: boolean;
 };
 
 export type FaultState = {

@@ -19,6 +19,9 @@ export type Readings = {
   readonly session: string;
 };
 
+/** Proof of life, kept apart from the journal; `seq`: the last record that was on disk then. */
+export type Heartbeat = Readings & { readonly seq?: number };
+
 /** What a person (or the host) asks of the engine. Every pair of state and request is a transition or a named refusal. */
 export type Request =
   /** `clockRight`: "It is Tuesday 24 November, 21:40", and a person says so. */
@@ -94,7 +97,7 @@ export type Request =
 export type Observation =
   | {
       readonly kind: 'session-opened';
-      readonly lastHeartbeat?: Readings;
+      readonly lastHeartbeat?: Heartbeat;
       readonly tornRecords: number;
     }
   | { readonly kind: 'session-closed' }

@@ -40,6 +40,7 @@ export function gateState(state: RunState, gate: string, scope: string): GateSta
       tripped: false,
       settling: null,
       overriddenBy: '',
+      lapsed: false,
     }
   );
 }
@@ -78,11 +79,17 @@ function missingGate(id: string): Gate {
 }
 
 /** The gates of a step, in the order of its plan. */
-export function gatesOfStep(state: RunState, step: Step, attempt: number): readonly StepGate[] {
+export function gatesOfStep(
+  state: RunState,
+  step: Step,
+  attempt: number,
+  now: Readings,
+): readonly StepGate[] {
   const { gates } = indexOf(state.plan);
   return step.gates.map((id) => {
     const gate = gates.get(id) ?? missingGate(id);
-    return { gate, known: gateState(state, id, scopeKey(gate, step, attempt)) };
+    const known = gateState(state, id, scopeKey(gate, step, attempt));
+    return { gate, known: hasLapsed(state, gate, known, now) ? forgotten(known) : known };
   });
 }
 
@@ -92,7 +99,9 @@ export function shutGates(
   attempt: number,
   now: Readings,
 ): readonly StepGate[] {
-  return gatesOfStep(state, step, attempt).filter(({ gate, known }) => !isOpen(gate, known, now));
+  return gatesOfStep(state, step, attempt, now).filter(
+    ({ gate, known }) => !isOpen(gate, known, now),
+  );
 }
 
 /** Condition gates that were tripped and are not open again: they hold the whole run. */
@@ -108,6 +117,36 @@ export function trippedGates(state: RunState, now: Readings): readonly StepGate[
   return shut;
 }
 
+function forgotten(known: GateState): GateState {
+  return { ...known, value: 'unknown', settling: null, overriddenBy: '' };
+}
+
+/**
+ * Gloves, shoes and a dry floor are a matter of who stands there now: a yes
+ * lapses with the time nobody had a hand on the work, whatever that time was
+ * (a rest, a pause, a gap and its review together).
+ */
+function hasLapsed(state: RunState, gate: Gate, known: GateState, now: Readings): boolean {
+  if (gate.lapsesS === undefined || known.value !== 'yes') return false;
+  return known.lapsed || awayS(state, now) > gate.lapsesS;
+}
+
+function awayS({ away }: RunState, now: Readings): number {
+  return away ? elapsed(away, now).atMostS : 0;
+}
+
+/** Marks what lapsed until now, before a hand is on the work again. */
+export function markLapsed(state: RunState, now: Readings): RunState {
+  const { gates } = indexOf(state.plan);
+  let next = state;
+  for (const known of Object.values(state.gates)) {
+    const gate = gates.get(known.gate);
+    if (gate && !known.lapsed && hasLapsed(state, gate, known, now))
+      next = putGate(next, { ...known, lapsed: true });
+  }
+  return next;
+}
+
 /** Forgets the answers of gates that lapse after `idleS` seconds of not running. */
 export function lapseGates(state: RunState, idleS: number): RunState {
   const { gates } = indexOf(state.plan);
@@ -115,7 +154,7 @@ export function lapseGates(state: RunState, idleS: number): RunState {
   for (const known of Object.values(state.gates)) {
     const lapsesS = gates.get(known.gate)?.lapsesS;
     if (known.value === 'yes' && lapsesS !== undefined && idleS > lapsesS) {
-      next = putGate(next, { ...known, value: 'unknown', settling: null, overriddenBy: '' });
+      next = putGate(next, forgotten(known));
     }
   }
   return next;

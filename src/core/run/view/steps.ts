@@ -82,7 +82,7 @@ function blockedBy(
 }
 
 function gateViews(state: RunState, step: Step, attempt: number, now: Readings): GateView[] {
-  return gatesOfStep(state, step, attempt).map(({ gate, known }) => ({
+  return gatesOfStep(state, step, attempt, now).map(({ gate, known }) => ({
     gate,
     scopeKey: known.scopeKey,
     value: known.value,

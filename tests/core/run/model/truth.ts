@@ -127,7 +127,7 @@ function checkStart(truth: Truth, tablet: Tablet, started: string): void {
     const beganS = truth.restBeganS.get(`${rest}#${one.attempt}`) ?? Infinity;
     expect(tablet.trueS - beganS).toBeGreaterThanOrEqual(DAY_S - SLACK_S);
   } else {
-    expect(one).toMatchObject({ outcome: 'skipped', reason: 'A reason.' });
+    expect(one).toMatchObject({ outcome: 'skipped', reason: asWritten('A reason.') });
   }
 }
 

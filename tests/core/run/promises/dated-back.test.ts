@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../../../src/core/plan/index.ts';
 import type { Request } from '../../../../src/core/run/index.ts';
 import { DAY_S, purgePlan, smallPlan } from '../support/fixtures.ts';
 import { glowing, NEW_YEAR_MS, resting, Tablet } from '../support/tablet.ts';
@@ -14,8 +15,8 @@ function ago(tablet: Tablet, agoS: number): number {
   return NEW_YEAR_MS + (tablet.trueS - agoS) * 1000;
 }
 
-function cooling(): Tablet {
-  const tablet = glowing(purgePlan);
+function cooling(plan: Plan = purgePlan): Tablet {
+  const tablet = glowing(plan);
   tablet.does({ kind: 'stop-step', step: 'glow', reason: 'Enough.' });
   tablet.does({ kind: 'confirm-safe', step: 'glow' });
   tablet.passes(60);
@@ -51,6 +52,13 @@ describe('"It was last hot at …"', () => {
     expect(tablet.clock('/cool').atLeastS).toBe(before);
     tablet.does(lastHot(tablet, '/cool', ago(tablet, 10)));
     expect(tablet.clock('/cool').atLeastS).toBeCloseTo(10, 0);
+    // Nor where the record knows of no place that was hot: a pot on the table.
+    const nowhere = purgePlan.steps.map((one) => {
+      const { fixture: _, ...rest } = one;
+      return one.kind === 'cool' ? rest : one;
+    });
+    const pot = cooling({ ...purgePlan, steps: nowhere });
+    expect(pot.tries(lastHot(pot, '/cool', ago(pot, 1800)))).toBe('out-of-range');
   });
 
   it('stays inside what the record tells of hot use', () => {

@@ -35,16 +35,16 @@ function pouring(plan: Plan, pour: Step): RunState {
   return state;
 }
 
-const SHARES = [0.02, 0.3, 0.5, 0.9];
+const SHARES = [0.02, 0.4, 0.9];
 
-/** A person stands there with an empty kettle, s; generous, for a machine that does other things too. */
+/** A person stands there with an empty kettle; time of the processor, s, whatever else the machine does. */
 const LONGEST_S = 5;
 
 describe.each(DEMOS)('"I ran out here" in %s', (demo) => {
   const plan = planOfDemo(demo);
   const all = plan.steps.filter(({ kind }) => kind === 'pour');
-  // The hall has 71 kettles; every fifth or sixth of them, and its last.
-  const every = Math.ceil(all.length / 14);
+  // The hall has 71 kettles; every eighth of them, and its last.
+  const every = Math.ceil(all.length / 9);
   const pours = all.filter((_, i) => i % every === 0 || i === all.length - 1);
 
   it('is accepted at every kettle and share, soon', () => {
@@ -55,10 +55,10 @@ describe.each(DEMOS)('"I ran out here" in %s', (demo) => {
       const state = pouring(plan, pour);
       const begun = (id: string): boolean => (state.steps[id]?.status ?? 'waiting') !== 'waiting';
       for (const share of SHARES) {
-        const from = performance.now();
+        const from = process.cpuUsage();
         const amendment = ranOut(plan, pour.id, share, begun);
         const done = amendment && perform(state, { kind: 'amend-plan', ...amendment }, AT);
-        longestS = Math.max(longestS, (performance.now() - from) / 1000);
+        longestS = Math.max(longestS, process.cpuUsage(from).user / 1e6);
         if (!done || 'refusal' in done)
           refused.push(`${pour.id} ${share}: ${done ? done.refusal.message : 'no amendment'}`);
       }

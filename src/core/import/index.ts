@@ -1,0 +1,1 @@
+export { readRun, type ReadRun } from './read-run.ts';

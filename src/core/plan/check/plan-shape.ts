@@ -1,0 +1,102 @@
+import { readKitchen } from '../../kitchen/index.ts';
+import { byName, fields, flag, list, number, oneOf, said, text, type ShapeOf } from './shape-of.ts';
+import { band, faultKind, stepShape } from './step-shape.ts';
+
+const messages = list(said);
+const anything: ShapeOf = () => undefined;
+const signal = oneOf('DANGER', 'WARNING', 'CAUTION', 'NOTICE');
+const resourceKind = oneOf('hands', 'burners-lit', 'range', 'vessel', 'circuit');
+
+const gate = fields(
+  {
+    id: text,
+    kind: oneOf('caution', 'condition'),
+    signal,
+    ask: said,
+    say: said,
+    scope: oneOf('run', 'fixture', 'step'),
+    trippedBy: list(faultKind),
+    settleS: number(),
+    makeSafe: said,
+  },
+  { lapsesS: number() },
+);
+
+const method = fields(
+  {
+    fixture: text,
+    method: text,
+    cover: flag,
+    reason: said,
+    source: said,
+    checked: flag,
+    wouldChange: said,
+  },
+  { minutes: number(), term: said, overriddenBy: said, ownRow: text, question: text },
+);
+
+const days = fields(
+  {
+    startWallMs: number(),
+    restDays: list(fields({ name: said, fromWallMs: number(), toWallMs: number() })),
+  },
+  { deadline: fields({ name: said, atWallMs: number() }) },
+);
+
+const planShape = fields(
+  {
+    format: oneOf('glowpour-plan'),
+    version: oneOf(2),
+    kitchen: anything,
+    purpose: text,
+    custom: text,
+    boilingC: number(),
+    methods: list(method),
+    steps: list(stepShape),
+    resources: list(
+      fields({ id: text, kind: resourceKind, name: said, capacity: number(), unit: said }),
+    ),
+    gates: list(gate),
+    cautions: list(fields({ id: text, signal, hazard: said, say: said, source: said })),
+    faults: list(
+      fields({
+        kind: faultKind,
+        name: said,
+        policy: oneOf('stop-run', 'suspend', 'note'),
+        doThis: messages,
+      }),
+    ),
+    questions: list(fields({ id: text, fixture: text, ask: said, why: said, untilThen: said })),
+    shopping: list(fields({ id: text, name: said, amount: said, why: said })),
+    totals: fields({
+      hotL: band,
+      coldL: band,
+      kettles: band,
+      electricityKWh: number(),
+      gasKWh: number(),
+      handsOnS: number(),
+    }),
+    timetable: fields({ startS: byName(number()), finishS: number(), lowerBoundS: number() }),
+    notices: messages,
+  },
+  { days, calibration: byName(anything) },
+);
+
+/** More than this is not listed; the file is refused all the same. */
+const MOST = 20;
+
+/**
+ * What a value lacks to be a plan at all, field by field, its kitchen by the
+ * reader of kitchen files; empty: its shape is right. Says nothing of its sense.
+ */
+export function planShapeProblems(raw: unknown): readonly string[] {
+  const found: string[] = [];
+  planShape(raw, 'plan', (what) => found.push(what));
+  if (found.length > 0) return found.slice(0, MOST);
+  const kitchen = readKitchen((raw as { readonly kitchen: unknown }).kitchen);
+  return 'problems' in kitchen
+    ? kitchen.problems
+        .slice(0, MOST)
+        .map(({ path }) => `plan.kitchen.${path} is not what a kitchen file may have`)
+    : [];
+}

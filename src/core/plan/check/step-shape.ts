@@ -1,0 +1,153 @@
+import {
+  byName,
+  fields,
+  flag,
+  list,
+  number,
+  oneOf,
+  said,
+  tagged,
+  text,
+  type ShapeOf,
+} from './shape-of.ts';
+
+const PHASES = ['prepare', 'clean', 'rest', 'purge', 'cool', 'cover', 'mark'] as const;
+const KINDS = [
+  'prepare',
+  'clean',
+  'rest',
+  'boil',
+  'pour',
+  'glow',
+  'cool',
+  'self-clean',
+  'high-heat',
+  'steam',
+  'boil-over',
+  'cover',
+  'mark',
+] as const;
+const ROLES = [
+  'do',
+  'clean',
+  'rest',
+  'fill',
+  'boil',
+  'overflow',
+  'pour',
+  'immerse',
+  'cold',
+  'light',
+  'start',
+  'warm-up',
+  'hold',
+  'cycle',
+  'off',
+  'cool',
+  'open',
+  'cover',
+  'mark',
+] as const;
+const FAULTS = [
+  'no-glow',
+  'flame-out',
+  'power-cut',
+  'smoke',
+  'fire',
+  'co-alarm',
+  'gas-smell',
+  'unwell',
+  'kettle-failed',
+  'oven-lock',
+  'breaker-tripped',
+  'cracked',
+  'undefined',
+] as const;
+
+const texts = list(text);
+const messages = list(said);
+const coordinate = number(-Infinity);
+const point: ShapeOf = (value, at, bad) => {
+  list(coordinate)(value, at, bad);
+  if (Array.isArray(value) && value.length !== 2)
+    bad(`${at} has ${value.length} numbers; allowed: 2`);
+};
+export const band = fields({ low: number(), typical: number(), high: number() });
+export const faultKind = oneOf(...FAULTS);
+
+const timer = fields(
+  {
+    id: text,
+    role: oneOf('hold', 'estimate', 'limit', 'reminder', 'freshness'),
+    purpose: oneOf('at-least', 'at-most', 'unbroken'),
+    lengthS: number(),
+    label: said,
+  },
+  { repeats: flag, fault: faultKind, of: fields({ label: said, name: said }) },
+);
+
+const stage = fields(
+  {
+    id: text,
+    role: oneOf(...ROLES),
+    title: said,
+    detail: messages,
+    timers: list(timer),
+    resumption: oneOf('continue', 'ask', 'restart', 'void'),
+    hazards: list(oneOf('boiling-water', 'flame', 'element', 'oven', 'hot-surface')),
+  },
+  { say: said, reviewAsk: said },
+);
+
+const stretch = fields({
+  kettle: number(),
+  points: list(point),
+  litres: number(),
+  lengthM: number(),
+});
+
+const picture = tagged('kind', {
+  lanes: fields({
+    outline: list(point),
+    holes: list(list(point)),
+    stretches: list(stretch),
+    kettle: number(),
+  }),
+  sink: fields({ parts: list(fields({ name: said, kettle: number() })), kettle: number() }),
+  burner: fields({ cooktop: text, burner: text }),
+  oven: fields({ stages: list(fields({ name: said, lengthS: number(), tempC: coordinate })) }),
+  kettle: fields({ vessel: text, litres: number(), maxFillL: number() }),
+});
+
+const vessel = fields({ id: text, unit: text, name: said });
+
+const work = tagged('on', {
+  kitchen: fields({}),
+  fixture: fields({ method: text }, { minutes: number() }),
+  burner: fields({ burner: text, method: text }, { minutes: number() }),
+  vessel: fields({ vessel }, { litres: number() }),
+  kettle: fields({ kettle: number(1), of: number(1), vessel, litres: number() }),
+});
+
+/** A step of a plan, field by field. */
+export const stepShape = fields(
+  {
+    id: text,
+    kind: oneOf(...KINDS),
+    phase: oneOf(...PHASES),
+    work,
+    title: said,
+    reason: said,
+    sources: messages,
+    stages: list(stage),
+    durationS: band,
+    attention: oneOf('hands', 'watch', 'none'),
+    needs: list(fields({ step: text }, { withinS: number() })),
+    startsBy: oneOf('person', 'chain'),
+    demands: byName(number()),
+    gates: texts,
+    standing: texts,
+    after: texts,
+  },
+  { fixture: text, makeSafe: said, picture },
+);
