@@ -2,13 +2,20 @@ import { defineConfig } from 'vitest/config';
 import { leftOut } from './tests/browser/support/browser/left-out.ts';
 
 const FOREVER = ['node_modules/**'];
+/** Minutes long, and not what an everyday change breaks: CI runs them, `npm run browser:long` here. */
+const LONG = [
+  'tests/browser/pseudo-locale.test.ts',
+  'tests/browser/faults/old-build.test.ts',
+  'tests/browser/faults/power-cut.test.ts',
+];
 /** What is measured by ear or by the minute wants a calm machine; these two hardly load it. */
 const ALONE = ['tests/browser/faults/alarm-heard.test.ts', 'tests/browser/idle.test.ts'];
 
 /**
  * Tests in a real browser. Most of their time is waiting, so two files run at
- * once on two cores; those that measure run after them.
+ * once on two cores; in the long lane those that measure run after the others.
  */
+const long = process.env.GLOWPOUR_LONG !== undefined;
 export default defineConfig({
   test: {
     globalSetup: 'tests/browser/support/browser/global-setup.ts',
@@ -18,8 +25,8 @@ export default defineConfig({
         test: {
           name: 'browser',
           environment: 'node',
-          include: ['tests/browser/**/*.test.ts'],
-          exclude: [...FOREVER, ...ALONE],
+          include: long ? LONG : ['tests/browser/**/*.test.ts'],
+          exclude: long ? FOREVER : [...FOREVER, ...ALONE, ...LONG],
           testTimeout: 240_000,
           hookTimeout: 120_000,
           maxWorkers: 2,
@@ -30,7 +37,7 @@ export default defineConfig({
         test: {
           name: 'measured',
           environment: 'node',
-          include: ALONE,
+          include: long ? ALONE : [],
           testTimeout: 180_000,
           hookTimeout: 120_000,
           maxWorkers: 2,

@@ -1,1 +1,1 @@
-export { readRun, type ReadRun } from './read-run.ts';
+export { readRun } from './read-run.ts';

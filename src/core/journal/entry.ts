@@ -65,8 +65,10 @@ export function followProblem(last: unknown, entry: StoredEntry): string | undef
   const before = (last ?? {}) as Partial<JournalEntry>;
   const seq = (last === undefined ? 0 : (before.seq ?? NaN)) + 1;
   if (entry.seq !== seq || entry.fact.seq !== seq)
+    // not shown: for developers; the store's code is told.
     return `seq is ${entry.seq}; allowed: ${seq}, the one after the last. Read the journal again.`;
   if (entry.prev !== before.sum)
+    // not shown: for developers; the store's code is told.
     return `prev is ${String(entry.prev)} at seq ${seq}; allowed: ${String(before.sum)}, the sum of the entry before. Read the journal again.`;
   return undefined;
 }

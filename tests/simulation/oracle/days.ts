@@ -1,7 +1,6 @@
 import { inEnglish } from '../../support/english.ts';
 import type { Stage, Step } from '../../../src/core/plan/index.ts';
 import type { FactBody } from '../../../src/core/run/index.ts';
-import type { Place } from '../truth.ts';
 import type { World } from '../world.ts';
 import type { Findings } from './findings.ts';
 
@@ -117,5 +116,3 @@ function resumedInside(found: Findings, world: World, day: string): void {
     );
   }
 }
-
-export type { Place };

@@ -7,7 +7,7 @@ import type { LeaderSilence } from '../../../host/tab-lock/index.ts';
 import { createLostRun } from './lost-run.ts';
 import { reasonOf } from '../failures/reason.ts';
 import { OpenRun } from './open-run.ts';
-import { exportRun, importRun } from './run-files.ts';
+import { exportRun } from './export-run.ts';
 import type { SessionDeps } from './run-session.ts';
 import type { Trouble } from './trouble.ts';
 
@@ -111,6 +111,8 @@ export function createRunController(deps: RunControllerDeps) {
     async importText(text: string): Promise<void> {
       if (!deps.mayWrite()) return tell(ONLY_SHOWS);
       try {
+        // Checking a foreign run needs the reader of kitchens and the rules of plans, which an open run does not.
+        const { importRun } = await import('./import-run.ts');
         await importRun(deps.store, text, deps.newId(), deps.readClocks());
         await refresh();
       } catch (error) {

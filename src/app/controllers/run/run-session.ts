@@ -21,7 +21,6 @@ import {
   type RunView,
 } from '../../../core/run/index.ts';
 import { message } from '../../../core/messages/index.ts';
-
 import { say } from '../../context/language.ts';
 import { reasonOf, ToldError } from '../failures/reason.ts';
 import type { Trouble } from './trouble.ts';

@@ -6,7 +6,7 @@ import { applyAlarm } from './alarms.ts';
 import { applyAmendment } from './amend.ts';
 import { applyClockAnswer, applyClocks, applyReview, applySession } from './clocks.ts';
 import { beginState } from './begin.ts';
-import { withHands } from './hands.ts';
+import { withHands } from '../rules/hands.ts';
 import { applyWithdrawal } from './withdraw.ts';
 import { applyRecheck } from './recheck.ts';
 import { applyCleared, applyFault, applyStorage } from './faults.ts';

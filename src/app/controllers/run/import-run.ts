@@ -1,27 +1,8 @@
-import {
-  exportJournal,
-  importJournal,
-  type JournalStore,
-  type StoredEntry,
-  type StoredRun,
-} from '../../../core/journal/index.ts';
+import { importJournal, type JournalStore, type StoredRun } from '../../../core/journal/index.ts';
 import { readRun } from '../../../core/import/index.ts';
 import type { Readings } from '../../../core/run/index.ts';
 import { message } from '../../../core/messages/index.ts';
 import { ToldError } from '../failures/reason.ts';
-
-/**
- * A run as a file, to keep it elsewhere or carry it to another tablet.
- * `inMemory`: what the page that leads it knows; more than the store has when
- * that cannot be written, or was deleted.
- */
-export async function exportRun(
-  store: JournalStore,
-  runId: string,
-  inMemory: readonly StoredEntry[] | undefined,
-): Promise<string> {
-  return exportJournal(inMemory ?? (await store.readAll(runId)));
-}
 
 /**
  * A run from another tablet, checked whole, comes in under a new

@@ -1,5 +1,5 @@
 import type { Fact, FactBody } from '../model/facts.ts';
-import { markLapsed } from '../rules/gates.ts';
+import { markLapsed } from './gates.ts';
 import { stepOf } from '../model/plan-index.ts';
 import type { RunState } from '../model/state.ts';
 import { clockBase } from '../timers/unproved-time.ts';
