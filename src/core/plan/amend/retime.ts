@@ -6,6 +6,7 @@ import {
   type Calendar,
 } from '../../schedule/index.ts';
 import { calendarOf } from '../timetable/days.ts';
+import { lagOf } from '../timetable/lags.ts';
 import { usualNights, type ClosedHours } from '../timetable/timetable.ts';
 import type { Plan, Step } from '../model/index.ts';
 
@@ -64,10 +65,7 @@ function keepsHours(step: Step, startS: number | undefined, closed: ClosedHours)
 }
 
 function afterOf(step: Step, isPourAfter: boolean, newLast: string): readonly After[] {
-  const own = step.needs.map(({ step: id, withinS }): After => {
-    if (step.startsBy === 'chain') return { id, maxLagS: 0 };
-    return withinS === undefined ? { id } : { id, maxLagS: withinS };
-  });
+  const own = step.needs.map((need) => lagOf(step, need));
   return isPourAfter ? [...own, { id: newLast }] : own;
 }
 

@@ -1,4 +1,5 @@
 import { restDayBroken, type Plan, type Step } from '../model/index.ts';
+import { mostLagS } from '../timetable/lags.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
 function* ids(plan: Plan): Generator<PlanProblem> {
@@ -98,7 +99,7 @@ function* times(plan: Plan, byId: ReadonlyMap<string, Step>): Generator<PlanProb
       // Times are rounded to whole milliseconds.
       if (start < endS - 0.01)
         yield problem('timetable', [step.id, id], `${step.id} begins before ${id} is over`);
-      if (withinS !== undefined && start > endS + withinS + 0.01)
+      if (withinS !== undefined && start > endS + mostLagS(step, withinS) + 0.01)
         yield problem('timetable', [step.id, id], `${step.id} begins too late after ${id}`);
     }
   }

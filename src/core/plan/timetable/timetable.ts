@@ -1,3 +1,4 @@
+import { lagOf } from './lags.ts';
 import type { Message } from '../../messages/index.ts';
 import {
   solve,
@@ -44,10 +45,7 @@ export function usualNights(): ClosedHours {
 }
 
 function afterOf({ step, follows }: StepDraft): readonly After[] {
-  const own = step.needs.map(({ step: id, withinS }): After => {
-    if (step.startsBy === 'chain') return { id, maxLagS: 0 };
-    return withinS === undefined ? { id } : { id, maxLagS: withinS };
-  });
+  const own = step.needs.map((need) => lagOf(step, need));
   return [...own, ...follows.map((id) => ({ id }))];
 }
 

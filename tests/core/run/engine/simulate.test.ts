@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { simulateRun } from '../../../../src/core/run/index.ts';
+import { DEMOS, planOfDemo } from '../../plan/support/plans.ts';
 import { smallPlan } from '../support/fixtures.ts';
 import { withSabbath } from '../support/sabbath.ts';
 import { NEW_YEAR_MS } from '../support/tablet.ts';
@@ -24,5 +25,19 @@ describe('a simulated run over a rest day', () => {
     const waiting = simulateRun(withSabbath(smallPlan, -60, HOUR_S), { eager: true });
     expect(waiting.view.closedAs).toBe('completed');
     expect((waiting.facts[1]?.at.wallMs ?? 0) - NEW_YEAR_MS).toBeGreaterThanOrEqual(HOUR_S * 1000);
+  });
+});
+
+describe('a simulated run of a demo, each step at its time', () => {
+  it.each(DEMOS)('boils and pours everything once: %s', (demo) => {
+    // Verifies: I-23
+    const { facts, view } = simulateRun(planOfDemo(demo));
+    expect(view.closedAs).toBe('completed');
+    const again = facts.filter(
+      ({ body }) =>
+        body.kind === 'step-repeated' ||
+        (body.kind === 'step-settled' && body.outcome === 'stopped'),
+    );
+    expect(again).toEqual([]);
   });
 });

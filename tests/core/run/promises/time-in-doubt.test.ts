@@ -113,6 +113,26 @@ describe('a clock that was wrong when the run started', () => {
     expect(tablet.clock('/rest').atLeastS).toBeLessThanOrEqual(8 * HOUR_S + 10);
   });
 
+  it('or set back while no page was there, credits nothing by a yes when it comes right', () => {
+    // Verifies: I-20
+    const tablet = new Tablet(smallPlan);
+    tablet.does(
+      { kind: 'start-run', clockRight: true },
+      { kind: 'start-step', step: 'clean-sink' },
+    );
+    tablet.passes(300);
+    tablet.setsClock(-8 * HOUR_S, false);
+    tablet.restarts(8 * HOUR_S);
+    expect(tablet.view.askClock).toBe(false);
+    tablet.does({ kind: 'resume' });
+    tablet.says('clean-sink');
+    tablet.passes(600);
+    tablet.setsClock(8 * HOUR_S);
+    expect(tablet.tries({ kind: 'answer-clock', right: true })).toBe('passed-missing');
+    tablet.does({ kind: 'answer-clock', right: true, passed: false });
+    expect(tablet.clock('/rest').atLeastS).toBeLessThanOrEqual(600);
+  });
+
   it('a day is not waved through by one press even where the clock was confirmed; a night is', () => {
     // Verifies: I-20
     for (const [hours, refusal] of [

@@ -1,0 +1,25 @@
+import type { After } from '../../schedule/index.ts';
+import { handworkS } from '../context/work-times.ts';
+import type { Need, Step } from '../model/index.ts';
+
+/**
+ * From the start of a pour to its last hot drop, s: carried and poured by a slow
+ * hand; the cold water comes after.
+ */
+function lastDropS({ kind, durationS }: Step): number {
+  return kind === 'pour' ? Math.max(0, durationS.high - handworkS('cold').high) : 0;
+}
+
+/**
+ * How long after its boil a step may be planned, s. Boiled water is fresh until
+ * the last drop (I-23), so the pour itself is taken off.
+ */
+export function mostLagS(step: Step, withinS: number): number {
+  return Math.max(0, withinS - lastDropS(step));
+}
+
+/** A need as the schedule keeps it. */
+export function lagOf(step: Step, { step: id, withinS }: Need): After {
+  if (step.startsBy === 'chain') return { id, maxLagS: 0 };
+  return withinS === undefined ? { id } : { id, maxLagS: mostLagS(step, withinS) };
+}
