@@ -211,7 +211,7 @@ describe('what is told of it', () => {
     };
     const known = [{ areas: ['plan'], place: /^a: finishS$/, reason: 'Counted twice.' }] as const;
     const all = judged(differencesOf(before, after), known);
-    const lines = reportLines(all, comparedOf(before), known, false);
+    const lines = reportLines(all, comparedOf(before), known);
     expect(lines).toEqual([
       '1 plans: 1 steps, 1 difference and 1 known',
       '  steps.boil sink 1.startS  [a]',

@@ -48,7 +48,16 @@ function methodsByOneTable(line: string): string {
   );
 }
 
+const BOILED_LATER =
+  'A kettle was boiled so early that a hand at the usual speed poured its last drop stale; it is boiled later.';
+
 export const KNOWN: readonly Known[] = [
+  { areas: ['plan'], place: /: steps\.boil \S+ \d+\.startS$/, reason: BOILED_LATER },
+  {
+    areas: ['plan text'],
+    line: /\d\d:\d\d {2}Boil kettle \d+ of \d+ for [^.]*\. {2}\[/,
+    reason: BOILED_LATER,
+  },
   {
     areas: ['plan text', 'sentence', 'record'],
     alike: lengthsInMinutes,

@@ -92,11 +92,13 @@ export function reportLines(
   all: readonly Judged[],
   compared: Compared,
   known: readonly Known[],
-  showAll: boolean,
+  { showAll = false, plansOnly = false }: { showAll?: boolean; plansOnly?: boolean } = {},
 ): readonly string[] {
   const used = known.map((one) => all.filter((judgedOne) => judgedOne.known === one).length);
   return [
-    ...AREAS.flatMap((one) => areaLines(one, all, compared, showAll ? Infinity : FEW)),
+    ...AREAS.filter(({ area }) => !plansOnly || (area !== 'run' && area !== 'record')).flatMap(
+      (one) => areaLines(one, all, compared, showAll ? Infinity : FEW),
+    ),
     ...known.map((one, n) => `Known, ${used[n]} times: ${one.reason}`),
   ];
 }
