@@ -166,8 +166,8 @@ export const clockMutations: readonly Mutation[] = [
     id: 'alarm-told-twice',
     breaks: ['I-09'],
     file: 'src/core/run/decide/observe.ts',
-    find: '  return told\n',
-    replace: '  return told && seen.cause < 1\n',
+    find: '  return told ?',
+    replace: '  return told && seen.cause < 1 ?',
     why: 'Each try of the device becomes a fact.',
     tests: [run('alarms')],
   },
@@ -187,7 +187,7 @@ export const clockMutations: readonly Mutation[] = [
     find: ".filter((timer) => timer.mode === 'running' && match(timer))",
     replace: ".filter((timer) => timer.mode === 'running' || match(timer))",
     why: 'A question about one burner stops or frees the clock of another.',
-    tests: [run('gaps')],
+    tests: [run('gaps/gaps')],
   },
   {
     id: 'second-gap-forgets-the-pause',
@@ -196,7 +196,7 @@ export const clockMutations: readonly Mutation[] = [
     find: "reviewFrom: from === 'held' || from === 'suspended' ? from : 'running',",
     replace: "reviewFrom: state.status === 'held' ? 'held' : 'running',",
     why: 'Two crashes in a row resume a paused run.',
-    tests: [run('gaps')],
+    tests: [run('gaps/gaps')],
   },
   {
     id: 'wake-by-the-last',

@@ -1,4 +1,4 @@
-import { run, type Mutation } from './types.ts';
+import { promise, run, type Mutation } from './types.ts';
 
 const GATES = 'src/core/run/rules/gates.ts';
 
@@ -53,10 +53,10 @@ export const gateMutations: readonly Mutation[] = [
     id: 'yes-lasts-for-ever',
     breaks: ['I-05'],
     file: GATES,
-    find: ' && lapsesS !== undefined && idleS > lapsesS) {',
-    replace: ' && lapsesS !== undefined && idleS > Infinity) {',
+    find: ' || awayS(state, now) > gate.lapsesS;',
+    replace: ' || awayS(state, now) > Infinity;',
     why: 'Gloves put on yesterday count today.',
-    tests: [run('gates')],
+    tests: [run('gates'), promise('lapsing-gates')],
   },
   {
     id: 'clearing-resumes',

@@ -1,8 +1,10 @@
 import { journal, run, type Mutation } from './types.ts';
 
+const CHECK = 'src/core/journal/check-entry.ts';
 const DECODE = 'src/core/journal/decode.ts';
+const ENTRY = 'src/core/journal/entry.ts';
 
-/** State is the fold of its facts; records are whole, in order, and of a known kind. */
+/** State is the fold of its facts; entries are whole, in order, and of a known kind. */
 export const journalMutations: readonly Mutation[] = [
   {
     id: 'fact-left-out',
@@ -11,7 +13,7 @@ export const journalMutations: readonly Mutation[] = [
     find: '      facts.push(fact);',
     replace: "      if (body.kind !== 'timer-due') facts.push(fact);",
     why: 'The state knows what the journal does not.',
-    tests: [run('steps'), run('cut')],
+    tests: [run('steps'), run('gaps/cut')],
   },
   {
     id: 'fold-forgets-the-end',
@@ -43,25 +45,25 @@ export const journalMutations: readonly Mutation[] = [
   {
     id: 'chain-not-checked',
     breaks: ['I-02'],
-    file: DECODE,
-    find: ' || record.prev !== lastSum) {',
-    replace: ') {',
-    why: 'A forged record with a mended sum is taken in.',
+    file: CHECK,
+    find: ' || entry.prev !== lastSum)',
+    replace: ')',
+    why: 'A forged entry with a mended sum is taken in.',
     tests: [journal('journal')],
   },
   {
     id: 'sum-not-checked-on-reading',
     breaks: ['I-02', 'I-15'],
-    file: DECODE,
-    find: '  if (!sumMatches(record)) {',
-    replace: '  if (record.sum.length === 0) {',
-    why: 'An altered record is believed.',
+    file: CHECK,
+    find: '  if (!sumMatches(entry))',
+    replace: '  if (entry.sum.length === 0)',
+    why: 'An altered entry is believed.',
     tests: [journal('frozen'), journal('journal')],
   },
   {
     id: 'damage-without-a-sum-crashes',
     breaks: ['I-02', 'I-15'],
-    file: DECODE,
+    file: CHECK,
     find: '  } catch {\n    return false;\n  }',
     replace: '  } catch (error) {\n    throw error;\n  }',
     why: 'A damaged digit keeps the journal from opening at all.',
@@ -70,45 +72,45 @@ export const journalMutations: readonly Mutation[] = [
   {
     id: 'sum-not-checked-on-writing',
     breaks: ['I-02'],
-    file: 'src/core/journal/entry.ts',
-    find: '  if (sumOf(again) !== record.sum) {',
-    replace: '  if (again.sum !== record.sum) {',
-    why: 'A record that changes on the way to the disk is written.',
+    file: ENTRY,
+    find: '  if (sumOf(again) !== entry.sum) {',
+    replace: '  if (again.sum !== entry.sum) {',
+    why: 'An entry that changes on the way to the disk is written.',
     tests: [journal('journal')],
   },
   {
-    id: 'torn-record-is-damage',
+    id: 'torn-entry-is-damage',
     breaks: ['I-14'],
     file: DECODE,
-    find: '      if (index === records.length - 1) {',
-    replace: '      if (index > records.length) {',
-    why: 'A run whose last record was cut opens read-only.',
-    tests: [run('cut'), journal('journal')],
+    find: '      if (seq < stored.length)',
+    replace: '      if (seq <= stored.length)',
+    why: 'A run whose last entry was cut opens read-only.',
+    tests: [run('gaps/cut'), journal('journal')],
   },
   {
     id: 'damage-in-the-middle-skipped',
     breaks: ['I-02', 'I-15'],
     file: DECODE,
-    find: '      return result(facts, lastSum, torn, corrupt(index + 1));',
-    replace: '      continue;',
-    why: 'A lost record in the middle goes unnoticed.',
+    find: "return result(torn, {\n          name: 'corrupt',\n          seq,\n          message: message('engine.journal.corrupt', { seq }),\n        });",
+    replace: 'continue;',
+    why: 'A lost entry in the middle goes unnoticed.',
     tests: [journal('frozen'), journal('journal')],
   },
   {
     id: 'newer-version-is-torn',
     breaks: ['I-15'],
-    file: DECODE,
-    find: "value['v'] > RECORD_VERSION) {",
-    replace: "value['v'] > RECORD_VERSION + 9) {",
-    why: 'The last record of a newer app is thrown away as torn.',
+    file: CHECK,
+    find: ' && version > JOURNAL_VERSION)',
+    replace: ' && version > JOURNAL_VERSION + 9)',
+    why: 'The last entry of a newer app is thrown away as torn.',
     tests: [journal('journal')],
   },
   {
     id: 'old-kind-forgotten',
     breaks: ['I-15'],
-    file: 'src/core/run/model/fact-kinds.ts',
-    find: "  'recheck-reported': true,\n",
-    replace: '',
+    file: 'src/core/journal/upgrade/fact.ts',
+    find: "return kind === 'doubt-reported' || isFactKind(kind);",
+    replace: 'return isFactKind(kind);',
     why: 'A journal of a released format no longer opens.',
     tests: [journal('frozen')],
   },
@@ -164,7 +166,7 @@ export const journalMutations: readonly Mutation[] = [
     find: '  if (questions.length === 0 && !always) return next;',
     replace: '  if (questions.length === 0) return next;',
     why: 'After a crash the run goes on with no person looking.',
-    tests: [run('review'), run('cut-recorded')],
+    tests: [run('review'), run('gaps/cut-recorded')],
   },
   {
     id: 'last-reading-forgotten',
@@ -173,6 +175,6 @@ export const journalMutations: readonly Mutation[] = [
     find: '    lastAt: at,\n',
     replace: '',
     why: 'The last fact no longer proves that the page lived.',
-    tests: [run('guards'), run('cut-recorded')],
+    tests: [run('guards'), run('gaps/cut-recorded')],
   },
 ];

@@ -1,7 +1,7 @@
 import { run, type Mutation } from './types.ts';
 
 const FILE = 'src/core/run/rules/rest-days.ts';
-const GUARD = 'src/core/run/work-guard.ts';
+const GUARD = 'src/core/run/rules/work-guard.ts';
 const TESTS = [run('rest-days')];
 
 /** Nothing begins and nothing sounds inside a rest day. */
@@ -20,7 +20,7 @@ export const restDayMutations: readonly Mutation[] = [
     id: 'run-begins-inside',
     breaks: ['I-19'],
     file: 'src/core/run/decide/control.ts',
-    find: "  if (day) return refuse('rest-day', insideSentence(day.name));\n",
+    find: "  if (day) return refuse('rest-day', insideRestDay(day));\n",
     replace: '',
     why: 'A run begins on the Sabbath.',
     tests: TESTS,
@@ -29,7 +29,7 @@ export const restDayMutations: readonly Mutation[] = [
     id: 'repeats-inside',
     breaks: ['I-19'],
     file: 'src/core/run/decide/steps.ts',
-    find: "  if (day) return refuse('rest-day', insideSentence(day.name));\n",
+    find: "  if (day) return refuse('rest-day', insideRestDay(day));\n",
     replace: '',
     why: 'A step is set up again on the Sabbath.',
     tests: TESTS,

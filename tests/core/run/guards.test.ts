@@ -58,6 +58,21 @@ describe('proof of life', () => {
     expect(provedS(early)).toBeCloseTo(3600, 0);
     expect(provedS(late)).toBeCloseTo(4200, 0);
   });
+
+  it('is the last fact even where a journal tells of an older heartbeat', () => {
+    // Verifies: I-14
+    const tablet = resting(smallPlan);
+    const lastHeartbeat = tablet.readings();
+    tablet.passes(3600);
+    tablet.does({ kind: 'note', text: 'Still here.' });
+    const opened = apply(tablet.state, {
+      seq: tablet.state.seq + 1,
+      id: 'opened',
+      at: { ...tablet.readings(), session: 'page-2', monoMs: 0 },
+      body: { kind: 'session-opened', lastHeartbeat, tornRecords: 0 },
+    });
+    expect(Object.values(opened.timers)[0]?.span.atLeastS).toBeCloseTo(3600, 0);
+  });
 });
 
 describe('a fault', () => {

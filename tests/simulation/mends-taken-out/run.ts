@@ -11,7 +11,15 @@ import { join } from 'node:path';
 import { MENDS, type Mend } from './table.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..', '..');
-const NEEDED = ['src', 'shared', 'demo-kitchens', 'tests/core', 'tests/simulation', 'package.json'];
+const NEEDED = [
+  'src',
+  'shared',
+  'demo-kitchens',
+  'tests/core',
+  'tests/support',
+  'tests/simulation',
+  'package.json',
+];
 const CONFIGS = ['tsconfig.json', 'tsconfig.base.json', 'tests/tsconfig.json'];
 const RUNS = process.env['GLOWPOUR_SIMULATIONS'] ?? '2000';
 

@@ -41,7 +41,7 @@ const TIME: readonly Mend[] = [
     'A wait that began in doubt is credited by a yes.',
     'I-20',
     ['a doubt about the clock was credited'],
-    ['timers/words.ts', "(word.passed && span.base === 'known')", '(word.passed && span !== null)'],
+    ['timers/clock-word.ts', "(word.passed && span.base === 'known')", 'word.passed'],
   ),
   mend(
     '2',
@@ -112,7 +112,7 @@ const TIME: readonly Mend[] = [
     'I-25',
     ['a sleep unseen'],
     [
-      'timers/span.ts',
+      'model/elapsed-interval.ts',
       '  return agreementWithin(wallS - monoS, CLOCK_TOLERANCE_S);',
       '  return agreementWithin(wallS - monoS, allowanceS(monoS));',
     ],
@@ -139,7 +139,7 @@ const DAYS: readonly Mend[] = [
     'I-21',
     ['restarted inside a rest day', 'restarted into a rest day'],
     [
-      'turn.ts',
+      'engine/turn.ts',
       '    const day = stageObstacle(state, step, one, number, now);',
       '    const day = stageObstacle(state, step, one, step.stages.length, now);',
     ],
@@ -160,7 +160,7 @@ const DAYS: readonly Mend[] = [
     'A clock set back inside a rest day lets work begin.',
     'I-21',
     ['started inside a rest day', 'confirmed inside a rest day'],
-    ['work-guard.ts', '? [shownMs, shownMs - apart * MS] : [shownMs]', '? [shownMs] : [shownMs]'],
+    ['rules/work-guard.ts', '[shownMs, shownMs - apart * MS]', '[shownMs]'],
   ),
   mend(
     '5e, 9e',
@@ -168,7 +168,7 @@ const DAYS: readonly Mend[] = [
     'I-21',
     ['started past the hour of leaven'],
     [
-      'work-guard.ts',
+      'rules/work-guard.ts',
       "    if (!deadline || step.phase !== 'purge') continue;",
       "    if (!deadline || step.phase !== 'mark') continue;",
     ],
@@ -186,7 +186,7 @@ const PURGE: readonly Mend[] = [
     'A run with a stopped purge is completed.',
     'I-22',
     ['completed, not purged'],
-    ['turn.ts', ' || isUndone(state, step),', ','],
+    ['engine/turn.ts', ' || isUndone(state, step),', ','],
   ),
   mend(
     '6b',
@@ -216,7 +216,7 @@ const PURGE: readonly Mend[] = [
     'I-23',
     ['poured stale'],
     [
-      'boiled-water.ts',
+      'rules/boiled-water.ts',
       "  if (one?.status !== 'active' || !poursFrom(step, one.stage)) return null;",
       "  if (one?.status !== 'settled' || !poursFrom(step, one.stage)) return null;",
     ],
@@ -227,7 +227,7 @@ const PURGE: readonly Mend[] = [
     'I-23',
     ['nothing boiled'],
     [
-      'needs.ts',
+      'rules/needs.ts',
       "    return need.withinS === undefined ? null : { need, why: 'left-out' };",
       '    return null;',
     ],
@@ -238,7 +238,7 @@ const PURGE: readonly Mend[] = [
     'I-23',
     ['a full kettle filled'],
     [
-      'resources.ts',
+      'rules/resources.ts',
       '  const held = heldVessels(state).filter(',
       '  const held = heldVessels(state).slice(0, 0).filter(',
     ],
@@ -282,8 +282,8 @@ const PURGE: readonly Mend[] = [
     'I-25',
     ['what broke came due', 'ended though it broke'],
     [
-      'faults.ts',
-      "isBroken(state, step) || (state.steps[step]?.restart ?? '') !== ''",
+      'rules/faults.ts',
+      'isBroken(state, step) || isSaid(state.steps[step]?.restart ?? NO_REASON)',
       'isBroken(state, step)',
     ],
   ),
