@@ -3,15 +3,6 @@ import { run, type Mutation } from './types.ts';
 /** A plan changed in the run guards no less than before. */
 export const amendmentMutations: readonly Mutation[] = [
   {
-    id: 'amendment-shortens-a-rest',
-    breaks: ['I-17'],
-    file: 'src/core/run/decide/amend-guards.ts',
-    find: '    : after.lengthS < before.lengthS;',
-    replace: '    : false;',
-    why: 'A changed plan rests a minute.',
-    tests: [run('amend')],
-  },
-  {
     id: 'amendment-drops-the-cold',
     breaks: ['I-18'],
     file: 'src/core/run/decide/amend-guards.ts',

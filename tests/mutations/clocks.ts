@@ -7,15 +7,6 @@ const SPAN = 'src/core/run/model/elapsed-interval.ts';
 /** Doubt rounds to the safe side; alarms are never put off; each cause is told once; the wake-up is derived. */
 export const clockMutations: readonly Mutation[] = [
   {
-    id: 'gap-counts-as-over',
-    breaks: ['I-05'],
-    file: TIMER,
-    find: '  if (!isAlarm(timer) && timer.gapOpen) return false;\n',
-    replace: '',
-    why: 'A glow that may have broken off looks finished.',
-    tests: [run('guards')],
-  },
-  {
     id: 'minimum-by-the-wall',
     breaks: ['I-05'],
     file: TIMER,
@@ -41,25 +32,6 @@ export const clockMutations: readonly Mutation[] = [
     replace: 'span: timer.span,',
     why: 'Time that nobody saw is counted when the clock is confirmed later.',
     tests: [run('review')],
-  },
-  {
-    id: 'minimum-completes-in-review',
-    breaks: ['I-05'],
-    file: TURN,
-    find: "  if (state.status === 'reviewing' || state.storageDown) return [];\n  return running(state)\n    .filter((timer) => !isAlarm",
-    replace:
-      '  if (state.storageDown) return [];\n  return running(state)\n    .filter((timer) => !isAlarm',
-    why: 'A rest ends before a person said what happened in the gap.',
-    tests: [run('review'), run('timers')],
-  },
-  {
-    id: 'broken-glow-completes',
-    breaks: ['I-05'],
-    file: TURN,
-    find: '    .filter((timer) => !isFrozen(state, timer.step))\n',
-    replace: '',
-    why: 'A glow whose flame went out completes.',
-    tests: [run('gates')],
   },
   {
     id: 'pause-delays-alarms',
@@ -100,15 +72,6 @@ export const clockMutations: readonly Mutation[] = [
     tests: [run('timers/span')],
   },
   {
-    id: 'clock-before-the-app',
-    breaks: ['I-08'],
-    file: SPAN,
-    find: ' && to.wallMs >= notBeforeWallMs;',
-    replace: ';',
-    why: 'A clock that stands before the app was built is believed.',
-    tests: [run('timers/span')],
-  },
-  {
     id: 'sleep-counts-as-proof',
     breaks: ['I-08', 'I-05'],
     file: SPAN,
@@ -133,15 +96,6 @@ export const clockMutations: readonly Mutation[] = [
     find: '(timer) => isAlarm(timer) && !timer.announced && isDue',
     replace: '(timer) => isAlarm(timer) && isDue',
     why: 'One alarm fills the journal.',
-    tests: [run('timers')],
-  },
-  {
-    id: 'fault-again-and-again',
-    breaks: ['I-09', 'I-16'],
-    file: TURN,
-    find: '    if (raised) continue;\n',
-    replace: '',
-    why: 'One overdue limit raises fault after fault.',
     tests: [run('timers')],
   },
   {
@@ -170,24 +124,6 @@ export const clockMutations: readonly Mutation[] = [
     replace: '  return told && seen.cause < 1 ?',
     why: 'Each try of the device becomes a fact.',
     tests: [run('alarms')],
-  },
-  {
-    id: 'carry-for-nobody',
-    breaks: ['I-09'],
-    file: 'src/core/run/apply/steps.ts',
-    find: "    if (withinS === undefined || one.status !== 'waiting') continue;",
-    replace: '    if (withinS === undefined) continue;',
-    why: 'Boiled water calls for a pour that was left out.',
-    tests: [run('guards')],
-  },
-  {
-    id: 'doubt-spreads-to-other-clocks',
-    breaks: ['I-05', 'I-08'],
-    file: 'src/core/run/apply/change.ts',
-    find: ".filter((timer) => timer.mode === 'running' && match(timer))",
-    replace: ".filter((timer) => timer.mode === 'running' || match(timer))",
-    why: 'A question about one burner stops or frees the clock of another.',
-    tests: [run('gaps/gaps')],
   },
   {
     id: 'second-gap-forgets-the-pause',
@@ -224,15 +160,6 @@ export const clockMutations: readonly Mutation[] = [
     replace: "    if (timer.mode !== 'running') continue;",
     why: 'The page never sleeps, and the next clock is hidden.',
     tests: [run('guards')],
-  },
-  {
-    id: 'no-wake-for-gates',
-    breaks: ['I-10'],
-    file: 'src/core/run/view/timers.ts',
-    find: '    if (leftS > 0) soonestS = Math.min(soonestS, leftS);\n',
-    replace: '',
-    why: 'Nobody is told when the air has settled.',
-    tests: [run('gates')],
   },
   {
     id: 'endless-turn-forgotten',

@@ -9,7 +9,10 @@ import { stepMutations } from './steps.ts';
 
 export { INVARIANTS, type Mutation } from './types.ts';
 
-/** Every way to break a promise of the engine that a test is known to notice. */
+/**
+ * Ways to break a promise of the engine that a test is known to notice. Many a
+ * condition turned or left out is not here: `npm run mutate` makes it by rule.
+ */
 export const MUTATIONS: readonly Mutation[] = [
   ...journalMutations,
   ...clockMutations,

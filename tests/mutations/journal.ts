@@ -151,15 +151,6 @@ export const journalMutations: readonly Mutation[] = [
     tests: [run('guards')],
   },
   {
-    id: 'older-heartbeat-counts',
-    breaks: ['I-14'],
-    file: 'src/core/run/apply/clocks.ts',
-    find: '=== lastAt.session && heartbeat.monoMs > lastAt.monoMs',
-    replace: '=== lastAt.session',
-    why: 'A heartbeat older than the last fact takes proof back.',
-    tests: [run('guards')],
-  },
-  {
     id: 'no-review-when-nothing-is-asked',
     breaks: ['I-14', 'I-06'],
     file: 'src/core/run/apply/clocks.ts',
