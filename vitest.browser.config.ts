@@ -7,6 +7,8 @@ const LONG = [
   'tests/browser/pseudo-locale.test.ts',
   'tests/browser/faults/old-build.test.ts',
   'tests/browser/faults/power-cut.test.ts',
+  'tests/browser/faults/screen-and-sleep.test.ts',
+  'tests/browser/faults/sound-light.test.ts',
 ];
 /** What is measured by ear or by the minute wants a calm machine; these two hardly load it. */
 const ALONE = ['tests/browser/faults/alarm-heard.test.ts', 'tests/browser/idle.test.ts'];

@@ -7,5 +7,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**', 'node_modules/**'],
     testTimeout: 30_000,
+    // By default one core is left idle, which on two is half of them.
+    maxWorkers: '100%',
   },
 });

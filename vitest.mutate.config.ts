@@ -11,7 +11,7 @@ export default defineConfig({
   test: {
     environment: 'node',
     include: ['tests/core/run/**/*.test.ts'],
-    exclude: ['model', 'cut', 'cut-recorded', 'permits', 'invariants'].map(
+    exclude: ['model', 'gaps/cut', 'gaps/cut-recorded', 'permits', 'invariants'].map(
       (name) => `tests/core/run/${name}.test.ts`,
     ),
     testTimeout: 30_000,

@@ -14,7 +14,15 @@ type Verdict = 'killed' | 'SURVIVED' | 'could-not-apply' | 'does-not-run';
 
 const ROOT = join(import.meta.dirname, '..');
 /** What the named tests need; the working tree itself is never touched. */
-const NEEDED = ['src', 'shared', 'demo-kitchens', 'tests/core', 'package.json', 'vitest.config.ts'];
+const NEEDED = [
+  'src',
+  'shared',
+  'demo-kitchens',
+  'tests/core',
+  'tests/support',
+  'package.json',
+  'vitest.config.ts',
+];
 const CONFIGS = ['tsconfig.json', 'tsconfig.base.json', 'tests/tsconfig.json'];
 /** A change may make a loop endless; then its tests do not end either, and that is noticed, ms. */
 const LIMIT_MS = 120_000;

@@ -13,6 +13,7 @@ async function resting(wallMs?: number, zone?: string): Promise<void> {
   });
   await on.screen.beginRun();
   await on.screen.actUntil({ isQuiet: true });
+  await on.screen.until('nothing but rests', (seen) => hours(seen) > 20);
 }
 
 const hours = ({ wakeInS }: Seen): number => (wakeInS ?? Number.NaN) / 3600;

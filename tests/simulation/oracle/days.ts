@@ -79,7 +79,7 @@ export function restDayKept(found: Findings, world: World, body: FactBody): void
       world,
       'I-21',
       `${how} inside a rest day`,
-      `${step.id} ${how} inside ${inside.name}.`,
+      `${step.id} ${how} inside ${inEnglish.say(inside.name)}.`,
     );
   const next = days.restDays.find(
     ({ fromWallMs }) => fromWallMs > nowMs && nowMs + (forS - EDGE_S) * 1000 > fromWallMs,
@@ -89,7 +89,7 @@ export function restDayKept(found: Findings, world: World, body: FactBody): void
       world,
       'I-21',
       `${how} into a rest day`,
-      `${step.id} ${how} and reaches into ${next.name}.`,
+      `${step.id} ${how} and reaches into ${inEnglish.say(next.name)}.`,
     );
   const { deadline } = days;
   if (!deadline || step.phase !== 'purge') return;
@@ -98,7 +98,7 @@ export function restDayKept(found: Findings, world: World, body: FactBody): void
       world,
       'I-21',
       `${how} past the hour of leaven`,
-      `${step.id} ${how} and ends after ${deadline.name}.`,
+      `${step.id} ${how} and ends after ${inEnglish.say(deadline.name)}.`,
     );
 }
 
