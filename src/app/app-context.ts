@@ -4,7 +4,7 @@ import type { RunStatus } from '../core/run/index.ts';
 import { driveTurns } from '../host/clocks/index.ts';
 import { askToPersist, type Persistence } from '../host/persist/index.ts';
 import { createDevice, type Device } from './context/device.ts';
-import { chooseLanguage } from './context/language.ts';
+import { chooseLanguage, say } from './context/language.ts';
 import { createNotice } from './context/notice.ts';
 import { createRoute, languageAsked } from './context/route.ts';
 import { createTheme } from './context/theme.ts';
@@ -31,6 +31,18 @@ function askOnce(wanted: () => boolean) {
     if (isWanted()) void askToPersist().then(setKept);
   });
   return kept;
+}
+
+/** What nothing else caught: it is told in the record, and the page goes on. */
+function tellFailures(tell: (why: string) => void): void {
+  const onError = (event: ErrorEvent): void => tell(event.message);
+  const onRejection = ({ reason }: PromiseRejectionEvent): void => tell(String(reason));
+  addEventListener('error', onError);
+  addEventListener('unhandledrejection', onRejection);
+  onCleanup(() => {
+    removeEventListener('error', onError);
+    removeEventListener('unhandledrejection', onRejection);
+  });
 }
 
 /** Theme, language and run as this household left them. */
@@ -80,6 +92,7 @@ export function createAppContext() {
     tell,
   });
   const alarm = createAlarm();
+  tellFailures((why) => void runs.broke(say(message('shell.failed.note', { why }))));
   const updates = createUpdates(async () => (await journals.listRuns()).some((run) => !run.closed));
   onMount(() => void runs.refresh());
   // An open run is taken up again as soon as this page may write it; nobody has to look for it.

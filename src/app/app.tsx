@@ -1,10 +1,13 @@
 import { createEffect, getOwner, type JSX, lazy, runWithOwner, Show, Suspense } from 'solid-js';
 import { createAppContext, type AppContext } from './app-context.ts';
 import { WatchBand } from './watch-band.tsx';
-import { t, translator } from './context/language.ts';
+import { say, t, translator } from './context/language.ts';
+import { followZone } from './context/zone.ts';
+import { reasonOf } from './controllers/failures/reason.ts';
 import type { RunChoices } from './controllers/run/run-choices.ts';
 import type { SoundLight, WakeLight } from './pages/run/lights.tsx';
 import { RunPage } from './pages/run/run-page.tsx';
+import { BrokenPart, Guarded, type PartName } from './parts/guarded.tsx';
 import { exportRun, ranOut } from './run-actions.ts';
 
 /** The page tells browsers and readers which language it speaks, and which way it runs. */
@@ -32,71 +35,80 @@ export function App() {
     context.route().page === 'run' &&
     !context.runs.trouble() &&
     (!context.runs.isRead() || context.runs.openRun() !== undefined);
+  const lead = () => {
+    const { runs, device } = context;
+    if (runs.otherLead() === 'silent') device.tabLock.steal();
+    else device.tabLock.askFor();
+  };
   const running = () => (context.route().page === 'run' ? context.runs.view() : undefined);
+  followZone(() => running()?.plan.kitchen.place?.zone);
+  const broken = (part: PartName, error: unknown) =>
+    void context.runs.broke(t('shell.broken.note', { part, why: say(reasonOf(error)) }));
   return (
-    <Show
-      when={running()}
-      fallback={
-        <Show when={!mayCome()}>
-          <Suspense>
-            <Pages />
-          </Suspense>
-        </Show>
-      }
-    >
-      {(view) => (
-        <Watched context={context}>
-          <RunPage
-            view={view()}
-            nowMs={context.runs.nowMs()}
-            lights={{
-              sound: soundLight(context),
-              wake: wakeLight(context),
-              writer: context.mayWrite() || context.runs.otherLead() !== undefined,
-            }}
-            trouble={context.runs.trouble()}
-            refusal={context.notice()}
-            theme={context.theme.theme()}
-            onTheme={context.theme.toggle}
-            choices={choicesHere(context)}
-            onChoice={context.choices.choose}
-            onLanguage={context.chooseLanguage}
-            send={context.runs.send}
-            playTest={context.alarm.playTest}
-            kept={context.persistence()}
-            arm={() => void context.alarm.arm()}
-            ranOut={(step, share) => void ranOut(context, view(), step, share)}
-            exportRun={() => void exportRun(context, context.runs.openRun()?.id ?? '')}
-          />
-        </Watched>
-      )}
-    </Show>
+    <BrokenPart.Provider value={broken}>
+      <Show
+        when={running()}
+        fallback={
+          <Show when={!mayCome()}>
+            <Guarded part="page">
+              <Suspense>
+                <Pages />
+              </Suspense>
+            </Guarded>
+          </Show>
+        }
+      >
+        {(view) => (
+          <Watched context={context} lead={lead}>
+            <RunPage
+              view={view()}
+              nowMs={context.runs.nowMs()}
+              lights={{
+                sound: soundLight(context),
+                wake: wakeLight(context),
+                writer: context.mayWrite() || context.runs.otherLead() !== undefined,
+              }}
+              trouble={context.runs.trouble()}
+              refusal={context.notice()}
+              theme={context.theme.theme()}
+              onTheme={context.theme.toggle}
+              choices={choicesHere(context)}
+              onChoice={context.choices.choose}
+              onLanguage={context.chooseLanguage}
+              send={context.runs.send}
+              playTest={context.alarm.playTest}
+              kept={context.persistence()}
+              arm={() => void context.alarm.arm()}
+              ranOut={(step, share) => void ranOut(context, view(), step, share)}
+              exportRun={() => void exportRun(context, context.runs.openRun()?.id ?? '')}
+              lead={context.runs.otherLead() ? lead : undefined}
+            />
+          </Watched>
+        )}
+      </Show>
+    </BrokenPart.Provider>
   );
 }
 
-/** A run that another page leads is shown with everything in it switched off. */
-function Watched(props: { context: AppContext; children: JSX.Element }) {
+/** A run that another page leads, under a band that says so. */
+function Watched(props: { context: AppContext; lead: () => void; children: JSX.Element }) {
   const { runs, device, alarm } = props.context;
-  const lead = () => {
-    const other = runs.otherLead();
-    if (other === 'silent') device.tabLock.steal();
-    else device.tabLock.askFor();
-  };
   return (
-    <Show when={runs.otherLead()} fallback={props.children}>
-      {(otherLead) => (
-        <div class="watch-frame">
+    // The run's page stays the same one when the lead changes: what is open on it stays open.
+    <div class={runs.otherLead() ? 'watch-frame' : 'led-here'}>
+      <Show when={runs.otherLead()}>
+        {(otherLead) => (
           <WatchBand
             otherLead={otherLead()}
             wasTakenOver={device.lock() === 'replaced' || runs.trouble()?.kind === 'taken-over'}
             needsArming={alarm.light() === 'touch-to-arm' && otherLead() !== 'beating'}
             onArm={() => void alarm.arm()}
-            onLead={lead}
+            onLead={props.lead}
           />
-          <fieldset disabled>{props.children}</fieldset>
-        </div>
-      )}
-    </Show>
+        )}
+      </Show>
+      {props.children}
+    </div>
   );
 }
 

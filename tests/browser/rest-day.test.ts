@@ -12,7 +12,8 @@ const SATURDAY_NIGHT = Date.parse('2027-03-07T00:15:00Z');
 const on = onTablet('test', async (at) => {
   await at.start({ wallMs: THURSDAY_MORNING });
   await at.open('', async ({ cdp }) => {
-    await cdp.send('Emulation.setTimezoneOverride', { timezoneId: 'America/New_York' });
+    // The kitchen's time is told, wherever the tablet thinks it is.
+    await cdp.send('Emulation.setTimezoneOverride', { timezoneId: 'UTC' });
   });
 });
 
@@ -24,6 +25,11 @@ describe('a Sabbath in the middle of a run', () => {
       screen.jump(wallMs - (await screen.see<number>('Date.now()')));
     await screen.beginRun();
     await screen.actUntil({ isQuiet: true });
+    await screen.press('until-when');
+    await screen.waitForElement('.days-zone');
+    expect(await screen.dialog().innerText()).toMatch(/17:33[^]*18:33/);
+    await screen.picture('screens/3-run-other-zone');
+    await screen.closeDialog();
     await jumpTo(FRIDAY_NIGHT);
     const restDay = screen.page.locator('.rest-day');
     await restDay.waitFor();

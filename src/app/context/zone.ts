@@ -1,4 +1,22 @@
-/** The time zone (IANA name) of the one who reads. */
-export function readerZone(): string {
+import { createSignal } from 'solid-js';
+
+const [ofKitchen, setOfKitchen] = createSignal<() => string | undefined>(() => undefined);
+
+/** The time zone (IANA name) that the tablet is set to. */
+export function tabletZone(): string {
   return Intl.DateTimeFormat().resolvedOptions().timeZone;
+}
+
+/**
+ * The time zone of the clock on the kitchen's wall: that of the run on the
+ * screen, else the tablet's. A tablet set to another zone would tell the
+ * Sabbath hours off.
+ */
+export function wallZone(): string {
+  return ofKitchen()() ?? tabletZone();
+}
+
+/** From now on times are told in this zone where it is known. */
+export function followZone(of: () => string | undefined): void {
+  setOfKitchen(() => of);
 }

@@ -1,12 +1,16 @@
-import { type JSX, onCleanup, onMount } from 'solid-js';
+import { type JSX, onCleanup, onMount, Show, useContext } from 'solid-js';
+import { Guarded } from './guarded.tsx';
 import { countSheets } from './open-sheets.ts';
+import { SheetCorner } from './sheet-corner.ts';
 
 /**
  * A modal sheet over the page; Escape and the given close action end it. The
  * focus goes to the sheet itself, on no button: a key that was on its way
- * presses nothing. At the end it goes back to where it came from.
+ * presses nothing. At the end it goes back to where it came from. What the page
+ * keeps in reach (SheetCorner) stays in reach.
  */
 export function Sheet(props: { label: string; onClose: () => void; children: JSX.Element }) {
+  const corner = useContext(SheetCorner);
   let dialog: HTMLDialogElement | undefined;
   let body: HTMLDivElement | undefined;
   onMount(() => {
@@ -36,8 +40,9 @@ export function Sheet(props: { label: string; onClose: () => void; children: JSX
         data-scrolls=""
         autofocus
       >
-        {props.children}
+        <Guarded part="sheet">{props.children}</Guarded>
       </div>
+      <Show when={corner}>{(inReach) => inReach()()}</Show>
     </dialog>
   );
 }

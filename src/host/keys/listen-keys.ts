@@ -18,19 +18,19 @@ type KeyOptions = {
   readonly onIntent: (intent: Intent) => void;
   /** Read at each press, so that a setting takes effect at once. */
   readonly pedalActs: () => boolean;
-  /** False while something modal lies on top: then no key of the page means anything. */
-  readonly heeds: () => boolean;
+  /** False while something modal lies on top: then a key of the page means nothing. */
+  readonly heeds: (intent: Intent) => boolean;
 };
 
 /** Listens to the whole page; gives back how to stop. */
 export function listenKeys({ onIntent, pedalActs, heeds }: KeyOptions): () => void {
   const passes = createBounceGuard();
   const pressed = (event: KeyboardEvent): void => {
-    if (event.defaultPrevented || event.isComposing || !heeds()) return;
+    if (event.defaultPrevented || event.isComposing) return;
     const { key, repeat, altKey, ctrlKey, metaKey } = event;
     const press = { key, repeat, altKey, ctrlKey, metaKey, focus: focusOf(event.target) };
     const intent = intentOf(press, pedalActs());
-    if (!intent) return;
+    if (!intent || !heeds(intent)) return;
     // Else Space and the page keys would scroll as well.
     event.preventDefault();
     if (passes(intent, performance.now())) onIntent(intent);

@@ -56,6 +56,19 @@ describe('what a plan is made with besides the kitchen', () => {
     expect(planning.startWallMs()).toBe(nextQuarter(NOW_MS));
   });
 
+  it('keeps the chosen beginning over a reload, and forgets it when the run begins', async () => {
+    const chosenMs = nextQuarter(NOW_MS + 24 * QUARTER_MS);
+    const { planning, written } = planningOf([]);
+    planning.beginAt(chosenMs);
+    const reloaded = planningOf([], Object.fromEntries(written)).planning;
+    expect((await reloaded.optionsOf(flat)).startWallMs).toBe(chosenMs);
+    reloaded.beginAt(null);
+    expect((await reloaded.optionsOf(flat)).startWallMs).toBe(nextQuarter(NOW_MS));
+    planning.beginAt(null);
+    const begun = planningOf([], Object.fromEntries(written)).planning;
+    expect((await begun.optionsOf(flat)).startWallMs).toBe(nextQuarter(NOW_MS));
+  });
+
   it('learns from closed runs of this kitchen only', async () => {
     const taught = await planningOf([run('a', true)]).planning.optionsOf(flat);
     expect(Object.keys(taught.calibration?.boil ?? {})).toEqual(flat.vessels.map(({ id }) => id));

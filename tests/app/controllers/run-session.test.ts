@@ -1,5 +1,6 @@
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { RunSession, type SessionListener } from '../../../src/app/controllers/run/run-session.ts';
+import { RunSession } from '../../../src/app/controllers/run/run-session.ts';
+import type { SessionListener } from '../../../src/app/controllers/run/session-ports.ts';
 import type { Trouble } from '../../../src/app/controllers/run/trouble.ts';
 import { decodeJournal } from '../../../src/core/journal/index.ts';
 import type { Fact, RunView } from '../../../src/core/run/index.ts';
@@ -179,6 +180,56 @@ describe('a journal that is lost under an open run', () => {
     expect(await run.send(bad)).toBe(false);
     expect(troubles.at(-1)).toMatchObject({ kind: 'failed' });
     expect(await run.send({ kind: 'pause' })).toBe(true);
+  });
+
+  it('has a mistake of the app in its record, once however often it is made', async () => {
+    const run = await begun();
+    const bad = { kind: 'no such request' } as unknown as Parameters<RunSession['send']>[0];
+    for (let n = 0; n < 3; n += 1) await run.send(bad);
+    const notes = (await factsOf(run)).filter(({ body }) => body.kind === 'noted');
+    expect(notes).toHaveLength(1);
+  });
+
+  it('goes on when what it shows cannot be drawn: every later press, tick and stop is heard', async () => {
+    const run = await begun();
+    const draw = listener.onView;
+    const broken: SessionListener = Object.assign(listener, {
+      onView: () => {
+        throw new Error('cannot be drawn');
+      },
+    });
+    try {
+      // What was asked has happened, drawn or not.
+      expect(await run.send({ kind: 'pause' })).toBe(true);
+      expect(troubles.at(-1)).toMatchObject({ kind: 'failed' });
+    } finally {
+      Object.assign(broken, { onView: draw });
+    }
+    expect(await run.send({ kind: 'resume' })).toBe(true);
+    expect(await run.send({ kind: 'stop-run', reason: 'x' })).toBe(true);
+    expect(last().status).toBe('closed');
+    const notes = (await factsOf(run)).filter(({ body }) => body.kind === 'noted');
+    expect(notes.map(({ body }) => JSON.stringify(body))).toEqual([
+      expect.stringContaining('cannot be drawn'),
+    ]);
+  });
+
+  it('goes on when even telling of a mistake fails', async () => {
+    const run = await begun();
+    const tell = listener.onTrouble;
+    Object.assign(listener, {
+      onTrouble: () => {
+        throw new Error('cannot be told');
+      },
+    });
+    const bad = { kind: 'no such request' } as unknown as Parameters<RunSession['send']>[0];
+    try {
+      expect(await run.send(bad)).toBe(false);
+      expect(await run.send({ kind: 'pause' })).toBe(true);
+    } finally {
+      Object.assign(listener, { onTrouble: tell });
+    }
+    expect(await run.send({ kind: 'stop-run', reason: 'x' })).toBe(true);
   });
 
   it('does not tell a person what the device told twice', async () => {

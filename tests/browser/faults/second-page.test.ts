@@ -26,7 +26,7 @@ describe('two pages of one tablet', () => {
   it('the second shows the run as it goes on, with everything in it switched off', async () => {
     expect((await second.look()).step).toBe('prepare-gather');
     const usable = await second.see<number>(
-      "document.querySelectorAll('.run-place button:not(:disabled)').length",
+      "document.querySelectorAll('.run-place button:not(:disabled, [data-action=stop])').length",
     );
     expect(usable).toBe(0);
     await second.picture('faults/second-page-only-shows');

@@ -6,6 +6,8 @@ export type StoredEntry = {
   readonly sum: string;
   readonly kind: string;
   readonly session: string;
+  /** Of a note. */
+  readonly text?: string;
 };
 
 /** Entries of the newest run as they are on the disk, read past the app. */
@@ -20,7 +22,7 @@ export function storedEntries(screen: Screen): Promise<readonly StoredEntry[]> {
         const all = db.transaction(['records'], 'readonly').objectStore('records').getAll();
         all.onsuccess = () => {
           db.close();
-          resolve(all.result.map((r) => ({ seq: r.seq, sum: r.sum, kind: r.fact?.body?.kind, session: r.fact?.at?.session })));
+          resolve(all.result.map((r) => ({ seq: r.seq, sum: r.sum, kind: r.fact?.body?.kind, session: r.fact?.at?.session, text: r.fact?.body?.text })));
         };
         all.onerror = () => reject(all.error);
       };

@@ -11,6 +11,7 @@ const QUARTER_MS = 15 * 60_000;
 /** Runs of a kitchen that calibrate its next plan, the latest; older ones had other hands and other scale in the kettle. */
 const CALIBRATING_RUNS = 6;
 const LEFT_OUT = 'left-out:';
+const BEGINS = 'begins';
 
 export type PlanningPorts = {
   readonly journals: Pick<JournalStore, 'listRuns' | 'readAll'>;
@@ -45,14 +46,18 @@ export function createPlanning(ports: PlanningPorts) {
   const [chosenMs, setChosenMs] = createSignal<number>();
   const [leftOut, setLeftOut] = createSignal<Readonly<Record<string, LeftOutMeasurements>>>({});
   const restored = ports.settings.readAll().then(
-    (stored) =>
+    (stored) => {
+      const begins = stored[BEGINS];
+      // What was chosen meanwhile goes before what was chosen once.
+      if (typeof begins === 'number' && begins > 0) setChosenMs((now) => now ?? begins);
       setLeftOut(
         Object.fromEntries(
           Object.entries(stored)
             .filter(([name]) => name.startsWith(LEFT_OUT))
             .map(([name, value]) => [name.slice(LEFT_OUT.length), readLeftOut(value)]),
         ),
-      ),
+      );
+    },
     (error: unknown) => {
       ports.tell(message('shell.calibration-not-read', { why: reasonOf(error) }));
     },
@@ -77,18 +82,24 @@ export function createPlanning(ports: PlanningPorts) {
     );
     return { calibration: calibrationOf(measured, kitchen) };
   };
+  const keep = (name: string, value: string | number): void => {
+    ports.settings
+      .write(name, value)
+      .catch((error: unknown) =>
+        ports.tell(message('shell.choice-not-kept', { why: reasonOf(error) })),
+      );
+  };
   return {
     startWallMs,
-    /** Null: as soon as the run is started. */
-    beginAt: (ms: number | null) => setChosenMs(ms ?? undefined),
+    /** Null: as soon as the run is started. Kept, so that a reload loses neither it nor its deadline. */
+    beginAt(ms: number | null): void {
+      setChosenMs(ms ?? undefined);
+      keep(BEGINS, ms ?? 0);
+    },
     leftOutOf: (runId: string): LeftOutMeasurements => leftOut()[runId] ?? {},
     leaveOut(runId: string, next: LeftOutMeasurements): void {
       setLeftOut((now) => ({ ...now, [runId]: next }));
-      ports.settings
-        .write(LEFT_OUT + runId, JSON.stringify(next))
-        .catch((error: unknown) =>
-          ports.tell(message('shell.choice-not-kept', { why: reasonOf(error) })),
-        );
+      keep(LEFT_OUT + runId, JSON.stringify(next));
     },
     /** A store that does not answer costs the calibration, never the plan; and it is said. */
     async optionsOf(kitchen: Kitchen): Promise<PlanOptions> {

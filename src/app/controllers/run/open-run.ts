@@ -2,7 +2,8 @@ import type { StoredEntry, StoredRun } from '../../../core/journal/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import type { Refusal, RunView } from '../../../core/run/index.ts';
 import type { LeaderSilence } from '../../../host/tab-lock/index.ts';
-import { RunSession, type SessionDeps, type SessionListener } from './run-session.ts';
+import { RunSession } from './run-session.ts';
+import type { SessionDeps, SessionListener } from './session-ports.ts';
 import type { Trouble } from './trouble.ts';
 import { RunWatch } from './run-watch.ts';
 

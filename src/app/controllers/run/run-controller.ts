@@ -1,24 +1,14 @@
 import { createSignal } from 'solid-js';
-import { decodeJournal, type StoredRun } from '../../../core/journal/index.ts';
-import { message, type Message } from '../../../core/messages/index.ts';
+import type { StoredRun } from '../../../core/journal/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
-import type { Fact, Observation, Request, RunView } from '../../../core/run/index.ts';
+import type { Observation, Request, RunView } from '../../../core/run/index.ts';
 import type { LeaderSilence } from '../../../host/tab-lock/index.ts';
 import { createLostRun } from './lost-run.ts';
 import { reasonOf } from '../failures/reason.ts';
 import { OpenRun } from './open-run.ts';
-import { exportRun } from './export-run.ts';
-import type { SessionDeps } from './run-session.ts';
-import type { Trouble } from './trouble.ts';
-
-export type RunControllerDeps = SessionDeps & {
-  /** May this page write runs now? One page may. */
-  readonly mayWrite: () => boolean;
-  /** Says to the person what was refused. */
-  readonly tell: (message: Message) => void;
-};
-
-const ONLY_SHOWS = message('shell.other-lead.only-shows');
+import { createRunFiles } from './run-files.ts';
+import type { RunControllerDeps } from './session-ports.ts';
+import { ONLY_SHOWS, type Trouble } from './trouble.ts';
 
 /** What the screen shows of the open run. */
 function createShown(deps: RunControllerDeps) {
@@ -36,6 +26,19 @@ function createShown(deps: RunControllerDeps) {
     onOtherLead: setOtherLead,
   });
   return { view, trouble, setTrouble, nowMs, otherLead, open };
+}
+
+/** The page failed outside the queue: the record of the open run that is led here says so, once for each text. */
+function createFailureNotes(
+  view: () => RunView | undefined,
+  note: (text: string) => Promise<boolean> | undefined,
+) {
+  const noted = new Set<string>();
+  return async (text: string): Promise<void> => {
+    if (noted.has(text) || !view() || view()?.status === 'closed') return;
+    noted.add(text);
+    await note(text);
+  };
 }
 
 /** The runs on this tablet, and the one that is open: led here, or only shown. */
@@ -96,6 +99,7 @@ export function createRunController(deps: RunControllerDeps) {
       if (view()?.status === 'closed') await refresh();
       return done;
     },
+    broke: createFailureNotes(shown.view, (text) => open.session?.send({ kind: 'note', text })),
     /** Once a second and at every wake-up. */
     async tick(): Promise<void> {
       await open.tick();
@@ -104,20 +108,6 @@ export function createRunController(deps: RunControllerDeps) {
       if (behind || trouble()?.kind === 'unreadable') await refresh();
     },
     heartbeat: () => open.heartbeat(),
-    facts: async (runId: string): Promise<readonly Fact[]> =>
-      decodeJournal(await deps.store.readAll(runId)).facts,
-    exportText: (runId: string): Promise<string> =>
-      exportRun(deps.store, runId, open.recordsOf(runId)),
-    async importText(text: string): Promise<void> {
-      if (!deps.mayWrite()) return tell(ONLY_SHOWS);
-      try {
-        // Checking a foreign run needs the reader of kitchens and the rules of plans, which an open run does not.
-        const { importRun } = await import('./import-run.ts');
-        await importRun(deps.store, text, deps.newId(), deps.readClocks());
-        await refresh();
-      } catch (error) {
-        tell(reasonOf(error));
-      }
-    },
+    ...createRunFiles(deps, open, refresh),
   };
 }

@@ -2,7 +2,6 @@ import {
   encodeEntries,
   openJournal,
   JournalStoreError,
-  type JournalStore,
   type StoredEntry,
   type StoredRun,
   type RunJournal,
@@ -15,30 +14,14 @@ import {
   type Fact,
   type Observation,
   type Readings,
-  type Refusal,
   type Request,
   type RunState,
-  type RunView,
 } from '../../../core/run/index.ts';
 import { message } from '../../../core/messages/index.ts';
 import { say } from '../../context/language.ts';
 import { reasonOf, ToldError } from '../failures/reason.ts';
-import type { Trouble } from './trouble.ts';
-
-/** What the session needs of the device. */
-export type SessionDeps = {
-  readonly store: JournalStore;
-  readonly readClocks: () => Readings;
-  readonly newId: () => string;
-  /** Build date of this app: no honest clock shows less. */
-  readonly builtWallMs: number;
-};
-
-export type SessionListener = {
-  readonly onView: (view: RunView) => void;
-  readonly onTrouble: (trouble: Trouble | undefined) => void;
-  readonly onRefusal: (refusal: Refusal) => void;
-};
+import type { SessionDeps, SessionListener } from './session-ports.ts';
+import { writeAnew } from './write-anew.ts';
 
 /**
  * Keeps one open run: turns requests into facts, makes them durable, and only
@@ -56,6 +39,8 @@ export class RunSession {
   /** Facts that happened but could not be stored yet; the run is suspended meanwhile. */
   #unsaved: StoredEntry[] = [];
   #readOnly = false;
+  /** What failed again and again is one line of the record. */
+  #notedFaults = new Set<string>();
   #queue: Promise<void> = Promise.resolve();
 
   private constructor(
@@ -135,7 +120,11 @@ export class RunSession {
    */
   send(input: Request | Observation): Promise<boolean> {
     const done = this.#queue.then(() => this.#handle(input));
-    this.#queue = done.then(() => undefined);
+    // Nothing that happens to one request may end the queue: what comes after it may be a stop.
+    this.#queue = done.then(
+      () => undefined,
+      () => undefined,
+    );
     return done;
   }
 
@@ -175,15 +164,36 @@ export class RunSession {
 
   async #handle(input: Request | Observation): Promise<boolean> {
     const now = this.#deps.readClocks();
+    let done = false;
     try {
-      const done = !this.#readOnly && (await this.#perform(input, now));
-      this.#publish(done ? this.#deps.readClocks() : now);
-      return done;
+      done = !this.#readOnly && (await this.#perform(input, now));
     } catch (error) {
-      // The queue must go on: what comes after this may be an alarm.
-      this.#listener.onTrouble({ kind: 'failed', message: reasonOf(error) });
-      return false;
+      await this.#broke(error, now);
     }
+    // What happened has happened, whether or not it can be drawn.
+    try {
+      this.#publish(done ? this.#deps.readClocks() : now);
+    } catch (error) {
+      await this.#broke(error, now);
+    }
+    return done;
+  }
+
+  /** A mistake of the app: told on the screen and in the record, once for each; the run goes on. */
+  async #broke(error: unknown, now: Readings): Promise<void> {
+    const why = reasonOf(error);
+    try {
+      this.#listener.onTrouble({ kind: 'failed', message: why });
+      await this.#noteFault(say(message('shell.failed.note', { why: say(why) })), now);
+    } catch {
+      // Telling failed too: the next turn of the clock finds the same and tells it again.
+    }
+  }
+
+  async #noteFault(text: string, now: Readings): Promise<void> {
+    if (this.#readOnly || this.#notedFaults.has(text)) return;
+    this.#notedFaults.add(text);
+    await this.#append({ kind: 'note', text }, now);
   }
 
   async #perform(input: Request | Observation, now: Readings): Promise<boolean> {
@@ -255,17 +265,19 @@ export class RunSession {
   }
 
   async #trySaving(now: Readings): Promise<void> {
-    let anew = false;
+    let anew: RunJournal | undefined;
     try {
       await this.#journal.append(this.#unsaved);
     } catch (error) {
       let why = error;
-      anew = await this.#writeAnew(error).catch((again: unknown) => {
+      const { store } = this.#deps;
+      anew = await writeAnew(store, this.entry, this.#records, error).catch((again: unknown) => {
         why = again;
-        return false;
+        return undefined;
       });
       // Still down: why is on the screen, and the next turn tries again.
       if (!anew) return this.#tell(why);
+      this.#journal = anew;
     }
     this.#unsaved = [];
     this.#listener.onTrouble(undefined);
@@ -276,22 +288,6 @@ export class RunSession {
   async #append(input: Request | Observation, now: Readings): Promise<void> {
     const result = perform(this.#state, input, now);
     if (!('refusal' in result)) await this.#keep(result.facts, result.state, now);
-  }
-
-  /**
-   * When the stored journal was deleted from outside while this page leads the
-   * run, the page is the only place that has it: it is written down again
-   * whole. False when that is not what happened.
-   */
-  async #writeAnew(error: unknown): Promise<boolean> {
-    if (!(error instanceof JournalStoreError) || !['lost', 'gone'].includes(error.code))
-      return false;
-    const { store } = this.#deps;
-    if ((await store.readAll(this.entry.id)).length > 0) return false;
-    const journal = await store.openRun(this.entry);
-    await journal.append(this.#records);
-    this.#journal = journal;
-    return true;
   }
 
   #publish(now: Readings): void {

@@ -1,4 +1,4 @@
-import type { Message } from '../../../core/messages/index.ts';
+import { message, type Message } from '../../../core/messages/index.ts';
 
 /**
  * Why the run cannot be written by this page; shown, never swallowed.
@@ -10,3 +10,6 @@ export type Trouble = {
   readonly kind: 'storage' | 'read-only' | 'unreadable' | 'taken-over' | 'failed';
   readonly message: Message;
 };
+
+/** Why a page that does not lead the run does nothing. */
+export const ONLY_SHOWS = message('shell.other-lead.only-shows');

@@ -3,7 +3,7 @@ import type { SavedKitchen } from '../../../host/kitchens/index.ts';
 import { LIMITS } from '../../../core/kitchen/index.ts';
 import type { Message } from '../../../core/messages/index.ts';
 import { t } from '../../context/language.ts';
-import { readerZone } from '../../context/zone.ts';
+import { wallZone } from '../../context/zone.ts';
 import type { KitchenController } from '../../controllers/kitchen/kitchen-opening.ts';
 import { reasonOf } from '../../controllers/failures/reason.ts';
 import { Action } from '../../parts/action.tsx';
@@ -82,7 +82,7 @@ function Row(props: {
   const [name, setName] = createSignal(props.row.name);
   const id = () => props.row.id;
   const changed = (): string => {
-    const when = { wallMs: props.row.savedWallMs, zone: readerZone() };
+    const when = { wallMs: props.row.savedWallMs, zone: wallZone() };
     return props.isOpen ? t('kitchen.kept.open', when) : t('kitchen.kept.changed', when);
   };
   return (

@@ -1,19 +1,12 @@
 import '../../styles/plan/plan-days.css';
 import { For, Show } from 'solid-js';
 import { say, t } from '../../context/language.ts';
-import { parseMoment, wallTime } from '../../../core/calendar/index.ts';
 import type { PlanDays } from '../../../core/plan/index.ts';
 import { MS_PER_SECOND } from '../../../core/units/index.ts';
+import { localDateTime, momentIn } from '../../parts/time/local-date-time.ts';
 
 /** Rest days that are told; later ones come when the work is further. */
 const TOLD = 3;
-
-/** What the control of date and time shows: the wall clock of the kitchen, not of the tablet. */
-function localText(atWallMs: number, zone: string): string {
-  const { year, month, day, hour, minute } = wallTime(atWallMs, zone);
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${year}-${two(month)}-${two(day)}T${two(hour)}:${two(minute)}`;
-}
 
 /** When the work begins, the days of rest it goes round, and the hour it must be done by. */
 export function Begin(props: {
@@ -24,11 +17,9 @@ export function Begin(props: {
   onChange: (startWallMs: number) => void;
 }) {
   const change = (text: string) => {
-    try {
-      props.onChange(parseMoment('start', text, props.zone));
-    } catch {
-      // Half a date is no news: the control shows what is missing, and the plan stays.
-    }
+    // Half a date is no news: the plan stays.
+    const atMs = momentIn(text, props.zone);
+    if (atMs !== undefined) props.onChange(atMs);
   };
   const ahead = () => props.days?.restDays.slice(0, TOLD) ?? [];
   const inside = () =>
@@ -41,7 +32,7 @@ export function Begin(props: {
         <span>{t('plan-page.begin')}</span>
         <input
           type="datetime-local"
-          value={localText(props.startWallMs, props.zone)}
+          value={localDateTime(props.startWallMs, props.zone)}
           onChange={(event) => change(event.currentTarget.value)}
         />
         <small class="quiet">{t('plan-page.begin.zone', { zone: props.zone })}</small>

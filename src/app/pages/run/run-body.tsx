@@ -4,6 +4,7 @@ import { Closing } from './recovery/closing.tsx';
 import { Suspended } from './recovery/suspended.tsx';
 import { t } from '../../context/language.ts';
 import { Action } from '../../parts/action.tsx';
+import { Guarded } from '../../parts/guarded.tsx';
 import type { RunPageProps } from './run-page-props.ts';
 import type { OpenSheet } from './run-sheets.tsx';
 import { RunSide } from './run-side.tsx';
@@ -70,35 +71,37 @@ export function RunBody(props: RunBodyProps) {
   return (
     <div class="run-body">
       <main class="run-stage">
-        <Suspense>
-          <Switch
-            fallback={
-              <Show when={current()} fallback={<Quiet view={props.view} nowMs={props.nowMs} />}>
-                {(step) => (
-                  <CurrentStepPanel
-                    view={props.view}
-                    step={step()}
-                    send={props.send}
-                    next={others().find((s) => s.status === 'ready')}
-                    onChoose={choose}
-                    onFault={(fault) => openSheet({ kind: 'fault', fault })}
-                    onKey={(key) => (mainKey = key)}
-                  />
-                )}
-              </Show>
-            }
-          >
-            <Match when={props.view.status === 'reviewing'}>
-              <Review view={props.view} send={props.send} />
-            </Match>
-            <Match when={props.view.status === 'suspended'}>
-              <Suspended view={props.view} send={props.send} />
-            </Match>
-            <Match when={props.view.status === 'closing'}>
-              <Closing view={props.view} send={props.send} />
-            </Match>
-          </Switch>
-        </Suspense>
+        <Guarded part="step">
+          <Suspense>
+            <Switch
+              fallback={
+                <Show when={current()} fallback={<Quiet view={props.view} nowMs={props.nowMs} />}>
+                  {(step) => (
+                    <CurrentStepPanel
+                      view={props.view}
+                      step={step()}
+                      send={props.send}
+                      next={others().find((s) => s.status === 'ready')}
+                      onChoose={choose}
+                      onFault={(fault) => openSheet({ kind: 'fault', fault })}
+                      onKey={(key) => (mainKey = key)}
+                    />
+                  )}
+                </Show>
+              }
+            >
+              <Match when={props.view.status === 'reviewing'}>
+                <Review view={props.view} send={props.send} />
+              </Match>
+              <Match when={props.view.status === 'suspended'}>
+                <Suspended view={props.view} send={props.send} />
+              </Match>
+              <Match when={props.view.status === 'closing'}>
+                <Closing view={props.view} send={props.send} />
+              </Match>
+            </Switch>
+          </Suspense>
+        </Guarded>
       </main>
       <RunSide {...props} step={shown()} onChoose={choose} onSheet={openSheet}>
         <Show when={props.view.status !== 'reviewing' && props.view.clockQuestion}>
@@ -118,20 +121,22 @@ export function RunBody(props: RunBodyProps) {
           </Action>
         </Show>
       </RunSide>
-      <Suspense>
-        <Show when={sheet()}>
-          {(open) => (
-            <RunSheets
-              {...props}
-              open={open()}
-              voice={voice.state()}
-              onSayAgain={voice.again}
-              onChoose={choose}
-              onClose={() => setSheet(undefined)}
-            />
-          )}
-        </Show>
-      </Suspense>
+      <Guarded part="sheet">
+        <Suspense>
+          <Show when={sheet()}>
+            {(open) => (
+              <RunSheets
+                {...props}
+                open={open()}
+                voice={voice.state()}
+                onSayAgain={voice.again}
+                onChoose={choose}
+                onClose={() => setSheet(undefined)}
+              />
+            )}
+          </Show>
+        </Suspense>
+      </Guarded>
     </div>
   );
 }

@@ -26,6 +26,8 @@ export type RunPageProps = {
   readonly kept: Persistence;
   readonly arm: () => void;
   readonly exportRun: () => void;
+  /** Present: another page leads the run, and this one only shows it until it is called. */
+  readonly lead: (() => void) | undefined;
   /** The water of this pour gave out after a share of its stretch. */
   readonly ranOut: (step: StepView, share: number) => void;
 };

@@ -3,12 +3,15 @@ import { message } from '../../../core/messages/index.ts';
 import type { TimerView } from '../../../core/run/index.ts';
 import { t } from '../../context/language.ts';
 import { Action } from '../../parts/action.tsx';
+import { Guarded } from '../../parts/guarded.tsx';
 import { PagesLine } from '../../parts/pages-line.tsx';
+import { SheetCorner } from '../../parts/sheet-corner.ts';
 import { ThemeSwitch } from '../../parts/theme-switch.tsx';
-import { StopSafe } from './dialogs/stop-safe.tsx';
+import { StopCorner, StopSafe } from './dialogs/stop-safe.tsx';
 import { Lights } from './lights.tsx';
 import { RunBody } from './run-body.tsx';
 import type { RunPageProps } from './run-page-props.ts';
+import { PlainTimers } from './timers/plain-timers.tsx';
 import { namedTimer, timerState } from './timers/timer-messages.ts';
 
 // A run in progress needs none of them: before it, after it, and on a rest day.
@@ -39,66 +42,85 @@ export function RunPage(props: RunPageProps) {
   const needsArming = () => asks() && props.lights.sound === 'touch-to-arm';
   const calling = () => (asks() ? props.view.timers.find((timer) => timer.alerting) : undefined);
   const alerting = () => calling() !== undefined;
+  const stop = (overSheet = false) => (
+    <StopCorner overSheet={overSheet} onStop={() => setStopping(true)} />
+  );
   return (
-    <div
-      class="run-place"
-      data-status={props.view.status}
-      data-wake-in-s={props.view.wakeInS ?? ''}
-    >
-      <header class="run-strip">
-        <PagesLine at="run" />
-        <Show when={!restDay()}>
-          <Lights lights={props.lights} onArm={props.arm} />
+    <SheetCorner.Provider value={() => <Show when={begun()}>{stop(true)}</Show>}>
+      <div
+        class="run-place"
+        data-status={props.view.status}
+        data-wake-in-s={props.view.wakeInS ?? ''}
+      >
+        <header class="run-strip">
+          <fieldset class="shown-only" disabled={props.lead !== undefined}>
+            <PagesLine at="run" />
+            <Guarded part="lights">
+              <Show when={!restDay()}>
+                <Lights lights={props.lights} onArm={props.arm} />
+              </Show>
+            </Guarded>
+            <ThemeSwitch theme={props.theme} onToggle={props.onTheme} />
+          </fieldset>
+          <Show when={begun()}>{stop()}</Show>
+        </header>
+        <fieldset class="shown-only" disabled={props.lead !== undefined}>
+          <Guarded part="run" instead={<PlainTimers view={props.view} />}>
+            <Suspense>
+              <Switch>
+                <Match when={props.view.status === 'drafting'}>
+                  <StartScreen
+                    view={props.view}
+                    nowMs={props.nowMs}
+                    playTest={props.playTest}
+                    kept={props.kept}
+                    send={props.send}
+                  />
+                </Match>
+                <Match when={props.view.status === 'closed'}>
+                  <Closed view={props.view} />
+                </Match>
+                <Match when={restDay()}>
+                  {(day) => (
+                    <main class="rest-day-frame">
+                      <RestDayPage view={props.view} day={day()} nowMs={props.nowMs} />
+                      <Action
+                        class="button button--plain"
+                        name="look-in"
+                        onPress={() => setLooksInMs(day().toWallMs)}
+                      >
+                        {t('run.rest-day.look-in')}
+                      </Action>
+                    </main>
+                  )}
+                </Match>
+                <Match when={begun()}>
+                  <RunBody {...props} onStop={() => setStopping(true)} />
+                </Match>
+              </Switch>
+            </Suspense>
+          </Guarded>
+          <Show when={alerting()}>
+            <div class="flash" aria-hidden="true" />
+          </Show>
+          <Show when={needsArming()}>
+            <ArmScreen {...props} calling={calling()} />
+          </Show>
+        </fieldset>
+        <Show when={begun() && stopping()}>
+          <StopSafe
+            view={props.view}
+            onClose={() => setStopping(false)}
+            send={props.send}
+            lead={props.lead}
+          />
         </Show>
-        <ThemeSwitch theme={props.theme} onToggle={props.onTheme} />
-        <Show when={begun()}>
-          <StopSafe view={props.view} open={stopping()} onOpen={setStopping} send={props.send} />
-        </Show>
-      </header>
-      <Suspense>
-        <Switch>
-          <Match when={props.view.status === 'drafting'}>
-            <StartScreen
-              view={props.view}
-              nowMs={props.nowMs}
-              playTest={props.playTest}
-              kept={props.kept}
-              send={props.send}
-            />
-          </Match>
-          <Match when={props.view.status === 'closed'}>
-            <Closed view={props.view} />
-          </Match>
-          <Match when={restDay()}>
-            {(day) => (
-              <main class="rest-day-frame">
-                <RestDayPage view={props.view} day={day()} nowMs={props.nowMs} />
-                <Action
-                  class="button button--plain"
-                  name="look-in"
-                  onPress={() => setLooksInMs(day().toWallMs)}
-                >
-                  {t('run.rest-day.look-in')}
-                </Action>
-              </main>
-            )}
-          </Match>
-          <Match when={begun()}>
-            <RunBody {...props} onStop={() => setStopping(true)} />
-          </Match>
-        </Switch>
-      </Suspense>
-      <Show when={alerting()}>
-        <div class="flash" aria-hidden="true" />
-      </Show>
-      <Show when={needsArming()}>
-        <ArmScreen {...props} calling={calling()} />
-      </Show>
-    </div>
+      </div>
+    </SheetCorner.Provider>
   );
 }
 
-/** Over everything: the tablet is mute until it is touched. */
+/** Over everything but Stop: the tablet is mute until it is touched. */
 function ArmScreen(props: RunPageProps & { readonly calling: TimerView | undefined }) {
   return (
     <section aria-label={t('run.arm.region')}>

@@ -3,9 +3,11 @@ import type { StepView } from '../../../core/run/index.ts';
 import { say, t } from '../../context/language.ts';
 import type { Trouble } from '../../controllers/run/trouble.ts';
 import { Action } from '../../parts/action.tsx';
+import { Guarded } from '../../parts/guarded.tsx';
 import type { RunPageProps } from './run-page-props.ts';
 import type { OpenSheet } from './run-sheets.tsx';
 import { canRunOut, hotBurners } from './step/progress.ts';
+import { PlainTimers } from './timers/plain-timers.tsx';
 import { TimerList } from './timers/timer-list.tsx';
 
 // Timers and buttons first, the picture right after them.
@@ -29,25 +31,31 @@ export function RunSide(props: RunSideProps) {
   );
   return (
     <aside class="run-side" aria-label={t('run.side')}>
-      <Suspense>
-        <KitchenPlan
-          kitchen={props.view.plan.kitchen}
-          phases={phases()}
-          lit={hotBurners(props.view)}
-          size="small"
+      <Guarded part="kitchen-picture">
+        <Suspense>
+          <KitchenPlan
+            kitchen={props.view.plan.kitchen}
+            phases={phases()}
+            lit={hotBurners(props.view)}
+            size="small"
+          />
+        </Suspense>
+      </Guarded>
+      <Guarded part="timers" instead={<PlainTimers view={props.view} />}>
+        <TimerList
+          view={props.view}
+          current={props.step?.step.id}
+          onChoose={props.onChoose}
+          onWait={(timer) => props.onSheet({ kind: 'timer', timer })}
+          onDays={() => props.onSheet({ kind: 'days' })}
+          answersHere={!showsStep()}
+          onAnswer={(timer) => props.send({ kind: 'acknowledge-timer', timer })}
         />
-      </Suspense>
-      <TimerList
-        view={props.view}
-        current={props.step?.step.id}
-        onChoose={props.onChoose}
-        onWait={(timer) => props.onSheet({ kind: 'timer', timer })}
-        onDays={() => props.onSheet({ kind: 'days' })}
-        answersHere={!showsStep()}
-        onAnswer={(timer) => props.send({ kind: 'acknowledge-timer', timer })}
-      />
-      {props.children}
-      <SideActions {...props} />
+      </Guarded>
+      <Guarded part="side">
+        {props.children}
+        <SideActions {...props} />
+      </Guarded>
     </aside>
   );
 }

@@ -2,8 +2,9 @@ import { createSignal, Index, Show } from 'solid-js';
 import type { Request, RunView } from '../../../core/run/index.ts';
 import type { Persistence } from '../../../host/persist/index.ts';
 import { say, t } from '../../context/language.ts';
-import { readerZone } from '../../context/zone.ts';
+import { wallZone } from '../../context/zone.ts';
 import { Action } from '../../parts/action.tsx';
+import { OtherZone } from '../../parts/time/other-zone.tsx';
 
 type StartScreenProps = {
   readonly view: RunView;
@@ -29,6 +30,7 @@ export function StartScreen(props: StartScreenProps) {
       <div>
         <p class="quiet">{props.view.plan.kitchen.name}</p>
         <h1>{t('run.start.title')}</h1>
+        <OtherZone nowMs={props.nowMs} />
       </div>
       <ul class="start-lines">
         <li>
@@ -57,7 +59,7 @@ export function StartScreen(props: StartScreenProps) {
         </section>
       </Show>
       <Action class="main-action" name="start-run" disabled={!heard() && !deaf()} onPress={start}>
-        <small>{t('run.start.now', { wallMs: props.nowMs, zone: readerZone() })}</small>
+        <small>{t('run.start.now', { wallMs: props.nowMs, zone: wallZone() })}</small>
         {t(heard() || deaf() ? 'run.start.press' : 'run.start.hear-first')}
       </Action>
     </main>

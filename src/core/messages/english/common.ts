@@ -61,6 +61,11 @@ export const common = {
   'common.fixture-kind.hood': 'hood',
 
   /** The hour, with its day where that is not today. */
+  'common.other-zone': (
+    { wallMs, zone, tabletZone }: { wallMs: number; zone: string; tabletZone: string },
+    f,
+  ) =>
+    `All times are those of the kitchen, where it is ${f.shortMoment(wallMs, zone)}. This tablet is set to another zone and would show ${f.shortMoment(wallMs, tabletZone)}.`,
   'common.when': ({ wallMs, nowMs, zone }: { wallMs: number; nowMs: number; zone: string }, f) =>
     f.day(wallMs, zone) === f.day(nowMs, zone)
       ? f.clock(wallMs, zone)

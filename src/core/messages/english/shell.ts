@@ -46,6 +46,11 @@ export const shell = {
   'shell.trouble.read-only': 'Only showing.',
   'shell.trouble.taken-over': 'Only showing.',
   'shell.trouble.unreadable': 'What is stored cannot be read now. Nothing was deleted by this app.',
+  'shell.broken': 'This part of the screen failed. The clocks and alarms go on.',
+  'shell.broken.note': ({ part, why }: { part: string; why: string }) =>
+    `The screen could not show a part of itself (${part}): ${why}`,
+  'shell.failed.note': ({ why }: { why: string }) => `Something in the app failed: ${why}`,
+  'shell.broken.again': 'Show it again',
   'shell.trouble.failed': 'Something in the app failed.',
   'shell.taken-over': 'Another page took this run over. This one only shows it.',
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dayOf, runsUntil, workAhead } from '../../../../src/app/pages/run/timers/days.ts';
+import { followZone } from '../../../../src/app/context/zone.ts';
 import { asWritten } from '../../../../src/core/messages/index.ts';
 import type { TimerView } from '../../../../src/core/run/index.ts';
 import { DAY_S, smallPlan } from '../../../core/run/support/fixtures.ts';
@@ -18,6 +19,19 @@ describe('the part of the days to come', () => {
     ['2027-03-03T09:00', 'Wednesday 3 March'],
   ])('%s is %s', (when, words) => {
     expect(inEnglish.say(dayOf(at(when), now))).toBe(words);
+  });
+
+  it('goes by the clock on the kitchen’s wall, wherever the tablet thinks it is', () => {
+    const utc = (text: string): number => Date.parse(`${text}Z`);
+    try {
+      // 02:00 on Tuesday by UTC is Monday evening in New York, and Tuesday morning in Tokyo.
+      followZone(() => 'America/New_York');
+      expect(dayOf(utc('2027-03-02T02:00'), utc('2027-03-01T20:00')).key).toBe('run.days.tonight');
+      followZone(() => 'Asia/Tokyo');
+      expect(dayOf(utc('2027-03-02T02:00'), utc('2027-03-01T12:00')).key).toBe('run.days.tomorrow');
+    } finally {
+      followZone(() => undefined);
+    }
   });
 });
 

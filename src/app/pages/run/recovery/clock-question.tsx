@@ -2,16 +2,16 @@ import { createSignal, Show } from 'solid-js';
 import type { ClockQuestion as Question, Request } from '../../../../core/run/index.ts';
 import { MS_PER_SECOND } from '../../../../core/units/index.ts';
 import { t } from '../../../context/language.ts';
-import { readerZone } from '../../../context/zone.ts';
+import { wallZone } from '../../../context/zone.ts';
 import { Action } from '../../../parts/action.tsx';
-import { localDateTime } from '../../../parts/time/local-date-time.ts';
+import { localDateTime, momentIn } from '../../../parts/time/local-date-time.ts';
 
 type QuestionProps = { question: Question; send: (request: Request) => void };
 
 /** "Is Tuesday 24 November 21:40 right now?": the one question that narrows what a sleep left open. */
 export function ClockQuestion(props: QuestionProps) {
   const [wrong, setWrong] = createSignal(false);
-  const shown = () => ({ wallMs: props.question.shownWallMs, zone: readerZone() });
+  const shown = () => ({ wallMs: props.question.shownWallMs, zone: wallZone() });
   return (
     <div class="review-question clock-question" role="group" aria-label={t('run.clock')}>
       <Show when={!wrong()} fallback={<RightTime {...props} onBack={() => setWrong(false)} />}>
@@ -63,18 +63,19 @@ export function ClockQuestion(props: QuestionProps) {
 
 /** The time as a person knows it; and where time is missing by it, whether that passed. */
 function RightTime(props: QuestionProps & { onBack: () => void }) {
-  const [actual, setActual] = createSignal(localDateTime(props.question.shownWallMs));
-  const actualWallMs = () => new Date(actual()).getTime();
+  const [actual, setActual] = createSignal(localDateTime(props.question.shownWallMs, wallZone()));
+  const actualWallMs = () => momentIn(actual(), wallZone());
   const missingS = () => {
     const { shownWallMs, missingS: ofShownS } = props.question;
-    return ofShownS + (actualWallMs() - shownWallMs) / MS_PER_SECOND;
+    return ofShownS + ((actualWallMs() ?? shownWallMs) - shownWallMs) / MS_PER_SECOND;
   };
   const answer = (passed?: boolean) => {
-    if (!Number.isFinite(actualWallMs())) return;
+    const atMs = actualWallMs();
+    if (atMs === undefined) return;
     props.send({
       kind: 'answer-clock',
       right: false,
-      actualWallMs: actualWallMs(),
+      actualWallMs: atMs,
       ...(passed !== undefined && { passed }),
     });
   };

@@ -3,7 +3,8 @@ import type { RunView } from '../../../../core/run/index.ts';
 import { MS_PER_MINUTE, SECONDS_PER_MINUTE } from '../../../../core/units/index.ts';
 import '../../../styles/run/run-days.css';
 import { say, t } from '../../../context/language.ts';
-import { readerZone } from '../../../context/zone.ts';
+import { wallZone } from '../../../context/zone.ts';
+import { OtherZone } from '../../../parts/time/other-zone.tsx';
 import { when } from '../../../parts/time/when.ts';
 import { type DayOfWork, runsUntil, workAhead } from './days.ts';
 
@@ -17,6 +18,7 @@ export function DaysView(props: { view: RunView; nowMs: number }) {
   const waits = () => runsUntil(props.view, props.nowMs);
   return (
     <div class="days">
+      <OtherZone nowMs={props.nowMs} />
       <Show when={waits().length > 0}>
         <section aria-label={t('run.days.by-itself')}>
           <h2>{t('run.days.until')}</h2>
@@ -82,7 +84,7 @@ function Day(props: { day: DayOfWork }) {
                 <Show when={!line().canBegin}>
                   <span class="quiet">
                     {' '}
-                    {t('run.days.work.from', { wallMs: line().fromMs, zone: readerZone() })}
+                    {t('run.days.work.from', { wallMs: line().fromMs, zone: wallZone() })}
                   </span>
                 </Show>
               </li>

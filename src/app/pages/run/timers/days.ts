@@ -1,7 +1,8 @@
+import { dayNumber, wallTime } from '../../../../core/calendar/index.ts';
 import { message, type Message } from '../../../../core/messages/index.ts';
 import { expectedTimes, type RunView, type StepView } from '../../../../core/run/index.ts';
 import { MS_PER_MINUTE, MS_PER_SECOND } from '../../../../core/units/index.ts';
-import { readerZone } from '../../../context/zone.ts';
+import { wallZone } from '../../../context/zone.ts';
 import { fixtureName } from '../step/step-text.ts';
 import { timerTitle } from './timer-messages.ts';
 
@@ -63,17 +64,15 @@ export type DayOfWork = { readonly when: Message; readonly work: readonly WorkAh
 const EVENING_HOUR = 18;
 const NIGHT_ENDS_HOUR = 4;
 
-/** "Today", "Tonight", "Tomorrow", or the day's name, in the reader's zone. */
+/** "Today", "Tonight", "Tomorrow", or the day's name, by the clock on the kitchen's wall. */
 export function dayOf(atMs: number, nowMs: number): Message {
-  const at = new Date(atMs);
-  const now = new Date(nowMs);
-  const midnight = (date: Date, add = 0): number =>
-    new Date(date.getFullYear(), date.getMonth(), date.getDate() + add).getTime();
-  if (midnight(at) === midnight(now))
-    return message(at.getHours() < EVENING_HOUR ? 'run.days.today' : 'run.days.tonight');
-  if (midnight(at) === midnight(now, 1))
-    return message(at.getHours() < NIGHT_ENDS_HOUR ? 'run.days.tonight' : 'run.days.tomorrow');
-  return message('run.days.weekday', { wallMs: atMs, zone: readerZone() });
+  const zone = wallZone();
+  const at = wallTime(atMs, zone);
+  const daysOn = dayNumber(at) - dayNumber(wallTime(nowMs, zone));
+  if (daysOn === 0) return message(at.hour < EVENING_HOUR ? 'run.days.today' : 'run.days.tonight');
+  if (daysOn === 1)
+    return message(at.hour < NIGHT_ENDS_HOUR ? 'run.days.tonight' : 'run.days.tomorrow');
+  return message('run.days.weekday', { wallMs: atMs, zone });
 }
 
 /** Under which heading it stands: what the engine lets begin now, what it will when hands are free, and later days. */

@@ -4,7 +4,8 @@ import { MS_PER_SECOND, SECONDS_PER_MINUTE } from '../../../../core/units/index.
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
-import { localDateTime } from '../../../parts/time/local-date-time.ts';
+import { wallZone } from '../../../context/zone.ts';
+import { localDateTime, momentIn } from '../../../parts/time/local-date-time.ts';
 import { when } from '../../../parts/time/when.ts';
 
 /** A wait, seen close: until when, and what a person can say about it. */
@@ -66,10 +67,10 @@ function LastHot(props: {
   readonly onBack: () => void;
 }) {
   const beganMs = () => props.nowMs - props.timer.atLeastS * MS_PER_SECOND;
-  const [at, setAt] = createSignal(localDateTime(beganMs()));
+  const [at, setAt] = createSignal(localDateTime(beganMs(), wallZone()));
   const [reason, setReason] = createSignal('');
-  const sinceMs = () => new Date(at()).getTime();
-  const earlier = () => Number.isFinite(sinceMs()) && sinceMs() < beganMs();
+  const sinceMs = () => momentIn(at(), wallZone()) ?? Infinity;
+  const earlier = () => sinceMs() < beganMs();
   const correct = () =>
     props.onDone({
       kind: 'correct-time',
@@ -85,7 +86,7 @@ function LastHot(props: {
           type="datetime-local"
           name="since"
           value={at()}
-          max={localDateTime(beganMs())}
+          max={localDateTime(beganMs(), wallZone())}
           onInput={(event) => setAt(event.currentTarget.value)}
         />
       </label>

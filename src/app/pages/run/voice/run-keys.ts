@@ -38,7 +38,8 @@ export function useRunKeys(keys: RunKeys): void {
       listenKeys({
         onIntent: (intent) => does[intent](),
         pedalActs: keys.pedalActs,
-        heeds: () => !sheetIsOpen() && keys.heeds(),
+        // A sheet takes all keys but the one that makes safe.
+        heeds: (intent) => (intent === 'stop' || !sheetIsOpen()) && keys.heeds(),
       }),
     ),
   );

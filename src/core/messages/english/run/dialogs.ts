@@ -9,6 +9,7 @@ export const dialogs = {
   'run.stop.danger':
     'Fire, gas or someone hurt: get out and call the local emergency number. The app can wait.',
   'run.stop.press': 'Stop the run now',
+  'run.stop.lead': 'Lead the run here, to stop it',
   'run.stop.keep-going': 'Keep going',
   'run.stop.reason': 'Stopped by the person: make safe.',
 
