@@ -1,4 +1,9 @@
-import type { Reporter, TestModule } from 'vitest/node';
+import type { Reporter, TestCase, TestModule } from 'vitest/node';
+
+function noteOf(test: TestCase): string {
+  const result = test.result();
+  return result.state === 'skipped' ? (result.note ?? '') : '';
+}
 
 /** Names and counts at the end what was left out: nothing is passed over in silence. */
 export const leftOut: Reporter = {
