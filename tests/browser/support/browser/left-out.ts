@@ -9,7 +9,9 @@ function noteOf(test: TestCase): string {
 export const leftOut: Reporter = {
   onTestRunEnd(modules: readonly TestModule[]) {
     const names = modules.flatMap((module) =>
-      [...module.children.allTests('skipped')].map((test) => test.fullName),
+      [...module.children.allTests('skipped')].map((test) =>
+        [test.fullName, noteOf(test)].filter((one) => one !== '').join(': '),
+      ),
     );
     console.log(`Left out: ${names.length === 0 ? 'no test' : names.length}`);
     for (const name of names) console.log(`  - ${name}`);
