@@ -24,8 +24,12 @@ export type JournalStore = {
    * fenced from then on.
    */
   openRun(entry: StoredRun): Promise<RunJournal>;
-  /** Reads all entries of a run as stored, by seq, unchecked; for `decodeJournal`. Writes nothing. */
-  readAll(runId: string): Promise<readonly unknown[]>;
+  /**
+   * Reads the entries of a run as stored, by seq, unchecked; for `decodeJournal`.
+   * Writes nothing.
+   * @param fromSeq number of the first entry wanted, from 1; default: all
+   */
+  readAll(runId: string, fromSeq?: number): Promise<readonly unknown[]>;
   /**
    * The last heartbeat of a run, null when there was none. The heartbeat store
    * is apart from the entries, so that proof of life neither grows the journal
