@@ -117,9 +117,7 @@ export const wrongWord: Trouble = (world, dice, found) => {
 };
 /** "I ran out here" is accepted, or says what to do (I-29). */
 export const runsOut: Trouble = (world, dice, found, { pouring }) => {
-  // Thrice in a run is bad luck enough; each time makes the plan longer.
-  const before = world.facts.filter(({ body }) => body.kind === 'plan-amended').length;
-  if (!pouring || before >= 3) return;
+  if (!pouring) return;
   const { plan, steps } = world.view;
   const begun = new Set(
     steps

@@ -1,11 +1,6 @@
 import { JournalReader, type JournalStore, type StoredRun } from '../../../core/journal/index.ts';
 import type { Message } from '../../../core/messages/index.ts';
-import {
-  perform,
-  view,
-  type Readings,
-  type RunView,
-} from '../../../core/run/index.ts';
+import { perform, view, type Readings, type RunView } from '../../../core/run/index.ts';
 import {
   leaderSilence,
   type LeaderSilence,

@@ -31,7 +31,7 @@ export function foundValue(value: unknown): Message {
 /** A text of the file, or its beginning when it is long. */
 export function shortened(text: string): string {
   // A letter takes one or two places of a string: the rest of a long one is never looked at.
-  const letters = [...text.slice(0, 2 * LONGEST_QUOTE + 2)];
+  const letters = Array.from(text.slice(0, 2 * LONGEST_QUOTE + 2));
   return letters.length > LONGEST_QUOTE ? `${letters.slice(0, LONGEST_QUOTE).join('')}…` : text;
 }
 
