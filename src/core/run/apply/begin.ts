@@ -47,7 +47,6 @@ export function beginState(
       shownMs: at.wallMs,
       answers: [],
     },
-    idle: null,
     concluded: {},
     heated: {},
     away: null,

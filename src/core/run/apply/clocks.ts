@@ -5,20 +5,13 @@ import { lapseGates } from '../rules/gates.ts';
 import { stepOf } from '../model/plan-index.ts';
 import type { OpenQuestion, RunState, StepState, Timer } from '../model/state.ts';
 import {
-  clockBase,
   clockQuestion,
   closeGap,
   doubtClock,
   leaveInDoubt,
   reanchor,
 } from '../timers/unproved-time.ts';
-import {
-  apartS,
-  gainInSession,
-  gainOverGap,
-  startInterval,
-  type Gain,
-} from '../model/elapsed-interval.ts';
+import { apartS, gainInSession, gainOverGap, type Gain } from '../model/elapsed-interval.ts';
 import { isAlarm } from '../timers/timer.ts';
 import { answerClock } from '../timers/clock-word.ts';
 import type { Readings } from '../model/types.ts';
@@ -95,7 +88,6 @@ function openReview(state: RunState, gapS: number, seq: number, always: boolean)
     questions,
     status: 'reviewing',
     reviewFrom: from === 'held' || from === 'suspended' ? from : 'running',
-    idle: next.idle ?? startInterval(next.clock.anchor, clockBase(next.clock)),
   };
 }
 
@@ -131,15 +123,11 @@ export function applyClockAnswer(
   const toldS = body.actualWallMs === null ? null : (body.actualWallMs - at.wallMs) / 1000;
   const errorS = body.right ? 0 : toldS;
   const word = { answer: seq, errorS, passed: body.passed ?? null };
-  return leaveWhenAnswered(answerClock(state, word), at);
+  return leaveWhenAnswered(answerClock(state, word));
 }
 
 /** What a person saw of one stage: it went on, it broke off, or nobody knows. */
-export function applyReview(
-  state: RunState,
-  body: Body<'review-answered'>,
-  at: Readings,
-): RunState {
+export function applyReview(state: RunState, body: Body<'review-answered'>): RunState {
   const question = state.questions.find((one) => one.id === body.question);
   if (!question) return state;
   const { step } = question;
@@ -163,12 +151,12 @@ export function applyReview(
       ),
     });
   }
-  return leaveWhenAnswered(next, at);
+  return leaveWhenAnswered(next);
 }
 
 /** The last answer is the person's word to go on to where it was. */
-function leaveWhenAnswered(state: RunState, at: Readings): RunState {
+function leaveWhenAnswered(state: RunState): RunState {
   if (state.status !== 'reviewing' || state.questions.length > 0 || clockQuestion(state))
     return state;
-  return leaveReview(state, at);
+  return leaveReview(state);
 }

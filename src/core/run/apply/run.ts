@@ -24,18 +24,18 @@ export function applyRunStart(state: RunState, body: Body<'run-started'>, at: Re
   };
 }
 
-export function applyPause(state: RunState, at: Readings): RunState {
-  return halt(state, 'held', message('engine.because.paused'), at);
+export function applyPause(state: RunState): RunState {
+  return halt(state, 'held', message('engine.because.paused'));
 }
 
 /** A person's word: from a review back to where it was, otherwise on. */
-export function applyResume(state: RunState, at: Readings): RunState {
-  if (state.status !== 'reviewing') return goOn(state, at);
-  return leaveReview(state, at);
+export function applyResume(state: RunState): RunState {
+  if (state.status !== 'reviewing') return goOn(state);
+  return leaveReview(state);
 }
 
-export function leaveReview(state: RunState, at: Readings): RunState {
-  if (state.reviewFrom === 'running') return goOn(state, at);
+export function leaveReview(state: RunState): RunState {
+  if (state.reviewFrom === 'running') return goOn(state);
   return { ...state, status: state.reviewFrom };
 }
 

@@ -26,8 +26,6 @@ export type RunState = {
   readonly faults: readonly FaultState[];
   readonly questions: readonly OpenQuestion[];
   readonly clock: ClockState;
-  /** Time spent not running, for gates that lapse; null while running. */
-  readonly idle: ElapsedInterval | null;
   readonly storageDown: boolean;
   /** Waits that ended by a clock, by timer id. */
   readonly concluded: Readonly<Record<string, Concluded>>;

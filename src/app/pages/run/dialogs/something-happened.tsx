@@ -82,10 +82,10 @@ function Menu(props: PartProps) {
   );
 }
 
-/** Kettles that the plan purges themselves. */
-function purgedVessels(view: RunView): readonly VesselUnit[] {
+/** Kettles of the plan, purged by it or not. */
+function vesselsOf(view: RunView): readonly VesselUnit[] {
   const vessels = view.plan.steps.flatMap(({ work }) =>
-    work.on === 'vessel' ? [work.vessel] : [],
+    work.on === 'vessel' || work.on === 'kettle' ? [work.vessel] : [],
   );
   return vessels.filter(({ id }, at) => vessels.findIndex((one) => one.id === id) === at);
 }
@@ -123,7 +123,7 @@ function Told(props: PartProps & { readonly part: Part }) {
           <For each={props.view.plan.methods}>
             {({ fixture }) => <Used id={fixture} name={fixtureName(fixture)} />}
           </For>
-          <For each={purgedVessels(props.view)}>
+          <For each={vesselsOf(props.view)}>
             {({ id, name }) => <Used id={id} name={say(name)} />}
           </For>
         </div>
