@@ -73,6 +73,8 @@ export type StoredRun = {
  * - `full`: the device has no room left;
  * - `refused`: the browser denied storage altogether;
  * - `blocked`: another tab holds an older database open;
+ * - `held`: another page stands still in the midst of writing, and bars all others; as `timeout`
+ *   otherwise, since a slow disk may look so;
  * - `out-of-order`: the entries do not follow the last one stored;
  * - `timeout`: no answer within the host's limit; the write may or may not be on disk;
  * - `lost`: the connection was closed under us and could not be made again;
@@ -84,6 +86,7 @@ export type JournalStoreCode =
   | 'full'
   | 'refused'
   | 'blocked'
+  | 'held'
   | 'out-of-order'
   | 'timeout'
   | 'lost'

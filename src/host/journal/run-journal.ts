@@ -58,7 +58,7 @@ export function openRunJournal(database: Database, runId: string, epoch: number)
         await fenced('records', (tables) => add(tables, runId, records, doubtFromSeq));
         doubtFromSeq = undefined;
       } catch (error) {
-        if (error instanceof JournalStoreError && error.code === 'timeout') {
+        if (error instanceof JournalStoreError && ['timeout', 'held'].includes(error.code)) {
           doubtFromSeq = Math.min(doubtFromSeq ?? first.seq, first.seq);
         }
         throw error;

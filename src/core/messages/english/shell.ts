@@ -59,6 +59,8 @@ export const shell = {
   'shell.storage.refused':
     'The browser does not let this page keep anything: leave private mode, or update.',
   'shell.storage.blocked': 'Another tab holds an older database: close it, then reload.',
+  'shell.storage.held':
+    'Another page of this app stands still in the midst of writing, and nothing can be read or written beside it: close that page, or the whole browser, then try again.',
   'shell.storage.timeout': 'The device did not answer in time: try again, or reload the page.',
   'shell.storage.lost': 'The database was closed from outside: try again, or reload the page.',
   'shell.storage.gone':
