@@ -13,16 +13,21 @@ export async function othersAnswer(
   connection: IDBDatabase,
   tables: readonly TableName[],
 ): Promise<boolean> {
-  const other = TABLES.find((name) => !tables.includes(name));
-  if (!other) return false;
+  const others = TABLES.filter((name) => !tables.includes(name));
   try {
-    const asked = connection.transaction([other], 'readonly').objectStore(other).count();
-    const answer = new Promise<boolean>((resolve) => {
-      asked.addEventListener('success', () => resolve(true));
-      asked.addEventListener('error', () => resolve(false));
-    });
-    return await withTimeout('database', PROBE_LIMIT_MS, answer);
+    const answers = Promise.any(others.map((name) => answerOf(connection, name)));
+    await withTimeout('database', PROBE_LIMIT_MS, answers);
+    return true;
   } catch {
     return false;
   }
+}
+
+/** Resolves when the table answers. */
+function answerOf(connection: IDBDatabase, name: TableName): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const asked = connection.transaction([name], 'readonly').objectStore(name).count();
+    asked.addEventListener('success', () => resolve());
+    asked.addEventListener('error', () => reject(asked.error ?? new Error('no count')));
+  });
 }

@@ -87,7 +87,10 @@ export class Incidents {
         this.#clockAnswer(body, wallMs);
         return;
       case 'review-answered':
-        this.#reviewAnswer(body, wallMs);
+        this.#reviewAnswer(body.question, body.answer, wallMs);
+        return;
+      case 'review-answer-withdrawn':
+        this.#reviewAnswer(body.question, 'broke-off', wallMs);
         return;
       case 'session-opened':
         if (before) this.gaps.push(sessionGap(before.clock.lastAt, body, at));
@@ -173,11 +176,12 @@ export class Incidents {
     open.actualWallMs = body.right ? null : body.actualWallMs;
   }
 
-  #reviewAnswer(body: Body<'review-answered'>, wallMs: number): void {
-    const review = this.#reviewOf.get(body.question);
+  /** The last word counts, from when it was said. */
+  #reviewAnswer(question: string, answer: ReviewReport['answer'], wallMs: number): void {
+    const review = this.#reviewOf.get(question);
     if (!review) return;
     review.answeredWallMs = wallMs;
-    review.answer = body.answer;
+    review.answer = answer;
   }
 
   #questions(after: RunState, wallMs: number): void {

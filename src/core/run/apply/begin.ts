@@ -36,6 +36,7 @@ export function beginState(
     gates: {},
     faults: [],
     questions: [],
+    reviewed: [],
     clock: {
       anchor: at,
       lastAt: at,

@@ -2,7 +2,7 @@ import { message } from '../../messages/index.ts';
 import type { Stage } from '../../plan/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import { lapseGates } from '../rules/gates.ts';
-import { stepOf } from '../model/plan-index.ts';
+import { stageNumber, stepOf } from '../model/plan-index.ts';
 import type { OpenQuestion, RunState, StepState, Timer } from '../model/state.ts';
 import {
   clockQuestion,
@@ -15,8 +15,9 @@ import { apartS, gainInSession, gainOverGap, type Gain } from '../model/elapsed-
 import { isAlarm } from '../timers/timer.ts';
 import { answerClock } from '../timers/clock-word.ts';
 import type { Readings } from '../model/types.ts';
-import { changeTimers, putStep } from './change.ts';
-import { leaveReview, unwindStep } from './run.ts';
+import { standingGaps } from '../rules/undone.ts';
+import { changeTimers, known } from './change.ts';
+import { breakOff, leaveReview } from './run.ts';
 
 type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 
@@ -139,19 +140,23 @@ export function applyReview(state: RunState, body: Body<'review-answered'>): Run
     body.answer === 'broke-off' || (body.answer === 'unknown' && stage?.resumption !== 'ask');
   let next: RunState;
   if (!brokeOff) {
-    next = changeTimers(asked, ofStage, (timer) =>
+    next = changeTimers(remembered(asked, question), ofStage, (timer) =>
       body.answer === 'went-on' ? closeGap(timer, state.clock) : leaveInDoubt(timer),
     );
-  } else if (stage?.resumption === 'void') {
-    next = unwindStep(asked, step, 'failed', message('engine.because.interrupted'));
   } else {
-    next = putStep(asked, step, {
-      restart: message(
-        body.answer === 'broke-off' ? 'engine.because.broke-off' : 'engine.because.nobody-saw',
-      ),
-    });
+    const why =
+      body.answer === 'broke-off' ? 'engine.because.broke-off' : 'engine.because.nobody-saw';
+    next = breakOff(asked, step, message(why));
   }
   return leaveWhenAnswered(next);
+}
+
+/** The work is held to have gone on; a person may find out later that it did not. */
+function remembered(state: RunState, { id, step, attempt, stage, ask }: OpenQuestion): RunState {
+  const round = known(state, step).round;
+  const number = stageNumber(stepOf(state.plan, step), stage);
+  const gap = { id, step, attempt, round, stage: number, ask };
+  return { ...state, reviewed: [...standingGaps(state), gap] };
 }
 
 /** The last answer is the person's word to go on to where it was. */

@@ -7,7 +7,7 @@ import { applyAmendment } from './amend.ts';
 import { applyClockAnswer, applyClocks, applyReview, applySession } from './clocks.ts';
 import { beginState } from './begin.ts';
 import { withHands } from '../rules/hands.ts';
-import { applyWithdrawal } from './withdraw.ts';
+import { applyReviewWithdrawal, applyWithdrawal } from './withdraw.ts';
 import { applyRecheck } from './recheck.ts';
 import { applyCleared, applyFault, applyStorage } from './faults.ts';
 import { applyGateAnswer, applyOverride } from './gates.ts';
@@ -136,6 +136,8 @@ function changeByHost(
       return applyWithdrawal(state, at);
     case 'review-answered':
       return applyReview(state, body);
+    case 'review-answer-withdrawn':
+      return applyReviewWithdrawal(state, body);
     case 'session-opened':
       return applySession(state, body, at, seq);
     case 'storage-failed':

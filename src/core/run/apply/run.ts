@@ -83,6 +83,14 @@ export function unwindStep(
   return { ...quiet, questions: quiet.questions.filter((question) => question.step !== step) };
 }
 
+/** The stage in progress broke off: it begins again in this turn, or has failed where it cannot. */
+export function breakOff(state: RunState, step: string, why: Message): RunState {
+  const stage = stepOf(state.plan, step).stages[state.steps[step]?.stage ?? 0];
+  return stage?.resumption === 'void'
+    ? unwindStep(state, step, 'failed', message('engine.because.interrupted'))
+    : putStep(state, step, { restart: why });
+}
+
 export function applyRunClosed(state: RunState, body: Body<'run-closed'>): RunState {
   return {
     ...state,

@@ -12,6 +12,7 @@ import type { RunState } from '../model/state.ts';
 import { clockQuestion } from '../timers/unproved-time.ts';
 import { missingS } from '../timers/clock-word.ts';
 import type { FaultView, HotView, Readings, RunView, StepView } from '../model/types.ts';
+import { standingGaps } from '../rules/undone.ts';
 import { timerViews, wakeInS } from './timers.ts';
 import { fixturePhases } from './fixtures.ts';
 import { stepView } from './steps.ts';
@@ -34,6 +35,9 @@ export function view(state: RunState, readings: Readings): RunView {
     hot: hotViews(state),
     faults: state.faults.map((fault) => faultView(state, fault)),
     review: state.questions.map(({ id, step, ask, gapS }) => ({ id, step, ask, gapS })),
+    reviewAnswers: ALLOWED['withdraw-review-answer'].includes(state.status)
+      ? standingGaps(state).map(({ id, step, ask }) => ({ id, step, ask }))
+      : [],
     askClock: clockQuestion(state),
     ...clockAsked(state, readings),
     canWithdrawClock:

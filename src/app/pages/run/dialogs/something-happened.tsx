@@ -1,4 +1,5 @@
 import { createSignal, For, Match, Show, Switch } from 'solid-js';
+import { asWritten, type Message } from '../../../../core/messages/index.ts';
 import type { VesselUnit } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
@@ -61,6 +62,17 @@ function Menu(props: PartProps) {
             </Action>
           )}
         </For>
+        <For each={props.view.reviewAnswers}>
+          {({ id, step }) => (
+            <Action
+              class="button button--plain"
+              name={`broke-off-${step}`}
+              onPress={() => props.done({ kind: 'withdraw-review-answer', question: id })}
+            >
+              {t('run.happened.broke-off', { step: titleOf(props.view, step) })}
+            </Action>
+          )}
+        </For>
       </div>
       <div class="button-row">
         <Action class="button button--plain" name="used" onPress={() => props.onPart('used')}>
@@ -80,6 +92,10 @@ function Menu(props: PartProps) {
       </div>
     </>
   );
+}
+
+function titleOf({ steps }: RunView, id: string): Message {
+  return steps.find(({ step }) => step.id === id)?.step.title ?? asWritten(id);
 }
 
 /** Kettles of the plan, purged by it or not. */

@@ -23,6 +23,8 @@ export const dialogs = {
   'run.fault.well': 'All is well',
 
   'run.happened.used': 'A fixture was used or touched',
+  'run.happened.broke-off': ({ step }: { step: Message }, f) =>
+    `It did not go on, after all: ${f.say(step)}`,
   'run.happened.skip': 'Skip this step',
   'run.happened.note': 'Write a note',
   'run.happened.what': 'What happened?',

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { asWritten } from '../../../../src/core/messages/index.ts';
-import { ranOut, type Plan, type Step } from '../../../../src/core/plan/index.ts';
+import { asWritten } from '../../../../../src/core/messages/index.ts';
+import { ranOut, type Plan, type Step } from '../../../../../src/core/plan/index.ts';
 import {
   apply,
   createRun,
   perform,
   type Fact,
   type RunState,
-} from '../../../../src/core/run/index.ts';
-import { DEMOS, planOfDemo } from '../../plan/support/plans.ts';
+} from '../../../../../src/core/run/index.ts';
+import { DEMOS, planOfDemo } from '../../../plan/support/plans.ts';
 
 const AT = { wallMs: 1_767_225_600_000, monoMs: 0, session: 'page' };
 

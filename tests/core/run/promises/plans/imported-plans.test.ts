@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { readRun } from '../../../../src/core/import/index.ts';
-import { asWritten } from '../../../../src/core/messages/index.ts';
-import { inEnglish } from '../../../support/english.ts';
-import { encodeEntries } from '../../../../src/core/journal/index.ts';
-import type { Plan, Step } from '../../../../src/core/plan/index.ts';
-import { createRun, simulateRun } from '../../../../src/core/run/index.ts';
-import { DEMOS, planOfDemo } from '../../plan/support/plans.ts';
+import { readRun } from '../../../../../src/core/import/index.ts';
+import { asWritten } from '../../../../../src/core/messages/index.ts';
+import { inEnglish } from '../../../../support/english.ts';
+import { encodeEntries } from '../../../../../src/core/journal/index.ts';
+import type { Plan, Step } from '../../../../../src/core/plan/index.ts';
+import { createRun, simulateRun } from '../../../../../src/core/run/index.ts';
+import { DEMOS, planOfDemo } from '../../../plan/support/plans.ts';
 
 const AT = { wallMs: 1_767_225_600_000, monoMs: 0, session: 'page' };
 const plan = planOfDemo('flat-coils');

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { readRun } from '../../../../src/core/import/index.ts';
-import { encodeEntries } from '../../../../src/core/journal/index.ts';
-import type { Plan } from '../../../../src/core/plan/index.ts';
-import type { Fact, FactBody } from '../../../../src/core/run/index.ts';
-import { inEnglish } from '../../../support/english.ts';
-import { planOfDemo } from '../../plan/support/plans.ts';
+import { readRun } from '../../../../../src/core/import/index.ts';
+import { encodeEntries } from '../../../../../src/core/journal/index.ts';
+import type { Plan } from '../../../../../src/core/plan/index.ts';
+import type { Fact, FactBody } from '../../../../../src/core/run/index.ts';
+import { inEnglish } from '../../../../support/english.ts';
+import { planOfDemo } from '../../../plan/support/plans.ts';
 
 const AT = { wallMs: 1_767_225_600_000, monoMs: 0, session: 'page' };
 const plan = planOfDemo('flat-coils');

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { buildPlan, ranOut, type Step } from '../../../../src/core/plan/index.ts';
-import type { Request } from '../../../../src/core/run/index.ts';
-import { kitchenOf, only } from '../../plan/support/plans.ts';
-import { Tablet } from '../support/tablet.ts';
+import { buildPlan, ranOut, type Step } from '../../../../../src/core/plan/index.ts';
+import type { Request } from '../../../../../src/core/run/index.ts';
+import { kitchenOf, only } from '../../../plan/support/plans.ts';
+import { Tablet } from '../../support/tablet.ts';
 
 const plan = buildPlan(only(kitchenOf('flat-coils'), 'counter-right'));
 const pour = plan.steps.find(({ kind }) => kind === 'pour') as Step;
