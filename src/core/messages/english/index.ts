@@ -1,3 +1,4 @@
+import { amend } from './amend.ts';
 import { calendar } from './calendar.ts';
 import { cautions } from './cautions/index.ts';
 import { common } from './common.ts';
@@ -24,6 +25,7 @@ export const english = {
   ...shell,
   ...run,
   ...engine,
+  ...amend,
   ...steps,
   ...cautions,
   ...calendar,
