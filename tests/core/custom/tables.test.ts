@@ -104,7 +104,7 @@ describe.each(CUSTOMS)('the %s table', (custom) => {
   });
 
   it('names a source for every row, none of them called checked that was not read', () => {
-    for (const row of [...table.rows, ...table.conditionRules]) {
+    for (const row of [...table.rows, ...table.conditionRules, ...table.factRules]) {
       const source = SOURCES[row.source];
       expect(source, row.source).toBeDefined();
       if (row.checked) expect(source?.checked, row.id).toBe(true);
@@ -113,7 +113,7 @@ describe.each(CUSTOMS)('the %s table', (custom) => {
 });
 
 describe('the two customs', () => {
-  // Differences that the codes themselves name; from memory.
+  // Differences that the codes themselves name.
   it.each([
     [
       'glass is rinsed by one and not purged by the other',
@@ -197,8 +197,8 @@ describe('the texts of the tables', () => {
   };
   const used = new Set(
     CUSTOMS.flatMap((custom) => {
-      const { rows, conditionRules } = customTable(custom);
-      return keysOf([rows, conditionRules]);
+      const { rows, conditionRules, factRules } = customTable(custom);
+      return keysOf([rows, conditionRules, factRules]);
     }),
   );
 
@@ -215,8 +215,8 @@ describe('the texts of the tables', () => {
 
   it('are there for everything that covers', () => {
     for (const custom of CUSTOMS) {
-      const { rows, conditionRules } = customTable(custom);
-      for (const { coverWith } of [...rows, ...conditionRules])
+      const { rows, conditionRules, factRules } = customTable(custom);
+      for (const { coverWith } of [...rows, ...conditionRules, ...factRules])
         if (coverWith) expect(entries.has(`custom.cover.${coverWith}`), coverWith).toBe(true);
     }
   });

@@ -47,14 +47,50 @@ export type MethodId =
   | 'clean'
   | 'line'
   | 'cover'
-  | 'not-purged';
+  | 'not-purged'
+  | 'replace'; // of a part: a new one takes its place
 
-/** "Our rabbi said": replaces one row of the custom for one fixture. */
+/** A part of a fixture that is treated by itself; which fixture has which: shared/parts.json. */
+export type PartId =
+  | 'racks'
+  | 'side-rails'
+  | 'trays'
+  | 'door-rim'
+  | 'grates'
+  | 'caps'
+  | 'drip-bowls'
+  | 'cooktop-surface'
+  | 'knobs'
+  | 'hood-filter'
+  | 'strainer'
+  | 'aerator'
+  | 'overflow'
+  | 'sprayer-hose'
+  | 'instant-hot-tap'
+  | 'disposer'
+  | 'plate'
+  | 'plate-ring';
+
+/**
+ * "Our rabbi said": what holds for a fixture in place of the custom. With
+ * `row`, `burner` or `part` it speaks of that alone and leaves the rest as it is.
+ */
 export type Override = {
   readonly fixture: string;
   readonly method: MethodId;
   readonly minutes?: number;
+  /** How many times it is poured over, 1 to 5; absent: once. */
+  readonly times?: number;
   readonly cover?: boolean;
+  /** Is there a rest before the heat? Absent: as the custom has it. */
+  readonly rest?: boolean;
+  /** Is a hot stone moved over it while it is poured? */
+  readonly stone?: boolean;
+  /** Row or rule of the custom whose question this answers. */
+  readonly row?: string;
+  /** Id of the burner it speaks of. */
+  readonly burner?: string;
+  readonly part?: PartId;
   readonly saidBy: string;
   /** ISO date, yyyy-mm-dd */
   readonly saidOn: string;
@@ -69,7 +105,7 @@ export type OwnRow = {
   readonly method: MethodId;
   /** min, 1 to 600; absent: those of the row where the method is the same. */
   readonly minutes?: number;
-  /** Absent: what the method itself says. */
+  /** Absent: those of the row where the method is the same, else what the method itself says. */
   readonly cover?: boolean;
   readonly why: string;
   readonly saidBy: string;
@@ -159,31 +195,45 @@ export type FixtureBase = {
   readonly name: string;
   readonly comment?: string;
   readonly designation: Designation;
+  /** Absent: the parts that such a fixture usually has. */
+  readonly parts?: readonly PartId[];
 };
 
-export type Counter = FixtureBase & {
-  readonly kind: 'counter';
-  readonly outline: Polygon;
-  readonly holes: readonly Polygon[];
-  /** Corner numbers of the edges that stand at a wall, as pairs [from, to]. */
-  readonly backEdges: readonly (readonly [number, number])[];
-  readonly material: Material;
-  readonly condition: Condition;
-  readonly backsplashHeightM: number;
+/** What a household knows of a surface; absent: not told. */
+export type SurfaceFacts = {
+  /** Wood under varnish or lacquer. */
+  readonly varnished?: boolean;
+  /** Dough was kneaded straight on it. */
+  readonly kneaded?: boolean;
+  /** Hot food lay straight on it, or was kept in it without a dish. */
+  readonly hotFood?: boolean;
 };
+
+export type Counter = FixtureBase &
+  SurfaceFacts & {
+    readonly kind: 'counter';
+    readonly outline: Polygon;
+    readonly holes: readonly Polygon[];
+    /** Corner numbers of the edges that stand at a wall, as pairs [from, to]. */
+    readonly backEdges: readonly (readonly [number, number])[];
+    readonly material: Material;
+    readonly condition: Condition;
+    readonly backsplashHeightM: number;
+  };
 
 export type Bowl = { readonly lengthM: number; readonly widthM: number; readonly depthM: number };
 
-export type Sink = FixtureBase & {
-  readonly kind: 'sink';
-  readonly outline: Polygon;
-  readonly material: Material;
-  readonly condition: Condition;
-  readonly bowls: readonly Bowl[];
-  readonly rimWidthM: number;
-  readonly tap: { readonly handles: number; readonly sprayer: boolean };
-  readonly drainboard: boolean;
-};
+export type Sink = FixtureBase &
+  Pick<SurfaceFacts, 'varnished'> & {
+    readonly kind: 'sink';
+    readonly outline: Polygon;
+    readonly material: Material;
+    readonly condition: Condition;
+    readonly bowls: readonly Bowl[];
+    readonly rimWidthM: number;
+    readonly tap: { readonly handles: number; readonly sprayer: boolean };
+    readonly drainboard: boolean;
+  };
 
 export type BurnerType =
   | 'electric-coil'
@@ -231,20 +281,24 @@ export type Oven = FixtureBase & {
   readonly circuit?: string;
 };
 
-export type Table = FixtureBase & {
-  readonly kind: 'table';
-  readonly outline: Polygon;
-  readonly material: Material;
-  readonly condition: Condition;
-};
+export type Table = FixtureBase &
+  SurfaceFacts & {
+    readonly kind: 'table';
+    readonly outline: Polygon;
+    readonly material: Material;
+    readonly condition: Condition;
+  };
 
-export type Cupboard = FixtureBase & {
-  readonly kind: 'cupboard' | 'drawer';
-  readonly outline?: Polygon;
-  readonly material: Material;
-  readonly condition: Condition;
-  readonly shelves: readonly { readonly lengthM: number; readonly widthM: number }[];
-};
+export type Cupboard = FixtureBase &
+  Pick<SurfaceFacts, 'hotFood'> & {
+    readonly kind: 'cupboard' | 'drawer';
+    /** Where it hangs or stands; absent: not told. */
+    readonly place?: 'over-counter' | 'under-counter';
+    readonly outline?: Polygon;
+    readonly material: Material;
+    readonly condition: Condition;
+    readonly shelves: readonly { readonly lengthM: number; readonly widthM: number }[];
+  };
 
 export type Appliance = FixtureBase & {
   readonly kind: 'fridge' | 'freezer' | 'microwave' | 'dishwasher' | 'warming-drawer' | 'hood';
