@@ -9,7 +9,7 @@ import {
   withoutAnswer,
 } from '../../../src/core/custom/index.ts';
 import type { Fixture, Kitchen, Override } from '../../../src/core/kitchen/index.ts';
-import { buildPlan, checkPlan } from '../../../src/core/plan/index.ts';
+import { buildPlan, checkPlan, whatItChanges } from '../../../src/core/plan/index.ts';
 import { demoKitchen } from '../kitchen/demos.ts';
 
 const FLAT = demoKitchen('flat-coils.kitchen.json');
@@ -245,4 +245,38 @@ describe('Sephardic glass', () => {
     const wave = choiceOf(FLAT, 'microwave').method.parts ?? [];
     expect(wave.find(({ part }) => part === 'plate')?.method).toBe('clean');
   });
+});
+
+describe('what an answer changes', () => {
+  it('is known for every answer, by planning twice', () => {
+    const alone: Kitchen = { ...FLAT, fixtures: FLAT.fixtures.filter(({ id }) => id === 'oven') };
+    const plan = buildPlan(alone);
+    const rest = plan.questions.find(({ row }) => row === 'rest-before-fire');
+    if (!rest) throw new Error('no question about the rest');
+    const [kept, dropped] = whatItChanges(alone, rest);
+    expect(kept?.finishS).toBeLessThanOrEqual(0);
+    expect(dropped?.finishS).toBeLessThan(-20 * 3600);
+  });
+
+  it('of three pours is two more', () => {
+    const sink = changed(
+      { ...FLAT, fixtures: FLAT.fixtures.filter(({ id }) => id === 'sink') },
+      'sink',
+      { material: 'porcelain' },
+    );
+    const plan = buildPlan(sink);
+    const clay = plan.questions.find(({ row }) => row === 'sink-clay');
+    if (!clay) throw new Error('no question about the sink');
+    const [three, none] = whatItChanges(sink, clay);
+    expect(three?.kettles).toBe(2 * plan.totals.kettles.typical);
+    expect(none?.kettles).toBe(-plan.totals.kettles.typical);
+  });
+});
+
+it('the list of questions begins with what costs most, the same about several together', () => {
+  const { questions } = buildPlan(FLAT);
+  expect(questions[0]?.row).toBe('rest-before-fire');
+  const keys = questions.map(({ ask }) => ask.key);
+  const runs = keys.filter((key, at) => key !== keys[at - 1]);
+  expect(new Set(runs).size).toBe(runs.length);
 });

@@ -50,7 +50,7 @@ function notReached(own: MethodId): MethodId {
 }
 
 /** What is done about the parts of a fixture that gets this method, and what is asked about them. */
-export function choosePart(
+function choosePart(
   fixture: Fixture,
   part: PartId,
   own: MethodId,

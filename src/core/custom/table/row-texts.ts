@@ -50,7 +50,7 @@ type RowPart =
   'reason' | 'would-change' | 'note' | 'ask' | 'why' | 'until-then' | `answer-${number}`;
 
 function rowText({ id, text }: Pick<RawRow, 'id' | 'text'>, part: RowPart): Message {
-  return { key: `custom.row.${text ?? id}.${part}`, params: {} };
+  return { key: `custom.way.${text ?? id}.${part}`, params: {} };
 }
 
 function questionWith(textOf: (part: RowPart) => Message, raw: RawQuestion): RowQuestion {

@@ -5,124 +5,19 @@
  * in either direction.
  */
 import type { Point, Polygon } from '../../geometry/index.ts';
+import type { Override, OwnCustom } from './answers.ts';
+import type {
+  Condition,
+  CustomId,
+  Designation,
+  Material,
+  PartId,
+  Purpose,
+  SurfaceFacts,
+} from './words.ts';
 
-export type Material =
-  | 'stainless-steel'
-  | 'cast-iron'
-  | 'enamelled-steel'
-  | 'porcelain'
-  | 'ceramic'
-  | 'glass'
-  | 'glass-ceramic'
-  | 'granite'
-  | 'marble'
-  | 'soapstone'
-  | 'concrete'
-  | 'quartz-composite'
-  | 'acrylic'
-  | 'laminate'
-  | 'wood'
-  | 'raw-wood'
-  | 'tile'
-  | 'plastic'
-  | 'silicone'
-  | 'unknown';
-
-/** What the eye and a fingernail find. `smooth` is the only one that needs no question. */
-export type Condition = 'smooth' | 'scratched' | 'cracked' | 'porous' | 'unknown';
-
-export type Purpose = 'new-kitchen' | 'passover' | 'mix-up';
-export type CustomId = 'sephardic' | 'ashkenazic';
-/** Where a fixture is to belong afterwards. */
-export type Designation = 'meat' | 'dairy' | 'pareve' | 'undecided';
-
-export type MethodId =
-  | 'glow' // libun gamur
-  | 'light-heat' // libun kal, highest setting
-  | 'self-clean'
-  | 'pour' // irui
-  | 'immerse' // hagalah
-  | 'steam' // water boiled inside (microwave)
-  | 'boil-over' // kettle or urn filled and boiled over the rim
-  | 'clean'
-  | 'line'
-  | 'cover'
-  | 'not-purged'
-  | 'replace'; // of a part: a new one takes its place
-
-/** A part of a fixture that is treated by itself; which fixture has which: shared/parts.json. */
-export type PartId =
-  | 'racks'
-  | 'side-rails'
-  | 'trays'
-  | 'door-rim'
-  | 'grates'
-  | 'caps'
-  | 'drip-bowls'
-  | 'cooktop-surface'
-  | 'knobs'
-  | 'hood-filter'
-  | 'strainer'
-  | 'aerator'
-  | 'overflow'
-  | 'sprayer-hose'
-  | 'instant-hot-tap'
-  | 'disposer'
-  | 'plate'
-  | 'plate-ring';
-
-/**
- * "Our rabbi said": what holds for a fixture in place of the custom. With
- * `row`, `burner` or `part` it speaks of that alone and leaves the rest as it is.
- */
-export type Override = {
-  readonly fixture: string;
-  readonly method: MethodId;
-  readonly minutes?: number;
-  /** How many times it is poured over, 1 to 5; absent: once. */
-  readonly times?: number;
-  readonly cover?: boolean;
-  /** Is there a rest before the heat? Absent: as the custom has it. */
-  readonly rest?: boolean;
-  /** Is a hot stone moved over it while it is poured? */
-  readonly stone?: boolean;
-  /** Row or rule of the custom whose question this answers. */
-  readonly row?: string;
-  /** Id of the burner it speaks of. */
-  readonly burner?: string;
-  readonly part?: PartId;
-  readonly saidBy: string;
-  /** ISO date, yyyy-mm-dd */
-  readonly saidOn: string;
-  readonly text?: string;
-  readonly comment?: string;
-};
-
-/** One row of a built-in custom as this household has it. */
-export type OwnRow = {
-  /** Id of the row in the table of `basedOn`. */
-  readonly row: string;
-  readonly method: MethodId;
-  /** min, 1 to 600; absent: those of the row where the method is the same. */
-  readonly minutes?: number;
-  /** Absent: those of the row where the method is the same, else what the method itself says. */
-  readonly cover?: boolean;
-  readonly why: string;
-  readonly saidBy: string;
-  /** ISO date, yyyy-mm-dd */
-  readonly saidOn: string;
-};
-
-/**
- * A custom of one's own: a built-in one, copied by name, with the rows that
- * differ. It is followed while the household follows the custom it was copied
- * from, and kept, unused, while the household follows the other.
- */
-export type OwnCustom = {
-  readonly name: string;
-  readonly basedOn: CustomId;
-  readonly changedRows: readonly OwnRow[];
-};
+export type * from './answers.ts';
+export type * from './words.ts';
 
 /** Pouring lanes along the back edge, or along whatever direction makes them shortest. */
 export type LaneDirection = 'back-to-front' | 'shortest';
@@ -197,16 +92,6 @@ export type FixtureBase = {
   readonly designation: Designation;
   /** Absent: the parts that such a fixture usually has. */
   readonly parts?: readonly PartId[];
-};
-
-/** What a household knows of a surface; absent: not told. */
-export type SurfaceFacts = {
-  /** Wood under varnish or lacquer. */
-  readonly varnished?: boolean;
-  /** Dough was kneaded straight on it. */
-  readonly kneaded?: boolean;
-  /** Hot food lay straight on it, or was kept in it without a dish. */
-  readonly hotFood?: boolean;
 };
 
 export type Counter = FixtureBase &

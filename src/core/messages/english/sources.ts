@@ -46,7 +46,7 @@ export const sources = {
   'sources.microwave-steam': 'No code names a microwave; later authorities differ',
   'sources.pour-three-times': 'Later authorities; the code itself does not purge glazed clay',
   'sources.later-authorities': 'Not named in the codes; later authorities differ',
-  'sources.trade-practice': 'common practice',
+  'sources.trade-practice': 'common practice, no published source',
   'sources.makers-manuals': 'Owners’ manuals of ranges, ovens, kettles and hobs',
   'sources.moritz-henriques-1947':
     'A. R. Moritz, F. C. Henriques: Studies of thermal injury II, American Journal of Pathology 23 (1947) 695-720',

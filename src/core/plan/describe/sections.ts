@@ -63,8 +63,11 @@ function methodDetail(plan: Plan, row: FixtureMethod): readonly Message[] {
 function partMessages({ parts = [] }: FixtureMethod): readonly Message[] {
   return parts.map(({ part, method, minutes, reason, source, sourceState }) =>
     message('plan.method.part', {
-      part: message(`custom.part.name.${part}`),
-      method: message(`common.method.${method}`),
+      part: message(`steps.part.${part}`),
+      method:
+        method === 'not-purged'
+          ? message('plan.method.part.not-purged')
+          : message(`common.method.${method}`),
       minutes: minutes ?? 0,
       reason,
       source,

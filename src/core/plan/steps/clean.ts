@@ -82,9 +82,12 @@ export function restStep(
   { id, name, work, fixture }: Rested,
 ): StepDraft {
   const lengthS = restHours * SECONDS_PER_HOUR;
-  const title = message(fixture?.kind === 'sink' ? 'steps.rest.title-sink' : 'steps.rest.title', {
-    name,
-  });
+  const title = message(
+    fixture?.kind === 'sink' ? 'steps.rest.title-sink' : 'steps.rest.title-nothing-hot',
+    {
+      name,
+    },
+  );
   return stepDraft(
     {
       id: restId(id),

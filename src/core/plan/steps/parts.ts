@@ -12,7 +12,7 @@ import { lastOf } from './finish.ts';
 
 /** What a part is called. */
 export function partName(part: PartId): Message {
-  return message(`custom.part.name.${part}`);
+  return message(`steps.part.${part}`);
 }
 
 function partsOf({ method }: Choice): readonly ChosenPart[] {

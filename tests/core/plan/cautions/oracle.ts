@@ -88,9 +88,15 @@ function canCrack({ fixture }: Seen): boolean {
 
 /** Something with a plug and electrics inside. */
 function isAppliance({ fixture }: Seen): boolean {
-  return ['cooktop', 'fridge', 'freezer', 'microwave', 'dishwasher', 'warming-drawer', 'hood'].includes(
-    fixture?.kind ?? '',
-  );
+  return [
+    'cooktop',
+    'fridge',
+    'freezer',
+    'microwave',
+    'dishwasher',
+    'warming-drawer',
+    'hood',
+  ].includes(fixture?.kind ?? '');
 }
 
 /** Does a rest of 24 hours begin when this cleaning is over? */

@@ -1,25 +1,7 @@
 import type { Section } from '../../model/message.ts';
 
-/** Parts of fixtures: what they are called, how each is treated, what is asked. */
+/** Parts of fixtures: how each is treated, what is asked. */
 export const parts = {
-  'custom.part.name.racks': 'racks',
-  'custom.part.name.side-rails': 'side rails',
-  'custom.part.name.trays': 'baking trays',
-  'custom.part.name.door-rim': 'rim of the door',
-  'custom.part.name.grates': 'grates',
-  'custom.part.name.caps': 'burner caps',
-  'custom.part.name.drip-bowls': 'drip bowls',
-  'custom.part.name.cooktop-surface': 'surface round the burners',
-  'custom.part.name.knobs': 'knobs',
-  'custom.part.name.hood-filter': 'filter',
-  'custom.part.name.strainer': 'drain strainer',
-  'custom.part.name.aerator': 'aerator of the tap',
-  'custom.part.name.overflow': 'overflow',
-  'custom.part.name.sprayer-hose': 'sprayer and its hose',
-  'custom.part.name.instant-hot-tap': 'hot-water tap',
-  'custom.part.name.disposer': 'splash guard of the disposer',
-  'custom.part.name.plate': 'glass plate',
-  'custom.part.name.plate-ring': 'ring under the plate',
   'custom.part.racks-in-cycle.reason':
     'They stay in during the cycle, as the manual allows, and are purged with the oven.',
   'custom.part.racks-new.reason':

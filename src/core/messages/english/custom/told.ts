@@ -25,9 +25,9 @@ export const told = {
   'custom.sources': ({ sources }: { sources: readonly Message[] }, f) =>
     sources.map((source) => f.say(source)).join('; '),
   'custom.state.read': 'read in the text',
-  'custom.state.inference': 'inferred, no text says it in so many words',
+  'custom.state.inference': 'no text says it in so many words',
   'custom.state.later-authorities': 'later authorities, not read here',
-  'custom.state.common-practice': 'no published source',
+  'custom.state.common-practice': 'as it is done',
   'custom.state.memory': 'cited from memory, not yet checked',
   'custom.state.said': 'said to this household',
   'custom.rest.ask': 'Must it rest 24 hours before a heat that burns out what was absorbed?',

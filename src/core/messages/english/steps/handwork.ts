@@ -14,7 +14,8 @@ export const handwork = {
   'steps.clean.rinse-vessel': 'Rinse it well, lid and spout too.',
   'steps.clean.say': 'It is clean',
 
-  'steps.rest.title': ({ name }: Name, f) => `Nothing hot in it or on it: ${f.say(name)}.`,
+  'steps.rest.title-nothing-hot': ({ name }: Name, f) =>
+    `Nothing hot in it or on it: ${f.say(name)}.`,
   'steps.rest.title-sink': ({ name }: Name, f) => `Cold water only in it: ${f.say(name)}.`,
   'steps.rest.label': 'Put up: RESTING, do not heat.',
   'steps.rest.reason': ({ restHours }: { restHours: number }, f) =>
