@@ -54,7 +54,7 @@ export function App() {
   const isRunning = createMemo(() => running() !== undefined);
   createEffect(() => {
     if (isRunning())
-      loadLater(['custom', 'sources', 'amend']).catch((error: unknown) =>
+      loadLater(['custom', 'sources', 'run-later']).catch((error: unknown) =>
         context.tell(reasonOf(error)),
       );
   });

@@ -1,4 +1,3 @@
-import { amend } from './amend.ts';
 import { calendar } from './calendar.ts';
 import { cautions } from './cautions/index.ts';
 import { common } from './common.ts';
@@ -11,6 +10,7 @@ import { problems } from './problems/index.ts';
 import { recordPage } from './record-page.ts';
 import { report } from './report/index.ts';
 import { run } from './run/index.ts';
+import { runLater } from './run/later.ts';
 import { shell } from './shell.ts';
 import { sources } from './sources.ts';
 import { steps } from './steps/index.ts';
@@ -25,7 +25,7 @@ export const english = {
   ...shell,
   ...run,
   ...engine,
-  ...amend,
+  ...runLater,
   ...steps,
   ...cautions,
   ...calendar,

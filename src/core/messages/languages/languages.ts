@@ -14,7 +14,7 @@ export type PageSection =
   | 'sources'
   | 'report'
   | 'record-page'
-  | 'amend';
+  | 'run-later';
 
 /** A language as data: how it is written, and where its sentences are loaded from. */
 export type Language = {
@@ -44,7 +44,7 @@ const english: Language = {
     custom: async () => (await import('../english/custom/index.ts')).custom,
     sources: async () => (await import('../english/sources.ts')).sources,
     report: async () => (await import('../english/report/index.ts')).report,
-    amend: async () => (await import('../english/amend.ts')).amend,
+    'run-later': async () => (await import('../english/run/later.ts')).runLater,
     'record-page': async () => (await import('../english/record-page.ts')).recordPage,
   },
 };

@@ -1,4 +1,4 @@
-import type { Message, Section } from '../model/message.ts';
+import type { Message, Section } from '../../model/message.ts';
 
 /** Why a change of a running plan is refused. It comes after the run's page: nobody changes a plan in its first moment. */
 export const amend = {
