@@ -22,6 +22,8 @@ export class OpenRun {
   #session: RunSession | undefined;
   #shown: RunWatch | undefined;
   #opening: string | undefined;
+  /** Settles when a run that is being opened is open, or could not be. */
+  #change: Promise<void> = Promise.resolve();
 
   constructor(deps: SessionDeps, listener: OpenRunListener) {
     this.#deps = deps;
@@ -47,12 +49,24 @@ export class OpenRun {
   async reopen(entry: StoredRun): Promise<void> {
     if (this.#session?.entry.id === entry.id || this.#opening === entry.id) return;
     this.#opening = entry.id;
+    const change = this.#take(entry);
+    this.#change = change.catch(() => undefined);
+    await change;
+  }
+
+  async #take(entry: StoredRun): Promise<void> {
     try {
       await this.#leave();
       this.#session = await RunSession.reopen(entry, this.#deps, this.#forSession());
     } finally {
       this.#opening = undefined;
     }
+  }
+
+  /** The session that leads the run here, once it is open: a press in the moment of taking it over waits, and is not lost. */
+  async led(): Promise<RunSession | undefined> {
+    await this.#change;
+    return this.#session;
   }
 
   /** Only shows a run that another page writes; asking twice is asking once. */

@@ -95,7 +95,8 @@ export function createRunController(deps: RunControllerDeps) {
      */
     async send(input: Request | Observation): Promise<boolean> {
       if (open.onlyShown) tell(ONLY_SHOWS);
-      const done = (await open.session?.send(input)) ?? false;
+      const led = await open.led();
+      const done = (await led?.send(input)) ?? false;
       if (view()?.status === 'closed') await refresh();
       return done;
     },
