@@ -6,7 +6,9 @@ export default defineConfig({
     environment: 'node',
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**', 'node_modules/**'],
-    testTimeout: 30_000,
+    // Ten times what the slowest takes on a calm machine: on a busy one nothing fails for slowness.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
     // By default one core is left idle, which on two is half of them.
     maxWorkers: '100%',
   },
