@@ -215,7 +215,7 @@ describe('five hundred surfaces of a fixed list', () => {
       return { n, kind, plan, proof, swathM: options.swathM };
     });
     byRatio = results.toSorted((a, b) => b.plan.quality.lengthRatio - a.plan.quality.lengthRatio);
-  }, 120_000);
+  }, 600_000);
 
   it('covers every one of them wholly', () => {
     expect(results).toHaveLength(500);
