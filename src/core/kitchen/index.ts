@@ -16,7 +16,6 @@ export {
 export { drawingHolds, outlineHolds } from './checks/index.ts';
 export { burnersOf, isGas } from './queries/burners.ts';
 export { drawnOutlines, fixtureOf, mayBeUndrawn, outlineOf } from './queries/fixtures.ts';
-export { partsOf, possibleParts } from './queries/parts.ts';
 export { isElectric, standsOnStove } from './queries/vessels.ts';
 export { methodsForFixture, methodsForRow } from './queries/custom-rows.ts';
 export { formatKitchen } from './file/format-kitchen.ts';
@@ -34,7 +33,6 @@ export {
   MATERIALS,
   METHODS,
   OVEN_CLEANINGS,
-  PARTS,
   PURPOSES,
   VESSEL_BODIES,
   VESSEL_KINDS,

@@ -2,7 +2,6 @@ import { createMemo, createSignal, For, Show } from 'solid-js';
 import { say, t, translator } from '../../context/language.ts';
 import {
   customName,
-  forLooking,
   questionList,
   questionListText,
   withoutAnswer,
@@ -108,7 +107,8 @@ function AskedSheet(props: {
   onKitchen: (kitchen: Kitchen) => void;
   onClose: () => void;
 }) {
-  const looking = () => forLooking(props.asked.question);
+  const looking = () =>
+    props.asked.question.about === 'material' || props.asked.question.about === 'condition';
   return (
     <Show
       when={looking()}
@@ -206,7 +206,7 @@ function Answered(props: {
                 {(onKitchen) => (
                   <Action
                     class="button button--plain"
-                    onPress={() => onKitchen()(withoutAnswer(props.kitchen, one.fixture, one))}
+                    onPress={() => onKitchen()(withoutAnswer(props.kitchen, one.fixture))}
                   >
                     {t('plan-page.questions.take-back')}
                   </Action>

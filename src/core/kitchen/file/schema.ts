@@ -18,7 +18,6 @@ import {
   designationCodec,
   materialCodec,
   methodCodec,
-  partCodec,
 } from '../codec/choices.ts';
 
 const NAMED = [
@@ -35,7 +34,6 @@ const NAMED = [
   conditionCodec,
   designationCodec,
   methodCodec,
-  partCodec,
   burnerTypeCodec,
   ...FIXTURE_CODECS,
 ];

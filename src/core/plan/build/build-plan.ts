@@ -1,4 +1,3 @@
-import { grouped } from '../../custom/index.ts';
 import type { Kitchen } from '../../kitchen/index.ts';
 import { cautionTexts, FAULTS, gatesOf, planCautions, withCautions } from '../cautions/index.ts';
 import { calendarOf } from '../timetable/days.ts';
@@ -13,7 +12,6 @@ import { shoppingOf } from './shopping.ts';
 import { planContextOf } from '../context/plan-context.ts';
 import { cleanSteps, restSteps } from '../steps/clean.ts';
 import { coverSteps, markStep } from '../steps/finish.ts';
-import { newPartsSteps } from '../steps/parts.ts';
 import { kettleSteps } from '../steps/kettles.ts';
 import { prepareSteps } from '../steps/prepare.ts';
 import { timetableOf, type TimetableOptions } from '../timetable/timetable.ts';
@@ -46,10 +44,7 @@ function allDrafts(context: PlanContext) {
     ...purge.drafts,
   ];
   const covered = context.kitchen.fixtures.flatMap((fixture) => coverSteps(context, fixture, work));
-  const parts = context.kitchen.fixtures.flatMap((fixture) =>
-    newPartsSteps(context, fixture, work),
-  );
-  const drafts = [...work, ...covered, ...parts];
+  const drafts = [...work, ...covered];
   return { drafts: [...drafts, markStep(context, drafts)], pours: purge.pours };
 }
 
@@ -89,7 +84,7 @@ export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
     gates: gatesOf(steps),
     cautions: cautionTexts(steps, planCautions(drafts, context)),
     faults: FAULTS,
-    questions: grouped(choices),
+    questions: choices.flatMap(({ questions }) => questions),
     shopping: shoppingOf(context, drafts, totals),
     totals,
     timetable: timed.timetable,

@@ -1,4 +1,3 @@
-import type { ChosenMethod } from '../../custom/index.ts';
 import { isGas, type Fixture, type MethodId } from '../../kitchen/index.ts';
 
 const RESTED: ReadonlySet<MethodId> = new Set<MethodId>([
@@ -10,11 +9,6 @@ const RESTED: ReadonlySet<MethodId> = new Set<MethodId>([
   'steam',
   'boil-over',
 ]);
-
-/** Does what is chosen for a fixture purge it after a rest? */
-export function restsFirst({ method, rest }: Pick<ChosenMethod, 'method' | 'rest'>): boolean {
-  return needsRest(method) && rest !== false;
-}
 
 /** Does this method purge, so that the fixture must rest before it? */
 export function needsRest(method: MethodId): boolean {

@@ -4,12 +4,11 @@ import { asWritten, message, type Message } from '../../messages/index.ts';
 import type { Choice } from '../../custom/index.ts';
 import { exactly, SECONDS_PER_HOUR } from '../../units/index.ts';
 import { choiceOf, type PlanContext } from '../context/plan-context.ts';
-import { fuelOf, restsFirst } from '../context/purging.ts';
+import { fuelOf, needsRest } from '../context/purging.ts';
 import { stage, stepDraft, type StepDraft } from '../context/step-draft.ts';
 import { cleanId, restId } from '../context/step-ids.ts';
 import { cleaningOf, cleaningS } from '../context/work-times.ts';
 import type { Work } from '../model/index.ts';
-import { partsKept, takenOut } from './parts.ts';
 import { lastPreparation } from './prepare.ts';
 
 function sandLine(fixture: Fixture, choice: Choice): readonly Message[] {
@@ -21,9 +20,8 @@ function sandLine(fixture: Fixture, choice: Choice): readonly Message[] {
 /** Cleans one fixture; levels above it come first in the timetable. */
 function cleanStep(context: PlanContext, fixture: Fixture, above: readonly string[]): StepDraft {
   const choice = choiceOf(context, fixture.id);
-  const kept = partsKept(choice);
-  const { checklist, source } = cleaningOf(fixture, kept);
-  const rests = restsFirst(choice.method);
+  const { checklist, source } = cleaningOf(fixture.kind);
+  const rests = needsRest(choice.method.method);
   const fuel = fuelOf(fixture);
   const title = message('steps.clean.title', { name: asWritten(fixture.name) });
   return stepDraft(
@@ -36,7 +34,7 @@ function cleanStep(context: PlanContext, fixture: Fixture, above: readonly strin
       reason: message(rests ? 'steps.clean.reason-before-rest' : 'steps.clean.reason'),
       stages: [
         stage('clean', title, {
-          detail: [...checklist, ...takenOut(choice), ...sandLine(fixture, choice)],
+          detail: [...checklist, ...sandLine(fixture, choice)],
           say: message('steps.clean.say'),
         }),
       ],
@@ -56,7 +54,7 @@ function cleanStep(context: PlanContext, fixture: Fixture, above: readonly strin
 export function cleanSteps(context: PlanContext): readonly StepDraft[] {
   const levels = new Map<number, Fixture[]>();
   for (const fixture of context.kitchen.fixtures) {
-    const { level } = cleaningOf(fixture);
+    const { level } = cleaningOf(fixture.kind);
     levels.set(level, [...(levels.get(level) ?? []), fixture]);
   }
   const drafts: StepDraft[] = [];
@@ -82,12 +80,7 @@ export function restStep(
   { id, name, work, fixture }: Rested,
 ): StepDraft {
   const lengthS = restHours * SECONDS_PER_HOUR;
-  const title = message(
-    fixture?.kind === 'sink' ? 'steps.rest.title-sink' : 'steps.rest.title-nothing-hot',
-    {
-      name,
-    },
-  );
+  const title = message('steps.rest.title', { name });
   return stepDraft(
     {
       id: restId(id),
@@ -98,7 +91,7 @@ export function restStep(
       reason: message('steps.rest.reason', { restHours }),
       stages: [
         stage('rest', title, {
-          detail: [message('steps.rest.label'), message('steps.rest.detail')],
+          detail: [message('steps.rest.detail')],
           timers: [
             {
               id: 'rest',
@@ -127,9 +120,8 @@ export function restStep(
 /** The rest of every fixture that is purged. */
 export function restSteps(context: PlanContext): readonly StepDraft[] {
   return context.kitchen.fixtures.flatMap((fixture) => {
-    const { method: chosen } = choiceOf(context, fixture.id);
-    const { method } = chosen;
-    return restsFirst(chosen)
+    const { method } = choiceOf(context, fixture.id).method;
+    return needsRest(method)
       ? [
           restStep(context, {
             id: fixture.id,
