@@ -1,5 +1,6 @@
 import { type JSX, onCleanup } from 'solid-js';
 import { isDeliberate, type Touch } from './press.ts';
+import { useSwitchedOff } from './switched-off.ts';
 
 const fingersDown = new Set<number>();
 let mostFingers = 0;
@@ -39,6 +40,8 @@ export function Action(props: {
   /** For a button that stays pressed or not. */
   pressed?: boolean;
 }) {
+  const off = useSwitchedOff();
+  const disabled = () => props.disabled === true || off();
   let down: Contact | undefined;
   let refuseNext = false;
   let settle: ReturnType<typeof setTimeout> | undefined;
@@ -80,14 +83,14 @@ export function Action(props: {
       refuseNext = false;
       return;
     }
-    if (!props.disabled) props.onPress();
+    if (!disabled()) props.onPress();
   };
 
   return (
     <button
       type="button"
       class={props.class ?? 'button'}
-      disabled={props.disabled ?? false}
+      disabled={disabled()}
       data-action={props.name}
       aria-label={props.label}
       aria-pressed={props.pressed}

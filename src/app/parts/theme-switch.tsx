@@ -1,11 +1,14 @@
 import { t } from '../context/language.ts';
 import type { Theme } from '../context/theme.ts';
+import { useSwitchedOff } from './switched-off.ts';
 
 /** From paper by day to ember by night, and back. */
 export function ThemeSwitch(props: { theme: Theme; onToggle: () => void }) {
+  const off = useSwitchedOff();
   return (
     <button
       type="button"
+      disabled={off()}
       class="theme-switch"
       data-action="theme"
       onClick={props.onToggle}

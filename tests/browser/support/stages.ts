@@ -8,8 +8,7 @@ export const STAGES: readonly (readonly [name: string, wanted: Wanted])[] = [
   ['boil', { stage: 'boil', action: 'confirm' }],
   ['pour', { stage: 'pour', action: 'confirm' }],
   ['cold', { kind: 'pour', stage: 'cold', action: 'confirm' }],
-  // Once it is started the page shows what has its next press sooner.
-  ['oven', { kind: 'self-clean', stage: 'start', action: 'confirm' }],
+  ['oven', { kind: 'self-clean', stage: 'cycle' }],
   ['warm-up', { kind: 'glow', stage: 'warm-up' }],
   ['glow', { kind: 'glow', stage: 'hold' }],
 ];

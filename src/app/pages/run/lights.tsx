@@ -1,5 +1,6 @@
 import { Show } from 'solid-js';
 import { t } from '../../context/language.ts';
+import { useSwitchedOff } from '../../parts/switched-off.ts';
 
 /** `elsewhere`: the page that leads the run makes the sound, not this one. */
 export type SoundLight = 'armed' | 'touch-to-arm' | 'blocked' | 'unknown' | 'elsewhere';
@@ -16,11 +17,13 @@ function soundIsWell(light: SoundLight): boolean {
 
 /** What the tablet promises just now, in words with a shape; never a guess. */
 export function Lights(props: { lights: LightStates; onArm: () => void }) {
+  const off = useSwitchedOff();
   return (
     <div class="run-lights">
       <button
         type="button"
         class="light"
+        disabled={off()}
         classList={{ 'light--bad': !soundIsWell(props.lights.sound) }}
         onClick={props.onArm}
         data-sound={props.lights.sound}

@@ -6,6 +6,7 @@ import { Action } from '../../parts/action.tsx';
 import { Guarded } from '../../parts/guarded.tsx';
 import { PagesLine } from '../../parts/pages-line.tsx';
 import { SheetCorner } from '../../parts/sheet-corner.ts';
+import { SwitchedOff } from '../../parts/switched-off.ts';
 import { ThemeSwitch } from '../../parts/theme-switch.tsx';
 import { StopCorner, StopSafe } from './dialogs/stop-safe.tsx';
 import { Lights } from './lights.tsx';
@@ -46,14 +47,14 @@ export function RunPage(props: RunPageProps) {
     <StopCorner overSheet={overSheet} onStop={() => setStopping(true)} />
   );
   return (
-    <SheetCorner.Provider value={() => <Show when={begun()}>{stop(true)}</Show>}>
-      <div
-        class="run-place"
-        data-status={props.view.status}
-        data-wake-in-s={props.view.wakeInS ?? ''}
-      >
-        <header class="run-strip">
-          <fieldset class="shown-only" disabled={props.lead !== undefined}>
+    <SwitchedOff.Provider value={() => props.lead !== undefined}>
+      <SheetCorner.Provider value={() => <Show when={begun()}>{stop(true)}</Show>}>
+        <div
+          class="run-place"
+          data-status={props.view.status}
+          data-wake-in-s={props.view.wakeInS ?? ''}
+        >
+          <header class="run-strip">
             <PagesLine at="run" />
             <Guarded part="lights">
               <Show when={!restDay()}>
@@ -61,10 +62,8 @@ export function RunPage(props: RunPageProps) {
               </Show>
             </Guarded>
             <ThemeSwitch theme={props.theme} onToggle={props.onTheme} />
-          </fieldset>
-          <Show when={begun()}>{stop()}</Show>
-        </header>
-        <fieldset class="shown-only" disabled={props.lead !== undefined}>
+            <Show when={begun()}>{stop()}</Show>
+          </header>
           <Guarded part="run" instead={<PlainTimers view={props.view} />}>
             <Suspense>
               <Switch>
@@ -106,17 +105,17 @@ export function RunPage(props: RunPageProps) {
           <Show when={needsArming()}>
             <ArmScreen {...props} calling={calling()} />
           </Show>
-        </fieldset>
-        <Show when={begun() && stopping()}>
-          <StopSafe
-            view={props.view}
-            onClose={() => setStopping(false)}
-            send={props.send}
-            lead={props.lead}
-          />
-        </Show>
-      </div>
-    </SheetCorner.Provider>
+          <Show when={begun() && stopping()}>
+            <StopSafe
+              view={props.view}
+              onClose={() => setStopping(false)}
+              send={props.send}
+              lead={props.lead}
+            />
+          </Show>
+        </div>
+      </SheetCorner.Provider>
+    </SwitchedOff.Provider>
   );
 }
 

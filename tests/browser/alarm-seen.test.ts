@@ -1,0 +1,31 @@
+import { expect, it } from 'vitest';
+import { onTablet } from './support/on-tablet.ts';
+
+const on = onTablet('test', async (at) => {
+  const screen = await at.open();
+  await screen.beginRun();
+});
+
+/** What of these has a place on the screen. */
+const SEEN = `['.stage-sentence', '.main-action', '.stop-corner', '.clock-row--due'].filter(
+  (one) => (document.querySelector(one)?.getClientRects().length ?? 0) > 0)`;
+
+it('while an alarm calls, the step in hand, its one action and Stop stay on the screen', async () => {
+  const { screen } = on;
+  await screen.actUntil({ kind: 'pour', stage: 'cold' });
+  const { wakeInS } = await screen.until('a timer', (seen) => (seen.wakeInS ?? 99) < 60);
+  await screen.jump((wakeInS ?? 0) * 1000 + 100);
+  await screen.waitForElement('.flash');
+  await screen.waitForElement('.clock-row--due');
+  await screen.picture('screens/3-run-alarm-calls');
+  expect(await screen.see(SEEN)).toEqual([
+    '.stage-sentence',
+    '.main-action',
+    '.stop-corner',
+    '.clock-row--due',
+  ]);
+  const { step } = await screen.look();
+  await screen.press('confirm');
+  await screen.until('the next step', (seen) => seen.step !== step);
+  await screen.waitForElement('.flash', 'gone');
+});
