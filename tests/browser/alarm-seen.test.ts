@@ -24,6 +24,9 @@ it('while an alarm calls, the step in hand, its one action and Stop stay on the 
     '.stop-corner',
     '.clock-row--due',
   ]);
+  // The clock that calls is called by what it is of, also where another clock stood before.
+  const words = (one: string) => screen.page.locator(one).first().innerText();
+  expect(await words('.clock-row--due .clock-name')).toContain(await words('.stage-fixture'));
   const { step } = await screen.look();
   await screen.press('confirm');
   await screen.until('the next step', (seen) => seen.step !== step);

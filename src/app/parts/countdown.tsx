@@ -36,7 +36,9 @@ export function Countdown(props: { leftS: number; label: Message; over?: boolean
             <span class="countdown-part">
               {part().digits}
               <span class="countdown-unit">
-                <Show when={part().unit}>{(unit) => t(`common.countdown.unit.${unit()}`)}</Show>
+                <Show when={part().unit}>
+                  {(unit) => <>{t(`common.countdown.unit.${unit()}`)}</>}
+                </Show>
               </span>
             </span>
           )}

@@ -140,7 +140,7 @@ function MethodRow(props: {
           )}{' '}
           {t('plan-page.methods.would-change', { what: say(props.method.wouldChange) })}{' '}
           <Show when={props.method.overriddenBy}>
-            {(by) => t('plan-page.methods.instead-of-row', { by: say(by()) })}
+            {(by) => <>{t('plan-page.methods.instead-of-row', { by: say(by()) })}</>}
           </Show>
         </p>
         <Show when={props.onKitchen}>

@@ -35,7 +35,7 @@ export function Pours(props: { pours: readonly PourChart[] }) {
               <h3>{t('plan-page.pours.kettles', { name: pour.name, kettles: pour.kettles })}</h3>
               <p class="quiet">
                 <Show when={pour.directions} fallback={t('plan-page.pours.order')}>
-                  {(directions) => directionText(directions())}
+                  {(directions) => <>{directionText(directions())}</>}
                 </Show>
               </p>
               <div class="pour-picture">

@@ -16,7 +16,7 @@ export function ClosedRun(props: { view: RunView }) {
     <main class="start-screen" data-closed={props.view.closedAs}>
       <h1>{t(`run.closed.${props.view.closedAs ?? 'completed'}`)}</h1>
       <p>
-        {told()} <Show when={props.view.reason}>{(reason) => say(reason())}</Show>
+        {told()} <Show when={props.view.reason}>{(reason) => <>{say(reason())}</>}</Show>
       </p>
       <p>{t('run.closed.mark')}</p>
       <a

@@ -71,7 +71,7 @@ export function MainBar(props: MainBarProps) {
       <Show when={ticking()}>
         <Action class="main-action main-action--tick" name="tick" onPress={settled(doIt)}>
           <small>{t('run.action.ticks-left', { count: lines().length })}</small>
-          <Show when={lines()[0]}>{(line) => say(line().text)}</Show>
+          <Show when={lines()[0]}>{(line) => <>{say(line().text)}</>}</Show>
         </Action>
       </Show>
       <Show when={press()}>

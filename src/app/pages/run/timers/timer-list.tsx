@@ -68,7 +68,7 @@ function TimerRow(props: TimerListProps & { readonly timer: TimerView }) {
           }}
         />
         <span class="clock-name">
-          <Show when={title().name}>{(name) => say(name())}</Show>
+          <Show when={title().name}>{(name) => <>{say(name())}</>}</Show>
           <span class="clock-label">{say(title().label)}</span>
         </span>
         <span class="clock-left">{say(countdown(props.timer.leftS))}</span>
