@@ -33,9 +33,12 @@ function askOnce(wanted: () => boolean) {
   return kept;
 }
 
-/** What nothing else caught: it is told in the record, and the page goes on. */
+/** What nothing else caught: it is told on the page and in the record of an open run, and the page goes on. */
 function tellFailures(tell: (why: string) => void): void {
-  const onError = (event: ErrorEvent): void => tell(event.message);
+  // Without an error it is a remark of the browser (a layout that took two rounds), and nothing failed.
+  const onError = ({ error, message: why }: ErrorEvent): void => {
+    if (error !== null && error !== undefined) tell(why);
+  };
   const onRejection = ({ reason }: PromiseRejectionEvent): void => tell(String(reason));
   addEventListener('error', onError);
   addEventListener('unhandledrejection', onRejection);
@@ -92,7 +95,10 @@ export function createAppContext() {
     tell,
   });
   const alarm = createAlarm();
-  tellFailures((why) => void runs.broke(say(message('shell.failed.note', { why }))));
+  tellFailures((why) => {
+    tell(message('shell.failed', { why }));
+    void runs.broke(say(message('shell.failed.note', { why })));
+  });
   const updates = createUpdates(async () => (await journals.listRuns()).some((run) => !run.closed));
   onMount(() => void runs.refresh());
   // An open run is taken up again as soon as this page may write it; nobody has to look for it.

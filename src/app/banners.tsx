@@ -4,7 +4,7 @@ import { say, t } from './context/language.ts';
 import { formatRoute, type PageId } from './context/route.ts';
 import type { LostRun } from './controllers/run/lost-run.ts';
 import type { Trouble } from './controllers/run/trouble.ts';
-import { Action } from './parts/action.tsx';
+import { Action } from './parts/press/action.tsx';
 import { when } from './parts/time/when.ts';
 
 /** A run goes on while another page is looked at. */

@@ -1,7 +1,7 @@
 import { Show } from 'solid-js';
 import type { LeaderSilence } from '../host/tab-lock/index.ts';
 import { t } from './context/language.ts';
-import { Action } from './parts/action.tsx';
+import { Action } from './parts/press/action.tsx';
 import './styles/run/watch.css';
 
 /** Over a run that another page leads: who leads, how it is, and how to lead from here. */

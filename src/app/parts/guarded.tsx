@@ -1,6 +1,6 @@
 import { createContext, ErrorBoundary, type JSX, useContext } from 'solid-js';
 import { t } from '../context/language.ts';
-import { Action } from './action.tsx';
+import { Action } from './press/action.tsx';
 
 /** Names of the parts that can break by themselves, as the record tells them. */
 export type PartName =

@@ -55,3 +55,14 @@ describe('a part of the screen that fails', () => {
     await screen.until('stopped', ({ status }) => ['closing', 'closed'].includes(status));
   });
 });
+
+describe('a mistake behind a press, on a page without a run', () => {
+  it('is told, and the page goes on', async () => {
+    const screen = await on.open();
+    await screen.waitForElement('.demo, .plan-place, .run-place');
+    await screen.see(`setTimeout(() => { throw new Error('planted: nothing came of it'); }, 0)`);
+    const told = screen.page.locator('[role="status"]', { hasText: 'planted: nothing came of it' });
+    await told.waitFor();
+    await screen.goTo('record');
+  });
+});

@@ -11,7 +11,7 @@ import {
 import { LIMITS, type Kitchen, type OwnRow } from '../../../core/kitchen/index.ts';
 import { message } from '../../../core/messages/index.ts';
 import { say, t } from '../../context/language.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 import { RowSheet } from './row-sheet.tsx';
 import { rowName, wayMessage } from './row-messages.ts';

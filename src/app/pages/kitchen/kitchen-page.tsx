@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js';
 import { lazyPage, say, t, translator } from '../../context/language.ts';
 import type { KitchenController } from '../../controllers/kitchen/kitchen-opening.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { DEMOS } from './demos.ts';
 import { KitchensList } from './kitchens-list.tsx';
 import { Overview } from './overview.tsx';

@@ -6,7 +6,7 @@ import { t } from '../../context/language.ts';
 import { wallZone } from '../../context/zone.ts';
 import type { KitchenController } from '../../controllers/kitchen/kitchen-opening.ts';
 import { reasonOf } from '../../controllers/failures/reason.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 
 /** Does something with the store that may fail, and says why it did. */
 type Attempt = (work: Promise<unknown>) => void;

@@ -2,7 +2,7 @@ import { createSignal, For, Show } from 'solid-js';
 import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
 import { message, type Message } from '../../../core/messages/index.ts';
 import { say, t } from '../../context/language.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { KitchenPlan } from '../../pictures/kitchen-plan.tsx';
 import { Choices } from './choices.tsx';
 import { Hardware } from './hardware.tsx';

@@ -9,7 +9,7 @@ import {
 import { methodsForFixture, type Fixture, type Kitchen } from '../../../core/kitchen/index.ts';
 import { dayOf, endsCovered, minutesOf, missingIn, type SaidWay } from '../custom/way.ts';
 import { MethodFields, SaidFields } from '../custom/way-fields.tsx';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 
 /** What is planned now, or was said before: where the person starts from. */

@@ -9,7 +9,7 @@ import {
   type Kitchen,
   type Material,
 } from '../../../core/kitchen/index.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 
 /** A question that is answered by looking: what it is made of, or what state it is in. */

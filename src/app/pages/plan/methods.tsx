@@ -3,7 +3,7 @@ import { createSignal, For, lazy, Show, Suspense } from 'solid-js';
 import { customName, forLooking, questionList, withoutAnswer } from '../../../core/custom/index.ts';
 import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
 import type { FixtureMethod, Plan } from '../../../core/plan/index.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { AnswerSheet } from './answer-sheet.tsx';
 
 const OwnCustomSheet = lazy(async () => ({

@@ -4,7 +4,7 @@ import type { Plan } from '../../../core/plan/index.ts';
 import { calendarFile } from '../../../core/report/index.ts';
 import { downloadText } from '../../../host/files/index.ts';
 import { say, t, translator } from '../../context/language.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
 
 /** Whose plan it is, and what is done with the whole of it: kept as a calendar, printed, started. */

@@ -10,7 +10,7 @@ import {
 } from '../../../core/custom/index.ts';
 import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
 import { downloadText, shareText } from '../../../host/files/index.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { AnswerSheet } from './answer-sheet.tsx';
 import { FoundSheet } from './found-sheet.tsx';
 import { printOnly } from './print-only.ts';

@@ -5,7 +5,7 @@ import {
   type LeftOutMeasurements,
 } from '../../../core/calibration/index.ts';
 import type { Fact } from '../../../core/run/index.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { say, t } from '../../context/language.ts';
 
 /** "Steel kettle: boils in 8 min 40 s (planned 8 min 20 s)". */

@@ -1,7 +1,7 @@
 import { createSignal, For, Show } from 'solid-js';
 import { t } from '../../context/language.ts';
 import type { Report } from '../../../core/report/index.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 
 /** Longest account of what happened. */
 const MOST_LETTERS = 300;

@@ -5,7 +5,7 @@ import type { StoredRun } from '../../../core/journal/index.ts';
 import type { LeftOutMeasurements } from '../../../core/calibration/index.ts';
 import { calendarFile, reportOf, reportText, type Report } from '../../../core/report/index.ts';
 import { fold, type Fact } from '../../../core/run/index.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { formatRoute } from '../../context/route.ts';
 import { t, translator } from '../../context/language.ts';
 import { RecheckAfterwards } from './recheck-afterwards.tsx';

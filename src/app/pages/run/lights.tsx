@@ -1,6 +1,6 @@
 import { Show } from 'solid-js';
 import { t } from '../../context/language.ts';
-import { useSwitchedOff } from '../../parts/switched-off.ts';
+import { useSwitchedOff } from '../../parts/press/switched-off.ts';
 
 /** `elsewhere`: the page that leads the run makes the sound, not this one. */
 export type SoundLight = 'armed' | 'touch-to-arm' | 'blocked' | 'unknown' | 'elsewhere';

@@ -3,7 +3,7 @@ import type { StepView } from '../../../core/run/index.ts';
 import { Closing } from './recovery/closing.tsx';
 import { Suspended } from './recovery/suspended.tsx';
 import { lazyPage, t } from '../../context/language.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { Guarded } from '../../parts/guarded.tsx';
 import type { RunPageProps } from './run-page-props.ts';
 import type { OpenSheet } from './run-sheets.tsx';

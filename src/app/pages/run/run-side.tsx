@@ -2,7 +2,7 @@ import { createMemo, type JSX, lazy, Show, Suspense } from 'solid-js';
 import type { StepView } from '../../../core/run/index.ts';
 import { say, t } from '../../context/language.ts';
 import type { Trouble } from '../../controllers/run/trouble.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { Guarded } from '../../parts/guarded.tsx';
 import type { RunPageProps } from './run-page-props.ts';
 import type { OpenSheet } from './run-sheets.tsx';

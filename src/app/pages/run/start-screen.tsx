@@ -3,7 +3,7 @@ import type { Request, RunView } from '../../../core/run/index.ts';
 import type { Persistence } from '../../../host/persist/index.ts';
 import { say, t } from '../../context/language.ts';
 import { wallZone } from '../../context/zone.ts';
-import { Action } from '../../parts/action.tsx';
+import { Action } from '../../parts/press/action.tsx';
 import { OtherZone } from '../../parts/time/other-zone.tsx';
 
 type StartScreenProps = {

@@ -4,7 +4,7 @@ import type { Fixture } from '../../../../core/kitchen/index.ts';
 import { moveFixture, removeFixture } from '../../../../core/editing/index.ts';
 import { message } from '../../../../core/messages/index.ts';
 import { t } from '../../../context/language.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import { inDrawOrder } from '../../../pictures/kitchen-plan.tsx';
 import { PhasePatterns } from '../../../pictures/phase-patterns.tsx';
 import type { SurveyController } from '../survey/controller/survey-controller.ts';

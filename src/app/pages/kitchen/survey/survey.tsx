@@ -12,7 +12,7 @@ import {
 import type { Kitchen } from '../../../../core/kitchen/index.ts';
 import type { MissingAnswer } from '../../../../core/editing/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import type { KitchenController } from '../../../controllers/kitchen/kitchen-opening.ts';
 import { formatRoute } from '../../../context/route.ts';

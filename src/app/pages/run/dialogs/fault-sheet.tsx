@@ -2,7 +2,7 @@ import { Index, Show } from 'solid-js';
 import type { FaultPolicy } from '../../../../core/plan/index.ts';
 import type { Request, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import { SignalWord } from '../../../parts/signal-word.tsx';
 

@@ -2,7 +2,7 @@ import { For, Show } from 'solid-js';
 import { LANGUAGES } from '../../../../core/messages/languages/index.ts';
 import { say, t, translator } from '../../../context/language.ts';
 import type { RunChoices } from '../../../controllers/run/run-choices.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import type { VoiceState } from '../voice/voice.ts';
 

@@ -3,7 +3,7 @@ import { asWritten, type Message } from '../../../../core/messages/index.ts';
 import type { VesselUnit } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 
 type Part = 'menu' | 'used' | 'skip' | 'note';

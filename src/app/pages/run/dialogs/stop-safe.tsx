@@ -1,10 +1,10 @@
 import { Index, Show } from 'solid-js';
 import type { Request, RunView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import { SheetCorner } from '../../../parts/sheet-corner.ts';
-import { SwitchedOff } from '../../../parts/switched-off.ts';
+import { SwitchedOff } from '../../../parts/press/switched-off.ts';
 
 /** One tap (or S, or Escape) opens what makes safe. Over a sheet it stands where it always stands. */
 export function StopCorner(props: { overSheet?: boolean; onStop: () => void }) {

@@ -3,7 +3,7 @@ import type { ClockQuestion as Question, Request } from '../../../../core/run/in
 import { MS_PER_SECOND } from '../../../../core/units/index.ts';
 import { t } from '../../../context/language.ts';
 import { wallZone } from '../../../context/zone.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import { localDateTime, momentIn } from '../../../parts/time/local-date-time.ts';
 
 type QuestionProps = { question: Question; send: (request: Request) => void };

@@ -1,7 +1,7 @@
 import { Index, Show } from 'solid-js';
 import type { HotView, Request } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 
 /** What is hot, how it is made safe, and a person's word for each that waits for one. */
 export function MakeSafeRows(props: {

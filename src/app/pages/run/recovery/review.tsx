@@ -1,7 +1,7 @@
 import { Index, Show } from 'solid-js';
 import type { Request, ReviewQuestion, RunView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import { ClockQuestion } from './clock-question.tsx';
 
 const ANSWERS = ['went-on', 'broke-off', 'unknown'] as const;

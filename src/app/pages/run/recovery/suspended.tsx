@@ -1,7 +1,7 @@
 import { Index, Show } from 'solid-js';
 import type { GateView, Request, RunView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import { countdown } from '../../../parts/time/countdown-digits.ts';
 import { SignalWord } from '../../../parts/signal-word.tsx';
 import { MakeSafeRows } from './make-safe-rows.tsx';

@@ -3,7 +3,7 @@ import type { FaultKind } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { message, type Message } from '../../../../core/messages/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import { CautionLine } from '../../../parts/caution-line.tsx';
 import { Countdown } from '../../../parts/countdown.tsx';
 import { scrolls } from '../../../parts/scrolls.ts';

@@ -1,7 +1,7 @@
 import { createSignal, Show } from 'solid-js';
 import type { TimerView, GateView, Request } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import { scrolls } from '../../../parts/scrolls.ts';
 import { Sheet } from '../../../parts/sheet.tsx';
 import { SignalWord } from '../../../parts/signal-word.tsx';

@@ -1,7 +1,7 @@
 import { createEffect, createMemo, on, onCleanup, onMount, Show } from 'solid-js';
 import type { GateView, Request, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import type { MainAction } from './main-action.ts';
 import { openLines, tick } from './ticks.ts';
 

@@ -2,7 +2,7 @@ import { Index, Show } from 'solid-js';
 import { message } from '../../../../core/messages/index.ts';
 import type { RunView, TimerView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { Action } from '../../../parts/action.tsx';
+import { Action } from '../../../parts/press/action.tsx';
 import { countdown } from '../../../parts/time/countdown-digits.ts';
 import { scrolls } from '../../../parts/scrolls.ts';
 import { timerState, timerTitle } from './timer-messages.ts';

@@ -3,7 +3,7 @@ import { outlineOf, type Fixture } from '../../../../../core/kitchen/index.ts';
 import { addFixture, offerName, type Offer } from '../../../../../core/editing/index.ts';
 import { message, type Message } from '../../../../../core/messages/index.ts';
 import { say, t, translator } from '../../../../context/language.ts';
-import { Action } from '../../../../parts/action.tsx';
+import { Action } from '../../../../parts/press/action.tsx';
 import { PlanEditor } from '../../editor/plan-editor.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
 import { FixtureSheet } from '../fixture/fixture-sheet.tsx';

@@ -2,7 +2,7 @@ import { For } from 'solid-js';
 import type { FixtureKind } from '../../../../../core/kitchen/index.ts';
 import { offerName, OFFERS, offerTells, type Offer } from '../../../../../core/editing/index.ts';
 import { say, t } from '../../../../context/language.ts';
-import { Action } from '../../../../parts/action.tsx';
+import { Action } from '../../../../parts/press/action.tsx';
 import { OfferPicture } from '../inputs/pictures.tsx';
 
 type GroupId = 'work' | 'water' | 'heat' | 'cold' | 'storage';

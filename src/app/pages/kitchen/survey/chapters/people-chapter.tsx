@@ -10,7 +10,7 @@ import {
 } from '../../../../../core/kitchen/index.ts';
 import { message, type Message } from '../../../../../core/messages/index.ts';
 import { lazyPage, t } from '../../../../context/language.ts';
-import { Action } from '../../../../parts/action.tsx';
+import { Action } from '../../../../parts/press/action.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
 import { Pick } from '../inputs/pick.tsx';
 import { Typed } from '../inputs/typed.tsx';

@@ -3,7 +3,7 @@ import { counterRun, type RunPiece } from '../../../../../core/editing/index.ts'
 import type { Range } from '../../../../../core/kitchen/index.ts';
 import { message } from '../../../../../core/messages/index.ts';
 import { t, translator } from '../../../../context/language.ts';
-import { Action } from '../../../../parts/action.tsx';
+import { Action } from '../../../../parts/press/action.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
 import { Pick } from '../inputs/pick.tsx';
 import { Typed } from '../inputs/typed.tsx';

@@ -21,7 +21,7 @@ import {
 } from '../../../../../core/editing/index.ts';
 import { message } from '../../../../../core/messages/index.ts';
 import { t, translator } from '../../../../context/language.ts';
-import { Action } from '../../../../parts/action.tsx';
+import { Action } from '../../../../parts/press/action.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
 import { CircuitSelect } from '../inputs/circuit-select.tsx';
 import { Pick, Select, Toggle } from '../inputs/pick.tsx';

@@ -3,7 +3,7 @@ import { COUNTRY_CODES, LIMITS } from '../../../../../core/kitchen/index.ts';
 import { newKitchen, placesLike, type Town } from '../../../../../core/editing/index.ts';
 import { message } from '../../../../../core/messages/index.ts';
 import { say, t, translator } from '../../../../context/language.ts';
-import { Action } from '../../../../parts/action.tsx';
+import { Action } from '../../../../parts/press/action.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
 import { countryName } from '../inputs/country-name.ts';
 import { Pick, Select } from '../inputs/pick.tsx';

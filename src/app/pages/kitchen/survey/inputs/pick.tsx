@@ -1,6 +1,6 @@
 import { createUniqueId, For, type JSX, Show } from 'solid-js';
 import { t } from '../../../../context/language.ts';
-import { Action } from '../../../../parts/action.tsx';
+import { Action } from '../../../../parts/press/action.tsx';
 
 type Choice<T extends string> = {
   readonly id: T;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isDeliberate, type Touch } from '../../../src/app/parts/press.ts';
+import { isDeliberate, type Touch } from '../../../../src/app/parts/press/press.ts';
 
 const finger: Touch = {
   pointerType: 'touch',
