@@ -12,6 +12,7 @@ import {
   type SpotWater,
 } from '../estimates/index.ts';
 import type { Calibration, PlannedPour, PourAmount } from '../model/index.ts';
+import { kettlePours } from './pouring.ts';
 
 function saysOf(fixture: PouredFixture, until: PourUntil, spot: SpotWater): Message {
   const told = {
@@ -47,9 +48,14 @@ export function plannedPour(of: Poured): PlannedPour {
   const spot = spotWater(material, boilingC, { impactC: hands.impactC }, handSpeedMS);
   const amountOf = (aim: PourUntil): PourAmount => {
     if (aim === until) return { litres: need.litres, kettles: planned };
-    const other = estimatePour(fixture, filledL, { boilingC, until: aim });
-    const { litres, kettles } = calibratedPour(other, filledL, of.calibration);
-    return { litres, kettles: kettles.typical };
+    const estimated = estimatePour(fixture, filledL, { boilingC, until: aim });
+    const other = calibratedPour(estimated, filledL, of.calibration);
+    // A sink is poured in whole pieces, which may take a kettle more than its litres do.
+    const kettles =
+      fixture.kind === 'sink'
+        ? kettlePours(fixture, other, filledL).pours.length
+        : other.kettles.typical;
+    return { litres: other.litres, kettles };
   };
   return {
     fixture: fixture.id,
