@@ -1,5 +1,5 @@
 import { afterAll, describe, expect, it } from 'vitest';
-import type { Kitchen, Material, PourUntil, Sink } from '../../../src/core/kitchen/index.ts';
+import type { Kitchen, Material, PourUntil, Sink } from '../../../../src/core/kitchen/index.ts';
 import {
   buildPlan,
   checkPlan,
@@ -7,13 +7,13 @@ import {
   pourMoves,
   pourNeedOf,
   type PlannedPour,
-} from '../../../src/core/plan/index.ts';
+} from '../../../../src/core/plan/index.ts';
 import {
   estimateBoil,
   HAND_RECOIL_C,
   pouringKettles,
-} from '../../../src/core/plan/estimates/index.ts';
-import { inEnglish } from '../../support/english.ts';
+} from '../../../../src/core/plan/estimates/index.ts';
+import { inEnglish } from '../../../support/english.ts';
 import {
   DEMOS,
   kitchenOf,
@@ -22,7 +22,7 @@ import {
   planOfDemo,
   stepsOf,
   withFixture,
-} from './support/plans.ts';
+} from '../support/plans.ts';
 
 const flat = kitchenOf('flat-coils');
 

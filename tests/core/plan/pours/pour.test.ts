@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { LIMITS, type Vessel } from '../../../src/core/kitchen/index.ts';
-import { message, type Message } from '../../../src/core/messages/index.ts';
-import { kettleBody, kettleCooling } from '../../../src/core/physics/index.ts';
-import { buildPlan, checkPlan, pourNeedOf } from '../../../src/core/plan/index.ts';
-import { handworkS } from '../../../src/core/plan/context/work-times.ts';
+import { LIMITS, type Vessel } from '../../../../src/core/kitchen/index.ts';
+import { message, type Message } from '../../../../src/core/messages/index.ts';
+import { kettleBody, kettleCooling } from '../../../../src/core/physics/index.ts';
+import { buildPlan, checkPlan, pourNeedOf } from '../../../../src/core/plan/index.ts';
+import { handworkS } from '../../../../src/core/plan/context/work-times.ts';
 import {
   kitchenOf,
   noticeKeys,
@@ -14,7 +14,7 @@ import {
   stepsOf,
   withFixture,
   withMethod,
-} from './support/plans.ts';
+} from '../support/plans.ts';
 
 const range = (from: number, to: number): readonly number[] =>
   Array.from({ length: to - from + 1 }, (_, at) => from + at);
