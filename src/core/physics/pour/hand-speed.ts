@@ -2,11 +2,10 @@ import { MM_PER_M, inRange, type Band } from '../../units/index.ts';
 import { slabResponse, type Slab } from '../surface/slab-response.ts';
 import { material } from '../tables/materials.ts';
 import { levelJump } from './level-jump.ts';
+import { ORDINARY_HAND } from './ordinary-hand.ts';
 import { pouredSpot } from './poured-spot.ts';
 import { filmRound } from './radial-film.ts';
 
-/** What of each strip the next one covers again; common practice, no published source. */
-export const USUAL_OVERLAP = 0.15;
 /** Heated through: the surface has come this far from its own temperature to the water's. Three time constants of a thin sheet. */
 const HEATED_SHARE = 0.95;
 /** The film keeps up with a hand that is this share as quick as the film is at its jump. Judgement. */
@@ -43,7 +42,7 @@ type Strip = { readonly radiusM: number; readonly chordM: number };
 function stripOf(of: HandSpeed): Strip {
   const { radiusMm } = levelJump({ flowLMin: of.flowLMin, tempC: of.impactC });
   const radiusM = radiusMm[of.jump ?? 'typical'] / MM_PER_M;
-  const offset = worstOffset(of.overlapShare ?? USUAL_OVERLAP);
+  const offset = worstOffset(of.overlapShare ?? ORDINARY_HAND.overlapShare);
   return { radiusM, chordM: 2 * radiusM * Math.sqrt(1 - offset ** 2) };
 }
 
@@ -130,7 +129,7 @@ export function reachedSpeed(of: Reach): { readonly speedMS: number; readonly re
     quickest,
     inRange('slowestMS', of.slowestMS ?? SLOWEST_MS, SLOWEST_MS, 1),
   );
-  const offset = worstOffset(of.overlapShare ?? USUAL_OVERLAP);
+  const offset = worstOffset(of.overlapShare ?? ORDINARY_HAND.overlapShare);
   const aboveK = (handSpeedMS: number) =>
     pouredSpot({ ...of, handSpeedMS, offset, cells: SEARCH_CELLS }).firstTouchC - touchC;
   const over = aboveK(quickest);

@@ -1,5 +1,4 @@
 import { band } from '../../units/index.ts';
-import { USUAL_OVERLAP } from './hand-speed.ts';
 import type { PourHand } from './pour-types.ts';
 
 /**
@@ -10,6 +9,6 @@ import type { PourHand } from './pour-types.ts';
  */
 export const ORDINARY_HAND: PourHand = {
   flowLMin: band(1.5, 2, 2.5),
-  overlapShare: USUAL_OVERLAP,
+  overlapShare: 0.15,
   lossShare: 0.08,
 };
