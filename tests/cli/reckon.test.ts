@@ -39,7 +39,12 @@ const CALLS = [
   ['wetting-rate tempC=20 contactDeg=60', ['rateKgMS']],
   ['film-jump flowLMin=2 tempC=20 contactDeg=45', ['radiusMm']],
   ['level-jump flowLMin=2 tempC=20', ['radiusMm']],
-  ['hand-speed flowLMin=2', ['speedMS', 'dwellS']],
+  ['jet-loss flowLMin=2 spoutC=99.9', ['lossK']],
+  [
+    'poured-spot flowLMin=2 impactC=97.5 handSpeedMS=0.037 material=granite',
+    ['firstTouchC', 'hottestC', 'surfaceC', 'runOffC'],
+  ],
+  ['hand-speed flowLMin=2 impactC=98', ['reachedMS', 'heatedMS', 'heatedDwellS', 'quickestMS']],
   ['contact-temp hotTempC=95 hotEffusivity=1654 bodyTempC=20 bodyEffusivity=2385', ['tempC']],
   [
     'surface-after bodyTempC=20 fluidTempC=95 filmWM2K=2000 conductivityWMK=2.79 diffusivityM2S=1.37e-6 depthM=0 timeS=5',

@@ -2,6 +2,7 @@ import type { Translator } from '../messages/index.ts';
 import type { Kitchen } from '../kitchen/index.ts';
 import { answeredQuestions } from './answers.ts';
 import { chooseMethod } from './choose-method.ts';
+import { pourOrderQuestions } from './pour-order.ts';
 import { customName } from './tables.ts';
 import type { AnsweredQuestion, ChosenQuestion } from './types.ts';
 
@@ -23,7 +24,7 @@ export function forLooking({ about }: Pick<ChosenQuestion, 'about'>): boolean {
 export function questionList(kitchen: Kitchen): QuestionList {
   const open = kitchen.fixtures.flatMap((one) => chooseMethod(one, kitchen).questions);
   return {
-    toAsk: open.filter((one) => !forLooking(one)),
+    toAsk: [...open.filter((one) => !forLooking(one)), ...pourOrderQuestions(kitchen)],
     toFind: open.filter(forLooking),
     answered: answeredQuestions(kitchen),
   };

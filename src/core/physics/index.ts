@@ -3,18 +3,20 @@ export { saturationPressure, saturationTemp } from './water/saturation.ts';
 export { standardPressure } from './water/standard-pressure.ts';
 export { water } from './water/water.ts';
 
-export { boilTime } from './kettle/boil-time.ts';
+export { boilTime, type Boil } from './kettle/boil-time.ts';
 export { boilCurve, kettleCoolingCurve } from './kettle/curves.ts';
 export { gasPowerW } from './kettle/gas-power.ts';
 export { heatNeeded } from './kettle/heat-needed.ts';
 export { kettleCooling } from './kettle/kettle-cooling.ts';
 
 export { filmJump } from './pour/film-jump.ts';
-export { handSpeed } from './pour/hand-speed.ts';
+export { heatedSpeed, keepsUp, reachedSpeed, worstOffset } from './pour/hand-speed.ts';
+export { jetLoss } from './pour/jet-loss.ts';
 export { levelJump } from './pour/level-jump.ts';
 export { ORDINARY_HAND } from './pour/ordinary-hand.ts';
 export { pourDemand } from './pour/pour-demand.ts';
 export type { PourPiece } from './pour/pour-types.ts';
+export { pouredSpot } from './pour/poured-spot.ts';
 export { puddleDepth } from './pour/puddle-depth.ts';
 export { fallingFilm, wettingRate } from './pour/wetting-rate.ts';
 

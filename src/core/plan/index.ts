@@ -8,6 +8,8 @@ export { runsThroughRestDays } from './model/rest-day-rule.ts';
 export {
   heatCharts,
   pourCharts,
+  moveMessage,
+  pourMoves,
   type CurveLine,
   type HeatChart,
   type PourChart,

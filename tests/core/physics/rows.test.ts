@@ -3,6 +3,7 @@ import { BOILING_ROWS } from './rows/boiling.ts';
 import { HEAT_ROWS } from './rows/heat.ts';
 import { KETTLE_ROWS } from './rows/kettle.ts';
 import { POUR_ROWS } from './rows/pour.ts';
+import { POURED_ROWS } from './rows/poured.ts';
 import { ROOM_ROWS } from './rows/room.ts';
 import type { Row } from './rows/row.ts';
 import { SURFACE_ROWS } from './rows/surface.ts';
@@ -13,6 +14,7 @@ const ALL: readonly Row[] = [
   ...WATER_ROWS,
   ...KETTLE_ROWS,
   ...POUR_ROWS,
+  ...POURED_ROWS,
   ...SURFACE_ROWS,
   ...HEAT_ROWS,
   ...ROOM_ROWS,

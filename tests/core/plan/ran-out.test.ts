@@ -91,14 +91,12 @@ describe('"I ran out here" on a counter', () => {
   });
 
   it('changes nothing that has begun', () => {
-    const [, second, third] = poursOf(counterPlan);
-    const amendment = ranOut(
-      counterPlan,
-      second?.id ?? '',
-      0.5,
-      (id) => id === 'boil-counter-right-3',
-    );
-    expect(amendment?.steps.map(({ id }) => id)).not.toContain('boil-counter-right-3');
+    const long = buildPlan(only(kitchenOf('hall'), 'counter-cook-left'));
+    const [, second, third] = poursOf(long);
+    const boil = third?.needs.find(({ withinS }) => withinS !== undefined)?.step ?? '';
+    const amendment = ranOut(long, second?.id ?? '', 0.5, (id) => id === boil);
+    expect(boil).toBe('boil-counter-cook-left-3');
+    expect(amendment?.steps.map(({ id }) => id)).not.toContain(boil);
     expect(amendment?.steps.map(({ id }) => id)).toContain(third?.id);
   });
 

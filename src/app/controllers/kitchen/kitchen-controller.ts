@@ -11,7 +11,11 @@ import { latestWriter, type WriteState } from './latest-writer.ts';
 export type PlanPictures = {
   readonly heat: readonly HeatChart[];
   readonly pours: readonly PourChart[];
+  /** What each assumption does to the litres; takes as long as several plans, so it waits until it is looked at. */
+  readonly pourMoves: () => readonly Message[];
 };
+
+const NO_PICTURES: PlanPictures = { heat: [], pours: [], pourMoves: () => [] };
 
 /**
  * Which kitchen is open: one kept on this tablet under its id, a demo as
@@ -59,14 +63,14 @@ function createPlanOf(
   optionsOf: (kitchen: Kitchen) => Promise<PlanOptions>,
 ) {
   const [plan, setPlan] = createSignal<Plan>();
-  const [pictures, setPictures] = createSignal<PlanPictures>({ heat: [], pours: [] });
+  const [pictures, setPictures] = createSignal<PlanPictures>(NO_PICTURES);
   const [trouble, setTrouble] = createSignal<Message>();
   let planned: Kitchen | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   const settle = async (): Promise<boolean> => {
     clearTimeout(timer);
-    const { buildPlan, heatCharts, pourCharts } = await planner();
+    const { buildPlan, heatCharts, moveMessage, pourCharts, pourMoves } = await planner();
     const now = kitchen();
     if (now === planned) return plan() !== undefined;
     const options = now && (await optionsOf(now));
@@ -76,7 +80,13 @@ function createPlanOf(
     try {
       const next = now && now.fixtures.length > 0 ? buildPlan(now, options) : undefined;
       setPictures(
-        next ? { heat: heatCharts(next), pours: pourCharts(next) } : { heat: [], pours: [] },
+        next
+          ? {
+              heat: heatCharts(next),
+              pours: pourCharts(next),
+              pourMoves: () => pourMoves(next).map(moveMessage),
+            }
+          : NO_PICTURES,
       );
       setPlan(next);
       setTrouble(undefined);

@@ -6,8 +6,10 @@ export { formatKitchen, parseKitchen } from '../../../core/kitchen/index.ts';
 export {
   buildPlan,
   heatCharts,
+  moveMessage,
   planForRecheck,
   pourCharts,
+  pourMoves,
   ranOut,
 } from '../../../core/plan/index.ts';
 export { calibrationOf } from '../../../core/calibration/index.ts';

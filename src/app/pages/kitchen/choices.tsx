@@ -3,10 +3,12 @@ import {
   CUSTOMS,
   LANE_DIRECTIONS,
   LIMITS,
+  POUR_UNTIL,
   PURPOSES,
   type CustomId,
   type Kitchen,
   type LaneDirection,
+  type PourUntil,
   type Purpose,
 } from '../../../core/kitchen/index.ts';
 import { t } from '../../context/language.ts';
@@ -49,6 +51,17 @@ export function Choices(props: { kitchen: Kitchen; onChange: (kitchen: Kitchen) 
         >
           <For each={LANE_DIRECTIONS}>
             {(id) => <option value={id}>{t(`kitchen.lanes.${id}`)}</option>}
+          </For>
+        </select>
+      </label>
+      <label class="field">
+        <span>{t('kitchen.choices.pour-until')}</span>
+        <select
+          value={household().pourUntil ?? 'reached'}
+          onChange={(e) => set({ pourUntil: e.currentTarget.value as PourUntil })}
+        >
+          <For each={POUR_UNTIL}>
+            {(id) => <option value={id}>{t(`kitchen.pour-until.${id}`)}</option>}
           </For>
         </select>
       </label>

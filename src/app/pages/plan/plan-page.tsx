@@ -98,7 +98,7 @@ export function PlanPage(props: {
           aria-label={t('plan-page.part.pours')}
         >
           <h2 class="visually-hidden">{t('plan-page.part.pours')}</h2>
-          <Pours pours={props.pictures.pours} />
+          <Pours pours={props.pictures.pours} moves={props.pictures.pourMoves} />
         </section>
         <section
           classList={{ 'part--off': part() !== 'heat' }}

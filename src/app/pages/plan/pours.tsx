@@ -1,5 +1,6 @@
-import { t } from '../../context/language.ts';
-import { For, Match, Show, Switch } from 'solid-js';
+import { say, t } from '../../context/language.ts';
+import { createMemo, For, Match, Show, Switch } from 'solid-js';
+import type { Message } from '../../../core/messages/index.ts';
 import type { PourChart } from '../../../core/plan/index.ts';
 import { Lanes } from '../../pictures/lanes.tsx';
 import { SinkOrder } from '../../pictures/sink.tsx';
@@ -21,7 +22,8 @@ function directionText(of: NonNullable<PourChart['directions']>): string {
 }
 
 /** Where each kettle goes, a picture a fixture, to be hung beside the work. */
-export function Pours(props: { pours: readonly PourChart[] }) {
+export function Pours(props: { pours: readonly PourChart[]; moves: () => readonly Message[] }) {
+  const moves = createMemo(() => props.moves());
   const of = <K extends Kind>(pour: PourChart, kind: K) =>
     pour.picture.kind === kind
       ? (pour.picture as Extract<PourChart['picture'], { kind: K }>)
@@ -38,6 +40,7 @@ export function Pours(props: { pours: readonly PourChart[] }) {
                   {(directions) => <>{directionText(directions())}</>}
                 </Show>
               </p>
+              <For each={pour.words}>{(word) => <p>{say(word)}</p>}</For>
               <div class="pour-picture">
                 <Switch>
                   <Match when={of(pour, 'lanes')}>{(p) => <Lanes picture={p()} />}</Match>
@@ -48,6 +51,12 @@ export function Pours(props: { pours: readonly PourChart[] }) {
           )}
         </For>
       </ul>
+      <section class="pour-moves">
+        <h3>{t('plan.pour.moves')}</h3>
+        <ul>
+          <For each={moves()}>{(move) => <li>{say(move)}</li>}</For>
+        </ul>
+      </section>
     </Show>
   );
 }

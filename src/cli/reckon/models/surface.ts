@@ -1,16 +1,21 @@
 import {
   contactTemp,
   filmJump,
-  handSpeed,
+  heatedSpeed,
+  jetLoss,
+  keepsUp,
   levelJump,
   materialIds,
+  pouredSpot,
   puddleDepth,
+  reachedSpeed,
   sheetEquilibrium,
   surfaceAfter,
   thermalShock,
   wettingRate,
+  worstOffset,
 } from '../../../core/physics/index.ts';
-import { number, type Model, type Values } from '../model/model.ts';
+import { number, optional, type Model, type ModelInput, type Values } from '../model/model.ts';
 import { physicsSources } from '../model/sources.ts';
 
 /** Values were checked against the inputs of the model, so the shapes fit. */
@@ -21,6 +26,27 @@ function as<T>(values: Values): T {
 const WATER_C = number('tempC', '°C', [-20, 110]);
 const FLOW = number('flowLMin', 'L/min', [0.2, 12]);
 const CONTACT = number('contactDeg', 'degree', [1, 180]);
+const BOILING = number('boilingC', '°C', [60, 105], 100);
+const IMPACT = number('impactC', '°C', [40, 105]);
+const OVERLAP = number('overlapShare', '1', [0, 0.5], 0.15);
+const FALL = number('fallM', 'm', [0.02, 1], 0.2);
+const SURFACE: ModelInput = {
+  name: 'material',
+  kind: 'text',
+  unit: 'id',
+  choices: materialIds(),
+  usual: 'stainless-steel',
+};
+const POURED_SOURCES = physicsSources(
+  'watson-1964',
+  'lienhard-1995',
+  'tsou-1967',
+  'carslaw-jaeger',
+  'stefan-flow',
+  'bhagat-2018',
+  'bohr-1993',
+  'common-practice',
+);
 
 export const POUR_MODELS: readonly Model[] = [
   {
@@ -57,18 +83,66 @@ export const POUR_MODELS: readonly Model[] = [
     evaluate: (values) => levelJump(as(values)),
   },
   {
-    name: 'hand-speed',
-    about: 'Hand speed at which a thin steel sheet has time to follow the water.',
+    name: 'jet-loss',
+    about:
+      'What a stream loses from the spout to the surface: low for a smooth stream, high for one that mixes as it falls.',
+    inputs: [FLOW, number('spoutC', '°C', [40, 105]), BOILING, FALL],
+    results: { lossK: 'K' },
+    sources: physicsSources('carslaw-jaeger', 'stefan-flow', 'iapws-if97'),
+    evaluate: (values) => jetLoss(as(values)),
+  },
+  {
+    name: 'poured-spot',
+    about:
+      'What the worst-placed spot of a strip meets as a stream passes over it: first water, hottest water, hottest surface; and the water that runs off.',
     inputs: [
       FLOW,
-      number('tempC', '°C', [40, 105], 95),
-      number('overlapShare', '1', [0, 0.5], 0.15),
-      number('sheetMm', 'mm', [0.3, 5], 1),
-      number('fallM', 'm', [0.02, 1], 0.2),
+      IMPACT,
+      BOILING,
+      number('handSpeedMS', 'm/s', [0.001, 0.3]),
+      SURFACE,
+      optional(number('thicknessMm', 'mm', [0.1, 300])),
+      number('surfaceC', '°C', [-20, 100], 20),
+      OVERLAP,
+      FALL,
+      number('standingMm', 'mm', [0, 20], 0),
+      number('cells', '1', [6, 64], 16),
     ],
-    results: { speedMS: 'm/s', dwellS: 's', filmWM2K: 'W/(m² K)' },
-    sources: physicsSources('watson-1964', 'bhagat-2018', 'bohr-1993', 'common-practice'),
-    evaluate: (values) => handSpeed(as(values)),
+    results: { firstTouchC: '°C', hottestC: '°C', surfaceC: '°C', runOffC: '°C' },
+    sources: POURED_SOURCES,
+    evaluate: (values) => {
+      const of = as<Parameters<typeof pouredSpot>[0] & { overlapShare: number }>(values);
+      return { ...pouredSpot({ ...of, offset: worstOffset(of.overlapShare) }) };
+    },
+  },
+  {
+    name: 'hand-speed',
+    about:
+      'How quick a hand may be: until the first touch of the worst-placed spot is touchC (reached), until the surface has followed the water to 95 % (heated), and with a film that keeps up with it (quickest).',
+    inputs: [
+      FLOW,
+      IMPACT,
+      BOILING,
+      SURFACE,
+      optional(number('thicknessMm', 'mm', [0.1, 300])),
+      OVERLAP,
+      FALL,
+      number('touchC', '°C', [30, 105], 71),
+    ],
+    results: {
+      reachedMS: 'm/s',
+      reached: 'true or false',
+      heatedMS: 'm/s',
+      heatedDwellS: 's',
+      quickestMS: 'm/s',
+    },
+    sources: POURED_SOURCES,
+    evaluate: (values) => {
+      const of = as<Parameters<typeof reachedSpeed>[0]>(values);
+      const { speedMS: reachedMS, reached } = reachedSpeed(of);
+      const { speedMS: heatedMS, dwellS: heatedDwellS } = heatedSpeed(of);
+      return { reachedMS, reached, heatedMS, heatedDwellS, quickestMS: keepsUp(of).speedMS };
+    },
   },
 ];
 

@@ -9,6 +9,7 @@ import {
   MATERIALS,
   METHODS,
   OVEN_CLEANINGS,
+  POUR_UNTIL,
   PURPOSES,
   VESSEL_BODIES,
   VESSEL_KINDS,
@@ -25,6 +26,7 @@ export const purposeCodec = choice(PURPOSES);
 export const customCodec = choice(CUSTOMS);
 export const hoodKindCodec = choice(HOOD_KINDS);
 export const laneDirectionCodec = choice(LANE_DIRECTIONS);
+export const pourUntilCodec = choice(POUR_UNTIL);
 export const vesselKindCodec = choice(VESSEL_KINDS);
 export const vesselBodyCodec = choice(VESSEL_BODIES);
 export const ovenCleaningCodec = choice(OVEN_CLEANINGS);

@@ -29,6 +29,7 @@ import {
   hoodKindCodec,
   laneDirectionCodec,
   methodCodec,
+  pourUntilCodec,
   purposeCodec,
   vesselBodyCodec,
   vesselKindCodec,
@@ -72,6 +73,7 @@ const household = object<Household>({
   keepsRestDays: orElse(yesNo, true, message('problems.filled.rest-days')),
   lightingMin: may(number(LIMITS.lightingMin)),
   laneDirection: may(laneDirectionCodec),
+  pourUntil: may(pourUntilCodec),
   overrides: orElse(list(override, LIMITS.overrides), [], message('problems.filled.overrides')),
   comment: may(wordsCodec),
 });

@@ -7,6 +7,7 @@ import type {
   FixtureKind,
   HoodKind,
   LaneDirection,
+  PourUntil,
   Material,
   MethodId,
   OvenCleaning,
@@ -102,6 +103,7 @@ const BODY: Record<VesselBody, true> = {
   enamel: true,
 };
 const LANES: Record<LaneDirection, true> = { 'back-to-front': true, shortest: true };
+const POURED_UNTIL: Record<PourUntil, true> = { reached: true, heated: true };
 const SURFACE: Record<Cooktop['surface'], true> = {
   metal: true,
   enamel: true,
@@ -138,4 +140,5 @@ export const HOOD_KINDS = keysOf(HOOD);
 export const VESSEL_KINDS = keysOf(VESSEL);
 export const VESSEL_BODIES = keysOf(BODY);
 export const LANE_DIRECTIONS = keysOf(LANES);
+export const POUR_UNTIL = keysOf(POURED_UNTIL);
 export const COOKTOP_SURFACES = keysOf(SURFACE);

@@ -91,6 +91,12 @@ export type OwnCustom = {
 /** Pouring lanes along the back edge, or along whatever direction makes them shortest. */
 export type LaneDirection = 'back-to-front' | 'shortest';
 
+/**
+ * When a spot counts as poured. reached: the stream itself meets it, hot where it
+ * first touches. heated: what it falls on has time to follow the water.
+ */
+export type PourUntil = 'reached' | 'heated';
+
 export type Household = {
   readonly purpose: Purpose;
   readonly custom: CustomId;
@@ -102,6 +108,8 @@ export type Household = {
   readonly lightingMin?: number;
   /** Absent: back to front, as custom has it. */
   readonly laneDirection?: LaneDirection;
+  /** Absent: reached. */
+  readonly pourUntil?: PourUntil;
   readonly overrides: readonly Override[];
   readonly comment?: string;
 };

@@ -8,6 +8,8 @@ export const ZERO_C_K = 273.15;
 export const STEFAN_BOLTZMANN_WM2K4 = 5.670374419e-8;
 /** Latent heat of evaporation of water at 100 °C, J/kg. Steam tables (IAPWS). */
 export const LATENT_HEAT_JKG = 2.2565e6;
+/** Molar mass of water, kg/mol. IAPWS R6-95. */
+export const WATER_KGMOL = 0.018015268;
 /** Heat capacity of dry air at constant pressure, J/(kg K). ASHRAE Handbook of Fundamentals, ch. 1. */
 export const AIR_HEAT_CAPACITY_JKGK = 1006;
 /** Gas constant of dry air, J/(kg K). ISO 2533. */

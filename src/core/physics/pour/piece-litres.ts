@@ -8,7 +8,6 @@ import {
 import { water } from '../water/water.ts';
 import { filmJump } from './film-jump.ts';
 import { levelJump } from './level-jump.ts';
-import { STREAM_C } from './ordinary-hand.ts';
 import type { PourGovern, PourPiece } from './pour-types.ts';
 import { puddleDepth } from './puddle-depth.ts';
 import { wettingRate } from './wetting-rate.ts';
@@ -23,6 +22,8 @@ export type Hand = {
   readonly flowLMin: number;
   readonly handSpeedMS: number;
   readonly overlapShare: number;
+  /** Water on the surface, °C. */
+  readonly streamC: number;
   /** Which end of the level jump's band. */
   readonly jump: keyof Band;
 };
@@ -31,7 +32,8 @@ export type PieceLitres = { readonly litres: number; readonly governedBy: PourGo
 
 type Area = Extract<PourPiece, { readonly areaM2: number }>;
 
-function levelL(piece: Area, hand: Hand, tempC: number): PieceLitres {
+function levelL(piece: Area, hand: Hand): PieceLitres {
+  const tempC = hand.streamC;
   const swathM = (2 * levelJump({ flowLMin: hand.flowLMin, tempC }).radiusMm[hand.jump]) / MM_PER_M;
   const stream = litresPerM2(hand, swathM);
   const standing = puddleDepth({ tempC, contactDeg: piece.contactDeg }).depthMm;
@@ -41,7 +43,8 @@ function levelL(piece: Area, hand: Hand, tempC: number): PieceLitres {
   };
 }
 
-function uprightL(piece: Area, hand: Hand, tempC: number): PieceLitres {
+function uprightL(piece: Area, hand: Hand): PieceLitres {
+  const tempC = hand.streamC;
   const { contactDeg } = piece;
   const flow = { flowLMin: hand.flowLMin, tempC };
   const jumpM = filmJump({ ...flow, contactDeg }).halfAngleRadiusMm / MM_PER_M;
@@ -62,15 +65,14 @@ function litresPerM2(hand: Hand, swathM: number): number {
 
 /** Litres that end on one piece. */
 export function litresOf(piece: PourPiece, hand: Hand): PieceLitres {
-  const tempC = inRange('tempC', piece.tempC ?? STREAM_C, 40, 105);
   const litresPerM = hand.flowLMin / SECONDS_PER_MINUTE / hand.handSpeedMS;
   switch (piece.kind) {
     case 'level':
       inRange('areaM2', piece.areaM2, 0, 100);
-      return levelL(piece, hand, tempC);
+      return levelL(piece, hand);
     case 'upright':
       inRange('areaM2', piece.areaM2, 0, 100);
-      return uprightL(piece, hand, tempC);
+      return uprightL(piece, hand);
     case 'edge':
       return {
         litres: inRange('lengthM', piece.lengthM, 0, 200) * litresPerM,

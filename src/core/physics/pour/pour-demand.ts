@@ -8,7 +8,7 @@ import {
   type Band,
 } from '../../units/index.ts';
 import { levelJump } from './level-jump.ts';
-import { ORDINARY_HAND, STREAM_C } from './ordinary-hand.ts';
+import { ORDINARY_HAND } from './ordinary-hand.ts';
 import { litresOf, type Hand } from './piece-litres.ts';
 import type { PiecePour, PourDemand, PourHand, PourPiece } from './pour-types.ts';
 
@@ -19,8 +19,11 @@ export type PourDemandInput = {
   readonly pieces: readonly PourPiece[];
   /** What one filling holds, up to its mark. */
   readonly usableKettleL: number;
+  /** Water on the surface, °C. */
+  readonly streamC: number;
+  /** Speed of the stream over the surface, m/s; a slow hand is `low`. */
+  readonly handSpeedMS: number | Band;
   readonly flowLMin?: number | Band;
-  readonly handSpeedMS?: number | Band;
   readonly overlapShare?: number;
   readonly lossShare?: number;
 };
@@ -30,14 +33,18 @@ function asBand(value: number | Band | undefined, usual: Band): Band {
   return typeof value === 'number' ? exactly(value) : value;
 }
 
-function handOf(of: PourDemandInput): PourHand {
+type CheckedHand = PourHand & { readonly handSpeedMS: Band; readonly streamC: number };
+
+function handOf(of: PourDemandInput): CheckedHand {
   const flowLMin = asBand(of.flowLMin, ORDINARY_HAND.flowLMin);
-  const handSpeedMS = asBand(of.handSpeedMS, ORDINARY_HAND.handSpeedMS);
-  inRange('handSpeedMS', handSpeedMS.low, 0.005, 1);
-  inRange('handSpeedMS', handSpeedMS.high, 0.005, 1);
+  const { handSpeedMS: told } = of;
+  const handSpeedMS = typeof told === 'number' ? exactly(told) : told;
+  inRange('handSpeedMS', handSpeedMS.low, 0.0005, 1);
+  inRange('handSpeedMS', handSpeedMS.high, 0.0005, 1);
   return {
     flowLMin,
     handSpeedMS,
+    streamC: inRange('streamC', of.streamC, 40, 105),
     overlapShare: inRange('overlapShare', of.overlapShare ?? ORDINARY_HAND.overlapShare, 0, 0.5),
     lossShare: inRange('lossShare', of.lossShare ?? ORDINARY_HAND.lossShare, 0, 0.5),
   };
@@ -48,11 +55,12 @@ function handOf(of: PourDemandInput): PourHand {
  * belong together (a strong stream is moved faster), so the flow stays typical
  * while the speed and the school of the jump go to their ends.
  */
-function waysOf(hand: PourHand): Readonly<Record<keyof Band, Hand>> {
+function waysOf(hand: CheckedHand): Readonly<Record<keyof Band, Hand>> {
   const way = (speed: keyof Band, jump: keyof Band): Hand => ({
     flowLMin: hand.flowLMin.typical,
     handSpeedMS: hand.handSpeedMS[speed],
     overlapShare: hand.overlapShare,
+    streamC: hand.streamC,
     jump,
   });
   return { low: way('high', 'high'), typical: way('typical', 'typical'), high: way('low', 'low') };
@@ -75,12 +83,12 @@ function pieceOf(piece: PourPiece, ways: Readonly<Record<keyof Band, Hand>>): Pi
 /**
  * Boiling water for a set of surfaces poured by hand: litres, kettles (whole
  * fillings), seconds of pouring. One call is one zone that is not to be left
- * half poured. Defaults: ORDINARY_HAND.
+ * half poured. Flow, overlap and losses default to ORDINARY_HAND.
  * @param usableKettleL 0.2 to 200 L
  * @throws OutOfRangeError
  * Source: width of the fast film round a stream (levelJump, filmJump), never
- * less than a standing film (puddleDepth) or the least wetting rate; hand speed
- * and losses: see ORDINARY_HAND.
+ * less than a standing film (puddleDepth) or the least wetting rate; losses: see
+ * ORDINARY_HAND.
  */
 export function pourDemand(of: PourDemandInput): PourDemand {
   const kettleL = inRange('usableKettleL', of.usableKettleL, 0.2, 200);
@@ -91,7 +99,7 @@ export function pourDemand(of: PourDemandInput): PourDemand {
   const boiled = (litres: number) => litres / (1 - hand.lossShare);
   const litres = band(boiled(onSurface.low), boiled(onSurface.typical), boiled(onSurface.high));
   const kettles = (volumeL: number) => Math.ceil(volumeL / kettleL - NEARLY);
-  const { radiusMm } = levelJump({ flowLMin: hand.flowLMin.typical, tempC: STREAM_C });
+  const { radiusMm } = levelJump({ flowLMin: hand.flowLMin.typical, tempC: hand.streamC });
   const swath = (radius: number) => (2 * radius) / MM_PER_M;
   return {
     litres,

@@ -4,24 +4,21 @@ import type { Band } from '../../units/index.ts';
  * A part of a surface as the water meets it. level: a top or a bowl's floor;
  * upright: a wall; edge: a rim or front edge, one pass along it; fitting: a
  * spout, a tap or a handle, gone round. `contactDeg` is the advancing contact
- * angle of water on it; `tempC` the water's temperature there.
+ * angle of water on it.
  */
 export type PourPiece =
   | {
       readonly kind: 'level' | 'upright';
       readonly areaM2: number;
       readonly contactDeg: number;
-      readonly tempC?: number;
     }
-  | { readonly kind: 'edge'; readonly lengthM: number; readonly tempC?: number }
-  | { readonly kind: 'fitting'; readonly count: number; readonly tempC?: number };
+  | { readonly kind: 'edge'; readonly lengthM: number }
+  | { readonly kind: 'fitting'; readonly count: number };
 
 /** How a person pours. */
 export type PourHand = {
   /** Stream out of the spout, L/min. */
   readonly flowLMin: Band;
-  /** Speed of the stream over the surface, m/s; a slow hand is `low`. */
-  readonly handSpeedMS: Band;
   /** What of each strip the next one covers again, 0 to 0.5. */
   readonly overlapShare: number;
   /** Of each filling: first splash, drips, and what stays in the kettle, 0 to 0.5. */

@@ -13,6 +13,8 @@ export type MaterialRow = {
   readonly emissivity: number;
   /** Contact angle of water: clean and wet to greasy, sealed or waxed. */
   readonly contactDeg: Band;
+  /** As kitchens have it, with nothing below that takes heat; a laminate with its board. */
+  readonly thicknessMm: Band;
   /** Sudden difference of temperature that may crack it; null: it does not crack so. */
   readonly shockK: Band | null;
   readonly source: string;

@@ -1,3 +1,4 @@
+import { pourOrderQuestions } from '../../custom/index.ts';
 import type { Kitchen } from '../../kitchen/index.ts';
 import { cautionTexts, FAULTS, gatesOf, planCautions, withCautions } from '../cautions/index.ts';
 import { calendarOf } from '../timetable/days.ts';
@@ -84,9 +85,13 @@ export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
     gates: gatesOf(steps),
     cautions: cautionTexts(steps, planCautions(drafts, context)),
     faults: FAULTS,
-    questions: choices.flatMap(({ questions }) => questions),
+    questions: [
+      ...choices.flatMap(({ questions }) => questions),
+      ...(options.recheck ? [] : pourOrderQuestions(kitchen)),
+    ],
     shopping: shoppingOf(context, drafts, totals),
     totals,
+    pours: pours.map(({ told }) => told),
     timetable: timed.timetable,
     ...(calendar && { days: calendar.days }),
     notices: [

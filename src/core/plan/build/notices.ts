@@ -2,6 +2,7 @@ import { asWritten, message, type Message } from '../../messages/index.ts';
 import { isGas } from '../../kitchen/index.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import type { StepDraft } from '../context/step-draft.ts';
+import { LOW_BOIL_C } from '../steps/pour.ts';
 import { planCautions } from '../cautions/index.ts';
 import { isPoured, standingVessels } from '../estimates/index.ts';
 import { dayNotices, type Known } from '../timetable/day-notices.ts';
@@ -109,6 +110,12 @@ function vesselNotices(context: PlanContext): readonly Message[] {
   ];
 }
 
+/** Where water boils well below 100 °C people doubt that it boils. */
+function boilNotices({ boilingC }: PlanContext, drafts: readonly StepDraft[]): readonly Message[] {
+  const boils = drafts.some(({ step }) => step.kind === 'boil');
+  return boils && boilingC < LOW_BOIL_C ? [message('plan.notice.boils-low', { boilingC })] : [];
+}
+
 function customNotices(context: PlanContext, { calendar }: Known): readonly Message[] {
   const { custom, purpose } = context.kitchen.household;
   return [
@@ -135,6 +142,7 @@ export function noticesOf(
     ...airNotices(context),
     ...circuitNotices(context),
     ...fixtureNotices(context),
+    ...boilNotices(context, drafts),
     ...vesselNotices(context),
     ...customNotices(context, known),
   ];

@@ -5,6 +5,8 @@ import { roomCharts } from './room-charts.ts';
 import type { HeatChart } from './types.ts';
 
 export { pourCharts, type PourChart } from './pour-charts.ts';
+export { moveMessage, pourMoves } from './pour-moves.ts';
+export { pourWords } from './pour-words.ts';
 export type { CurveLine, HeatChart } from './types.ts';
 
 /** Shown when no burner is brought to a glow, min. */

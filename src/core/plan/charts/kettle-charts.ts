@@ -1,12 +1,14 @@
 import type { Kitchen } from '../../kitchen/index.ts';
 import { message } from '../../messages/index.ts';
-import { boilCurve, hobEfficiency, kettleBody, kettleCoolingCurve } from '../../physics/index.ts';
+import { boilCurve, kettleCoolingCurve } from '../../physics/index.ts';
 import {
-  fillL,
+  boilOf,
   calibratedBoil,
+  coolingOf,
+  DROP_K,
+  fillL,
   pouringKettles,
   estimateBoil,
-  ROOM_C,
   type Kettle,
 } from '../estimates/index.ts';
 import type { Calibration } from '../model/index.ts';
@@ -14,19 +16,11 @@ import type { HeatChart } from './types.ts';
 
 /** The picture goes on until the water has lost this much, K. */
 const SHOWN_DROP_K = 15;
-/** Boiled water that has lost this much is boiled again, K: common practice, no published source. */
-const DROP_K = 5;
 
-function coolingOf(kitchen: Kitchen, kettle: Kettle, volumeL: number, end: 'low' | 'high') {
-  const body = kettleBody(kettle.vessel.body);
+function coolLine(kitchen: Kitchen, kettle: Kettle, volumeL: number, end: 'low' | 'high') {
   return kettleCoolingCurve({
-    volumeL,
-    lossWK: body.lossWK[end],
-    evaporationW: body.evaporationW[end],
-    bodyWaterL: body.bodyWaterL,
-    roomC: ROOM_C,
+    ...coolingOf(kitchen, kettle, volumeL, end),
     dropK: SHOWN_DROP_K,
-    altitudeM: kitchen.altitudeM,
   }).map(({ timeS, tempC }) => ({ timeS, y: tempC }));
 }
 
@@ -36,20 +30,11 @@ function boilPicture(
   volumeL: number,
   calibration: Calibration | undefined,
 ): HeatChart {
-  const { vessel, burner } = kettle;
-  const body = kettleBody(vessel.body);
-  const share = burner && hobEfficiency(burner.type);
-  const points = boilCurve({
-    volumeL,
-    ratedW: burner ? burner.ratedW : vessel.ratedW,
-    ratedV: vessel.ratedV,
-    supplyV: burner ? vessel.ratedV : kitchen.supplyV,
-    startC: kitchen.tapColdC,
-    altitudeM: kitchen.altitudeM,
-    bodyWaterL: body.bodyWaterL,
-    lossWK: body.lossWK.typical,
-    ...(share && { efficiency: share.typical }),
-  }).map(({ timeS, tempC }) => ({ timeS, y: tempC }));
+  const { vessel } = kettle;
+  const points = boilCurve(boilOf(kitchen, kettle, volumeL)).map(({ timeS, tempC }) => ({
+    timeS,
+    y: tempC,
+  }));
   const factor = calibration?.boil?.[vessel.id];
   const { timeS } = calibratedBoil(estimateBoil(kitchen, kettle, volumeL), factor);
   return {
@@ -70,8 +55,8 @@ function boilPicture(
 }
 
 function coolPicture(kitchen: Kitchen, kettle: Kettle, volumeL: number): HeatChart {
-  const quick = coolingOf(kitchen, kettle, volumeL, 'high');
-  const slow = coolingOf(kitchen, kettle, volumeL, 'low');
+  const quick = coolLine(kitchen, kettle, volumeL, 'high');
+  const slow = coolLine(kitchen, kettle, volumeL, 'low');
   const boilingC = quick[0]?.y ?? 100;
   return {
     id: `cool-${kettle.id}`,

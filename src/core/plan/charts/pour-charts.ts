@@ -1,7 +1,16 @@
 import type { Counter, Table } from '../../kitchen/index.ts';
+import type { Message } from '../../messages/index.ts';
 import { compareDirections, LanesRefusal } from '../../pouring/index.ts';
-import { fillL, isPoured, pouringKettles, estimatePour } from '../estimates/index.ts';
+import {
+  fillL,
+  isPoured,
+  pouringKettles,
+  pourPlaceOf,
+  estimatePour,
+  type PourPlace,
+} from '../estimates/index.ts';
 import type { LanesPicture, Plan, SinkPicture } from '../model/index.ts';
+import { pourWords } from './pour-words.ts';
 
 /** Where every kettle of one fixture goes, and what another direction would save. */
 export type PourChart = {
@@ -9,18 +18,24 @@ export type PourChart = {
   readonly name: string;
   readonly kettles: number;
   readonly picture: LanesPicture | SinkPicture;
+  /** What the water does there, and how much of it by which aim. */
+  readonly words: readonly Message[];
   /** Lanes along the back edge (custom) and in the shortest direction, m; a sink has none. */
   readonly directions?: { readonly customM: number; readonly shortestM: number };
 };
 
 /** None where lanes can be drawn in custom's direction alone: a top longer than so many lanes side by side. */
-function directionsOf(top: Counter | Table, filledL: number): PourChart['directions'] {
+function directionsOf(
+  top: Counter | Table,
+  filledL: number,
+  place: PourPlace,
+): PourChart['directions'] {
   const holes = top.kind === 'counter' ? top.holes : [];
   const backEdges = top.kind === 'counter' && top.backEdges.length > 0 ? top.backEdges : undefined;
   try {
     const { customLengthM, shortestLengthM } = compareDirections(
       { outer: top.outline, holes },
-      { swathM: estimatePour(top, filledL).laneM, ...(backEdges && { backEdges }) },
+      { swathM: estimatePour(top, filledL, place).laneM, ...(backEdges && { backEdges }) },
     );
     return { customM: customLengthM, shortestM: shortestLengthM };
   } catch (refusal) {
@@ -35,6 +50,7 @@ function directionsOf(top: Counter | Table, filledL: number): PourChart['directi
  */
 export function pourCharts(plan: Plan): readonly PourChart[] {
   const filledL = fillL(pouringKettles(plan.kitchen));
+  const place = pourPlaceOf(plan.kitchen);
   return plan.kitchen.fixtures.flatMap((fixture): PourChart[] => {
     const pours = plan.steps.filter(
       (step) => step.kind === 'pour' && step.fixture === fixture.id && step.picture,
@@ -42,13 +58,16 @@ export function pourCharts(plan: Plan): readonly PourChart[] {
     const picture = pours[0]?.picture;
     if (!isPoured(fixture) || !picture) return [];
     if (picture.kind !== 'lanes' && picture.kind !== 'sink') return [];
-    const directions = fixture.kind === 'sink' ? undefined : directionsOf(fixture, filledL);
+    const directions = fixture.kind === 'sink' ? undefined : directionsOf(fixture, filledL, place);
     return [
       {
         fixture: fixture.id,
         name: fixture.name,
         kettles: pours.length,
         picture: { ...picture, kettle: 0 },
+        words: (plan.pours ?? [])
+          .filter((pour) => pour.fixture === fixture.id)
+          .flatMap((pour) => pourWords(plan, pour)),
         ...(directions && { directions }),
       },
     ];

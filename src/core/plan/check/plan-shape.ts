@@ -1,4 +1,4 @@
-import { readKitchen } from '../../kitchen/index.ts';
+import { POUR_UNTIL, readKitchen } from '../../kitchen/index.ts';
 import { byName, fields, flag, list, number, oneOf, said, text, type ShapeOf } from './shape-of.ts';
 import { band, faultKind, stepShape } from './step-shape.ts';
 
@@ -43,6 +43,23 @@ const days = fields(
   { deadline: fields({ name: said, atWallMs: number() }) },
 );
 
+const amount = fields({ litres: band, kettles: number() });
+
+const plannedPour = fields({
+  fixture: text,
+  until: oneOf(...POUR_UNTIL),
+  handSpeedMS: number(),
+  firstTouchC: band,
+  hottestC: band,
+  surfaceC: band,
+  wetFirstTouchC: number(),
+  runOffC: number(),
+  belowC: number(),
+  reached: amount,
+  heated: amount,
+  says: said,
+});
+
 const planShape = fields(
   {
     format: oneOf('glowpour-plan'),
@@ -79,7 +96,7 @@ const planShape = fields(
     timetable: fields({ startS: byName(number()), finishS: number(), lowerBoundS: number() }),
     notices: messages,
   },
-  { days, calibration: byName(anything) },
+  { days, pours: list(plannedPour), calibration: byName(anything) },
 );
 
 /** More than this is not listed; the file is refused all the same. */

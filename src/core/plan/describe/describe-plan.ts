@@ -1,6 +1,7 @@
 import { message, type Translator } from '../../messages/index.ts';
 import type { Plan } from '../model/index.ts';
 import { lines, type Line, type PlanSection } from './line.ts';
+import { pourLines } from './pours.ts';
 import {
   headerMessages,
   methodLines,
@@ -21,6 +22,7 @@ function sectionsOf(plan: Plan): readonly PlanSection[] {
     { heading: message('plan.section.notices'), lines: lines(plan.notices) },
     { heading: message('plan.section.shopping'), lines: lines(shoppingMessages(plan)) },
     { heading: message('plan.section.totals'), lines: lines(totalsMessages(plan)) },
+    { heading: message('plan.section.pours'), lines: pourLines(plan) },
     { heading: message('plan.section.days'), lines: lines(dayMessages(plan)) },
     { heading: message('plan.section.timetable'), lines: timetableLines(plan) },
     { heading: message('plan.section.gates'), lines: gateLines(plan) },

@@ -12,21 +12,27 @@ export {
   estimateSelfClean,
   type OvenEstimate,
 } from './ovens.ts';
+export { DROP_K, HAND_RECOIL_C, usualHands } from './pour-hand.ts';
+export { spotWater, type SpotWater } from './pour-spot.ts';
 export {
   deckM2,
   fittings,
   isPoured,
   estimatePour,
+  pourPlaceOf,
   sumBands,
+  type PourAssumed,
   type PouredFixture,
   type PourEstimate,
+  type PourPlace,
 } from './pour-need.ts';
 export { estimateBurnersAtOnce, estimateRoom, roomOf, UNLIT, type AtOnce } from './room.ts';
 export {
+  boilOf,
+  coolingOf,
   fillL,
   pouringKettles,
   estimateBoil,
-  ROOM_C,
   standingVessels,
   type BoilEstimate,
   type Kettle,

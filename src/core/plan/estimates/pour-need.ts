@@ -1,7 +1,22 @@
-import type { Counter, Fixture, Polygon, Sink, Table } from '../../kitchen/index.ts';
+import type {
+  Counter,
+  Fixture,
+  Kitchen,
+  Polygon,
+  PourUntil,
+  Sink,
+  Table,
+} from '../../kitchen/index.ts';
 import { areaM2, netAreaM2, perimeterM } from '../../geometry/index.ts';
-import { material, ORDINARY_HAND, pourDemand, type PourPiece } from '../../physics/index.ts';
+import {
+  boilingTemp,
+  material,
+  ORDINARY_HAND,
+  pourDemand,
+  type PourPiece,
+} from '../../physics/index.ts';
 import { addBands, type Band } from '../../units/index.ts';
+import { usualHands, type PourSetting } from './pour-hand.ts';
 
 export type PouredFixture = Counter | Sink | Table;
 
@@ -17,6 +32,16 @@ export type PourEstimate = {
   /** Boiled for each kind of piece, L. */
   readonly litresOf: Readonly<Record<PourPiece['kind'], number>>;
 };
+
+/** Where it is poured and until when. */
+export type PourPlace = { readonly boilingC: number; readonly until: PourUntil };
+
+export function pourPlaceOf({ altitudeM, household }: Kitchen): PourPlace {
+  return {
+    boilingC: boilingTemp({ altitudeM }).tempC,
+    until: household.pourUntil ?? 'reached',
+  };
+}
 
 /** May it be poured at all: has it a surface to pour? */
 export function isPoured(fixture: Fixture): fixture is PouredFixture {
@@ -95,27 +120,42 @@ function piecesOf(fixture: PouredFixture): readonly PourPiece[] {
   }
 }
 
+/** What may be assumed otherwise about a pour. */
+export type PourAssumed = Omit<PourSetting, 'material' | 'boilingC'> & {
+  readonly lossShare?: number;
+};
+
 /**
  * Boiling water for one fixture.
  * @param filledL what a kettle is filled with, L
  * @throws OutOfRangeError
  */
-export function estimatePour(fixture: PouredFixture, filledL: number): PourEstimate {
-  const pieces = piecesOf(fixture);
+export function estimatePour(
+  fixture: PouredFixture,
+  filledL: number,
+  { boilingC, until }: PourPlace,
+  assumed: PourAssumed = {},
+): PourEstimate {
+  const { lossShare = ORDINARY_HAND.lossShare, ...setting } = assumed;
+  const hands = usualHands({ material: fixture.material, boilingC, ...setting });
   const { litres, kettles, pourS, swathM, perPiece } = pourDemand({
-    pieces,
+    pieces: piecesOf(fixture),
     usableKettleL: filledL,
+    streamC: hands.impactC.typical,
+    handSpeedMS: hands[until],
+    lossShare,
+    ...(assumed.flowLMin !== undefined && { flowLMin: assumed.flowLMin }),
+    ...(assumed.overlapShare !== undefined && { overlapShare: assumed.overlapShare }),
   });
   const litresOf = { level: 0, upright: 0, edge: 0, fitting: 0 };
   // What splashes and drips is boiled with each piece.
-  for (const piece of perPiece)
-    litresOf[piece.kind] += piece.litres.typical / (1 - ORDINARY_HAND.lossShare);
+  for (const piece of perPiece) litresOf[piece.kind] += piece.litres.typical / (1 - lossShare);
   return {
     litres,
     kettles,
     pourS,
-    laneM: swathM.typical * (1 - ORDINARY_HAND.overlapShare),
-    handSpeedMS: ORDINARY_HAND.handSpeedMS.typical,
+    laneM: swathM.typical * (1 - (assumed.overlapShare ?? ORDINARY_HAND.overlapShare)),
+    handSpeedMS: hands[until].typical,
     litresOf,
   };
 }

@@ -7,8 +7,16 @@ import {
   type Vessel,
 } from '../../kitchen/index.ts';
 import { asWritten, message, type Message } from '../../messages/index.ts';
-import { boilTime, hobEfficiency, kettleBody, kettleCooling } from '../../physics/index.ts';
-import { OutOfRangeError, type Band } from '../../units/index.ts';
+import {
+  boilTime,
+  hobEfficiency,
+  kettleBody,
+  kettleCooling,
+  ORDINARY_HAND,
+  type Boil,
+} from '../../physics/index.ts';
+import { OutOfRangeError, SECONDS_PER_MINUTE, type Band } from '../../units/index.ts';
+import { DROP_K } from './pour-hand.ts';
 
 /** One vessel that is carried and poured: of two alike, each has its own. */
 export type Kettle = {
@@ -28,14 +36,14 @@ export type BoilEstimate = {
   readonly timeS: Band;
   readonly energyKWh: number;
   readonly fuel: 'electric' | 'gas';
-  /** Longest from boiling to pouring, s: until it has lost 5 K. */
+  /** Longest from boiling to the last drop on the surface, s: until that drop has lost 5 K. */
   readonly waitS: number;
+  /** Seconds of heat that bring water which has lost as much back to the boil; none for a kettle on the stove, which is lifted off the boil. */
+  readonly againS?: number;
 };
 
-/** Boiled water that has lost this much is boiled again, K: common practice, no published source. */
-const DROP_K = 5;
 /** Usual room, °C: common practice, no published source. */
-export const ROOM_C = 20;
+const ROOM_C = 20;
 /** An ordinary kettle, L: common practice, no published source. */
 const ORDINARY_L = 1.7;
 /** Largest vessel that one person carries full of boiling water, L: common practice, no published source. */
@@ -116,45 +124,76 @@ export function standingVessels(kitchen: Kitchen): readonly Vessel[] {
   return kitchen.vessels.filter(({ id }) => !poured.has(id));
 }
 
+/** A filling as it is boiled: what a hob's efficiency holds is not counted again. */
+export function boilOf(kitchen: Kitchen, { vessel, burner }: Kettle, volumeL: number): Boil {
+  const common = {
+    volumeL,
+    startC: kitchen.tapColdC,
+    altitudeM: kitchen.altitudeM,
+    ratedV: vessel.ratedV,
+  };
+  // Efficiencies of hobs are heat into the water over energy used: body and losses are in them.
+  if (burner)
+    return {
+      ...common,
+      ratedW: burner.ratedW,
+      supplyV: vessel.ratedV,
+      bodyWaterL: 0,
+      lossWK: 0,
+      efficiency: hobEfficiency(burner.type),
+    };
+  const body = kettleBody(vessel.body);
+  return {
+    ...common,
+    ratedW: vessel.ratedW,
+    supplyV: kitchen.supplyV,
+    bodyWaterL: body.bodyWaterL,
+    lossWK: body.lossWK.typical,
+  };
+}
+
+/** A kettle that stands switched off, by the losses that cool it soonest or latest. */
+export function coolingOf(kitchen: Kitchen, { vessel }: Kettle, volumeL: number, end: keyof Band) {
+  const body = kettleBody(vessel.body);
+  return {
+    volumeL,
+    lossWK: body.lossWK[end],
+    evaporationW: body.evaporationW[end],
+    bodyWaterL: body.bodyWaterL,
+    roomC: ROOM_C,
+    altitudeM: kitchen.altitudeM,
+  };
+}
+
+/** Seconds from boiling to a last drop that is still fresh, at a slow pour; a kettle so small that its pour alone cools it more has just that long. */
+function freshS(kitchen: Kitchen, kettle: Kettle, volumeL: number): number {
+  const pourS = (SECONDS_PER_MINUTE * volumeL) / ORDINARY_HAND.flowLMin.low;
+  // The losses are guesses until measured once: the high ends.
+  const cooling = coolingOf(kitchen, kettle, volumeL, 'high');
+  try {
+    return kettleCooling({ ...cooling, dropK: DROP_K, pourS }).timeS;
+  } catch (refusal) {
+    if (refusal instanceof OutOfRangeError && refusal.input === 'dropK') return pourS;
+    throw refusal;
+  }
+}
+
 /**
  * Time, energy and waiting time of one filling. The band is the rating plate's
  * tolerance, with the hob's spread for a kettle on the stove.
  */
 export function estimateBoil(kitchen: Kitchen, kettle: Kettle, volumeL: number): BoilEstimate {
-  const { vessel, burner } = kettle;
-  const body = kettleBody(vessel.body);
-  const boil = {
-    volumeL,
-    ratedW: burner ? burner.ratedW : vessel.ratedW,
-    ratedV: vessel.ratedV,
-    supplyV: burner ? vessel.ratedV : kitchen.supplyV,
-    startC: kitchen.tapColdC,
-    altitudeM: kitchen.altitudeM,
-    bodyWaterL: body.bodyWaterL,
-    lossWK: body.lossWK.typical,
-  };
-  const share = burner && hobEfficiency(burner.type);
-  const usual = boilTime(share ? { ...boil, efficiency: share.typical } : boil);
-  const cooling = kettleCooling({
-    volumeL,
-    lossWK: body.lossWK.high,
-    evaporationW: body.evaporationW.high,
-    bodyWaterL: body.bodyWaterL,
-    roomC: ROOM_C,
-    dropK: DROP_K,
-    altitudeM: kitchen.altitudeM,
-  });
+  const boil = boilOf(kitchen, kettle, volumeL);
+  const { timeS, energyKWh, boilingC } = boilTime(boil);
+  const { burner } = kettle;
+  const againS = burner
+    ? undefined
+    : boilTime({ ...boil, startC: boilingC - DROP_K }).timeS.typical;
   return {
-    timeS: share
-      ? {
-          low: boilTime({ ...boil, efficiency: share.high }).timeS.low,
-          typical: usual.timeS.typical,
-          high: boilTime({ ...boil, efficiency: share.low }).timeS.high,
-        }
-      : usual.timeS,
-    energyKWh: usual.energyKWh,
+    timeS,
+    energyKWh,
     fuel: burner && isGas(burner.type) ? 'gas' : 'electric',
-    // The losses are guesses until measured once: the high ends.
-    waitS: cooling.timeS,
+    waitS: freshS(kitchen, kettle, volumeL),
+    ...(againS !== undefined && { againS }),
   };
 }

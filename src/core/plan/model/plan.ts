@@ -5,6 +5,7 @@ import type { Band } from '../../units/index.ts';
 import type { Calibration } from './calibration.ts';
 import type { CautionText, Gate } from './caution.ts';
 import type { FaultPolicy } from './fault.ts';
+import type { PlannedPour } from './pour.ts';
 import type { Step } from './step.ts';
 
 /**
@@ -28,6 +29,8 @@ export type Plan = {
   readonly questions: readonly Question[];
   readonly shopping: readonly ShoppingItem[];
   readonly totals: Totals;
+  /** What is poured by kettles, in the order of pouring; absent: made by an earlier version. */
+  readonly pours?: readonly PlannedPour[];
   readonly timetable: Timetable;
   /** Things the household should know before starting (planning cautions, circuits, spare day). */
   readonly notices: readonly Message[];

@@ -1,7 +1,14 @@
 import { burnersOf, type Kitchen } from '../../kitchen/index.ts';
 import type { Band } from '../../units/index.ts';
 import { kettlePours } from './pouring.ts';
-import { fillL, isPoured, pouringKettles, estimatePour, estimateRoom } from '../estimates/index.ts';
+import {
+  fillL,
+  isPoured,
+  pouringKettles,
+  pourPlaceOf,
+  estimatePour,
+  estimateRoom,
+} from '../estimates/index.ts';
 
 /** Boiling water for one fixture; kettles as they would be planned. */
 type PourNeed = {
@@ -21,7 +28,7 @@ export function pourNeedOf(kitchen: Kitchen, fixtureId: string): PourNeed | unde
   const fixture = kitchen.fixtures.find(({ id }) => id === fixtureId);
   if (!fixture || !isPoured(fixture)) return undefined;
   const filledL = fillL(pouringKettles(kitchen));
-  const { litres, kettles, pourS, ...rest } = estimatePour(fixture, filledL);
+  const { litres, kettles, pourS, ...rest } = estimatePour(fixture, filledL, pourPlaceOf(kitchen));
   const { pours } = kettlePours(
     fixture,
     { litres, kettles, pourS, ...rest },

@@ -27,6 +27,9 @@ import {
   vesselUnit,
 } from './kettles.ts';
 
+/** Below this people are told that it is boiling all the same, °C. */
+export const LOW_BOIL_C = 97;
+
 /** Cold water is asked for again after this, s: custom says at once. */
 const COLD_REMIND_S = 60;
 
@@ -45,6 +48,11 @@ type Turn = {
 
 function workOf({ pour, of, kettle }: Turn, litres: number): Work {
   return { on: 'kettle', kettle: pour.kettle, of, vessel: vesselUnit(kettle), litres };
+}
+
+/** The boil that is poured is the one just before the lift, not one that has waited. */
+function againLines(againS: number | undefined): readonly Message[] {
+  return againS === undefined ? [] : [message('steps.boil.again', { againS })];
 }
 
 function boilDraft(turn: Turn): StepDraft {
@@ -71,8 +79,10 @@ function boilDraft(turn: Turn): StepDraft {
         boilStage(
           context,
           kettle,
-          message('steps.boil.wait-here', { boilingC: context.boilingC }),
-          burner ? [message('steps.boil.burner-off', { burner: burner.name })] : [],
+          boilsHere(context),
+          burner
+            ? [message('steps.boil.burner-off', { burner: burner.name })]
+            : againLines(boil?.againS),
         ),
       ],
       durationS: addBands(boil?.timeS ?? { low: 0, typical: 0, high: 0 }, handworkS('light')),
@@ -89,6 +99,20 @@ function boilDraft(turn: Turn): StepDraft {
   );
 }
 
+/** Where water boils well below 100 °C people wait for more: it does not come. */
+function boilsHere({ boilingC }: PlanContext): Message {
+  return boilingC < LOW_BOIL_C
+    ? message('steps.boil.wait-low', { boilingC })
+    : message('steps.boil.wait-here', { boilingC });
+}
+
+/** Water left on a place cools the stream; what has run into a sink cools its floor. */
+function dryLines({ fixture }: Turn): readonly Message[] {
+  return fixture.kind === 'sink'
+    ? [message('steps.pour.drain-open'), message('steps.pour.wipe-floor')]
+    : [message('steps.pour.dry-first')];
+}
+
 /** Which way to pour: the parts of a sink by name, or lane by lane. */
 function wayLines({ context, fixture, pour }: Turn): readonly Message[] {
   if (pour.parts.length > 0) return pour.parts;
@@ -103,7 +127,7 @@ function pourStages(turn: Turn): readonly Stage[] {
   const named = { kettle: pour.kettle, of, fixture: fixture.name };
   return [
     stage('pour', message('steps.pour.pour', named), {
-      detail: [...wayLines(turn), ...turn.notDrawn, ...notes],
+      detail: [...dryLines(turn), ...wayLines(turn), ...turn.notDrawn, ...notes],
       say: message('steps.pour.say'),
       hazards: ['boiling-water'],
       resumption: 'ask',

@@ -3,7 +3,15 @@ import { choiceOf, type PlanContext } from '../context/plan-context.ts';
 import { needsRest } from '../context/purging.ts';
 import type { StepDraft } from '../context/step-draft.ts';
 import { ovenId } from '../context/step-ids.ts';
-import { isPoured, calibratedPour, estimatePour, type PourEstimate } from '../estimates/index.ts';
+import {
+  isPoured,
+  calibratedPour,
+  estimatePour,
+  pourPlaceOf,
+  type PourEstimate,
+} from '../estimates/index.ts';
+import type { PlannedPour } from '../model/index.ts';
+import { plannedPour } from '../pours/index.ts';
 import { byHandStep, steamStep } from './by-hand.ts';
 import { glowSteps } from './glow.ts';
 import { ovenSteps } from './oven.ts';
@@ -11,7 +19,7 @@ import { KettleQueue } from './kettle-queue.ts';
 import { pourSteps } from './pour.ts';
 
 /** What one fixture's pour takes, as planned. */
-export type PourTotal = PourEstimate & { readonly fixture: string; readonly planned: number };
+export type PourTotal = PourEstimate & { readonly planned: number; readonly told: PlannedPour };
 
 export type Purge = {
   readonly drafts: readonly StepDraft[];
@@ -31,14 +39,12 @@ function pourAll(context: PlanContext, fixtures: readonly Fixture[]): Purge {
   const queue = new KettleQueue(context);
   const drafts: StepDraft[] = [];
   const pours: PourTotal[] = [];
+  const { filledL, calibration } = context;
+  const place = pourPlaceOf(context.kitchen);
   let before: string | undefined;
   for (const fixture of fixtures) {
     if (!isPoured(fixture)) continue;
-    const need = calibratedPour(
-      estimatePour(fixture, context.filledL),
-      context.filledL,
-      context.calibration,
-    );
+    const need = calibratedPour(estimatePour(fixture, filledL, place), filledL, calibration);
     const poured = pourSteps(context, fixture, need, queue);
     const follows = before === undefined ? [] : [before];
     // One fixture after the other: the first boil may not overtake the last pour of the one above.
@@ -47,7 +53,9 @@ function pourAll(context: PlanContext, fixtures: readonly Fixture[]): Purge {
         at === 0 ? { ...one, follows: [...one.follows, ...follows] } : one,
       ),
     );
-    pours.push({ ...need, fixture: fixture.id, planned: poured.kettles });
+    const planned = poured.kettles;
+    const told = plannedPour({ fixture, need, planned, filledL, place, calibration });
+    pours.push({ ...need, planned, told });
     before = poured.drafts.at(-1)?.step.id;
   }
   return { drafts, pours };

@@ -41,6 +41,12 @@ export const told = {
   'custom.own-row.burners': ({ burners, why }: { burners: readonly Message[]; why: string }, f) =>
     `Burners of the type ${burners.map((burner) => f.say(burner)).join(', ')}, by your own custom: ${why}`,
 
+  'custom.pour-order.ask':
+    'In which order is the sink poured: spout, rim, walls, floor, or the floor first and then upwards?',
+  'custom.pour-order.why':
+    'Those who do it differ. From the top down nothing runs over a place that is done; but what runs down reaches the floor cooled, before its own stream does.',
+  'custom.pour-order.until-then':
+    'From the top down, the drain open, walls and floor wiped dry before the stream comes to them.',
   'custom.questions.title': ({ kitchen }: { kitchen: string }) =>
     `Questions for our rabbi: ${kitchen}`,
   'custom.questions.custom': ({ custom }: { custom: Message }, f) => `Custom: ${f.say(custom)}`,

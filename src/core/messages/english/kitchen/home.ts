@@ -54,12 +54,15 @@ export const home = {
   'kitchen.choices.why': 'Why',
   'kitchen.choices.custom': 'Custom',
   'kitchen.choices.lanes': 'Lanes of a pour',
+  'kitchen.choices.pour-until': 'Pour until',
   'kitchen.choices.people': 'People working',
   'kitchen.purpose.new-kitchen': 'New kitchen',
   'kitchen.purpose.passover': 'Passover',
   'kitchen.purpose.mix-up': 'After a mix-up',
   'kitchen.lanes.back-to-front': 'Back to front (custom)',
   'kitchen.lanes.shortest': 'The shortest way',
+  'kitchen.pour-until.reached': 'Every spot is reached',
+  'kitchen.pour-until.heated': 'It is heated through (no text asks it)',
 
   'kitchen.hardware.altitude': 'Altitude',
   'kitchen.hardware.altitude.value': ({ altitudeM }: { altitudeM: number }, f) =>

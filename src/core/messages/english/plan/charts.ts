@@ -24,11 +24,11 @@ export const charts = {
   'plan.chart.after-boil.title': ({ vessel }: { vessel: Message }, f) =>
     `After the boil: ${f.say(vessel)}`,
   'plan.chart.after-boil.says': ({ dropK }: { dropK: number }, f) =>
-    `It is poured before it has lost ${f.number(dropK)} K; the plan counts by the quicker of the two.`,
+    `Its last drop falls before it has lost ${f.number(dropK)} K. The plan counts by the quicker of the two, and an emptying kettle cools sooner than these, which stay full.`,
   'plan.chart.after-boil.loses-much': 'A kettle that loses much',
   'plan.chart.after-boil.loses-little': 'A kettle that loses little',
   'plan.chart.after-boil.boil-again': 'Boil again below',
-  'plan.chart.after-boil.pour-by': 'pour by',
+  'plan.chart.after-boil.pour-by': 'last drop by',
 
   'plan.chart.glow.title': ({ burnerType }: { burnerType: Message }, f) =>
     `Glow and cool-down: ${f.say(burnerType)}`,

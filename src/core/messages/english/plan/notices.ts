@@ -41,6 +41,8 @@ export const notices = {
     f,
   ) =>
     `${circuit} (${f.shortNumber(ratingA)} A) cannot carry ${names.map((name) => f.say(name)).join(', ')} together (${f.number(drawsA)} A): never run them together, as the plan does not.`,
+  'plan.notice.boils-low': ({ boilingC }: { boilingC: number }, f) =>
+    `Water boils at ${f.number(boilingC)} °C here; that is boiling. It gets no hotter, however long it is on the fire; the hand is slower for it where that is needed.`,
   'plan.burner': ({ burner }: { burner: string }) => `the ${burner} burner`,
   'plan.notice.burners-at-once': (
     {

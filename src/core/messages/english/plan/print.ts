@@ -133,7 +133,7 @@ export const print = {
   'plan.work.kettles': ({ fixture, kettles }: { fixture: string; kettles: number }, f) =>
     `${fixture}: ${f.number(kettles)} ${f.plural(kettles, { one: 'kettle', other: 'kettles' })} of boiling water, each followed by cold.`,
   'plan.work.pour-within': ({ withinS }: { withinS: number }, f) =>
-    `Pour within ${f.duration(withinS)} of boiling, else boil again.`,
+    `The last drop falls within ${f.duration(withinS)} of boiling, else boil again.`,
   'plan.work.kettle-parts': ({ kettle, parts }: { kettle: number; parts: readonly Message[] }, f) =>
     `Kettle ${f.number(kettle)}: ${parts.map((part) => f.say(part)).join('; ')}`,
   'plan.work.kettle-lanes': ({ kettle, lengthM }: { kettle: number; lengthM: number }, f) =>

@@ -33,8 +33,12 @@ export const water = {
   'steps.boil.wait': 'Wait for a rolling boil.',
   'steps.boil.wait-here': ({ boilingC }: { boilingC: number }, f) =>
     `Wait for a rolling boil, ${f.number(boilingC, 1)} °C here.`,
+  'steps.boil.wait-low': ({ boilingC }: { boilingC: number }, f) =>
+    `Wait for a rolling boil. Water boils at ${f.number(boilingC)} °C here; that is boiling, and it gets no hotter.`,
+  'steps.boil.again': ({ againS }: { againS: number }, f) =>
+    `Switch it on again just before you lift it: water that has waited rolls again within ${f.duration(againS)}. Then pour at once.`,
   'steps.boil.burner-off': ({ burner }: { burner: string }) =>
-    `Turn the ${burner} burner off as you lift it.`,
+    `Turn the ${burner} burner off as you lift it, straight off the boil, and pour at once.`,
   'steps.boil.say': 'It boils',
   'steps.boil.ask': 'Did the kettle come to a rolling boil, and is the water still hot?',
   'steps.boil.expect': 'Boils about now',
@@ -59,6 +63,10 @@ export const water = {
     `Pour kettle ${kettle} of ${of} over ${fixture}.`,
   'steps.pour.pour': ({ kettle, of, fixture }: OfKettles) =>
     `Pour kettle ${kettle} of ${of} over ${fixture}: every spot reached by the stream.`,
+  'steps.pour.dry-first': 'Swab dry what is still to be poured: water left on it cools the stream.',
+  'steps.pour.drain-open': 'Drain open, so that what runs ahead runs off.',
+  'steps.pour.wipe-floor':
+    'Wipe walls and floor dry between kettles, before the stream comes to them.',
   'steps.pour.way.back-to-front':
     'From the back edge to the front, lane by lane; let the water run down the front.',
   'steps.pour.way.shortest':

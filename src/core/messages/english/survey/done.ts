@@ -39,6 +39,7 @@ export const done = {
   'survey.done.rest-days': 'Rest days changed',
   'survey.done.lighting': 'Lighting changed',
   'survey.done.lanes': 'Lanes changed',
+  'survey.done.pour-until': 'Pouring changed',
   'survey.done.own-custom': 'Our own custom changed',
 
   'survey.what.corner-added': 'corner added',

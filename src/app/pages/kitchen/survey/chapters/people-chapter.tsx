@@ -4,6 +4,7 @@ import { ownCustomOf } from '../../../../../core/custom/index.ts';
 import {
   CUSTOMS,
   LANE_DIRECTIONS,
+  POUR_UNTIL,
   LIMITS,
   PURPOSES,
   type Household,
@@ -107,6 +108,13 @@ export function PeopleChapter(props: { survey: SurveyController }) {
           value={household().laneDirection ?? 'back-to-front'}
           choices={LANE_DIRECTIONS.map((id) => ({ id, name: t(`kitchen.lanes.${id}`) }))}
           onPick={(laneDirection) => set({ laneDirection }, message('survey.done.lanes'))}
+        />
+        <Pick
+          label={t('survey.people.pour-until')}
+          path="household.pourUntil"
+          value={household().pourUntil ?? 'reached'}
+          choices={POUR_UNTIL.map((id) => ({ id, name: t(`kitchen.pour-until.${id}`) }))}
+          onPick={(pourUntil) => set({ pourUntil }, message('survey.done.pour-until'))}
         />
       </section>
     </div>
