@@ -72,6 +72,7 @@ const household = object<Household>({
   keepsRestDays: orElse(yesNo, true, message('problems.filled.rest-days')),
   lightingMin: may(number(LIMITS.lightingMin)),
   laneDirection: may(laneDirectionCodec),
+  armM: may(number(LIMITS.armM)),
   overrides: orElse(list(override, LIMITS.overrides), [], message('problems.filled.overrides')),
   comment: may(wordsCodec),
 });

@@ -1,5 +1,6 @@
-import type { Counter, Table } from '../../kitchen/index.ts';
+import type { Counter, Kitchen, Table } from '../../kitchen/index.ts';
 import { compareDirections, LanesRefusal } from '../../pouring/index.ts';
+import { lanesOptions, surfaceOf } from '../pours/index.ts';
 import { fillL, isPoured, pouringKettles, estimatePour } from '../estimates/index.ts';
 import type { LanesPicture, Plan, SinkPicture } from '../model/index.ts';
 
@@ -14,13 +15,15 @@ export type PourChart = {
 };
 
 /** None where lanes can be drawn in custom's direction alone: a top longer than so many lanes side by side. */
-function directionsOf(top: Counter | Table, filledL: number): PourChart['directions'] {
-  const holes = top.kind === 'counter' ? top.holes : [];
-  const backEdges = top.kind === 'counter' && top.backEdges.length > 0 ? top.backEdges : undefined;
+function directionsOf(
+  kitchen: Kitchen,
+  top: Counter | Table,
+  filledL: number,
+): PourChart['directions'] {
   try {
     const { customLengthM, shortestLengthM } = compareDirections(
-      { outer: top.outline, holes },
-      { swathM: estimatePour(top, filledL).laneM, ...(backEdges && { backEdges }) },
+      surfaceOf(top),
+      lanesOptions(kitchen, top, estimatePour(top, filledL).laneM),
     );
     return { customM: customLengthM, shortestM: shortestLengthM };
   } catch (refusal) {
@@ -42,7 +45,8 @@ export function pourCharts(plan: Plan): readonly PourChart[] {
     const picture = pours[0]?.picture;
     if (!isPoured(fixture) || !picture) return [];
     if (picture.kind !== 'lanes' && picture.kind !== 'sink') return [];
-    const directions = fixture.kind === 'sink' ? undefined : directionsOf(fixture, filledL);
+    const directions =
+      fixture.kind === 'sink' ? undefined : directionsOf(plan.kitchen, fixture, filledL);
     return [
       {
         fixture: fixture.id,

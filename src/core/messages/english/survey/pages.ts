@@ -147,4 +147,5 @@ export const pages = {
   'survey.people.rest-days': 'Sabbath and festivals',
   'survey.people.lighting': 'Candles lit before sunset',
   'survey.people.lanes': 'Lanes of a pour',
+  'survey.people.arm': 'Reach over a counter’s edge, pouring',
 } satisfies Section;

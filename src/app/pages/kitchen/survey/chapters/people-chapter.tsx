@@ -8,6 +8,7 @@ import {
   PURPOSES,
   type Household,
 } from '../../../../../core/kitchen/index.ts';
+import { ARM_M } from '../../../../../core/pouring/index.ts';
 import { message, type Message } from '../../../../../core/messages/index.ts';
 import { lazyPage, t } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/action.tsx';
@@ -108,6 +109,16 @@ export function PeopleChapter(props: { survey: SurveyController }) {
           choices={LANE_DIRECTIONS.map((id) => ({ id, name: t(`kitchen.lanes.${id}`) }))}
           onPick={(laneDirection) => set({ laneDirection }, message('survey.done.lanes'))}
         />
+        <div class="typed-row">
+          <Typed
+            label={t('survey.people.arm')}
+            quantity="length"
+            path="household.armM"
+            value={household().armM ?? ARM_M}
+            allowed={LIMITS.armM}
+            onValue={(armM) => set({ armM }, message('survey.done.arm'))}
+          />
+        </div>
       </section>
     </div>
   );
