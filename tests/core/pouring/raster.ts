@@ -2,6 +2,8 @@ import type { LanePoint, LanesOptions, LanesPlan, Ring } from '../../../src/core
 
 /** Rounding of clipper and arcs, metres. */
 export const ROUNDING_M = 2e-5;
+/** No arm is told more finely, metres. */
+const ARM_ROUNDING_M = 2e-4;
 
 /** Distance to a stretch, written anew so that the planner's own is not asked. */
 export function awayM([x, y]: LanePoint, [ax, ay]: LanePoint, [bx, by]: LanePoint): number {
@@ -48,7 +50,8 @@ export function rastered(plan: LanesPlan, options: LanesOptions, stepM: number):
       if (!isInside(p, rings)) continue;
       if (segments.some(([a, b]) => awayM(p, a, b) <= swathM / 2 + ROUNDING_M)) continue;
       dry += 1;
-      if (sides.some(({ a, b }) => awayM(p, a, b) <= armM - ROUNDING_M)) forgotten.push(p.join());
+      if (sides.some(({ a, b }) => awayM(p, a, b) <= armM - ARM_ROUNDING_M))
+        forgotten.push(p.join());
       if (!plan.unreached.some(({ outline }) => isInside(p, [outline]))) unnamed.push(p.join());
     }
   }

@@ -47,10 +47,10 @@ export function segmentsOf(lanes: readonly Pick<Lane, 'points'>[]): Segment[] {
   });
 }
 
-/** Everything within `reachM` of a stretch, drawn as a polygon that never reaches farther. */
-export function capsule([a, b]: Segment, reachM: number): Ring {
+/** Everything within `reachM` of a stretch, drawn as a polygon that never reaches farther, and less by at most the shortfall. */
+export function capsule([a, b]: Segment, reachM: number, shortfallM = ARC_SHORTFALL_M): Ring {
   const heading = Math.atan2(b[1] - a[1], b[0] - a[0]);
-  const corners = Math.ceil(Math.PI / (2 * Math.acos(1 - ARC_SHORTFALL_M / reachM)));
+  const corners = Math.ceil(Math.PI / (2 * Math.acos(1 - shortfallM / reachM)));
   const arc = (centre: LanePoint, from: number): LanePoint[] =>
     Array.from({ length: corners + 1 }, (_, k) => {
       const angle = from + (Math.PI * k) / corners;

@@ -41,6 +41,8 @@ export type Reach = {
 
 /** Two sides whose outward ways differ by less than this look the same way. */
 const SAME_WAY_COSINE = Math.cos((10 * Math.PI) / 180);
+/** No arm is told to a tenth of a millimetre, metres: keeps the corners of its circle few. */
+const ARM_SHORTFALL_M = 1e-4;
 /** Less than a square millimetre is not worth a zone. */
 const LEAST_GAIN_M2 = 1e-6;
 /** Most zones of one leg: a stop for outlines that no person stands round. */
@@ -176,7 +178,7 @@ type Share = {
 function shareOf(rest: readonly Surface[], side: StandSide, reach: Reach, shared: boolean): Share {
   const { armM, swathM, outline } = reach;
   const out = outward(side, outline);
-  const arm = capsule([side.a, side.b], armM);
+  const arm = capsule([side.a, side.b], armM, ARM_SHORTFALL_M);
   const deepM = shared ? sharedDepthM(side, reach, out) : undefined;
   const wets = intersect(ringsOfAll(rest), [arm, behind(side, out, armM + swathM / 2)]);
   const mine =
@@ -199,7 +201,7 @@ function turnedAside({ origin, along, front }: Frame): Frame {
 function zonesIn({ side, surfaces }: Share, legFrame: Frame, reach: Reach): readonly Zone[] {
   const { armM, outline, layRows } = reach;
   const frame = framed(frameFor(legFrame, side, outward(side, outline)), reach);
-  const arm = capsule([side.a, side.b], armM);
+  const arm = capsule([side.a, side.b], armM, ARM_SHORTFALL_M);
   return surfaces.flatMap((surface): readonly Zone[] => {
     const best = isOneLane(surface, frame, reach) ? turnedAside(frame) : frame;
     const rows = firstInReach(surface, best, side, reach);
