@@ -208,8 +208,8 @@ function zonesIn({ side, surfaces }: Share, legFrame: Frame, reach: Reach): read
     if (rows) return [{ surface, frame: best, rows, side }];
     return solid(intersect(ringsOfAll([surface]), [arm])).map((near) => ({
       surface: near,
-      frame,
-      rows: layRows(near, frame),
+      frame: best,
+      rows: layRows(near, best),
       side,
     }));
   });
