@@ -39,10 +39,45 @@ const galley: Surface = {
   ],
 };
 
+/** An island too wide for one arm, poured from its four sides. */
+const island: Surface = {
+  outer: [
+    [0, 0],
+    [2.4, 0],
+    [2.4, 1.2],
+    [0, 1.2],
+  ],
+  holes: [],
+};
+const round = ([a, b, c, d]: readonly LanePoint[]) =>
+  [
+    [a, b],
+    [b, c],
+    [c, d],
+    [d, a],
+  ].map(([from = [0, 0], to = [0, 0]], i) => ({
+    edge: [i, (i + 1) % 4] as const,
+    a: from,
+    b: to,
+  }));
+
 describe('lanes, as a ratio of the reference loop', () => {
   const hall = hallCounter();
   bench('reference loop', () => void referenceLoop());
   bench('a galley with a hob', () => void planLanes(galley, { swathM: 0.09, backEdges: [[0, 1]] }));
+  bench(
+    'a galley with a hob, from where one stands',
+    () =>
+      void planLanes(galley, {
+        swathM: 0.09,
+        backEdges: [[0, 1]],
+        sides: round(galley.outer).slice(2, 3),
+      }),
+  );
+  bench(
+    'an island from all its sides',
+    () => void planLanes(island, { swathM: 0.09, sides: round(island.outer) }),
+  );
   bench(
     'a hall counter of 200 corners with three cut-outs',
     () => void planLanes(hall, { swathM: 0.09, backEdges: [[0, 99]] }),

@@ -1,14 +1,19 @@
-import { createMemo, For, Index, Show } from 'solid-js';
+import { createMemo, createUniqueId, For, Index, Show } from 'solid-js';
 import { t } from '../context/language.ts';
-import type { Picture } from '../../core/plan/index.ts';
+import { distanceToEdgeM, edgesOf, type Point } from '../../core/geometry/index.ts';
+import type { Picture, Stretch } from '../../core/plan/index.ts';
 import { pouredUpTo } from './pour-progress.ts';
 import { type Frame, frameOf, pathOf } from './kitchen-frame.ts';
+import { FEET_MARGIN_CM, Stands } from './stand.tsx';
 
 type LanesPicture = Extract<Picture, { kind: 'lanes' }>;
 
 /** A share of the way, and when the stream should be there, s from the start. */
 type LaneTick = { readonly share: number; readonly atS: number };
 
+const CM_PER_M = 100;
+/** A line this near an edge along all its length runs along the edge, m. */
+const ON_EDGE_M = 0.001;
 /** From here on the marks are smaller, to stand beside each other. */
 const MANY_KETTLES = 7;
 
@@ -20,13 +25,21 @@ export function Lanes(props: {
   /** A still picture instead of a moving one: ticks at these shares of the way, with their times. */
   ticks?: readonly LaneTick[] | undefined;
 }) {
-  const frame = createMemo(() => frameOf([props.picture.outline], 8));
+  const hasStands = () => props.picture.stretches.some(({ stand }) => stand !== undefined);
+  /** Feet grow with the surface, so that they are seen beside a long one. */
+  const scale = createMemo(() => {
+    const { widthCm, heightCm } = frameOf([props.picture.outline], 0);
+    return Math.max(0.8, Math.max(widthCm, heightCm) / 200);
+  });
+  const frame = createMemo(() =>
+    frameOf([props.picture.outline], hasStands() ? FEET_MARGIN_CM * scale() : 8),
+  );
   /** Marks keep their size on the screen, whatever the size of the counter. */
   const mark = () =>
     Math.max(frame().widthCm, frame().heightCm) / (kettles().length > MANY_KETTLES ? 38 : 24);
   const kettles = () => [...new Set(props.picture.stretches.map((s) => s.kettle))];
   /** Kettle 0: none is being poured, so every one is drawn, odd and even told apart. */
-  const stateOf = (kettle: number) =>
+  const stateOf = (kettle: number): KettleState =>
     props.picture.kettle === 0
       ? kettle % 2 === 1
         ? 'odd'
@@ -41,15 +54,11 @@ export function Lanes(props: {
     const share = props.poured;
     return share === undefined ? undefined : pouredUpTo(mine(), share);
   });
-  const line = (points: readonly (readonly [number, number])[]) =>
-    points
-      .map((p) =>
-        frame()
-          .at(p)
-          .map((v) => v.toFixed(1))
-          .join(','),
-      )
-      .join(' ');
+  const now = () => {
+    const so = poured();
+    const stretch = so && mine()[so.lines.length - 1];
+    return so?.at && stretch ? { stretch, at: so.at } : undefined;
+  };
   return (
     <svg
       class="lanes"
@@ -61,27 +70,20 @@ export function Lanes(props: {
           : t('run.picture.lanes', { kettles: kettles().length })
       }
     >
-      <path
-        class="lanes-top"
-        fill-rule="evenodd"
-        d={
-          pathOf(frame(), props.picture.outline) +
-          props.picture.holes.map((h) => pathOf(frame(), h)).join('')
-        }
+      <Water
+        picture={props.picture}
+        frame={frame()}
+        stateOf={stateOf}
+        poured={poured()?.lines ?? []}
       />
-      <For each={props.picture.stretches}>
-        {(stretch) => (
-          <polyline
-            class={`lanes-stretch lanes-stretch--${stateOf(stretch.kettle)}`}
-            points={line(stretch.points)}
-          />
-        )}
-      </For>
-      <Index each={poured()?.lines ?? []}>
-        {(points) => (
-          <polyline class="lanes-stretch lanes-stretch--poured" points={line(points())} />
-        )}
-      </Index>
+      <Stands
+        stretches={props.picture.kettle === 0 ? props.picture.stretches : mine()}
+        outline={props.picture.outline}
+        frame={frame()}
+        scale={scale()}
+        now={now()}
+        middle={props.picture.kettle === 0}
+      />
       <Show when={poured()?.at}>
         {(p) => (
           <circle
@@ -122,6 +124,93 @@ export function Lanes(props: {
         }}
       </For>
     </svg>
+  );
+}
+
+/** Odd and even are told apart where no kettle is being poured. */
+type KettleState = 'odd' | 'even' | 'now' | 'past' | 'next';
+
+/** The surface from above, and on it the water of each kettle as wide as it wets. */
+function Water(props: {
+  picture: LanesPicture;
+  frame: Frame;
+  stateOf: (kettle: number) => KettleState;
+  poured: readonly (readonly Point[])[];
+}) {
+  const ids = createUniqueId();
+  /** As wide as a pass wets; a line along an edge has its own width. */
+  const widthOf = ({ points }: Pick<Stretch, 'points'>): Record<string, string> => {
+    const { laneM, outline } = props.picture;
+    if (laneM === undefined) return {};
+    const edge = edgesOf(outline).some(([a, b]) =>
+      points.every((p) => distanceToEdgeM(p, a, b) < ON_EDGE_M),
+    );
+    return edge ? {} : { 'stroke-width': String(laneM * CM_PER_M) };
+  };
+  const top = () =>
+    pathOf(props.frame, props.picture.outline) +
+    props.picture.holes.map((h) => pathOf(props.frame, h)).join('');
+  /** What this kettle pours lies over what the others do. */
+  const inkOrder = () => {
+    const isMine = ({ kettle }: Stretch) => Number(kettle === props.picture.kettle);
+    return props.picture.stretches.toSorted((a, b) => isMine(a) - isMine(b));
+  };
+  const line = (points: readonly Point[]) =>
+    points
+      .map((p) =>
+        props.frame
+          .at(p)
+          .map((v) => v.toFixed(1))
+          .join(','),
+      )
+      .join(' ');
+  return (
+    <>
+      <defs>
+        <clipPath id={`${ids}-top`}>
+          <path clip-rule="evenodd" d={top()} />
+        </clipPath>
+        <pattern
+          id={`${ids}-far`}
+          width="5"
+          height="5"
+          patternUnits="userSpaceOnUse"
+          patternTransform="rotate(45)"
+        >
+          <path class="lanes-far-line" d="M0 0V5" />
+        </pattern>
+      </defs>
+      <path class="lanes-top" fill-rule="evenodd" d={top()} />
+      <g clip-path={props.picture.laneM === undefined ? undefined : `url(#${ids}-top)`}>
+        <For each={inkOrder()}>
+          {(stretch) => (
+            <polyline
+              class={`lanes-stretch lanes-stretch--${props.stateOf(stretch.kettle)}`}
+              points={line(stretch.points)}
+              style={props.stateOf(stretch.kettle) === 'next' ? {} : widthOf(stretch)}
+            />
+          )}
+        </For>
+        <Index each={props.poured}>
+          {(points) => (
+            <polyline
+              class="lanes-stretch lanes-stretch--poured"
+              points={line(points())}
+              style={widthOf({ points: points() })}
+            />
+          )}
+        </Index>
+        <For each={props.picture.laneM === undefined ? [] : props.picture.stretches}>
+          {(stretch) => <polyline class="lanes-middle" points={line(stretch.points)} />}
+        </For>
+      </g>
+      <path class="lanes-outline" d={top()} />
+      <For each={props.picture.unreached ?? []}>
+        {({ outline }) => (
+          <path class="lanes-far" d={pathOf(props.frame, outline)} fill={`url(#${ids}-far)`} />
+        )}
+      </For>
+    </>
   );
 }
 

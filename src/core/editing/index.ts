@@ -4,7 +4,13 @@ export { offerName, OFFERS, offerTells, type Offer } from './fixtures/offers.ts'
 export { addFixture } from './fixtures/add.ts';
 export { changeFixture, copyFixture, removeFixture } from './fixtures/fixtures.ts';
 export { moveFixture, resizeFixture, turnFixture } from './shapes/move.ts';
-export { addCorner, moveCorner, removeCorner, toggleBackEdge } from './shapes/corners.ts';
+export {
+  addCorner,
+  moveCorner,
+  removeCorner,
+  tellOpenSides,
+  toggleBackEdge,
+} from './shapes/corners.ts';
 export { counterRun, type RunPiece } from './fixtures/run-along-walls.ts';
 export { SNAP_M, snapCorner, snapMove } from './shapes/snap.ts';
 export {

@@ -26,6 +26,8 @@ export {
   netAreaM2,
   perimeterM,
   pointInPolygon,
+  sideName,
   signedAreaM2,
+  type SideName,
 } from './polygon.ts';
 export { between, distanceM, distanceToEdgeM, nearestShare } from './segment.ts';

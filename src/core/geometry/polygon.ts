@@ -24,6 +24,19 @@ export function netAreaM2(outline: Polygon, holes: readonly Polygon[]): number {
   return holes.reduce((area, hole) => area - areaM2(hole), areaM2(outline));
 }
 
+/** Which way an edge looks in the plan view, where y grows away from the viewer. */
+export type SideName = 'far' | 'near' | 'left' | 'right';
+
+/** Which way the edge from corner `edge` to the next looks, outward. */
+export function sideName(polygon: Polygon, edge: number): SideName {
+  const [a, b] = [polygon[edge] ?? [0, 0], polygon[(edge + 1) % polygon.length] ?? [0, 0]];
+  const turn = Math.sign(signedAreaM2(polygon)) || 1;
+  const outX = turn * (b[1] - a[1]);
+  const outY = turn * (a[0] - b[0]);
+  if (Math.abs(outY) >= Math.abs(outX)) return outY > 0 ? 'far' : 'near';
+  return outX > 0 ? 'right' : 'left';
+}
+
 /** Length round a polygon, metres. */
 export function perimeterM(polygon: Polygon): number {
   return edgesOf(polygon).reduce((sum, [a, b]) => sum + distanceM(a, b), 0);

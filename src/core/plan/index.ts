@@ -2,7 +2,7 @@ export { buildPlan, type PlanOptions } from './build/build-plan.ts';
 export { checkPlan, planShapeProblems, type PlanProblem } from './check/index.ts';
 export { midnightsBetween, nightsBetween } from './timetable/nights.ts';
 export { describePlan } from './describe/index.ts';
-export { pourNeedOf, roomNeedOf } from './pours/index.ts';
+export { openEdges, pourNeedOf, roomNeedOf } from './pours/index.ts';
 export type * from './model/index.ts';
 export { runsThroughRestDays } from './model/rest-day-rule.ts';
 export {

@@ -234,6 +234,19 @@ describe('five hundred surfaces of a fixed list', () => {
     expect(median).toBeLessThanOrEqual(1.15);
   });
 
+  it('takes no more on counters than it did, by the number of their cut-outs', () => {
+    // Guards, a hundredth above what was measured; each cut-out costs two to three hundredths.
+    const guards = [1.09, 1.123, 1.144, 1.169];
+    guards.forEach((guard, holes) => {
+      const ratios = byRatio
+        .filter(({ n, kind }) => kind === 'counter' && sample(n).surface.holes.length === holes)
+        .map(({ plan }) => plan.quality.lengthRatio);
+      const median = ratios[Math.floor(ratios.length / 2)] ?? Infinity;
+      console.log(`${ratios.length} counters, ${holes} cut-outs: median ${median.toFixed(3)}`);
+      expect(median).toBeLessThanOrEqual(guard);
+    });
+  });
+
   it('is never shorter than a tube of its width allows', () => {
     // Steiner 1840, Hotelling 1939 (from memory): area within r of a curve ≤ 2 r L + π r². Tolerance: rounding.
     for (const { plan, swathM } of results) {

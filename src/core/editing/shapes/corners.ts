@@ -4,7 +4,6 @@ import {
   fixtureOf,
   outlineHolds,
   outlineOf,
-  type Counter,
   type Fixture,
   type Kitchen,
 } from '../../kitchen/index.ts';
@@ -23,13 +22,14 @@ function edgeFrom(edge: number, count: number): Edge {
   return [edge, (edge + 1) % count];
 }
 
-/** Renumbers back edges; an edge may become several or none. */
-function backEdgesAs(
-  counter: Counter,
+/** Renumbers told edges of an outline; an edge may become several or none. */
+function edgesAs(
+  told: readonly Edge[],
+  oldCount: number,
   count: number,
   become: (edge: number) => readonly number[],
 ): readonly Edge[] {
-  const edges = counter.backEdges.map((edge) => edgeNumber(edge, counter.outline.length));
+  const edges = told.map((edge) => edgeNumber(edge, oldCount));
   return [...new Set(edges.flatMap(become))].map((edge) => edgeFrom(edge, count));
 }
 
@@ -42,9 +42,13 @@ function redrawn(
 ): Kitchen {
   const holes = fixture.kind === 'counter' ? fixture.holes : [];
   if (!outlineHolds(outline, holes)) return kitchen;
-  if (fixture.kind === 'counter') {
-    const backEdges = backEdgesAs(fixture, outline.length, become);
-    return reshape(kitchen, fixture, { ...fixture, outline, backEdges });
+  if (fixture.kind === 'counter' || fixture.kind === 'table') {
+    const as = (told: readonly Edge[]) =>
+      edgesAs(told, fixture.outline.length, outline.length, become);
+    const { openSides } = fixture;
+    const open = openSides && { openSides: as(openSides) };
+    const back = fixture.kind === 'counter' && { backEdges: as(fixture.backEdges) };
+    return reshape(kitchen, fixture, { ...fixture, outline, ...back, ...open });
   }
   if (fixture.kind === 'sink') {
     return reshape(kitchen, fixture, {
@@ -118,4 +122,15 @@ export function toggleBackEdge(kitchen: Kitchen, id: string, edge: number): Kitc
   return backEdges.length > LIMITS.backEdges.most
     ? kitchen
     : withFixtures(kitchen, [{ ...counter, backEdges }]);
+}
+
+/** Says at which edges of a counter or a table one can stand; the same kitchen for anything else. */
+export function tellOpenSides(kitchen: Kitchen, id: string, edges: readonly number[]): Kitchen {
+  const fixture = fixtureOf(kitchen, id);
+  if (fixture?.kind !== 'counter' && fixture?.kind !== 'table') return kitchen;
+  const count = fixture.outline.length;
+  const openSides = edges.filter((edge) => edge < count).map((edge) => edgeFrom(edge, count));
+  return openSides.length > LIMITS.openSides.most
+    ? kitchen
+    : withFixtures(kitchen, [{ ...fixture, openSides }]);
 }

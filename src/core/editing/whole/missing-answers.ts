@@ -47,6 +47,17 @@ function* surfaces(fixture: Fixture): Generator<MissingAnswer> {
   }
 }
 
+/** Without a wall it may stand free or against something: nobody but the household knows. */
+function* sides(fixture: Fixture): Generator<MissingAnswer> {
+  if (fixture.kind !== 'counter' || fixture.backEdges.length > 0 || fixture.openSides) return;
+  yield about(
+    fixture,
+    'openSides',
+    message('survey.ask.open-sides', { fixture: fixture.name }),
+    message('survey.ask.open-sides.why'),
+  );
+}
+
 function* heat(fixture: Fixture): Generator<MissingAnswer> {
   const told = { fixture: fixture.name };
   if (fixture.kind === 'oven' && fixture.cleaning === 'pyrolytic' && fixture.cycleMin === undefined)
@@ -123,7 +134,11 @@ function* rooms(kitchen: Kitchen): Generator<MissingAnswer> {
 export function missingAnswers(kitchen: Kitchen): readonly MissingAnswer[] {
   const fixtures =
     kitchen.fixtures.length > 0
-      ? kitchen.fixtures.flatMap((fixture) => [...surfaces(fixture), ...heat(fixture)])
+      ? kitchen.fixtures.flatMap((fixture) => [
+          ...surfaces(fixture),
+          ...sides(fixture),
+          ...heat(fixture),
+        ])
       : [
           {
             path: 'fixtures',

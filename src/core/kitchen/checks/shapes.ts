@@ -8,7 +8,7 @@ import {
   type Polygon,
 } from '../../geometry/index.ts';
 import { message, type Message } from '../../messages/index.ts';
-import type { Cooktop, Counter, Fixture, Kitchen, Sink } from '../model/kitchen.ts';
+import type { Cooktop, Fixture, Kitchen, Sink } from '../model/kitchen.ts';
 import { problemAt, type KitchenProblem } from '../model/problem.ts';
 import { outlineOf } from '../queries/fixtures.ts';
 import { polygonFault } from './polygons.ts';
@@ -57,10 +57,15 @@ export function* holesHold(
   }
 }
 
-function* backEdgesHold(counter: Counter, at: string): Generator<KitchenProblem> {
-  const count = counter.outline.length;
-  for (const [i, [from, to]] of counter.backEdges.entries()) {
-    const path = `${at}.backEdges[${i}]`;
+/** Pairs of corners that are to be edges are edges. */
+function* edgesHold(
+  outline: Polygon,
+  edges: readonly (readonly [number, number])[],
+  at: string,
+): Generator<KitchenProblem> {
+  const count = outline.length;
+  for (const [i, [from, to]] of edges.entries()) {
+    const path = `${at}[${i}]`;
     const step = Math.abs(from - to);
     const found = message('problems.value', { json: `[${from}, ${to}]` });
     if (from >= count || to >= count) {
@@ -105,7 +110,10 @@ function* burnersStandOn(cooktop: Cooktop, at: string): Generator<KitchenProblem
  * cut-outs lie inside, back edges are edges, bowls fit, burners stand on it.
  */
 export function* shapeHolds(fixture: Fixture, at: string): Generator<KitchenProblem> {
-  if (fixture.kind === 'counter') yield* backEdgesHold(fixture, at);
+  if (fixture.kind === 'counter')
+    yield* edgesHold(fixture.outline, fixture.backEdges, `${at}.backEdges`);
+  if (fixture.kind === 'counter' || fixture.kind === 'table')
+    yield* edgesHold(fixture.outline, fixture.openSides ?? [], `${at}.openSides`);
   const outline = outlineOf(fixture);
   if (outline === undefined) return;
   if (polygonFault(outline)) {

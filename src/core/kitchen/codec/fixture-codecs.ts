@@ -53,6 +53,7 @@ const outline = must(polygonCodec);
 
 export const holesCodec = list(polygonCodec, LIMITS.holes);
 export const backEdgesCodec = list(edgeCodec, LIMITS.backEdges);
+const openSidesCodec = list(edgeCodec, LIMITS.openSides);
 
 const counter = named(
   'counter',
@@ -62,6 +63,7 @@ const counter = named(
     outline,
     holes: orElse(holesCodec, [], message('problems.filled.holes')),
     backEdges: orElse(backEdgesCodec, [], message('problems.filled.back-edges')),
+    openSides: may(openSidesCodec),
     material,
     condition,
     backsplashHeightM: orElse(number(LIMITS.backsplashM), 0, message('problems.filled.backsplash')),
@@ -138,7 +140,14 @@ const oven = named(
 
 const table = named(
   'table',
-  object<Table>({ kind: must(choice(['table'])), ...base, outline, material, condition }),
+  object<Table>({
+    kind: must(choice(['table'])),
+    ...base,
+    outline,
+    openSides: may(openSidesCodec),
+    material,
+    condition,
+  }),
 );
 
 const shelf = object<Cupboard['shelves'][number]>({

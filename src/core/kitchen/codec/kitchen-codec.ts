@@ -74,6 +74,7 @@ const household = object<Household>({
   lightingMin: may(number(LIMITS.lightingMin)),
   laneDirection: may(laneDirectionCodec),
   pourUntil: may(pourUntilCodec),
+  armM: may(number(LIMITS.armM)),
   overrides: orElse(list(override, LIMITS.overrides), [], message('problems.filled.overrides')),
   comment: may(wordsCodec),
 });

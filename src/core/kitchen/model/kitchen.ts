@@ -110,6 +110,8 @@ export type Household = {
   readonly laneDirection?: LaneDirection;
   /** Absent: reached. */
   readonly pourUntil?: PourUntil;
+  /** How far a hand with a kettle reaches over the edge of a counter, m, 0.4 to 1. Absent: 0.65. */
+  readonly armM?: number;
   readonly overrides: readonly Override[];
   readonly comment?: string;
 };
@@ -175,6 +177,8 @@ export type Counter = FixtureBase & {
   readonly holes: readonly Polygon[];
   /** Corner numbers of the edges that stand at a wall, as pairs [from, to]. */
   readonly backEdges: readonly (readonly [number, number])[];
+  /** Corner numbers of the edges at which one can stand. Absent: those in front of walls; without walls, all. */
+  readonly openSides?: readonly (readonly [number, number])[];
   readonly material: Material;
   readonly condition: Condition;
   readonly backsplashHeightM: number;
@@ -242,6 +246,8 @@ export type Oven = FixtureBase & {
 export type Table = FixtureBase & {
   readonly kind: 'table';
   readonly outline: Polygon;
+  /** Corner numbers of the edges at which one can stand. Absent: all. */
+  readonly openSides?: readonly (readonly [number, number])[];
   readonly material: Material;
   readonly condition: Condition;
 };

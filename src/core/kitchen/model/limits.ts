@@ -24,6 +24,8 @@ export const LIMITS = {
   holes: { least: 0, most: 20 },
   /** Edges of one counter that stand at walls. */
   backEdges: { least: 0, most: 20 },
+  /** Edges of one surface at which one can stand. */
+  openSides: { least: 0, most: 60 },
   bowls: { least: 1, most: 6 },
   burners: { least: 1, most: 16 },
   shelves: { least: 0, most: 60 },
@@ -35,6 +37,8 @@ export const LIMITS = {
   people: { least: 1, most: 8 },
   /** Candles before sunset, min. */
   lightingMin: { least: 0, most: 90 },
+  /** A hand over the edge of a counter, m. */
+  armM: { least: 0.4, most: 1 },
 
   latDeg: { least: -90, most: 90 },
   lonDeg: { least: -180, most: 180 },

@@ -84,11 +84,12 @@ export function laneContents(pour: Step, picture: LanesPicture, share: number): 
     usableKettleL,
     handSpeedMPerS,
     firstKettle: picture.kettle + 1,
-  }).map(({ kettle, points, litres: l, lengthM }): Stretch => ({
+  }).map(({ kettle, points, litres: l, lengthM, stand }): Stretch => ({
     kettle,
     points,
     litres: l,
     lengthM,
+    ...(stand && { stand }),
   }));
   const stretches: readonly Stretch[] = [...kept, ...own, ...cut];
   const kettles = [...new Set(cut.map(({ kettle }) => kettle))];

@@ -1,4 +1,5 @@
 import { asWritten, message, type Message } from '../../messages/index.ts';
+import { boundingBox } from '../../geometry/index.ts';
 import { isGas } from '../../kitchen/index.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import type { StepDraft } from '../context/step-draft.ts';
@@ -7,6 +8,8 @@ import { planCautions } from '../cautions/index.ts';
 import { isPoured, standingVessels } from '../estimates/index.ts';
 import { dayNotices, type Known } from '../timetable/day-notices.ts';
 import type { Timed } from '../timetable/timetable.ts';
+
+const CM2_PER_M2 = 1e4;
 
 function circuitNotices(context: PlanContext): readonly Message[] {
   const { kitchen, kettles } = context;
@@ -128,6 +131,24 @@ function customNotices(context: PlanContext, { calendar }: Known): readonly Mess
   ];
 }
 
+/** Spots that no kettle is planned for, each with how large and where, and what is asked about it. */
+function reachNotices({ kitchen }: PlanContext, drafts: readonly StepDraft[]): readonly Message[] {
+  return kitchen.fixtures.flatMap((one) => {
+    const picture = drafts.find(({ step }) => step.kind === 'pour' && step.fixture === one.id)?.step
+      .picture;
+    if (picture?.kind !== 'lanes' || !picture.unreached) return [];
+    const box = boundingBox(picture.outline);
+    const spots = picture.unreached.map(({ areaM2, at: [x, y] }) =>
+      message('plan.notice.spot', {
+        areaCm2: areaM2 * CM2_PER_M2,
+        leftM: x - box.xMinM,
+        nearM: y - box.yMinM,
+      }),
+    );
+    return [message('plan.notice.unreached', { fixture: one.name, spots })];
+  });
+}
+
 /** What the household should know before it starts. */
 export function noticesOf(
   context: PlanContext,
@@ -143,6 +164,7 @@ export function noticesOf(
     ...circuitNotices(context),
     ...fixtureNotices(context),
     ...boilNotices(context, drafts),
+    ...reachNotices(context, drafts),
     ...vesselNotices(context),
     ...customNotices(context, known),
   ];

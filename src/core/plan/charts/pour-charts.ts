@@ -1,6 +1,7 @@
-import type { Counter, Table } from '../../kitchen/index.ts';
+import type { Counter, Kitchen, Table } from '../../kitchen/index.ts';
 import type { Message } from '../../messages/index.ts';
 import { compareDirections, LanesRefusal } from '../../pouring/index.ts';
+import { lanesOptions, surfaceOf } from '../pours/index.ts';
 import {
   fillL,
   isPoured,
@@ -26,16 +27,15 @@ export type PourChart = {
 
 /** None where lanes can be drawn in custom's direction alone: a top longer than so many lanes side by side. */
 function directionsOf(
+  kitchen: Kitchen,
   top: Counter | Table,
   filledL: number,
   place: PourPlace,
 ): PourChart['directions'] {
-  const holes = top.kind === 'counter' ? top.holes : [];
-  const backEdges = top.kind === 'counter' && top.backEdges.length > 0 ? top.backEdges : undefined;
   try {
     const { customLengthM, shortestLengthM } = compareDirections(
-      { outer: top.outline, holes },
-      { swathM: estimatePour(top, filledL, place).laneM, ...(backEdges && { backEdges }) },
+      surfaceOf(top),
+      lanesOptions(kitchen, top, estimatePour(top, filledL, place).laneM),
     );
     return { customM: customLengthM, shortestM: shortestLengthM };
   } catch (refusal) {
@@ -58,7 +58,8 @@ export function pourCharts(plan: Plan): readonly PourChart[] {
     const picture = pours[0]?.picture;
     if (!isPoured(fixture) || !picture) return [];
     if (picture.kind !== 'lanes' && picture.kind !== 'sink') return [];
-    const directions = fixture.kind === 'sink' ? undefined : directionsOf(fixture, filledL, place);
+    const directions =
+      fixture.kind === 'sink' ? undefined : directionsOf(plan.kitchen, fixture, filledL, place);
     return [
       {
         fixture: fixture.id,

@@ -99,20 +99,30 @@ const stage = fields(
   { say: said, reviewAsk: said },
 );
 
-const stretch = fields({
-  kettle: number(),
-  points: list(point),
-  litres: number(),
-  lengthM: number(),
-});
+const stand = fields({ edge: list(number()), at: point, from: point, to: point });
+
+const spot = fields({ outline: list(point), areaM2: number(), at: point });
+
+const stretch = fields(
+  {
+    kettle: number(),
+    points: list(point),
+    litres: number(),
+    lengthM: number(),
+  },
+  { stand },
+);
 
 const picture = tagged('kind', {
-  lanes: fields({
-    outline: list(point),
-    holes: list(list(point)),
-    stretches: list(stretch),
-    kettle: number(),
-  }),
+  lanes: fields(
+    {
+      outline: list(point),
+      holes: list(list(point)),
+      stretches: list(stretch),
+      kettle: number(),
+    },
+    { laneM: number(), unreached: list(spot) },
+  ),
   sink: fields({ parts: list(fields({ name: said, kettle: number() })), kettle: number() }),
   burner: fields({ cooktop: text, burner: text }),
   oven: fields({ stages: list(fields({ name: said, lengthS: number(), tempC: coordinate })) }),

@@ -8,6 +8,10 @@ export type Picture =
       readonly outline: Polygon;
       readonly holes: readonly Polygon[];
       readonly stretches: readonly Stretch[];
+      /** How wide a pass wets, m; plans made before this was kept have none. */
+      readonly laneM?: number;
+      /** What nobody reaches from where one can stand. */
+      readonly unreached?: readonly UnreachedSpot[];
       /** Which of the stretches this step pours. */
       readonly kettle: number;
     }
@@ -32,6 +36,13 @@ export type Picture =
       readonly maxFillL: number;
     };
 
+/** A spot out of an arm's reach from where one can stand; `at` lies well inside it. */
+type UnreachedSpot = {
+  readonly outline: Polygon;
+  readonly areaM2: number;
+  readonly at: Point;
+};
+
 export type LanesPicture = Extract<Picture, { readonly kind: 'lanes' }>;
 export type SinkPicture = Extract<Picture, { readonly kind: 'sink' }>;
 
@@ -41,4 +52,11 @@ export type Stretch = {
   readonly points: readonly Point[];
   readonly litres: number;
   readonly lengthM: number;
+  /** From where it is poured: one begins at `at` and walks between `from` and `to` along an edge of the outline. */
+  readonly stand?: {
+    readonly edge: readonly [number, number];
+    readonly at: Point;
+    readonly from: Point;
+    readonly to: Point;
+  };
 };

@@ -29,12 +29,7 @@ export function pourNeedOf(kitchen: Kitchen, fixtureId: string): PourNeed | unde
   if (!fixture || !isPoured(fixture)) return undefined;
   const filledL = fillL(pouringKettles(kitchen));
   const { litres, kettles, pourS, ...rest } = estimatePour(fixture, filledL, pourPlaceOf(kitchen));
-  const { pours } = kettlePours(
-    fixture,
-    { litres, kettles, pourS, ...rest },
-    filledL,
-    kitchen.household.laneDirection,
-  );
+  const { pours } = kettlePours(kitchen, fixture, { litres, kettles, pourS, ...rest }, filledL);
   return { litres, kettles: aroundPlanned(kettles, pours.length), pourS, filledL };
 }
 

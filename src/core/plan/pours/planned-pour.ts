@@ -1,4 +1,4 @@
-import type { PourUntil } from '../../kitchen/index.ts';
+import type { Kitchen, PourUntil } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import {
   calibratedPour,
@@ -29,6 +29,7 @@ function saysOf(fixture: PouredFixture, until: PourUntil, spot: SpotWater): Mess
 }
 
 type Poured = {
+  readonly kitchen: Kitchen;
   readonly fixture: PouredFixture;
   readonly need: PourEstimate;
   /** Kettles that are planned. */
@@ -40,7 +41,7 @@ type Poured = {
 
 /** What a planned pour does to the surface, and what it would take by the other aim. */
 export function plannedPour(of: Poured): PlannedPour {
-  const { fixture, need, planned, filledL, place } = of;
+  const { kitchen, fixture, need, planned, filledL, place } = of;
   const { boilingC, until } = place;
   const { material } = fixture;
   const hands = usualHands({ material, boilingC });
@@ -53,7 +54,7 @@ export function plannedPour(of: Poured): PlannedPour {
     // A sink is poured in whole pieces, which may take a kettle more than its litres do.
     const kettles =
       fixture.kind === 'sink'
-        ? kettlePours(fixture, other, filledL).pours.length
+        ? kettlePours(kitchen, fixture, other, filledL).pours.length
         : other.kettles.typical;
     return { litres: other.litres, kettles };
   };

@@ -1,11 +1,23 @@
-import type { Counter, LaneDirection, Table } from '../../kitchen/index.ts';
-import { LanesRefusal, planLanes, splitIntoKettles, type LanePoint } from '../../pouring/index.ts';
+import { sideName, type Polygon, type SideName } from '../../geometry/index.ts';
+import type { Counter, Kitchen, Table } from '../../kitchen/index.ts';
+import {
+  LanesRefusal,
+  partsInReach,
+  planLanes,
+  splitIntoKettles,
+  type Lane,
+  type Unreached,
+} from '../../pouring/index.ts';
 import type { PouredFixture, PourEstimate } from '../estimates/index.ts';
 import { sinkPours } from './sink-pours.ts';
 import type { KettlePour, KettlePours } from './kettle-pour.ts';
+import { lanesOptions, surfaceOf } from './lanes-options.ts';
 import type { Stretch } from '../model/index.ts';
 
-type Line = { readonly points: readonly LanePoint[] };
+type Line = Pick<Lane, 'points' | 'stand'>;
+
+/** A spot out of reach smaller than this is wetted by what runs over it, m²: 1 cm². */
+const LEAST_SPOT_M2 = 1e-4;
 
 /** Alike shares when no lanes can be drawn. */
 function evenShares(need: PourEstimate): readonly KettlePour[] {
@@ -32,58 +44,88 @@ function lengthM({ points }: Line): number {
   }, 0);
 }
 
+/** Lines to pour in their order, and what is out of reach of them. */
+type Lines = { readonly lines: readonly Line[]; readonly unreached: readonly Unreached[] };
+
 /**
  * Backsplash from the top, then the lanes from back to front, then the front
- * edge. The water is spread evenly over all that length.
+ * edges. Water for a backsplash is thrown against it, half a lane ahead of the hand.
  */
-function topStretches(
-  top: Counter | Table,
-  need: PourEstimate,
-  filledL: number,
-  direction: LaneDirection,
-): readonly Stretch[] {
-  const holes = top.kind === 'counter' ? top.holes : [];
-  const backEdges = top.kind === 'counter' && top.backEdges.length > 0 ? top.backEdges : undefined;
-  const { lanes, edgeLanes } = planLanes(
-    { outer: top.outline, holes },
-    { swathM: need.laneM, direction, ...(backEdges && { backEdges }) },
-  );
-  const lines: readonly Line[] = [
-    ...(top.kind === 'counter' ? backLines(top) : []),
+function linesOf(kitchen: Kitchen, top: Counter | Table, laneM: number): Lines {
+  const options = lanesOptions(kitchen, top, laneM);
+  const { lanes, edgeLanes, unreached } = planLanes(surfaceOf(top), options);
+  const splashM = options.armM + laneM / 2;
+  const lines = [
+    ...(top.kind === 'counter' ? backLines(top) : []).flatMap(({ points }) =>
+      partsInReach(points, options.sides, splashM),
+    ),
     ...lanes,
     ...edgeLanes.filter(({ kind }) => kind === 'front'),
   ];
+  return { lines, unreached };
+}
+
+/** The water is spread evenly over all the length of the lines. */
+function stretchesOf(
+  lines: readonly Line[],
+  need: PourEstimate,
+  filledL: number,
+): readonly Stretch[] {
   const totalM = lines.reduce((sum, line) => sum + lengthM(line), 0);
-  const stretches = splitIntoKettles(lines, {
+  return splitIntoKettles(lines, {
     litresPerM: need.litres.typical / totalM,
     usableKettleL: filledL,
     handSpeedMPerS: need.handSpeedMS,
-  });
-  return stretches.map(({ kettle, points, litres, lengthM: long }) => ({
+  }).map(({ kettle, points, litres, lengthM: long, stand }) => ({
     kettle,
     points,
     litres,
     lengthM: long,
+    ...(stand && { stand }),
   }));
 }
 
 function topPours(
+  kitchen: Kitchen,
   top: Counter | Table,
   need: PourEstimate,
   filledL: number,
-  direction: LaneDirection,
-): readonly KettlePour[] {
-  const stretches = topStretches(top, need, filledL, direction);
+): KettlePours {
+  const { lines, unreached } = linesOf(kitchen, top, need.laneM);
+  const stretches = stretchesOf(lines, need, filledL);
   const holes = top.kind === 'counter' ? top.holes : [];
   const kettles = [...new Set(stretches.map(({ kettle }) => kettle))];
-  return kettles.map((kettle) => ({
+  const spots = unreached.filter(({ areaM2 }) => areaM2 >= LEAST_SPOT_M2);
+  const drawn = {
+    kind: 'lanes',
+    outline: top.outline,
+    holes,
+    stretches,
+    laneM: need.laneM,
+    ...(spots.length > 0 && { unreached: spots }),
+  } as const;
+  const pours = kettles.map((kettle): KettlePour => ({
     kettle,
     litres: stretches
       .filter((one) => one.kettle === kettle)
       .reduce((sum, { litres }) => sum + litres, 0),
     parts: [],
-    picture: { kind: 'lanes', outline: top.outline, holes, stretches, kettle },
+    sides: sidesOf(stretches, kettle, top.outline),
+    picture: { ...drawn, kettle },
   }));
+  return { pours, unreached: spots };
+}
+
+/** Sides at which one stands for a kettle, in the order of its stretches. */
+function sidesOf(
+  stretches: readonly Stretch[],
+  kettle: number,
+  outline: Polygon,
+): readonly SideName[] {
+  const edges = stretches.flatMap(({ kettle: own, stand }) =>
+    own === kettle && stand ? [stand.edge] : [],
+  );
+  return [...new Set(edges.map(([from]) => sideName(outline, from)))];
 }
 
 /**
@@ -92,18 +134,15 @@ function topPours(
  * @param filledL what a kettle is filled with, L
  */
 export function kettlePours(
+  kitchen: Kitchen,
   fixture: PouredFixture,
   need: PourEstimate,
   filledL: number,
-  direction: LaneDirection = 'back-to-front',
 ): KettlePours {
   try {
-    return {
-      pours:
-        fixture.kind === 'sink'
-          ? sinkPours(fixture, need, filledL)
-          : topPours(fixture, need, filledL, direction),
-    };
+    return fixture.kind === 'sink'
+      ? { pours: sinkPours(fixture, need, filledL) }
+      : topPours(kitchen, fixture, need, filledL);
   } catch (refusal) {
     if (!(refusal instanceof LanesRefusal)) throw refusal;
     return { pours: evenShares(need), refusal: refusal.code };

@@ -38,7 +38,7 @@ type Turn = {
   readonly fixture: Fixture;
   readonly pour: KettlePour;
   readonly of: number;
-  /** Why no lanes are drawn, where they are not. */
+  /** Why no lanes are drawn, where they are not, or not everywhere. */
   readonly notDrawn: readonly Message[];
   readonly kettle: Kettle;
   readonly pourS: Band;
@@ -116,9 +116,13 @@ function dryLines({ fixture }: Turn): readonly Message[] {
 /** Which way to pour: the parts of a sink by name, or lane by lane. */
 function wayLines({ context, fixture, pour }: Turn): readonly Message[] {
   if (pour.parts.length > 0) return pour.parts;
-  return fixture.kind === 'counter'
-    ? [message(`steps.pour.way.${context.kitchen.household.laneDirection ?? 'back-to-front'}`)]
-    : [message('steps.pour.way.far-to-near')];
+  const sides = (pour.sides ?? []).map((side) => message(`steps.pour.side.${side}`));
+  const stand = sides.length > 0 ? [message('steps.pour.stand', { sides })] : [];
+  const way =
+    fixture.kind === 'counter' && fixture.backEdges.length > 0
+      ? message(`steps.pour.way.${context.kitchen.household.laneDirection ?? 'back-to-front'}`)
+      : message('steps.pour.way.far-to-near');
+  return [...stand, way];
 }
 
 function pourStages(turn: Turn): readonly Stage[] {
@@ -172,10 +176,14 @@ function pourDraft(turn: Turn): StepDraft {
   );
 }
 
-function notDrawn({ refusal }: KettlePours): readonly Message[] {
-  return refusal === undefined
-    ? []
-    : [message('steps.pour.not-drawn', { why: message(`steps.pour.not-drawn.${refusal}`) })];
+function notDrawn({ refusal, unreached = [] }: KettlePours): readonly Message[] {
+  const [largest] = unreached;
+  return [
+    ...(refusal === undefined
+      ? []
+      : [message('steps.pour.not-drawn', { why: message(`steps.pour.not-drawn.${refusal}`) })]),
+    ...(largest ? [message('steps.pour.unreached')] : []),
+  ];
 }
 
 type FixturePours = {
@@ -190,12 +198,7 @@ export function pourSteps(
   need: PourEstimate,
   queue: KettleQueue,
 ): FixturePours {
-  const planned = kettlePours(
-    fixture,
-    need,
-    context.filledL,
-    context.kitchen.household.laneDirection,
-  );
+  const planned = kettlePours(context.kitchen, fixture, need, context.filledL);
   const { pours } = planned;
   const last = new Map<string, string>();
   const total = pours.reduce((sum, { litres }) => sum + litres, 0);

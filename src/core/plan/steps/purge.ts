@@ -54,7 +54,15 @@ function pourAll(context: PlanContext, fixtures: readonly Fixture[]): Purge {
       ),
     );
     const planned = poured.kettles;
-    const told = plannedPour({ fixture, need, planned, filledL, place, calibration });
+    const told = plannedPour({
+      kitchen: context.kitchen,
+      fixture,
+      need,
+      planned,
+      filledL,
+      place,
+      calibration,
+    });
     pours.push({ ...need, planned, told });
     before = poured.drafts.at(-1)?.step.id;
   }

@@ -58,3 +58,8 @@ export function unite(rings: readonly Ring[]): Surface[] {
 export function subtract(rings: readonly Ring[], less: readonly Ring[]): Surface[] {
   return run(ClipType.Difference, rings, less);
 }
+
+/** What both the first rings and the others wind round, as clean surfaces. */
+export function intersect(rings: readonly Ring[], also: readonly Ring[]): Surface[] {
+  return run(ClipType.Intersection, rings, also);
+}

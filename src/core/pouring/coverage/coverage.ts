@@ -32,14 +32,14 @@ export type CoverageOptions = {
 };
 
 /** Rounding that counts as covered: a hundredth of a millimetre. */
-const COVERAGE_TOLERANCE_M = 1e-5;
+export const COVERAGE_TOLERANCE_M = 1e-5;
 /** How far the polygon drawn for what a stretch reaches may fall short of the circle, metres. */
 const ARC_SHORTFALL_M = COVERAGE_TOLERANCE_M / 2;
 const USUAL_PLACES_A_SWATH = 8;
 
-type Segment = readonly [LanePoint, LanePoint];
+export type Segment = readonly [LanePoint, LanePoint];
 
-function segmentsOf(lanes: readonly Pick<Lane, 'points'>[]): Segment[] {
+export function segmentsOf(lanes: readonly Pick<Lane, 'points'>[]): Segment[] {
   return lanes.flatMap(({ points }) => {
     const [only] = points;
     if (points.length === 1 && only) return [[only, only] as const];
@@ -47,10 +47,10 @@ function segmentsOf(lanes: readonly Pick<Lane, 'points'>[]): Segment[] {
   });
 }
 
-/** Everything within `reachM` of a stretch, drawn as a polygon that never reaches farther. */
-function capsule([a, b]: Segment, reachM: number): Ring {
+/** Everything within `reachM` of a stretch, drawn as a polygon that never reaches farther, and less by at most the shortfall. */
+export function capsule([a, b]: Segment, reachM: number, shortfallM = ARC_SHORTFALL_M): Ring {
   const heading = Math.atan2(b[1] - a[1], b[0] - a[0]);
-  const corners = Math.ceil(Math.PI / (2 * Math.acos(1 - ARC_SHORTFALL_M / reachM)));
+  const corners = Math.ceil(Math.PI / (2 * Math.acos(1 - shortfallM / reachM)));
   const arc = (centre: LanePoint, from: number): LanePoint[] =>
     Array.from({ length: corners + 1 }, (_, k) => {
       const angle = from + (Math.PI * k) / corners;
@@ -60,7 +60,7 @@ function capsule([a, b]: Segment, reachM: number): Ring {
 }
 
 /** Shares of the edge `p` to `q` within `reachM` of a stretch: one span, as what is in reach is convex. */
-function edgeInReach(p: LanePoint, q: LanePoint, [a, b]: Segment, reachM: number): Spans {
+export function edgeInReach(p: LanePoint, q: LanePoint, [a, b]: Segment, reachM: number): Spans {
   // Distance to a stretch is convex along the edge: find its least place, then both sides where it passes the reach.
   const at = (t: number) => distanceToEdgeM(between(p, q, t), a, b);
   let [low, high] = [0, 1];
@@ -194,7 +194,7 @@ export function coverage(
 }
 
 /** Rounding of the clipper's grid leaves threads. */
-function isThin(surface: Surface): boolean {
+export function isThin(surface: Surface): boolean {
   const perimeterM = edgesOf(surface.outer).reduce((sum, [a, b]) => sum + distanceM(a, b), 0);
   return (2 * surfaceAreaM2(surface)) / perimeterM < SLIVER_M / 2;
 }

@@ -6,7 +6,8 @@
 import { distanceM } from '../../geometry/index.ts';
 import { nearestAlongM, partOf } from './progress.ts';
 import { LanesRefusal, within } from '../model/refusal.ts';
-import type { Lane, LanePoint } from '../model/types.ts';
+import type { Lane, LanePoint, Stand } from '../model/types.ts';
+import { standAlong } from '../reach/arm.ts';
 
 /** Where one kettle goes, without a lift; a kettle has several where it is lifted on its way. */
 export type KettleStretch = {
@@ -18,7 +19,12 @@ export type KettleStretch = {
   /** Seconds of pouring since this kettle's pour began, at the hand's speed; carrying not counted. */
   readonly startS: number;
   readonly endS: number;
+  /** From where it is poured, where the lane tells. */
+  readonly stand?: Stand;
 };
+
+/** A lane to be cut. */
+type Poured = Pick<Lane, 'points' | 'stand'>;
 
 export type KettleOptions = {
   /** Water that a metre of lane needs, litres per metre, 0.01 to 100. */
@@ -105,7 +111,7 @@ function checked(options: KettleOptions): void {
 }
 
 function splitFrom(
-  lanes: readonly Pick<Lane, 'points'>[],
+  lanes: readonly Poured[],
   fromM: number,
   options: KettleOptions,
 ): readonly KettleStretch[] {
@@ -120,21 +126,23 @@ function splitFrom(
   ends.forEach((kettleToM, k) => {
     let laneFromM = 0;
     let poured = 0;
-    lanes.forEach(({ points }, lane) => {
+    lanes.forEach(({ points, stand }, lane) => {
       const laneToM = stops.lifts[lane] ?? laneFromM;
       const a = Math.max(kettleFromM, laneFromM);
       const b = Math.min(kettleToM, laneToM);
       if (b - a > ROUNDING_M) {
         const lengthM = b - a;
+        const part = partOf(points, a - laneFromM, b - laneFromM);
         const startS = poured / options.handSpeedMPerS;
         poured += lengthM;
         stretches.push({
           kettle: first + k,
-          points: partOf(points, a - laneFromM, b - laneFromM),
+          points: part,
           lengthM,
           litres: lengthM * options.litresPerM,
           startS,
           endS: poured / options.handSpeedMPerS,
+          ...(stand && { stand: standAlong(part, stand) }),
         });
       }
       laneFromM = laneToM;
@@ -150,7 +158,7 @@ function splitFrom(
  * @throws LanesRefusal volume-out-of-range, speed-out-of-range
  */
 export function splitIntoKettles(
-  lanes: readonly Pick<Lane, 'points'>[],
+  lanes: readonly Poured[],
   options: KettleOptions,
 ): readonly KettleStretch[] {
   return splitFrom(lanes, 0, options);
@@ -164,7 +172,7 @@ export function splitIntoKettles(
  * @throws LanesRefusal place-out-of-range, volume-out-of-range, speed-out-of-range
  */
 export function resplitFrom(
-  lanes: readonly Pick<Lane, 'points'>[],
+  lanes: readonly Poured[],
   at: number | LanePoint,
   options: KettleOptions,
 ): readonly KettleStretch[] {

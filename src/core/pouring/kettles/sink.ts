@@ -3,7 +3,7 @@
  * walls from their top, floor — high before low, so that nothing clean is
  * splashed from above (common practice, no published source).
  */
-import { planLanes } from '../lanes/plan-lanes.ts';
+import { planLanes } from '../planner/plan-lanes.ts';
 import { pathLengthM } from '../model/plane.ts';
 import { LanesRefusal, within } from '../model/refusal.ts';
 import type { Lane, LanePoint, Ring } from '../model/types.ts';

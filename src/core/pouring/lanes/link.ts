@@ -110,6 +110,25 @@ function alongRim(ring: Ring, from: OnRim, to: OnRim): LanePoint[] {
   return pathLengthM(ahead) <= pathLengthM(back) ? ahead : back;
 }
 
+/** The kettle lifted and carried straight over. */
+function lifted(from: LanePoint, to: LanePoint, swathM: number): Link {
+  const lengthM = distanceM(from, to);
+  const costM = LIFT_SWATHS * swathM + CARRY_WEIGHT * lengthM;
+  return { pours: false, points: [from, to], lengthM, costM };
+}
+
+/** The same linker, which lifts where pouring on would lead out of `reached`. */
+export function linkWithin(
+  link: Linker,
+  swathM: number,
+  reached: (points: readonly LanePoint[]) => boolean,
+): Linker {
+  return (from, to) => {
+    const way = link(from, to);
+    return !way.pours || reached(way.points) ? way : lifted(from, to, swathM);
+  };
+}
+
 /** A linker over clean surfaces; answers are kept, as the same ends are asked for often. */
 export function linker(pieces: readonly Surface[], swathM: number): Linker {
   const rings = pieces.flatMap(ringsOf);
@@ -122,12 +141,7 @@ export function linker(pieces: readonly Surface[], swathM: number): Linker {
   };
   return (from, to) => {
     const straightM = distanceM(from, to);
-    const lift = {
-      pours: false,
-      points: [from, to],
-      lengthM: straightM,
-      costM: liftM + CARRY_WEIGHT * straightM,
-    };
+    const lift = lifted(from, to, swathM);
     if (straightM > liftM) return lift;
     if (straightInside(from, to, rings, edges)) {
       return { pours: true, points: [from, to], lengthM: straightM, costM: straightM };

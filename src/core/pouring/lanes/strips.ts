@@ -85,11 +85,13 @@ class GrowingStrip {
 /**
  * Depths of the strip borders from back to front, for a surface in its frame.
  * @param swathM deepest strip, metres
+ * @param firstWhole the strip at the back is a full swath deep, so that its lane lies as near as can be
  */
 export function chooseStrips(
   surface: Surface,
   edges: readonly SideEdge[],
   swathM: number,
+  firstWhole = false,
 ): readonly number[] {
   const depths = candidates(surface, swathM);
   const bands = depths.slice(1).map((to, i) => shadow(edges, depths[i] ?? to, to));
@@ -102,6 +104,8 @@ export function chooseStrips(
       const deep = (depths[j] ?? 0) - (depths[i] ?? 0);
       if (deep > swathM + ROUNDING_M) break;
       strip.add(bands[j - 1] ?? []);
+      const short = deep < swathM - ROUNDING_M && j < depths.length - 1;
+      if (firstWhole && i === 0 && short) continue;
       const share = deep / swathM;
       const costM = startM + strip.costM(swathM) + EVENNESS * swathM * share * share;
       const there = best[j];
@@ -114,7 +118,8 @@ export function chooseStrips(
   const borders: number[] = [];
   for (let k = depths.length - 1; k >= 0; k = best[k]?.from ?? -1) borders.push(depths[k] ?? 0);
   borders.reverse();
-  return evened(borders, edges, swathM);
+  if (!firstWhole) return evened(borders, edges, swathM);
+  return [...borders.slice(0, 1), ...evened(borders.slice(1), edges, swathM)];
 }
 
 function stripCostM(edges: readonly SideEdge[], from: number, to: number, swathM: number): number {

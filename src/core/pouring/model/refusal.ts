@@ -11,7 +11,9 @@ export type LanesRefusalCode =
   | 'volume-out-of-range'
   | 'speed-out-of-range'
   | 'size-out-of-range'
-  | 'place-out-of-range';
+  | 'place-out-of-range'
+  | 'arm-out-of-range'
+  | 'nowhere-to-stand';
 
 /**
  * A surface or an amount for which no lanes can be drawn. Its message names

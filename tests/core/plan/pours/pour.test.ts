@@ -279,7 +279,8 @@ describe('the direction of lanes', () => {
     const kitchen = only(kitchenOf('hall'), 'counter-cook-left');
     return buildPlan({
       ...kitchen,
-      household: { ...kitchen.household, ...(laneDirection && { laneDirection }) },
+      // Lanes across the counter end at its wall: a long arm reaches there.
+      household: { ...kitchen.household, armM: 0.8, ...(laneDirection && { laneDirection }) },
     });
   };
   const lanes = (plan: ReturnType<typeof planned>) =>

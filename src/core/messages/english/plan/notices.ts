@@ -83,6 +83,16 @@ export const notices = {
     `${cooktop}: induction gives no glow. Ask how it may be purged before you plan the day.`,
   'plan.notice.by-hand': ({ fixture }: { fixture: string }) =>
     `${fixture}: how much water it takes is not reckoned; it is planned as work by hand.`,
+  'plan.notice.unreached': (
+    { fixture, spots }: { fixture: string; spots: readonly Message[] },
+    f,
+  ) =>
+    `${fixture}: out of an arm’s reach from where one can stand, so no kettle is planned there: ${spots.map((spot) => f.say(spot)).join('; ')}. Can you stand at another side of it? Then say so in the kitchen. If not, ask your rabbi what is done with the spot. Never stand on a stool with boiling water.`,
+  'plan.notice.spot': (
+    { areaCm2, leftM, nearM }: { areaCm2: number; leftM: number; nearM: number },
+    f,
+  ) =>
+    `${f.number(areaCm2)} cm², ${f.number(leftM, 2)} m from its left end and ${f.number(nearM, 2)} m from its near side`,
   'plan.notice.pots': ({ names }: { names: readonly string[] }) =>
     `Not poured from: ${names.join(', ')}. What is ladled from it is in a second vessel, and it is too heavy to carry full.`,
   'plan.notice.unused-vessels': ({ names }: { names: readonly string[] }) =>

@@ -71,7 +71,15 @@ export const water = {
     'From the back edge to the front, lane by lane; let the water run down the front.',
   'steps.pour.way.shortest':
     'Lane by lane as drawn: the shortest way, by your choice; let the water run down the front.',
-  'steps.pour.way.far-to-near': 'From the far edge to the near one, lane by lane.',
+  'steps.pour.way.far-to-near': 'Lane by lane toward yourself, the farthest first.',
+  'steps.pour.stand': ({ sides }: { sides: readonly Message[] }, f) =>
+    `Stand where the feet are drawn: at ${sides.map((side) => f.say(side)).join(', then at ')}.`,
+  'steps.pour.side.far': 'the far side',
+  'steps.pour.side.near': 'the near side',
+  'steps.pour.side.left': 'the left side',
+  'steps.pour.side.right': 'the right side',
+  'steps.pour.unreached':
+    'The hatched spot is out of reach from where you can stand: no kettle is planned for it. See the notices of the plan.',
   'steps.pour.say': 'Poured',
   'steps.pour.ask': 'Was this kettle poured to the end?',
   'steps.pour.expect': 'Empty about now',
@@ -101,6 +109,8 @@ export const water = {
   'steps.pour.not-drawn.speed-out-of-range': 'the hand would be too slow or too fast',
   'steps.pour.not-drawn.size-out-of-range': 'a bowl is of no usual size',
   'steps.pour.not-drawn.place-out-of-range': 'a place on it lies outside',
+  'steps.pour.not-drawn.arm-out-of-range': 'the arm told is too short or too long',
+  'steps.pour.not-drawn.nowhere-to-stand': 'no side of it is free to stand at',
 
   'steps.sink.spout-and-tap': 'Spout and tap',
   'steps.sink.handles': ({ count }: { count: number }, f) =>

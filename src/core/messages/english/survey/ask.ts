@@ -30,6 +30,9 @@ export const ask = {
     'How many burners may glow at once depends on the air; until then it counts as no hood.',
   'survey.ask.hood-flow': 'How much air does the hood move?',
   'survey.ask.hood-flow.why': 'It stands in the manual; until then it counts as no hood.',
+  'survey.ask.open-sides': ({ fixture }: { fixture: string }) =>
+    `At which sides of ${fixture} can you stand?`,
+  'survey.ask.open-sides.why': 'It is poured from there; until then all its sides count as open.',
   'survey.ask.fixtures': 'What stands in the kitchen?',
   'survey.ask.fixtures.why': 'There is nothing to purge yet.',
 } satisfies Section;

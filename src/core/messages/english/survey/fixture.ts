@@ -36,6 +36,9 @@ export const fixture = {
 
   'survey.shape': 'Shape',
   'survey.shape.walls': 'Which edges stand at a wall?',
+  'survey.shape.stand': 'At which sides can you stand?',
+  'survey.shape.stand-at': ({ side, length }: { side: Message; length: Message }, f) =>
+    `At the ${f.say(side)}, ${f.say(length)}`,
   'survey.shape.edge': ({ side, length }: { side: Message; length: Message }, f) =>
     `${f.say(side)}, ${f.say(length)}`,
   'survey.shape.numbered-edge': (

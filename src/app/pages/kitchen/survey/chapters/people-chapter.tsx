@@ -9,6 +9,7 @@ import {
   PURPOSES,
   type Household,
 } from '../../../../../core/kitchen/index.ts';
+import { ARM_M } from '../../../../../core/pouring/index.ts';
 import { message, type Message } from '../../../../../core/messages/index.ts';
 import { lazyPage, t } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/press/action.tsx';
@@ -116,6 +117,16 @@ export function PeopleChapter(props: { survey: SurveyController }) {
           choices={POUR_UNTIL.map((id) => ({ id, name: t(`kitchen.pour-until.${id}`) }))}
           onPick={(pourUntil) => set({ pourUntil }, message('survey.done.pour-until'))}
         />
+        <div class="typed-row">
+          <Typed
+            label={t('survey.people.arm')}
+            quantity="length"
+            path="household.armM"
+            value={household().armM ?? ARM_M}
+            allowed={LIMITS.armM}
+            onValue={(armM) => set({ armM }, message('survey.done.arm'))}
+          />
+        </div>
       </section>
     </div>
   );
