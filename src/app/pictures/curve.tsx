@@ -10,7 +10,7 @@ const LEFT = 52;
 const RIGHT = 12;
 const TOP = 26;
 const BOTTOM = 30;
-const DASHES = ['', '9 6', '2 6'];
+const DASHES = ['', '9 6', '2 6', '14 4 2 4'];
 
 type Scale = { readonly toS: number; readonly low: number; readonly high: number };
 

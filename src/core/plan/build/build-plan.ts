@@ -56,7 +56,7 @@ function allDrafts(context: PlanContext) {
  */
 export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
   const kitchen = withPlainNames(written);
-  const whole = planContextOf(kitchen, options.calibration);
+  const whole = planContextOf(kitchen, options.calibration, options.startWallMs);
   const context = options.recheck ? recheckContext(whole, options.recheck) : whole;
   const { drafts, pours } = allDrafts(context);
   const steps = drafts.map((draft) =>
@@ -81,8 +81,8 @@ export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
     methods: choices.map(({ method }) => method),
     steps,
     resources,
-    gates: gatesOf(steps),
-    cautions: cautionTexts(steps, planCautions(drafts, context)),
+    gates: gatesOf(steps, kitchen),
+    cautions: cautionTexts(steps, kitchen, planCautions(drafts, context)),
     faults: FAULTS,
     questions: choices.flatMap(({ questions }) => questions),
     shopping: shoppingOf(context, drafts, totals),
@@ -91,7 +91,7 @@ export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
     ...(calendar && { days: calendar.days }),
     notices: [
       ...(options.recheck ? [recheckNotice(options.recheck)] : []),
-      ...noticesOf(context, drafts, timed, { calendar, told: options }),
+      ...noticesOf(context, drafts, timed, { calendar, told: options }, pours),
       ...calibrationNotices(context),
     ],
     ...(context.calibration && { calibration: context.calibration }),

@@ -1,9 +1,13 @@
+import { gravestFirst } from './gravity.ts';
+import { waterNotices } from './water-notices.ts';
+import type { PourTotal } from '../steps/purge.ts';
+import { shortLoadShare } from '../../kitchen/index.ts';
 import { asWritten, message, type Message } from '../../messages/index.ts';
-import { isGas } from '../../kitchen/index.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import type { StepDraft } from '../context/step-draft.ts';
 import { planCautions } from '../cautions/index.ts';
 import { isPoured, standingVessels } from '../estimates/index.ts';
+import { roomNotices } from './room-notices.ts';
 import { dayNotices, type Known } from '../timetable/day-notices.ts';
 import type { Timed } from '../timetable/timetable.ts';
 
@@ -17,21 +21,24 @@ function circuitNotices(context: PlanContext): readonly Message[] {
         .map(({ name, vessel }) => ({
           name,
           w: vessel.ratedW * (kitchen.supplyV / vessel.ratedV) ** 2,
+          // Minutes on, minutes off: what a fuse bears for an hour counts.
+          bearsA: circuit.ratingA * shortLoadShare(kitchen.country),
         })),
       ...[...context.burners.values()]
         .filter(({ burner }) => burner.circuit === circuit.id)
         .map(({ burner }) => ({
           name: message('plan.burner', { burner: burner.name }),
           w: burner.ratedW,
+          bearsA: circuit.ratingA,
         })),
       ...kitchen.fixtures.flatMap((one) =>
         'circuit' in one && one.circuit === circuit.id && one.ratedW !== undefined
-          ? [{ name: asWritten(one.name), w: one.ratedW }]
+          ? [{ name: asWritten(one.name), w: one.ratedW, bearsA: circuit.ratingA }]
           : [],
       ),
     ];
-    for (const { name, w } of loads) {
-      if (w / circuit.voltsV > circuit.ratingA)
+    for (const { name, w, bearsA } of loads) {
+      if (w / circuit.voltsV > bearsA)
         notices.push(
           message('plan.notice.circuit-overloaded', {
             name,
@@ -52,32 +59,6 @@ function circuitNotices(context: PlanContext): readonly Message[] {
         }),
       );
   }
-  return notices;
-}
-
-function airNotices(context: PlanContext): readonly Message[] {
-  const { hood, window } = context.kitchen.room;
-  const lit = [...context.burners.values()].filter(({ method }) => method === 'glow');
-  if (lit.length === 0) return [];
-  const gas = lit.some(({ burner }) => isGas(burner.type));
-  const { atOnce, peakC, limitedBy, withinLimits } = context.room;
-  const told =
-    limitedBy === 'heat' || limitedBy === 'air' || limitedBy === 'circuit' ? limitedBy : 'none';
-  const notices: Message[] = [
-    peakC
-      ? message('plan.notice.burners-at-once', {
-          atOnce,
-          limitedBy: told,
-          peakC: peakC.typical,
-          lowC: peakC.low,
-          highC: peakC.high,
-        })
-      : message('plan.notice.room-unknown'),
-  ];
-  if (!withinLimits && peakC) notices.push(message('plan.notice.room-too-much'));
-  if (gas && hood.kind !== 'vented' && window.areaM2 === 0)
-    notices.push(message('plan.notice.no-air'));
-  else if (gas && hood.kind === 'recirculating') notices.push(message('plan.notice.hood-filters'));
   return notices;
 }
 
@@ -127,15 +108,17 @@ export function noticesOf(
   drafts: readonly StepDraft[],
   timed: Timed,
   known: Known,
+  pours: readonly PourTotal[],
 ): readonly Message[] {
-  return [
+  return gravestFirst([
     ...dayNotices(context, drafts, timed, known),
     ...timed.overnight.map((step) => message('plan.notice.overnight', { step })),
     ...planCautions(drafts, context).map(({ say }) => say),
-    ...airNotices(context),
+    ...roomNotices(context),
     ...circuitNotices(context),
     ...fixtureNotices(context),
     ...vesselNotices(context),
+    ...waterNotices(context.kitchen, pours),
     ...customNotices(context, known),
-  ];
+  ]);
 }

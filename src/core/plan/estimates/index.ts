@@ -1,3 +1,4 @@
+export { besideHeat, type BesideHeat } from './beside-heat.ts';
 export { estimateBurner, glowVisible, type BurnerEstimate } from './burners.ts';
 export {
   calibratedBoil,
@@ -21,7 +22,14 @@ export {
   type PouredFixture,
   type PourEstimate,
 } from './pour-need.ts';
-export { estimateBurnersAtOnce, estimateRoom, roomOf, UNLIT, type AtOnce } from './room.ts';
+export {
+  estimateBurnersAtOnce,
+  estimateRoom,
+  outdoorOf,
+  roomOf,
+  UNLIT,
+  type AtOnce,
+} from './room.ts';
 export {
   fillL,
   pouringKettles,
