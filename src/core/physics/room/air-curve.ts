@@ -83,7 +83,7 @@ function worstMean(points: readonly AirPoint[], averagingS: number, outdoor: num
  * never says that the air is safe: a burner out of tune can give ten times the
  * CO; the alarm on the wall is what counts.
  * @throws OutOfRangeError
- * Source: one-zone mass balance; emission factors and limits of shared/emissions.json.
+ * Source: one-zone mass balance; emission factors and limits of shared/air/emissions.json.
  */
 export function airCurve(of: AirCurveInput): {
   readonly curve: readonly AirPoint[];

@@ -1,4 +1,4 @@
-import table from '../../../../shared/climate.json';
+import table from '../../../../shared/air/climate.json';
 import { band, inRange, type Band } from '../../units/index.ts';
 
 const DAYS_PER_YEAR = 365.25;
@@ -23,7 +23,7 @@ function swingK(latDeg: number, dayOfYear: number | undefined): number {
  * @param altitudeM −500 to 5000
  * @param dayOfYear 1 to 366; absent: the warmest of the year
  * @throws OutOfRangeError
- * Source: least squares over the monthly highs and lows of 87 towns, see shared/climate.json.
+ * Source: least squares over the monthly highs and lows of 87 towns, see shared/air/climate.json.
  */
 export function outdoorTemp(of: {
   readonly latDeg: number;

@@ -1,4 +1,4 @@
-import table from '../../../../shared/emissions.json';
+import table from '../../../../shared/air/emissions.json';
 import type { Band } from '../../units/index.ts';
 
 export type Pollutant = 'NO2' | 'CO' | 'CO2' | 'H2O';

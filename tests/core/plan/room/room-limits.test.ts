@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Kitchen, Room } from '../../../src/core/kitchen/index.ts';
-import { buildPlan, burnersNeedOf, gravityOf, type Plan } from '../../../src/core/plan/index.ts';
-import { GRAVE } from '../../../src/core/plan/build/gravity.ts';
-import { english } from '../../../src/core/messages/english/index.ts';
-import { inEnglish } from '../../support/english.ts';
+import type { Kitchen, Room } from '../../../../src/core/kitchen/index.ts';
+import { buildPlan, burnersNeedOf, gravityOf, type Plan } from '../../../../src/core/plan/index.ts';
+import { GRAVE } from '../../../../src/core/plan/build/gravity.ts';
+import { english } from '../../../../src/core/messages/english/index.ts';
+import { inEnglish } from '../../../support/english.ts';
 import {
   endS,
   kitchenOf,
@@ -13,7 +13,7 @@ import {
   startS,
   step,
   withFixture,
-} from './support/plans.ts';
+} from '../support/plans.ts';
 
 const coils = kitchenOf('flat-coils');
 const gas = kitchenOf('mountain-gas');
