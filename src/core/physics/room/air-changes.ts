@@ -12,6 +12,9 @@ const WARM_ROOM_K = 8;
  */
 export const LEAK_PERH: Band = band(0.1, 0.5, 0.9);
 
+/** More air than this a kitchen is not taken to get, 1/h, whatever window and hood are told. */
+export const MOST_CHANGES_PERH = 400;
+
 /**
  * Air changes of a kitchen through its window and cracks, without the hood, 1/h.
  * The band spans the methods for the window and houses from tight to leaky.

@@ -1,6 +1,7 @@
 import { SECONDS_PER_HOUR, asBand, band, inRange, type Band } from '../../units/index.ts';
 import { thinned } from '../common/curve.ts';
 import { AIR_LIMITS, emissionFactor, type AirLimit, type Pollutant } from '../tables/emissions.ts';
+import { MOST_CHANGES_PERH } from './air-changes.ts';
 import { air } from './air.ts';
 import { ROOM_M3 } from './room-heat.ts';
 import type { Hood } from './room-types.ts';
@@ -9,8 +10,6 @@ const STEP_S = 30;
 const MG_NG = 1e-6;
 /** A shut room still leaks, 1/h; below this the balance has no end. */
 const LEAST_CHANGES_PERH = 0.05;
-/** More air than this a kitchen is not taken to get, 1/h, whatever window and hood are told. */
-const MOST_CHANGES_PERH = 400;
 const LONGEST_S = 24 * SECONDS_PER_HOUR;
 
 type GasPiece = { readonly fromS: number; readonly toS: number; readonly gasW: number };

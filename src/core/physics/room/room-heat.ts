@@ -2,7 +2,7 @@ import { SECONDS_PER_HOUR, asBand, band, inRange, type Band } from '../../units/
 import { AIR_HEAT_CAPACITY_JKGK } from '../common/constants.ts';
 import { thinned } from '../common/curve.ts';
 import { standardPressure } from '../water/standard-pressure.ts';
-import { LEAK_PERH, USUAL_WIND_MS } from './air-changes.ts';
+import { LEAK_PERH, MOST_CHANGES_PERH, USUAL_WIND_MS } from './air-changes.ts';
 import { heatIndex } from './heat-index.ts';
 import { humidityPct, vapourKgM3 } from './humidity.ts';
 import type { RoomInput, RoomPoint } from './room-types.ts';
@@ -116,13 +116,19 @@ function freshAirM3S(room: Room, airC: number, corner: Corner): number {
         }).flowM3S[corner.window]
       : 0;
   const leak = (corner.leakPerH * room.volumeM3) / SECONDS_PER_HOUR;
-  return Math.hypot(hood.flowM3S, through + leak);
+  const most = (MOST_CHANGES_PERH * room.volumeM3) / SECONDS_PER_HOUR;
+  return Math.min(most, Math.hypot(hood.flowM3S, through + leak));
 }
 
 function slopes(room: Room, corner: Corner, timeS: number, at: State): State {
-  const lit = room.heat.filter(({ fromS, toS }) => timeS >= fromS && timeS < toS);
-  const heatW = lit.reduce((sum, piece) => sum + piece.heatW, 0);
-  const steam = lit.reduce((sum, piece) => sum + (piece.moistureKgS ?? 0), 0);
+  let heatW = 0;
+  let steam = 0;
+  // A plain loop: this is asked tens of thousands of times a plan.
+  for (const piece of room.heat)
+    if (timeS >= piece.fromS && timeS < piece.toS) {
+      heatW += piece.heatW;
+      steam += piece.moistureKgS ?? 0;
+    }
   const fresh = freshAirM3S(room, at.airC, corner);
   const kept = 1 - corner.capture;
   const toWallW = room.wallAreaM2 * corner.filmWM2K * (at.airC - (at.wallC[0] ?? at.airC));

@@ -48,6 +48,10 @@ function allDrafts(context: PlanContext) {
   return { drafts: [...drafts, markStep(context, drafts)], pours: purge.pours };
 }
 
+function startOf({ startWallMs }: PlanOptions): { readonly startWallMs?: number } {
+  return startWallMs === undefined ? {} : { startWallMs };
+}
+
 /**
  * The plan of a kitchen: methods by the household's custom, steps with their
  * timers and cautions, a timetable, and what to ask, buy and know. Inert data,
@@ -56,7 +60,7 @@ function allDrafts(context: PlanContext) {
  */
 export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
   const kitchen = withPlainNames(written);
-  const whole = planContextOf(kitchen, options.calibration, options.startWallMs);
+  const whole = planContextOf(kitchen, options.calibration, startOf(options));
   const context = options.recheck ? recheckContext(whole, options.recheck) : whole;
   const { drafts, pours } = allDrafts(context);
   const steps = drafts.map((draft) =>

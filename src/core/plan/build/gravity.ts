@@ -6,6 +6,7 @@ export type Gravity = 'stop' | 'look' | 'know';
 /** Keys of notices that are more than good to know. A test holds them against the catalogue. */
 export const GRAVE: Readonly<Record<string, Exclude<Gravity, 'know'>>> = {
   'plan.notice.room-blocked': 'stop',
+  'plan.notice.room-hot': 'look',
   'plan.notice.no-air': 'stop',
   'plan.notice.room-tiny': 'stop',
   'plan.notice.room-unknown': 'stop',

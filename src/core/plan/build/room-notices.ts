@@ -52,7 +52,12 @@ export function roomNotices(context: PlanContext): readonly Message[] {
   const says = [...(first ? [first] : []), ...(limit ? [limit] : [])];
   const [only] = says;
   if (!only) return [];
-  if (first) return [limit ? message('plan.notice.room-blocked', { says }) : first];
+  if (first && limit) {
+    // Bad air stops the work; heat is borne by waiting between burners.
+    const hot = context.room.limitedBy === 'heat' && !(gas && toldAirless(context.kitchen));
+    return [message(hot ? 'plan.notice.room-hot' : 'plan.notice.room-blocked', { says })];
+  }
+  if (first) return [first];
   const filters = gas && context.kitchen.room.hood.kind === 'recirculating';
   return [only, ...(filters ? [message('plan.notice.hood-filters')] : [])];
 }

@@ -1,6 +1,7 @@
 import { cautionsFor } from '../cautions/index.ts';
 import { aboutStep } from '../context/about-step.ts';
 import { planContextOf, type PlanContext } from '../context/plan-context.ts';
+import { UNLIT } from '../estimates/index.ts';
 import type { Plan } from '../model/index.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
@@ -13,9 +14,8 @@ const HOT_ROOM = 'heat-stress';
  * a plan that was made before keeps its own, and keeps to it at every step.
  */
 function contextIn(plan: Plan): PlanContext {
-  const made = planContextOf(plan.kitchen, plan.calibration, plan.days?.startWallMs);
   const hot = plan.steps.some(({ standing }) => standing.includes(HOT_ROOM));
-  const context = { ...made, room: { ...made.room, hot } };
+  const context = planContextOf(plan.kitchen, plan.calibration, { room: { ...UNLIT, hot } });
   const methods = new Map(plan.methods.map((method) => [method.fixture, method]));
   const choices = [...context.choices].map(
     ([id, choice]) => [id, { ...choice, method: methods.get(id) ?? choice.method }] as const,

@@ -13,6 +13,10 @@ export function burnersNeedOf(
   kitchen: Kitchen,
   startWallMs?: number,
 ): AtOnce & { readonly outdoorC: Band } {
-  const { room } = planContextOf(kitchen, undefined, startWallMs);
+  const { room } = planContextOf(
+    kitchen,
+    undefined,
+    startWallMs === undefined ? {} : { startWallMs },
+  );
   return { ...room, outdoorC: outdoorOf(kitchen, startWallMs) };
 }

@@ -113,12 +113,12 @@ function warmer(usual: BurnerPlanned, measured: BurnerPlanned): BurnerPlanned {
 
 /**
  * The methods and the estimates of everything in a kitchen, with what earlier runs taught.
- * @param startWallMs when the work begins: it tells the season
+ * @param o startWallMs: when the work begins, it tells the season; room: not reckoned but taken as given
  */
 export function planContextOf(
   kitchen: Kitchen,
   given?: Calibration,
-  startWallMs?: number,
+  o: { readonly startWallMs?: number; readonly room?: AtOnce } = {},
 ): PlanContext {
   const calibration = usableCalibration(kitchen, given);
   const choices = new Map(kitchen.fixtures.map((one) => [one.id, chooseMethod(one, kitchen)]));
@@ -146,7 +146,7 @@ export function planContextOf(
         ),
       ]),
     ),
-    room: roomWith(kitchen, lit, choices, startWallMs),
+    room: o.room ?? roomWith(kitchen, lit, choices, o.startWallMs),
     ...(calibration && { calibration }),
   };
 }

@@ -68,6 +68,8 @@ export const notices = {
   },
   'plan.notice.room-blocked': ({ says }: { says: readonly Message[] }, f) =>
     says.map((one) => f.say(one)).join(' '),
+  'plan.notice.room-hot': ({ says }: { says: readonly Message[] }, f) =>
+    says.map((one) => f.say(one)).join(' '),
   'plan.notice.air-not-told':
     'Nobody has told yet whether the hood blows outside and whether a window opens, so the plan reckons with neither, and then even one burner is too much: tell both under “Room and air”.',
   'plan.notice.room-tiny': ({ volumeM3, leastM3 }: { volumeM3: number; leastM3: number }, f) =>
