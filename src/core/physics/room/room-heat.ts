@@ -180,7 +180,9 @@ function path(room: Room, corner: Corner): readonly RoomPoint[] {
   const everyS = Math.min(LONGEST_STEP_S, Math.max(STEP_S, drawnS));
   for (let timeS = 0; timeS <= room.untilS; timeS += everyS) {
     const humidity = humidityPct(at.airC, at.vapour);
-    const index = heatIndex({ tempC: Math.min(at.airC, INDEX_TOP_C), humidityPct: humidity });
+    // Above its top the index stays that of the top with the same damp: it never falls as it gets hotter.
+    const indexC = Math.min(at.airC, INDEX_TOP_C);
+    const index = heatIndex({ tempC: indexC, humidityPct: humidityPct(indexC, at.vapour) });
     points.push({ timeS, airC: at.airC, humidityPct: humidity, heatIndexC: index.heatIndexC });
     const steps = innerSteps(room, at.airC, corner, everyS);
     const stepS = everyS / steps;

@@ -51,6 +51,9 @@ function shut(room: RoomOf): RoomOf {
   };
 }
 
+/** Place of the line with all shut. */
+const ALL_SHUT = 2;
+
 type Course = (room: RoomOf, lit: Lit) => readonly (readonly CurveLine['points'][number][])[];
 
 /** Planned, the same at the bad end, one burner more, and all shut. */
@@ -69,6 +72,15 @@ function linesOf({ room, planned, oneMore, atOnce }: Drawn, course: Course): rea
   ];
 }
 
+/** Place above the highest thing that matters, as a share of it. */
+const ABOVE_SHARE = 1.15;
+
+/** As high as what is planned, its bad end, one burner more and the limits; all shut may leave the picture. */
+function topOf(lines: readonly CurveLine[], limits: HeatChart['limits']): number {
+  const drawn = lines.filter((_, at) => at !== ALL_SHUT).flatMap(({ points }) => points);
+  return ABOVE_SHARE * Math.max(...drawn.map(({ y }) => y), ...limits.map(({ y }) => y));
+}
+
 function heatChart(drawn: Drawn): HeatChart {
   const { beside, planned, atOnce, untilS } = drawn;
   const { litAtS, pieces } = beside;
@@ -82,6 +94,10 @@ function heatChart(drawn: Drawn): HeatChart {
       points.map(({ timeS, heatIndexC }) => ({ timeS, y: heatIndexC })),
     );
   });
+  const limits = [
+    { name: message('plan.chart.room.extreme-caution'), y: EXTREME_CAUTION_C },
+    { name: message('plan.chart.room.danger'), y: DANGER_C },
+  ];
   const off = { name: message('plan.chart.moment.off'), timeS: litAtS + endS(planned) };
   const on = { name: message('plan.chart.moment.lit'), timeS: litAtS };
   return {
@@ -94,10 +110,8 @@ function heatChart(drawn: Drawn): HeatChart {
     }),
     unit: message('plan.chart.unit.temperature'),
     lines,
-    limits: [
-      { name: message('plan.chart.room.extreme-caution'), y: EXTREME_CAUTION_C },
-      { name: message('plan.chart.room.danger'), y: DANGER_C },
-    ],
+    limits,
+    top: topOf(lines, limits),
     moments: litAtS > 0 ? [on, off] : [off],
   };
 }
@@ -116,13 +130,15 @@ function airChart(drawn: Drawn, gas: Gas): HeatChart {
     return [curve, badCurve].map((points) => points.map(({ timeS, mgM3 }) => ({ timeS, y: mgM3 })));
   });
   const limit = AIR_LIMITS.find(({ id }) => id === LIMIT[gas]);
+  const limits = limit ? [{ name: message('plan.chart.air.limit'), y: limit.mgM3 }] : [];
   return {
     id: gas === 'NO2' ? 'room-air' : 'room-co',
     title: message(gas === 'NO2' ? 'plan.chart.air.title' : 'plan.chart.co.title'),
     says: message('plan.chart.air.by-bad-end', { burners: atOnce }),
     unit: message('plan.chart.unit.concentration'),
     lines,
-    limits: limit ? [{ name: message('plan.chart.air.limit'), y: limit.mgM3 }] : [],
+    limits,
+    top: topOf(lines, limits),
     moments: [{ name: message('plan.chart.moment.off'), timeS: endS(planned) }],
   };
 }
