@@ -21,6 +21,11 @@ function ask(words: string): Printed & { readonly code: number } {
 /** One call of every model, with the names of its results. */
 const CALLS = [
   ['standard-pressure altitudeM=1000', ['pressurePa']],
+  ['outdoor-temp latDeg=40.6 altitudeM=4 dayOfYear=197', ['afternoonC', 'meanC']],
+  [
+    'burners-at-once kitchen=demo-kitchens/hall.kitchen.json dayOfYear=105',
+    ['atOnce', 'limitedBy', 'withinLimits', 'peakC', 'outdoorC'],
+  ],
   ['boiling-temp altitudeM=800', ['tempC']],
   ['boiling-temp pressurePa=101325', ['tempC']],
   ['saturation-pressure tempC=100', ['pressurePa']],

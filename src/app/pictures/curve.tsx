@@ -1,4 +1,4 @@
-import { createMemo, For } from 'solid-js';
+import { createMemo, createUniqueId, For } from 'solid-js';
 import type { CurveLine, HeatChart } from '../../core/plan/index.ts';
 import { message, type Message } from '../../core/messages/index.ts';
 import { say, t } from '../context/language.ts';
@@ -10,7 +10,7 @@ const LEFT = 52;
 const RIGHT = 12;
 const TOP = 26;
 const BOTTOM = 30;
-const DASHES = ['', '9 6', '2 6'];
+const DASHES = ['', '9 6', '2 6', '14 4 2 4'];
 
 type Scale = { readonly toS: number; readonly low: number; readonly high: number };
 
@@ -19,7 +19,7 @@ function scaleOf(picture: HeatChart): Scale {
   const limits = picture.limits.map((limit) => limit.y);
   const times = picture.lines.flatMap((line) => line.points.map((p) => p.timeS));
   const low = Math.min(...ys, ...limits);
-  const high = Math.max(...ys, ...limits);
+  const high = Math.min(picture.top ?? Infinity, Math.max(...ys, ...limits));
   const room = (high - low) * 0.06;
   return {
     toS: Math.max(...times, ...picture.moments.map((m) => m.timeS), 1),
@@ -30,6 +30,7 @@ function scaleOf(picture: HeatChart): Scale {
 
 /** A course over time: lines told apart by dashes and words, limits across, moments along. */
 export function Curve(props: { picture: HeatChart }) {
+  const clip = createUniqueId();
   const scale = createMemo(() => scaleOf(props.picture));
   const x = (timeS: number) => LEFT + (timeS / scale().toS) * (WIDTH - LEFT - RIGHT);
   const y = (value: number) =>
@@ -46,6 +47,9 @@ export function Curve(props: { picture: HeatChart }) {
         <p class="quiet">{say(props.picture.says)}</p>
       </figcaption>
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={say(inWords(props.picture))}>
+        <clipPath id={clip}>
+          <rect x={LEFT} y={TOP} width={WIDTH - LEFT - RIGHT} height={HEIGHT - TOP - BOTTOM} />
+        </clipPath>
         <For each={ticks(scale().low, scale().high, 5)}>
           {(value) => (
             <>
@@ -106,6 +110,7 @@ export function Curve(props: { picture: HeatChart }) {
         <For each={props.picture.lines}>
           {(line, i) => (
             <polyline
+              clip-path={`url(#${clip})`}
               class={`curve-line curve-line--${line.weight}`}
               stroke-dasharray={dash(i())}
               points={path(line)}

@@ -6,7 +6,7 @@ import { POUR_MODELS, SURFACE_MODELS } from './models/surface.ts';
 import { WATER_MODELS } from './models/water.ts';
 import type { FileModel, Model } from './model/model.ts';
 import { POUR_NEED } from './models/pour-need.ts';
-import { ROOM } from './models/room.ts';
+import { BURNERS_AT_ONCE, ROOM } from './models/room.ts';
 import { scheduleReckoning } from './solvers/schedule.ts';
 
 /** Models that answer `name=value` words. A new one is added to one of these lists, or as a list of its own. */
@@ -19,6 +19,7 @@ export const MODELS: readonly Model[] = [
   ...CALENDAR_MODELS,
   POUR_NEED,
   ROOM,
+  BURNERS_AT_ONCE,
 ];
 
 /** Solvers that take one file. */

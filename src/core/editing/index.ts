@@ -29,4 +29,5 @@ export { pullCorner, resizeAtWall } from './shapes/resize.ts';
 export { roomBox } from './shapes/room.ts';
 export { missingAnswers, type MissingAnswer } from './whole/missing-answers.ts';
 export { problemsOf } from './whole/problems.ts';
+export { NEW_WINDOW } from './tables/usual.ts';
 export { placesLike, type Town } from './tables/places.ts';

@@ -4,7 +4,7 @@ export type * from './model/kitchen.ts';
 export { plainLine } from './model/plain-line.ts';
 export { problemMessage, problemWhere, type KitchenProblem } from './model/problem.ts';
 export { LIMITS, type Range } from './model/limits.ts';
-export { countryOf, COUNTRY_CODES } from './model/country.ts';
+export { countryOf, COUNTRY_CODES, kettlePlateV, shortLoadShare } from './model/country.ts';
 export {
   LARGEST_FILE_BYTES,
   parseKitchen,
@@ -14,6 +14,7 @@ export {
   type ParsedKitchen,
 } from './file/parse-kitchen.ts';
 export { drawingHolds, outlineHolds } from './checks/index.ts';
+export { hoodTold, toldAirless, windowTold } from './queries/air-out.ts';
 export { burnersOf, isGas } from './queries/burners.ts';
 export { drawnOutlines, fixtureOf, mayBeUndrawn, outlineOf } from './queries/fixtures.ts';
 export { isElectric, standsOnStove } from './queries/vessels.ts';

@@ -37,12 +37,21 @@ export { ovenCurve } from './oven/oven-curve.ts';
 export { highestHeat, ovenCooling, ovenStages } from './oven/oven-stages.ts';
 
 export { admittance } from './room/admittance.ts';
+export { airChanges } from './room/air-changes.ts';
 export { airCurve } from './room/air-curve.ts';
 export { air } from './room/air.ts';
-export { burnersAtOnce, type BurnersInput, type BurnersReason } from './room/burners-at-once.ts';
+export {
+  batchesOf,
+  burnersAtOnce,
+  heatOf,
+  type Batch,
+  type BurnersInput,
+  type BurnersReason,
+} from './room/burners-at-once.ts';
 export { heatIndex } from './room/heat-index.ts';
+export { outdoorTemp, WITHOUT_PLACE_LAT_DEG } from './room/outdoor.ts';
 export { roomHeat } from './room/room-heat.ts';
-export type { RoomInput, RoomPoint } from './room/room-types.ts';
+export type { HeatPiece, RoomInput, RoomPoint } from './room/room-types.ts';
 export { wallOfEffusivity, wallRates } from './room/wall-layers.ts';
 export { windowFlow } from './room/window-flow.ts';
 

@@ -1,7 +1,9 @@
 export { buildPlan, type PlanOptions } from './build/build-plan.ts';
 export { checkPlan, planShapeProblems, type PlanProblem } from './check/index.ts';
 export { midnightsBetween, nightsBetween } from './timetable/nights.ts';
+export { gravestFirst, gravityOf } from './build/gravity.ts';
 export { describePlan } from './describe/index.ts';
+export { burnersNeedOf } from './context/burners-need.ts';
 export { openEdges, pourNeedOf, roomNeedOf } from './pours/index.ts';
 export type * from './model/index.ts';
 export { runsThroughRestDays } from './model/rest-day-rule.ts';

@@ -10,6 +10,11 @@ export function exactly(value: number): Band {
   return { low: value, typical: value, high: value };
 }
 
+/** A band as it is; a number as a band with no spread. */
+export function asBand(value: number | Band): Band {
+  return typeof value === 'number' ? exactly(value) : value;
+}
+
 /**
  * Builds a band from three numbers in any order of trust.
  * @throws RangeError when they are not finite or not in order.

@@ -1,4 +1,4 @@
-export { addBands, band, exactly, mapBand, type Band } from './band.ts';
+export { addBands, asBand, band, exactly, mapBand, type Band } from './band.ts';
 export { inRange, OutOfRangeError } from './out-of-range.ts';
 export * from './durations.ts';
 export * from './sizes.ts';

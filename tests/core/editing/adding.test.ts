@@ -209,6 +209,40 @@ describe('changing and copying', () => {
       const value = field === 'material' ? 'granite' : 'smooth';
       kitchen = survey.changeFixture(kitchen, id, { [field]: value });
     }
-    expect(survey.missingAnswers(kitchen).map(({ path }) => path)).toEqual(['place']);
+    expect(survey.missingAnswers(kitchen).map(({ path }) => path)).toEqual([
+      'place',
+      'room.hood.kind',
+      'room.window',
+    ]);
+  });
+});
+
+describe('air that is not told', () => {
+  const empty = survey.newKitchen({ name: 'Empty', country: 'GB' }, inEnglish);
+
+  it('is not "none": a new kitchen has neither hood nor window chosen', () => {
+    expect(empty.room.hood.kind).toBe('unknown');
+    expect(empty.room.window).toBeUndefined();
+  });
+
+  it('a hood that is added takes "no hood" back and asks where it blows', () => {
+    const none = { ...empty, room: { ...empty.room, hood: { kind: 'none' as const, flowLS: 0 } } };
+    const { kitchen } = survey.addFixture(none, 'hood', inEnglish);
+    expect(kitchen.fixtures.map(({ kind }) => kind)).toEqual(['hood']);
+    expect(kitchen.room.hood.kind).toBe('unknown');
+    expect(survey.missingAnswers(kitchen).map(({ path }) => path)).toContain('room.hood.kind');
+  });
+
+  it('a hood that was told stays as it was told', () => {
+    const told = {
+      ...empty,
+      room: { ...empty.room, hood: { kind: 'vented' as const, flowLS: 90 } },
+    };
+    expect(survey.addFixture(told, 'hood', inEnglish).kitchen.room.hood.kind).toBe('vented');
+  });
+
+  it('a British kettle is rated at 240 V, so it draws 2.75 kW and not 3', () => {
+    const [kettle] = empty.vessels;
+    expect(kettle).toMatchObject({ ratedW: 3000, ratedV: 240 });
   });
 });

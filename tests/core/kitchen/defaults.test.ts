@@ -37,11 +37,11 @@ describe('fields that may be left out', () => {
         household: { people: 1, keepsRestDays: true, overrides: [] },
         room: {
           heightM: 2.5,
-          hood: { kind: 'none', flowLS: 0 },
-          window: { areaM2: 0, heightM: 0 },
+          hood: { kind: 'unknown', flowLS: 0 },
         },
         circuits: [{ voltsV: 230 }],
-        vessels: [{ ratedW: 3000, ratedV: 230, count: 1 }],
+        // "220-240 V" on the plate: 3 kW are of 240 V.
+        vessels: [{ ratedW: 3000, ratedV: 240, count: 1 }],
         fixtures: [
           { designation: 'undecided', material: 'unknown', condition: 'unknown' },
           { designation: 'undecided', material: 'unknown' },
@@ -49,6 +49,8 @@ describe('fields that may be left out', () => {
       },
     });
     expect('kitchen' in outcome && 'place' in outcome.kitchen).toBe(false);
+    // Not told is not "none".
+    expect('kitchen' in outcome && 'window' in outcome.kitchen.room).toBe(false);
     expect('kitchen' in outcome && 'comment' in (outcome.kitchen.fixtures[0] ?? {})).toBe(false);
   });
 
@@ -63,7 +65,6 @@ describe('fields that may be left out', () => {
       'household.overrides',
       'room.heightM',
       'room.hood',
-      'room.window',
       'circuits[0].voltsV',
       'vessels[0].ratedW',
       'vessels[0].ratedV',
@@ -102,6 +103,7 @@ describe('warnings', () => {
     ['a kettle with no socket', 'flat-coils', (k) => delete k.vessels[0].circuit, 'vessels[0].circuit', 'nothing'],
     ['a vented hood without a flow', 'hall', (k) => (k.room.hood.flowLS = 0), 'room.hood.flowLS', '0'],
     ['a flow without a hood', 'hall', (k) => (k.room.hood.kind = 'none'), 'room.hood.kind', '600 L/s'],
+    ['a room too small to reckon', 'hall', (k) => (k.room = { ...k.room, floorAreaM2: 1, heightM: 2 }), 'room.floorAreaM2', '2 m³'],
     ['a cycle of an oven that has none', 'mountain-gas', (k) => (k.fixtures[5].cycleMin = 120), 'fixtures[5].cycleMin', '120'],
   ]; // prettier-ignore
 

@@ -12,6 +12,7 @@ import type {
   Vessel,
 } from '../../../src/core/kitchen/index.ts';
 import { households } from './household-arbitrary.ts';
+import { rooms } from './room-arbitrary.ts';
 
 const cm = (metres: number) => Number(metres.toFixed(2));
 const metres = (min: number, max: number) =>
@@ -267,15 +268,7 @@ function around(
     supplyV: fc.constant(supplyV),
     tapColdC: fc.integer({ min: 5, max: 25 }),
     household: households(first),
-    room: fc.record({
-      floorAreaM2: metres(5, 60),
-      heightM: metres(2.2, 3.5),
-      hood: fc.constantFrom(
-        { kind: 'none', flowLS: 0 } as const,
-        { kind: 'vented', flowLS: 120 } as const,
-      ),
-      window: fc.constantFrom({ areaM2: 0, heightM: 0 }, { areaM2: 0.9, heightM: 1.1 }),
-    }),
+    room: rooms(),
     circuits: fc.constant(circuits),
     vessels: vessels(circuits, top?.kind === 'cooktop' ? top.burners[0]?.id : undefined),
     fixtures: fc.constant(all),

@@ -23,7 +23,7 @@ const accepts = new Ajv2020({ strict: true, strictRequired: false, allErrors: tr
 );
 
 function fieldsRead(value: unknown): boolean {
-  const notes = new Notes({ supplyV: 0, kettleW: 0 });
+  const notes = new Notes({ supplyV: 0, kettleW: 0, kettleV: 0 });
   const kitchen = kitchenCodec.read(value, '', notes);
   expect(kitchen === undefined).toBe(notes.problems.length > 0);
   return kitchen !== undefined;

@@ -4,6 +4,7 @@ import { HEAT_ROWS } from './rows/heat.ts';
 import { KETTLE_ROWS } from './rows/kettle.ts';
 import { POUR_ROWS } from './rows/pour.ts';
 import { POURED_ROWS } from './rows/poured.ts';
+import { ROOM_LIMIT_ROWS } from './rows/room-limits.ts';
 import { ROOM_ROWS } from './rows/room.ts';
 import type { Row } from './rows/row.ts';
 import { SURFACE_ROWS } from './rows/surface.ts';
@@ -18,6 +19,7 @@ const ALL: readonly Row[] = [
   ...SURFACE_ROWS,
   ...HEAT_ROWS,
   ...ROOM_ROWS,
+  ...ROOM_LIMIT_ROWS,
 ];
 
 /** Difference as a share of what is allowed: 1 is the limit. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import appliances from '../../../shared/appliances.json';
 import burners from '../../../shared/burners.json';
 import burns from '../../../shared/burns.json';
-import emissions from '../../../shared/emissions.json';
+import emissions from '../../../shared/air/emissions.json';
 import materials from '../../../shared/materials.json';
 import sources from '../../../shared/sources/physics.json';
 import { MATERIALS, type BurnerType, type VesselBody } from '../../../src/core/kitchen/index.ts';

@@ -48,12 +48,19 @@ describe.each(FILES)('heat pictures of %s', (file) => {
     const room = pictures.find(({ id }) => id === 'room-heat') as HeatChart;
     expect(most(room, 1)).toBeGreaterThan(most(room, 0));
     expect(most(room, 2)).toBeGreaterThan(most(room, 0));
+    // The bad end of what is planned.
+    expect(most(room, 3)).toBeGreaterThan(most(room, 0));
   });
 
   it('draws gas air for gas only, and above the hour limit when all is shut', () => {
     const gas = ['mountain-gas', 'hall'].includes(file);
     const air = pictures.find(({ id }) => id === 'room-air');
     expect(air !== undefined).toBe(gas);
-    if (air) expect(most(air, 2)).toBeGreaterThan(air.limits[0]?.y ?? Infinity);
+    const co = pictures.find(({ id }) => id === 'room-co');
+    expect(co !== undefined).toBe(gas);
+    if (!air || !co) return;
+    expect(most(air, 2)).toBeGreaterThan(air.limits[0]?.y ?? Infinity);
+    expect(most(air, 3)).toBeGreaterThan(most(air, 0));
+    expect(most(co, 3)).toBeGreaterThan(most(co, 0));
   });
 });

@@ -134,7 +134,7 @@ describe('the room', () => {
     const gas = buildPlan(small);
     expect(gas.resources.find(({ kind }) => kind === 'burners-lit')?.capacity).toBe(1);
     expect(noticesText(gas)).toContain('One burner at a time, for the');
-    expect(noticeKeys(gas)).toContain('plan.notice.no-air');
+    expect(noticesText(gas)).toContain('neither a hood to the outside nor a window');
   });
 });
 

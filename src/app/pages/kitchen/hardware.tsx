@@ -7,6 +7,8 @@ function hoodMessage({ hood }: Room): Message {
   switch (hood.kind) {
     case 'none':
       return message('kitchen.hardware.hood.none');
+    case 'unknown':
+      return message('kitchen.hardware.hood.unknown');
     case 'vented':
       return message('kitchen.hardware.hood.vented', { flowLS: hood.flowLS });
     case 'recirculating':
@@ -15,6 +17,7 @@ function hoodMessage({ hood }: Room): Message {
 }
 
 function windowMessage({ window }: Room): Message {
+  if (window === undefined) return message('kitchen.hardware.window.not-told');
   return window.areaM2 > 0
     ? message('kitchen.hardware.window.opens', { areaM2: window.areaM2 })
     : message('kitchen.hardware.window.none');

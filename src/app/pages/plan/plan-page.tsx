@@ -2,7 +2,7 @@ import { say, t } from '../../context/language.ts';
 import '../../styles/kitchen/custom.css';
 import { createSignal, For, Show } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
-import type { Plan } from '../../../core/plan/index.ts';
+import { gravestFirst, gravityOf, type Plan } from '../../../core/plan/index.ts';
 import type { PlanPictures } from '../../controllers/kitchen/kitchen-controller.ts';
 import { Curve } from '../../pictures/curve.tsx';
 import { KitchenPlan } from '../../pictures/kitchen-plan.tsx';
@@ -170,7 +170,9 @@ function Notices(props: { plan: Plan }) {
   return (
     <Show when={props.plan.notices.length > 0}>
       <ul class="notices">
-        <For each={props.plan.notices}>{(notice) => <li>{say(notice)}</li>}</For>
+        <For each={gravestFirst(props.plan.notices)}>
+          {(notice) => <li class={`notice--${gravityOf(notice)}`}>{say(notice)}</li>}
+        </For>
       </ul>
     </Show>
   );

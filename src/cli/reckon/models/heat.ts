@@ -129,6 +129,7 @@ export const HEAT_MODELS: readonly Model[] = [
       number('supplyV', 'V', [90, 440]),
       number('ratingA', 'A', [1, 125]),
       { name: 'loadsW', kind: 'numbers', unit: 'W, with commas between', range: [0, 40_000] },
+      number('bearsShare', '1', [1, 1.6], 1),
       { name: 'continuous', kind: 'flag', unit: 'true or false', usual: false },
     ],
     results: { loadA: 'A', spareA: 'A', allowed: 'true or false' },

@@ -1,5 +1,11 @@
-import { admittance, air, heatIndex, windowFlow } from '../../../core/physics/index.ts';
-import { number, type Model, type Values } from '../model/model.ts';
+import {
+  admittance,
+  air,
+  heatIndex,
+  outdoorTemp,
+  windowFlow,
+} from '../../../core/physics/index.ts';
+import { number, optional, type Model, type Values } from '../model/model.ts';
 import { physicsSources } from '../model/sources.ts';
 
 /** Values were checked against the inputs of the model, so the shapes fit. */
@@ -52,6 +58,19 @@ export const ROOM_MODELS: readonly Model[] = [
     },
     sources: physicsSources('warren-parkins-1984', 'degids-phaff-1982'),
     evaluate: (values) => ({ ...windowFlow(as(values)) }),
+  },
+  {
+    name: 'outdoor-temp',
+    about:
+      'Air outside on a usual afternoon, by latitude, altitude and day of the year; fitted to towns.',
+    inputs: [
+      number('latDeg', '°', [-90, 90]),
+      number('altitudeM', 'm', [-500, 5000], 0),
+      optional({ ...number('dayOfYear', '1', [1, 366]), about: 'absent: the warmest of the year' }),
+    ],
+    results: { afternoonC: '°C', meanC: '°C' },
+    sources: physicsSources('climate-fit'),
+    evaluate: (values) => ({ ...outdoorTemp(as(values)) }),
   },
   {
     name: 'admittance',

@@ -58,6 +58,11 @@ export type Usual = {
 export const USUAL = table.rows as readonly unknown[] as readonly Usual[];
 export const ROOM_RATIO = table.roomRatio.value;
 export const NEW_KITCHEN = table.newKitchen;
+/** A window that is said to open, until its size is told. */
+export const NEW_WINDOW = {
+  areaM2: table.newKitchen.windowAreaM2,
+  heightM: table.newKitchen.windowHeightM,
+} as const;
 export const NEW_KETTLE_BODY = table.newKitchen.kettleBody as VesselBody;
 
 export function sizesIn(country: string): Sizes {

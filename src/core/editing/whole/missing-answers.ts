@@ -101,6 +101,11 @@ function* hardware(kitchen: Kitchen): Generator<MissingAnswer> {
   }
 }
 
+/** Is there anything that heats the room? */
+function heated({ fixtures }: Kitchen): boolean {
+  return fixtures.some(({ kind }) => kind === 'cooktop' || kind === 'oven');
+}
+
 function* rooms(kitchen: Kitchen): Generator<MissingAnswer> {
   if (kitchen.place === undefined)
     yield {
@@ -110,12 +115,24 @@ function* rooms(kitchen: Kitchen): Generator<MissingAnswer> {
     };
   const { kind, flowLS } = kitchen.room.hood;
   const hood = kitchen.fixtures.find((fixture) => fixture.kind === 'hood');
-  if (hood && kind === 'none')
+  if (hood && (kind === 'none' || kind === 'unknown'))
     yield {
       path: 'room.hood.kind',
       fixture: hood.id,
       ask: message('survey.ask.hood', { hood: hood.name }),
       why: message('survey.ask.hood.why'),
+    };
+  else if (kind === 'unknown' && heated(kitchen))
+    yield {
+      path: 'room.hood.kind',
+      ask: message('survey.ask.any-hood'),
+      why: message('survey.ask.hood.why'),
+    };
+  if (kitchen.room.window === undefined && heated(kitchen))
+    yield {
+      path: 'room.window',
+      ask: message('survey.ask.window'),
+      why: message('survey.ask.window.why'),
     };
   if (kind === 'vented' && flowLS === 0)
     yield {

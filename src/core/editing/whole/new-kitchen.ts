@@ -1,4 +1,4 @@
-import { countryOf, type Kitchen } from '../../kitchen/index.ts';
+import { countryOf, kettlePlateV, type Kitchen } from '../../kitchen/index.ts';
 import type { Translator } from '../../messages/index.ts';
 import { NEW_KETTLE_BODY, NEW_KITCHEN, sizesIn, socketCircuitA } from '../tables/usual.ts';
 
@@ -43,8 +43,7 @@ export function newKitchen(
     room: {
       floorAreaM2: NEW_KITCHEN.floorAreaM2,
       heightM: NEW_KITCHEN.heightM[sizesIn(o.country)],
-      hood: { kind: 'none', flowLS: 0 },
-      window: { areaM2: 0, heightM: 0 },
+      hood: { kind: 'unknown', flowLS: 0 },
     },
     circuits: [circuit(1), circuit(2)],
     vessels: [
@@ -55,7 +54,7 @@ export function newKitchen(
         body: NEW_KETTLE_BODY,
         maxFillL: NEW_KITCHEN.maxFillL,
         ratedW: kettleW,
-        ratedV: supplyV,
+        ratedV: kettlePlateV(o.country, supplyV),
         circuit: 'sockets-1',
         count: 1,
       },

@@ -13,7 +13,7 @@ const burnerPointsCodec = list(pointCodec, LIMITS.burners);
 
 /** Whether the reader takes a value; none of these is filled from the country. */
 function reads<T>(codec: Codec<T>, value: unknown): boolean {
-  return codec.read(value, '', new Notes({ supplyV: 0, kettleW: 0 })) !== undefined;
+  return codec.read(value, '', new Notes({ supplyV: 0, kettleW: 0, kettleV: 0 })) !== undefined;
 }
 
 /** Whether a polygon can be an outline with these cut-outs in a kitchen file. */

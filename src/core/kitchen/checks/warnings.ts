@@ -1,5 +1,6 @@
 import { message } from '../../messages/index.ts';
 import { foundValue, problemAt, type KitchenWarning } from '../model/problem.ts';
+import { shortLoadShare } from '../model/country.ts';
 import { isElectric } from '../queries/vessels.ts';
 import { answersToLookAt, ownCustomRests } from './own-custom.ts';
 import type { Circuit, Kitchen, Vessel } from '../model/kitchen.ts';
@@ -14,6 +15,7 @@ function currentA(vessel: Vessel, circuit: Circuit): number {
 
 /** A kettle too strong for its circuit trips it alone; several at once trip it together. */
 function* loads(kitchen: Kitchen): Generator<KitchenWarning> {
+  const share = shortLoadShare(kitchen.country);
   for (const [c, circuit] of kitchen.circuits.entries()) {
     let togetherA = 0;
     let tripsAlone = false;
@@ -23,7 +25,7 @@ function* loads(kitchen: Kitchen): Generator<KitchenWarning> {
       const drawA = currentA(vessel, circuit);
       togetherA += drawA * vessel.count;
       count += vessel.count;
-      if (drawA > circuit.ratingA) {
+      if (drawA > circuit.ratingA * share) {
         tripsAlone = true;
         yield problemAt(
           `vessels[${i}].circuit`,
@@ -97,6 +99,20 @@ function* leftOpen(kitchen: Kitchen): Generator<KitchenWarning> {
   }
 }
 
+/** Least room that heat and air are reckoned for, m³. */
+const LEAST_ROOM_M3 = 3;
+
+function* rooms({ room }: Kitchen): Generator<KitchenWarning> {
+  const volumeM3 = room.floorAreaM2 * room.heightM;
+  if (volumeM3 < LEAST_ROOM_M3)
+    yield problemAt(
+      'room.floorAreaM2',
+      message('problems.room-small.found', { volumeM3 }),
+      message('problems.room-small.allowed', { leastM3: LEAST_ROOM_M3 }),
+      message('problems.room-small.advice'),
+    );
+}
+
 function* cycles(kitchen: Kitchen): Generator<KitchenWarning> {
   for (const [i, fixture] of kitchen.fixtures.entries()) {
     if (fixture.kind === 'oven' && fixture.cleaning === 'none' && fixture.cycleMin !== undefined) {
@@ -113,6 +129,7 @@ export function warningsFor(kitchen: Kitchen): readonly KitchenWarning[] {
     ...loads(kitchen),
     ...voltages(kitchen),
     ...leftOpen(kitchen),
+    ...rooms(kitchen),
     ...cycles(kitchen),
     ...ownCustomRests(kitchen),
     ...answersToLookAt(kitchen),

@@ -8,7 +8,12 @@ export type JsonSchema = { readonly [keyword: string]: unknown };
 export type FilledIn = { readonly path: string; readonly value: unknown; readonly why: Message };
 
 /** What fills fields that were left out, from the country and the mains of the file. */
-export type Defaults = { readonly supplyV: number; readonly kettleW: number };
+export type Defaults = {
+  readonly supplyV: number;
+  readonly kettleW: number;
+  /** Voltage on the plates of kettles. */
+  readonly kettleV: number;
+};
 
 /** More problems than this help nobody: the rest waits for the next try. */
 export const MOST_PROBLEMS = 100;

@@ -100,17 +100,16 @@ const room = object<Room>({
       kind: must(hoodKindCodec),
       flowLS: orElse(number(LIMITS.hoodFlowLS), 0, message('problems.filled.not-told')),
     }),
-    { kind: 'none', flowLS: 0 },
+    { kind: 'unknown', flowLS: 0 },
     message('problems.filled.hood'),
   ),
-  window: orElse(
-    object<Room['window']>({
+  window: may(
+    object<NonNullable<Room['window']>>({
       areaM2: must(number(LIMITS.windowAreaM2)),
       heightM: must(number(LIMITS.windowHeightM)),
     }),
-    { areaM2: 0, heightM: 0 },
-    message('problems.filled.window'),
   ),
+  outdoorC: may(number(LIMITS.outdoorC)),
   comment: may(wordsCodec),
 });
 
@@ -143,7 +142,8 @@ const vessel = object<Vessel>({
   ),
   ratedV: orEstimate(
     voltsCodec,
-    ({ supplyV }) => supplyV,
+    ({ supplyV, kettleV }, siblings) =>
+      siblings['kind'] === 'electric-kettle' ? kettleV : supplyV,
     message('problems.filled.kitchen-mains'),
   ),
   circuit: may(idCodec),

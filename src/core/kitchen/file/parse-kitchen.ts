@@ -1,6 +1,6 @@
 import { message } from '../../messages/index.ts';
 import { crossCheck, warningsFor } from '../checks/index.ts';
-import { countryOf } from '../model/country.ts';
+import { countryOf, kettlePlateV } from '../model/country.ts';
 import { readJsonText } from '../codec/json-text.ts';
 import { FILE_FORMAT, FILE_VERSION, kitchenCodec } from '../codec/kitchen-codec.ts';
 import { isObject } from '../codec/object.ts';
@@ -43,9 +43,12 @@ function defaultsFor(raw: unknown): Defaults {
   const fields = isObject(raw) ? raw : {};
   const country = countryOf(fields['country']);
   const told = fields['supplyV'];
+  const supplyV = typeof told === 'number' ? told : (country?.supplyV ?? 0);
   return {
-    supplyV: typeof told === 'number' ? told : (country?.supplyV ?? 0),
+    supplyV,
     kettleW: country?.kettleW ?? 0,
+    // Another mains than the country's: its plates are not the country's either.
+    kettleV: supplyV === country?.supplyV ? kettlePlateV(country.code, supplyV) : supplyV,
   };
 }
 

@@ -88,7 +88,12 @@ const DESIGNATION: Record<Designation, true> = {
   pareve: true,
   undecided: true,
 };
-const HOOD: Record<HoodKind, true> = { none: true, recirculating: true, vented: true };
+const HOOD: Record<HoodKind, true> = {
+  none: true,
+  recirculating: true,
+  vented: true,
+  unknown: true,
+};
 const VESSEL: Record<VesselKind, true> = {
   'electric-kettle': true,
   'stove-kettle': true,

@@ -124,14 +124,17 @@ export type Place = {
   readonly land: 'israel' | 'diaspora';
 };
 
-export type HoodKind = 'none' | 'recirculating' | 'vented';
+/** `unknown`: nobody told yet. It takes nothing away, as none, but it is asked about. */
+export type HoodKind = 'none' | 'recirculating' | 'vented' | 'unknown';
 
 export type Room = {
   readonly floorAreaM2: number;
   readonly heightM: number;
   readonly hood: { readonly kind: HoodKind; readonly flowLS: number };
-  /** Openable window; area 0 when there is none. */
-  readonly window: { readonly areaM2: number; readonly heightM: number };
+  /** Openable window; area 0 when there is none, absent when nobody told. */
+  readonly window?: { readonly areaM2: number; readonly heightM: number };
+  /** Air outside when the work is done; absent: expected by place and season. */
+  readonly outdoorC?: number;
   readonly comment?: string;
 };
 

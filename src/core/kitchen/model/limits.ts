@@ -56,6 +56,8 @@ export const LIMITS = {
   hoodFlowLS: { least: 0, most: 5000 },
   windowAreaM2: { least: 0, most: 50 },
   windowHeightM: { least: 0, most: 6 },
+  /** Air outside where people live, °C. */
+  outdoorC: { least: -40, most: 50 },
 
   maxFillL: { least: 0.2, most: 200 },
   /** Farthest corner from the origin of the plan view: larger than any hall kitchen, m. */

@@ -1,7 +1,7 @@
 import { inRange } from '../../units/index.ts';
 
-/** Resistance between air and an inside surface, m² K/W. CIBSE Guide A. */
-export const SURFACE_RESISTANCE_M2KW = 0.12;
+/** Resistance between a room (its air and its other walls) and an inside surface, m² K/W. CIBSE Guide A. */
+const SURFACE_RESISTANCE_M2KW = 0.12;
 
 /**
  * Admittance of a thick layer for a swing of that period, W/(m² K):

@@ -1,7 +1,9 @@
-import { SECONDS_PER_HOUR, band, inRange, type Band } from '../../units/index.ts';
+import { SECONDS_PER_HOUR, asBand, band, inRange, type Band } from '../../units/index.ts';
 import { thinned } from '../common/curve.ts';
 import { AIR_LIMITS, emissionFactor, type AirLimit, type Pollutant } from '../tables/emissions.ts';
+import { MOST_CHANGES_PERH } from './air-changes.ts';
 import { air } from './air.ts';
+import { ROOM_M3 } from './room-heat.ts';
 import type { Hood } from './room-types.ts';
 
 const STEP_S = 30;
@@ -17,8 +19,8 @@ export type AirCurveInput = {
   /** Burners, gas used in W (higher heating value). */
   readonly gas: readonly GasPiece[];
   readonly hood: Hood;
-  /** Window and cracks, without the hood. */
-  readonly airChangesPerH: number;
+  /** Window and cracks, without the hood; see airChanges. */
+  readonly airChangesPerH: number | Band;
   readonly pollutant: Exclude<Pollutant, 'H2O'>;
   readonly untilS?: number;
 };
@@ -26,8 +28,9 @@ export type AirCurveInput = {
 export type LimitCheck = AirLimit & {
   /** Highest mean over the limit's own averaging time; rest of that time is in the outdoor air. */
   readonly meanMgM3: Band;
+  /** At the bad corner: a dirty flame, a poor hood, still air, walls that take up nothing. */
   readonly exceeded: boolean;
-  /** First moment the concentration itself passes the limit; absent: never. */
+  /** First moment the expected concentration itself passes the limit; absent: never. */
   readonly passesAtS?: number;
 };
 
@@ -38,7 +41,8 @@ function pathOf(of: AirCurveInput, corner: keyof Band, untilS: number): readonly
   // The low end of the curve is a clean flame, a good hood, and walls that take up most.
   const best = corner === 'low' ? 'high' : corner === 'high' ? 'low' : 'typical';
   const kept = 1 - of.hood.capture[best];
-  const changes = of.airChangesPerH + (of.hood.flowM3S * SECONDS_PER_HOUR) / of.volumeM3;
+  const changes =
+    asBand(of.airChangesPerH)[best] + (of.hood.flowM3S * SECONDS_PER_HOUR) / of.volumeM3;
   const points: AirPoint[] = [{ timeS: 0, mgM3: factor.outdoorMgM3 }];
   let mgM3 = factor.outdoorMgM3;
   for (let timeS = 0; timeS < untilS; timeS += STEP_S) {
@@ -47,7 +51,7 @@ function pathOf(of: AirCurveInput, corner: keyof Band, untilS: number): readonly
       .reduce((sum, piece) => sum + piece.gasW, 0);
     mgM3 = air({
       volumeM3: of.volumeM3,
-      airChangesPerH: Math.max(changes, LEAST_CHANGES_PERH),
+      airChangesPerH: Math.min(Math.max(changes, LEAST_CHANGES_PERH), MOST_CHANGES_PERH),
       emissionMgH: gasW * factor.ngJ[corner] * kept * MG_NG * SECONDS_PER_HOUR,
       outdoorMgM3: factor.outdoorMgM3,
       startMgM3: mgM3,
@@ -78,16 +82,18 @@ function worstMean(points: readonly AirPoint[], averagingS: number, outdoor: num
  * never says that the air is safe: a burner out of tune can give ten times the
  * CO; the alarm on the wall is what counts.
  * @throws OutOfRangeError
- * Source: one-zone mass balance; emission factors and limits of shared/emissions.json.
+ * Source: one-zone mass balance; emission factors and limits of shared/air/emissions.json.
  */
 export function airCurve(of: AirCurveInput): {
   readonly curve: readonly AirPoint[];
+  /** The same at the bad corner, by which burners are planned. */
+  readonly badCurve: readonly AirPoint[];
   readonly peakMgM3: Band;
   readonly limits: readonly LimitCheck[];
 } {
-  inRange('volumeM3', of.volumeM3, 3, 5000);
-  inRange('airChangesPerH', of.airChangesPerH, 0, 200);
-  of.gas.forEach(({ gasW }, i) => inRange(`gas[${i}].gasW`, gasW, 0, 100_000));
+  inRange('volumeM3', of.volumeM3, ...ROOM_M3);
+  inRange('airChangesPerH', asBand(of.airChangesPerH).low, 0, 100_000);
+  of.gas.forEach(({ gasW }, i) => inRange(`gas[${i}].gasW`, gasW, 0, 500_000));
   const lastS = Math.max(0, ...of.gas.map(({ toS }) => toS));
   const untilS = inRange('untilS', of.untilS ?? lastS + SECONDS_PER_HOUR / 2, STEP_S, LONGEST_S);
   const low = pathOf(of, 'low', untilS);
@@ -104,10 +110,10 @@ export function airCurve(of: AirCurveInput): {
     return {
       ...limit,
       meanMgM3,
-      exceeded: meanMgM3.typical > limit.mgM3,
+      exceeded: meanMgM3.high > limit.mgM3,
       ...(passed && { passesAtS: passed.timeS }),
     };
   });
   const peakMgM3 = over((points) => Math.max(...points.map(({ mgM3 }) => mgM3)));
-  return { curve: thinned(usual), peakMgM3, limits };
+  return { curve: thinned(usual), badCurve: thinned(high), peakMgM3, limits };
 }

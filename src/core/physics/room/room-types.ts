@@ -1,7 +1,7 @@
 import type { Band } from '../../units/index.ts';
 
 /** Heat and steam given to the room between two moments. */
-type HeatPiece = {
+export type HeatPiece = {
   readonly fromS: number;
   readonly toS: number;
   readonly heatW: number;
@@ -15,7 +15,7 @@ export type Hood = {
   readonly flowM3S: number;
 };
 
-type OpenWindow = {
+export type OpenWindow = {
   readonly areaM2: number;
   readonly heightM: number;
   readonly open: boolean;
@@ -31,12 +31,15 @@ export type RoomInput = {
   readonly wallAreaM2: number;
   /** Of the walls for a swing of an hour: about 4 for wood, 6 for plasterboard, 7 for brick and plaster. */
   readonly wallAdmittanceWM2K?: number;
-  readonly outdoorC: number;
+  /** Air outside: a number, or a band where it is only expected. */
+  readonly outdoorC: number | Band;
   readonly startC: number;
+  /** Thin air holds less heat; default sea level. */
+  readonly altitudeM?: number;
   readonly outdoorHumidityPct?: number;
   readonly startHumidityPct?: number;
-  /** Through cracks, with all shut. */
-  readonly leakPerH?: number;
+  /** Through cracks, with all shut; default: what tight and leaky houses have. */
+  readonly leakPerH?: number | Band;
   /** Share of the heat that goes to the walls as radiation. */
   readonly radiantShare?: number;
   /** Length of the curve; default: the end of the last heat and ten minutes more. */

@@ -4,7 +4,7 @@ import { admittance } from './admittance.ts';
 /**
  * Thickness of the layers into which a thick wall is cut, in √s (depth over
  * the root of its diffusivity): fine at the skin, together deep enough for a
- * day. The first one bears a step of 10 s.
+ * day.
  */
 const LAYERS_SQRTS = [5, 7, 10, 14, 20, 28, 40, 56, 80] as const;
 /** Admittance is meant for a swing of an hour, s. */

@@ -1,4 +1,4 @@
-import table from '../../../../shared/emissions.json';
+import table from '../../../../shared/air/emissions.json';
 import type { Band } from '../../units/index.ts';
 
 export type Pollutant = 'NO2' | 'CO' | 'CO2' | 'H2O';
@@ -20,7 +20,7 @@ export type AirLimit = {
   readonly source: string;
 };
 
-export type HoodKind = 'none' | 'recirculating' | 'vented';
+type HoodKind = 'none' | 'unknown' | 'recirculating' | 'vented';
 
 export const AIR_LIMITS = table.limits as readonly AirLimit[];
 
@@ -33,7 +33,17 @@ export function emissionFactor(pollutant: Pollutant): EmissionFactor {
   return row;
 }
 
-/** Share of the plume over a burner that the hood takes away. */
-export function hoodCapture(kind: HoodKind): Band {
-  return table.capture[kind];
+/**
+ * Share of the plume over a front burner that the hood takes away; a hood that
+ * is not told takes nothing.
+ * @param flowLS of a vented hood, L/s: too little never reaches the best
+ * Source: Singer, Delp et al.; see captureMeasured in the table for what was measured.
+ */
+export function hoodCapture(kind: HoodKind, flowLS?: number): Band {
+  // A flow that is not told counts as no hood.
+  if (flowLS === 0) return table.capture.none;
+  const capture = table.capture[kind];
+  const { leastLS, captureMost } = table.frontCaptureFlow;
+  if (kind !== 'vented' || flowLS === undefined || flowLS >= leastLS) return capture;
+  return { ...capture, high: Math.min(capture.high, captureMost) };
 }

@@ -49,6 +49,10 @@ function allDrafts(context: PlanContext) {
   return { drafts: [...drafts, markStep(context, drafts)], pours: purge.pours };
 }
 
+function startOf({ startWallMs }: PlanOptions): { readonly startWallMs?: number } {
+  return startWallMs === undefined ? {} : { startWallMs };
+}
+
 /**
  * The plan of a kitchen: methods by the household's custom, steps with their
  * timers and cautions, a timetable, and what to ask, buy and know. Inert data,
@@ -57,7 +61,7 @@ function allDrafts(context: PlanContext) {
  */
 export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
   const kitchen = withPlainNames(written);
-  const whole = planContextOf(kitchen, options.calibration);
+  const whole = planContextOf(kitchen, options.calibration, startOf(options));
   const context = options.recheck ? recheckContext(whole, options.recheck) : whole;
   const { drafts, pours } = allDrafts(context);
   const steps = drafts.map((draft) =>
@@ -82,8 +86,8 @@ export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
     methods: choices.map(({ method }) => method),
     steps,
     resources,
-    gates: gatesOf(steps),
-    cautions: cautionTexts(steps, planCautions(drafts, context)),
+    gates: gatesOf(steps, kitchen),
+    cautions: cautionTexts(steps, kitchen, planCautions(drafts, context)),
     faults: FAULTS,
     questions: [
       ...choices.flatMap(({ questions }) => questions),
@@ -96,7 +100,7 @@ export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
     ...(calendar && { days: calendar.days }),
     notices: [
       ...(options.recheck ? [recheckNotice(options.recheck)] : []),
-      ...noticesOf(context, drafts, timed, { calendar, told: options }),
+      ...noticesOf(context, drafts, timed, { calendar, told: options }, pours),
       ...calibrationNotices(context),
     ],
     ...(context.calibration && { calibration: context.calibration }),

@@ -1,15 +1,15 @@
+import { shortLoadShare } from '../../kitchen/index.ts';
 import { asWritten, message, type Message } from '../../messages/index.ts';
-import { boundingBox } from '../../geometry/index.ts';
-import { isGas } from '../../kitchen/index.ts';
+import { planCautions } from '../cautions/index.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import type { StepDraft } from '../context/step-draft.ts';
-import { LOW_BOIL_C } from '../steps/pour.ts';
-import { planCautions } from '../cautions/index.ts';
 import { isPoured, standingVessels } from '../estimates/index.ts';
+import type { PourTotal } from '../steps/purge.ts';
 import { dayNotices, type Known } from '../timetable/day-notices.ts';
 import type { Timed } from '../timetable/timetable.ts';
-
-const CM2_PER_M2 = 1e4;
+import { gravestFirst } from './gravity.ts';
+import { roomNotices } from './room-notices.ts';
+import { boilNotices, reachNotices, waterNotices } from './water-notices.ts';
 
 function circuitNotices(context: PlanContext): readonly Message[] {
   const { kitchen, kettles } = context;
@@ -21,21 +21,24 @@ function circuitNotices(context: PlanContext): readonly Message[] {
         .map(({ name, vessel }) => ({
           name,
           w: vessel.ratedW * (kitchen.supplyV / vessel.ratedV) ** 2,
+          // Minutes on, minutes off: what a fuse bears for an hour counts.
+          bearsA: circuit.ratingA * shortLoadShare(kitchen.country),
         })),
       ...[...context.burners.values()]
         .filter(({ burner }) => burner.circuit === circuit.id)
         .map(({ burner }) => ({
           name: message('plan.burner', { burner: burner.name }),
           w: burner.ratedW,
+          bearsA: circuit.ratingA,
         })),
       ...kitchen.fixtures.flatMap((one) =>
         'circuit' in one && one.circuit === circuit.id && one.ratedW !== undefined
-          ? [{ name: asWritten(one.name), w: one.ratedW }]
+          ? [{ name: asWritten(one.name), w: one.ratedW, bearsA: circuit.ratingA }]
           : [],
       ),
     ];
-    for (const { name, w } of loads) {
-      if (w / circuit.voltsV > circuit.ratingA)
+    for (const { name, w, bearsA } of loads) {
+      if (w / circuit.voltsV > bearsA)
         notices.push(
           message('plan.notice.circuit-overloaded', {
             name,
@@ -56,32 +59,6 @@ function circuitNotices(context: PlanContext): readonly Message[] {
         }),
       );
   }
-  return notices;
-}
-
-function airNotices(context: PlanContext): readonly Message[] {
-  const { hood, window } = context.kitchen.room;
-  const lit = [...context.burners.values()].filter(({ method }) => method === 'glow');
-  if (lit.length === 0) return [];
-  const gas = lit.some(({ burner }) => isGas(burner.type));
-  const { atOnce, peakC, limitedBy, withinLimits } = context.room;
-  const told =
-    limitedBy === 'heat' || limitedBy === 'air' || limitedBy === 'circuit' ? limitedBy : 'none';
-  const notices: Message[] = [
-    peakC
-      ? message('plan.notice.burners-at-once', {
-          atOnce,
-          limitedBy: told,
-          peakC: peakC.typical,
-          lowC: peakC.low,
-          highC: peakC.high,
-        })
-      : message('plan.notice.room-unknown'),
-  ];
-  if (!withinLimits && peakC) notices.push(message('plan.notice.room-too-much'));
-  if (gas && hood.kind !== 'vented' && window.areaM2 === 0)
-    notices.push(message('plan.notice.no-air'));
-  else if (gas && hood.kind === 'recirculating') notices.push(message('plan.notice.hood-filters'));
   return notices;
 }
 
@@ -113,12 +90,6 @@ function vesselNotices(context: PlanContext): readonly Message[] {
   ];
 }
 
-/** Where water boils well below 100 °C people doubt that it boils. */
-function boilNotices({ boilingC }: PlanContext, drafts: readonly StepDraft[]): readonly Message[] {
-  const boils = drafts.some(({ step }) => step.kind === 'boil');
-  return boils && boilingC < LOW_BOIL_C ? [message('plan.notice.boils-low', { boilingC })] : [];
-}
-
 function customNotices(context: PlanContext, { calendar }: Known): readonly Message[] {
   const { custom, purpose } = context.kitchen.household;
   return [
@@ -131,41 +102,25 @@ function customNotices(context: PlanContext, { calendar }: Known): readonly Mess
   ];
 }
 
-/** Spots that no kettle is planned for, each with how large and where, and what is asked about it. */
-function reachNotices({ kitchen }: PlanContext, drafts: readonly StepDraft[]): readonly Message[] {
-  return kitchen.fixtures.flatMap((one) => {
-    const picture = drafts.find(({ step }) => step.kind === 'pour' && step.fixture === one.id)?.step
-      .picture;
-    if (picture?.kind !== 'lanes' || !picture.unreached) return [];
-    const box = boundingBox(picture.outline);
-    const spots = picture.unreached.map(({ areaM2, at: [x, y] }) =>
-      message('plan.notice.spot', {
-        areaCm2: areaM2 * CM2_PER_M2,
-        leftM: x - box.xMinM,
-        nearM: y - box.yMinM,
-      }),
-    );
-    return [message('plan.notice.unreached', { fixture: one.name, spots })];
-  });
-}
-
 /** What the household should know before it starts. */
 export function noticesOf(
   context: PlanContext,
   drafts: readonly StepDraft[],
   timed: Timed,
   known: Known,
+  pours: readonly PourTotal[],
 ): readonly Message[] {
-  return [
+  return gravestFirst([
     ...dayNotices(context, drafts, timed, known),
     ...timed.overnight.map((step) => message('plan.notice.overnight', { step })),
     ...planCautions(drafts, context).map(({ say }) => say),
-    ...airNotices(context),
+    ...roomNotices(context),
     ...circuitNotices(context),
     ...fixtureNotices(context),
     ...boilNotices(context, drafts),
     ...reachNotices(context, drafts),
     ...vesselNotices(context),
+    ...waterNotices(context.kitchen, pours),
     ...customNotices(context, known),
-  ];
+  ]);
 }

@@ -1,4 +1,5 @@
 import { citation } from '../../custom/index.ts';
+import type { Kitchen } from '../../kitchen/index.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import type { About, StepDraft } from '../context/step-draft.ts';
 import type { CautionText, Gate, Step } from '../model/index.ts';
@@ -52,33 +53,33 @@ export function withCautions({ step, about }: StepDraft, context: PlanContext): 
   };
 }
 
-function gateOf(row: CautionRow): Gate {
+function gateOf(row: CautionRow, kitchen: Kitchen): Gate {
   return {
     id: row.id,
     kind: row.gateKind ?? 'caution',
     signal: row.signal,
-    ask: cautionMessage(row.id, 'ask'),
-    say: cautionMessage(row.id, 'say'),
+    ask: cautionMessage(row.id, 'ask', kitchen),
+    say: cautionMessage(row.id, 'say', kitchen),
     scope: row.scope ?? 'step',
     ...(row.lapsesMin !== undefined && { lapsesS: row.lapsesMin * SECONDS_PER_MINUTE }),
     trippedBy: row.trippedBy ?? [],
     settleS: (row.settleMin ?? 0) * SECONDS_PER_MINUTE,
-    makeSafe: cautionMessage(row.id, 'make-safe'),
+    makeSafe: cautionMessage(row.id, 'make-safe', kitchen),
   };
 }
 
 /** The gates that any of these steps names. */
-export function gatesOf(steps: readonly Step[]): readonly Gate[] {
+export function gatesOf(steps: readonly Step[], kitchen: Kitchen): readonly Gate[] {
   const named = new Set(steps.flatMap(({ gates }) => gates));
-  return CAUTIONS.filter(({ id }) => named.has(id)).map(gateOf);
+  return CAUTIONS.filter(({ id }) => named.has(id)).map((row) => gateOf(row, kitchen));
 }
 
-function textOf({ id, signal, source }: CautionRow): CautionText {
+function textOf({ id, signal, source }: CautionRow, kitchen: Kitchen): CautionText {
   return {
     id,
     signal,
-    hazard: cautionMessage(id, 'hazard'),
-    say: cautionMessage(id, 'say'),
+    hazard: cautionMessage(id, 'hazard', kitchen),
+    say: cautionMessage(id, 'say', kitchen),
     source: citation(source),
   };
 }
@@ -92,17 +93,18 @@ export function planCautions(
     (row) =>
       row.kinds.includes('plan') &&
       drafts.some(({ step, about }) => row.on.some((on) => triggers(on, step, about, context))),
-  ).map(textOf);
+  ).map((row) => textOf(row, context.kitchen));
 }
 
 /** The words of every caution that these steps or the plan itself name. */
 export function cautionTexts(
   steps: readonly Step[],
+  kitchen: Kitchen,
   plan: readonly CautionText[],
 ): readonly CautionText[] {
   const named = new Set([
     ...steps.flatMap(({ gates, standing, after }) => [...gates, ...standing, ...after]),
     ...plan.map(({ id }) => id),
   ]);
-  return CAUTIONS.filter(({ id }) => named.has(id)).map(textOf);
+  return CAUTIONS.filter(({ id }) => named.has(id)).map((row) => textOf(row, kitchen));
 }

@@ -19,6 +19,6 @@ export function heatCharts(plan: Plan): readonly HeatChart[] {
   return [
     ...kettleCharts(plan.kitchen, plan.calibration),
     ...burnerCharts(plan.kitchen, holdMin),
-    ...roomCharts(plan.kitchen, atOnce),
+    ...roomCharts(plan, atOnce),
   ];
 }

@@ -19,5 +19,7 @@ export type HeatChart = {
   readonly unit: Message;
   readonly lines: readonly CurveLine[];
   readonly limits: readonly { readonly name: Message; readonly y: number }[];
+  /** Drawn up to here; lines that go beyond leave the picture. Absent: as high as they go. */
+  readonly top?: number;
   readonly moments: readonly { readonly name: Message; readonly timeS: number }[];
 };

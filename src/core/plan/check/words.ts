@@ -1,12 +1,21 @@
 import { cautionsFor } from '../cautions/index.ts';
 import { aboutStep } from '../context/about-step.ts';
 import { planContextOf, type PlanContext } from '../context/plan-context.ts';
+import { UNLIT } from '../estimates/index.ts';
 import type { Plan } from '../model/index.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
-/** The context as the plan has it: methods by the plan, the rest by its kitchen. */
+/** Stands wherever heat is worked with, once the room is expected to get hot. */
+const HOT_ROOM = 'heat-stress';
+
+/**
+ * The context as the plan has it: methods by the plan, the rest by its kitchen.
+ * Whether the room gets hot is an estimate that is made better over the years:
+ * a plan that was made before keeps its own, and keeps to it at every step.
+ */
 function contextIn(plan: Plan): PlanContext {
-  const context = planContextOf(plan.kitchen, plan.calibration);
+  const hot = plan.steps.some(({ standing }) => standing.includes(HOT_ROOM));
+  const context = planContextOf(plan.kitchen, plan.calibration, { room: { ...UNLIT, hot } });
   const methods = new Map(plan.methods.map((method) => [method.fixture, method]));
   const choices = [...context.choices].map(
     ([id, choice]) => [id, { ...choice, method: methods.get(id) ?? choice.method }] as const,

@@ -10,12 +10,14 @@ import { isGas, type Kitchen } from '../../kitchen/index.ts';
 import { boilingTemp } from '../../physics/index.ts';
 import { SECONDS_PER_MINUTE } from '../../units/index.ts';
 import {
+  besideHeat,
   calibratedBoil,
   calibratedBurner,
   estimateBoil,
   estimateBurner,
   estimateBurnersAtOnce,
   fillL,
+  OVEN_DUTY_SHARE,
   pouringKettles,
   UNLIT,
   usableCalibration,
@@ -45,28 +47,38 @@ export type PlanContext = {
   readonly calibration?: Calibration;
 };
 
-/** One more than are ever lit together: enough to tell what limits them. */
-const ESTIMATED_BURNERS = 3;
+/** A gas oven that is fired takes the place of a burner, with what its thermostat lets it have, W. */
+function gasOvensW(kitchen: Kitchen, choices: PlanContext['choices']): readonly number[] {
+  return kitchen.fixtures.flatMap((one) => {
+    const method = choices.get(one.id)?.method.method;
+    const fired = method === 'light-heat' || method === 'glow';
+    return one.kind === 'oven' && one.heat === 'gas' && fired ? [one.ratedW * OVEN_DUTY_SHARE] : [];
+  });
+}
 
-/** The room with the strongest of the burners, as many as may be lit together. */
-function roomWith(kitchen: Kitchen, lit: readonly BurnerPlanned[]): AtOnce {
-  const strongest = lit.toSorted((a, b) => b.burner.ratedW - a.burner.ratedW)[0];
-  if (!strongest) return UNLIT;
+/** The room with the strongest of the burners, as many as may be lit together, after and beside whatever else heats it. */
+function roomWith(
+  kitchen: Kitchen,
+  lit: readonly BurnerPlanned[],
+  choices: PlanContext['choices'],
+  startWallMs: number | undefined,
+): AtOnce {
+  if (lit.length === 0) return UNLIT;
+  const ovensW = gasOvensW(kitchen, choices);
   const longestS = Math.max(
     ...lit.map(
       ({ minutes, estimate }) => minutes * SECONDS_PER_MINUTE + (estimate?.glowS.typical ?? 0),
     ),
   );
-  const { ratedW } = strongest.burner;
-  return estimateBurnersAtOnce(
-    kitchen,
-    {
-      ratedW,
-      gas: lit.some(({ burner }) => isGas(burner.type)),
-      count: Math.min(lit.length, ESTIMATED_BURNERS),
-    },
-    Math.max(1, Math.ceil(longestS / SECONDS_PER_MINUTE)),
-  );
+  const minutes = Math.max(1, Math.ceil(longestS / SECONDS_PER_MINUTE));
+  const burners = {
+    allW: [...ovensW, ...lit.map(({ burner }) => burner.ratedW)],
+    gas: ovensW.length > 0 || lit.some(({ burner }) => isGas(burner.type)),
+    minutes,
+  };
+  const methodOf = (fixture: string) => choices.get(fixture)?.method;
+  const beside = besideHeat(kitchen, methodOf, minutes * lit.length);
+  return estimateBurnersAtOnce(kitchen, burners, beside, startWallMs);
 }
 
 /** Burners as they are purged, with how they heat. */
@@ -99,8 +111,15 @@ function warmer(usual: BurnerPlanned, measured: BurnerPlanned): BurnerPlanned {
   return longer ? measured : usual;
 }
 
-/** The methods and the estimates of everything in a kitchen, with what earlier runs taught. */
-export function planContextOf(kitchen: Kitchen, given?: Calibration): PlanContext {
+/**
+ * The methods and the estimates of everything in a kitchen, with what earlier runs taught.
+ * @param o startWallMs: when the work begins, it tells the season; room: not reckoned but taken as given
+ */
+export function planContextOf(
+  kitchen: Kitchen,
+  given?: Calibration,
+  o: { readonly startWallMs?: number; readonly room?: AtOnce } = {},
+): PlanContext {
   const calibration = usableCalibration(kitchen, given);
   const choices = new Map(kitchen.fixtures.map((one) => [one.id, chooseMethod(one, kitchen)]));
   const usual = burnersOf(kitchen);
@@ -127,7 +146,7 @@ export function planContextOf(kitchen: Kitchen, given?: Calibration): PlanContex
         ),
       ]),
     ),
-    room: roomWith(kitchen, lit),
+    room: o.room ?? roomWith(kitchen, lit, choices, o.startWallMs),
     ...(calibration && { calibration }),
   };
 }

@@ -1,3 +1,4 @@
+export { besideHeat, type BesideHeat } from './beside-heat.ts';
 export { estimateBurner, glowVisible, type BurnerEstimate } from './burners.ts';
 export {
   calibratedBoil,
@@ -26,7 +27,14 @@ export {
   type PourEstimate,
   type PourPlace,
 } from './pour-need.ts';
-export { estimateBurnersAtOnce, estimateRoom, roomOf, UNLIT, type AtOnce } from './room.ts';
+export {
+  estimateBurnersAtOnce,
+  estimateRoom,
+  outdoorOf,
+  roomOf,
+  UNLIT,
+  type AtOnce,
+} from './room.ts';
 export {
   boilOf,
   coolingOf,

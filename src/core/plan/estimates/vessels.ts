@@ -1,6 +1,7 @@
 import {
   burnersOf,
   countryOf,
+  kettlePlateV,
   isGas,
   type Burner,
   type Kitchen,
@@ -60,7 +61,7 @@ function bought(kitchen: Kitchen): Kettle {
     body: 'steel',
     maxFillL: ORDINARY_L,
     ratedW,
-    ratedV: kitchen.supplyV,
+    ratedV: kettlePlateV(kitchen.country, kitchen.supplyV),
     ...(circuit && voltsV === kitchen.supplyV && { circuit: circuit.id }),
     count: 1,
   };

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { SOURCE_KEYS } from '../../../../src/core/custom/index.ts';
 import { buildPlan, type Plan } from '../../../../src/core/plan/index.ts';
 import { CAUTIONS, FAULTS, type CautionKind } from '../../../../src/core/plan/cautions/index.ts';
+import { BY_AIR } from '../../../../src/core/plan/cautions/messages.ts';
 import { cautions as english } from '../../../../src/core/messages/english/cautions/index.ts';
 import { DEMOS, kitchenOf, noticeKeys, planOfDemo, step, stepsOf } from '../support/plans.ts';
 
@@ -69,9 +70,21 @@ describe('the table of cautions', () => {
     const ofCautions = CAUTIONS.flatMap(({ id, kinds }) => [
       ...['hazard', 'say'].map((field) => `cautions.${id}.${field}`),
       ...(kinds.includes('gate') ? ['ask', 'make-safe'] : []).map((f) => `cautions.${id}.${f}`),
+      ...(BY_AIR[id] ?? []).flatMap((way) =>
+        ['say', 'ask'].map((f) => `cautions.${id}.${f}-${way}`),
+      ),
     ]);
     const ofFaults = FAULTS.flatMap(({ name, doThis }) => [name, ...doThis].map(({ key }) => key));
     expect(Object.keys(english).toSorted()).toEqual([...ofCautions, ...ofFaults].toSorted());
+  });
+
+  it('says what fits the air of the kitchen in one sentence too, and asks it', () => {
+    for (const [key, text] of Object.entries(texts)) {
+      if (/\.say-/.test(key)) expect(text, key).toMatch(/^[A-Z].*: .+\.$/);
+      if (/\.ask-/.test(key)) expect(text, key).toMatch(/\?$/);
+      if (/\.(say|ask)-(hood|way-out)$/.test(key)) expect(text, key).not.toMatch(/window/i);
+      if (/\.ask-(window|way-out)$/.test(key)) expect(text, key).not.toMatch(/hood/i);
+    }
   });
 
   it('has a policy for every fault that trips a gate', () => {

@@ -53,11 +53,31 @@ export const warnings = {
     'Run the hood to the outside on high and open a window, with a working CO alarm: gas flames fill a closed kitchen with gases that kill, and a hood that only filters removes none of them.',
   'cautions.burner-air.ask':
     'Hood on high to the outside, window open, CO alarm working, nobody dizzy or sick?',
+  'cautions.burner-air.say-hood':
+    'Run the hood to the outside on high, with a working CO alarm: gas flames fill a closed kitchen with gases that kill.',
+  'cautions.burner-air.ask-hood':
+    'Hood on high to the outside, CO alarm working, nobody dizzy or sick?',
+  'cautions.burner-air.say-window':
+    'Open the window wide, with a working CO alarm: gas flames fill a closed kitchen with gases that kill, and a hood that only filters removes none of them.',
+  'cautions.burner-air.ask-window': 'Window wide open, CO alarm working, nobody dizzy or sick?',
+  'cautions.burner-air.say-way-out':
+    'Give the air a way to the outside before you light gas, with a working CO alarm: gas flames fill a closed kitchen with gases that kill, and a hood that only filters removes none of them.',
+  'cautions.burner-air.ask-way-out':
+    'A way for the air to the outside, open and drawing, CO alarm working, nobody dizzy or sick?',
   'cautions.burner-air.make-safe': 'Heat off, everybody out into fresh air, then call for help.',
   'cautions.heat-air.hazard': 'smoke and heat',
   'cautions.heat-air.say':
     'Turn the hood on and open a window: hot dust and grease smoke, and the room heats up.',
   'cautions.heat-air.ask': 'Hood on or window open, and nobody dizzy or sick?',
+  'cautions.heat-air.say-hood':
+    'Turn the hood on: hot dust and grease smoke, and the room heats up.',
+  'cautions.heat-air.ask-hood': 'Hood on, and nobody dizzy or sick?',
+  'cautions.heat-air.say-window':
+    'Open the window: hot dust and grease smoke, and the room heats up.',
+  'cautions.heat-air.ask-window': 'Window open, and nobody dizzy or sick?',
+  'cautions.heat-air.say-way-out':
+    'Give the air a way to the outside: hot dust and grease smoke, and the room heats up.',
+  'cautions.heat-air.ask-way-out': 'A way for the air to the outside, and nobody dizzy or sick?',
   'cautions.heat-air.make-safe': 'Heat off, everybody out into fresh air.',
   'cautions.burner-attend.hazard': 'fire',
   'cautions.burner-attend.say':
@@ -98,6 +118,14 @@ export const warnings = {
     'Use one cleaner at a time, with gloves, eye cover and open air, and rinse it off before anything is heated: bleach with acid or ammonia gives poison gas.',
   'cautions.chem-mix.ask':
     'One cleaner at a time, never bleach with acid or ammonia, gloves on, window open?',
+  'cautions.chem-mix.say-hood':
+    'Use one cleaner at a time, with gloves, eye cover and fresh air, and rinse it off before anything is heated: bleach with acid or ammonia gives poison gas.',
+  'cautions.chem-mix.ask-hood':
+    'One cleaner at a time, never bleach with acid or ammonia, gloves on, hood on?',
+  'cautions.chem-mix.say-way-out':
+    'Use one cleaner at a time, with gloves, eye cover and fresh air, and rinse it off before anything is heated: bleach with acid or ammonia gives poison gas.',
+  'cautions.chem-mix.ask-way-out':
+    'One cleaner at a time, never bleach with acid or ammonia, gloves on, fresh air coming in?',
   'cautions.chem-mix.make-safe': 'Leave the room and air it.',
   'cautions.range-move.hazard': 'gas leak, tipping, back injury',
   'cautions.range-move.say':

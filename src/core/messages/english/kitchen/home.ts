@@ -84,10 +84,12 @@ export const home = {
     `${f.shortNumber(ratingA, 3)} A at ${f.shortNumber(voltsV, 3)} V`,
   'kitchen.hardware.hood': 'Hood',
   'kitchen.hardware.hood.none': 'No hood',
+  'kitchen.hardware.hood.unknown': 'not told yet: counts as none',
   'kitchen.hardware.hood.vented': ({ flowLS }: { flowLS: number }, f) =>
     `Hood to the outside, ${f.shortNumber(flowLS, 3)} L/s`,
   'kitchen.hardware.hood.recirculating': 'Recirculating hood (removes no gas)',
   'kitchen.hardware.window': 'Window',
+  'kitchen.hardware.window.not-told': 'not told yet: counts as none',
   'kitchen.hardware.window.none': 'none that opens',
   'kitchen.hardware.window.opens': ({ areaM2 }: { areaM2: number }, f) =>
     `${f.shortNumber(areaM2, 3)} m² opens`,

@@ -9,6 +9,7 @@ export const charts = {
   'plan.chart.unit.temperature': '°C',
   'plan.chart.unit.concentration': 'mg/m³',
   'plan.chart.moment.off': 'off',
+  'plan.chart.moment.lit': 'burners on',
 
   'plan.chart.boil.title': ({ vessel }: { vessel: Message }, f) => `Boil: ${f.say(vessel)}`,
   'plan.chart.boil.says': ({ litres }: { litres: number }, f) =>
@@ -47,16 +48,21 @@ export const charts = {
   'plan.chart.burner.portable-plate': 'portable plate',
 
   'plan.chart.room.title': 'The kitchen, as it feels',
-  'plan.chart.room.says': ({ burners }: { burners: number }, f) =>
-    `With ${litText(burners, f)}, hood and window as told. Temperature and damp together (heat index).`,
+  'plan.chart.room.outside': (
+    { burners, outdoorC, oven }: { burners: number; outdoorC: number; oven: boolean },
+    f,
+  ) =>
+    `With ${litText(burners, f)} at a time, one after another, hood and window as told, ${f.number(outdoorC)} °C outside${oven ? ', after the oven’s own heat' : ''}. Temperature and damp together (heat index).`,
   'plan.chart.room.planned': ({ burners }: { burners: number }, f) =>
     `Planned: ${litText(burners, f)}`,
+  'plan.chart.room.bad-end': 'Planned, at the bad end',
   'plan.chart.room.one-more': 'One burner more',
   'plan.chart.room.shut': 'Hood off, window shut',
   'plan.chart.room.extreme-caution': 'Extreme caution',
   'plan.chart.room.danger': 'Danger',
   'plan.chart.air.title': 'Nitrogen dioxide from the gas',
-  'plan.chart.air.says': ({ burners }: { burners: number }, f) =>
-    `With ${litText(burners, f)}. A line over the limit for a whole hour is too much; the app never says the air is safe.`,
+  'plan.chart.co.title': 'Carbon monoxide from the gas',
+  'plan.chart.air.by-bad-end': ({ burners }: { burners: number }, f) =>
+    `With ${litText(burners, f)} at a time, one after another. The plan goes by the bad end: a dirty flame, a poor hood, still air. A line over the limit for a whole hour is too much; the app never says the air is safe.`,
   'plan.chart.air.limit': 'Limit for an hour’s mean',
 } satisfies Section;

@@ -68,6 +68,20 @@ export const notices = {
     };
     return `${atOnce === 1 ? 'One burner' : 'Two burners'} at a time${why[limitedBy]}: the room is expected to reach about ${f.number(peakC)} °C (${f.number(lowC)} to ${f.number(highC)} °C). It advises; it never says the air is safe.`;
   },
+  'plan.notice.room-blocked': ({ says }: { says: readonly Message[] }, f) =>
+    says.map((one) => f.say(one)).join(' '),
+  'plan.notice.room-hot': ({ says }: { says: readonly Message[] }, f) =>
+    says.map((one) => f.say(one)).join(' '),
+  'plan.notice.air-not-told':
+    'Nobody has told yet whether the hood blows outside and whether a window opens, so the plan reckons with neither, and then even one burner is too much: tell both under “Room and air”.',
+  'plan.notice.room-tiny': ({ volumeM3, leastM3 }: { volumeM3: number; leastM3: number }, f) =>
+    `The kitchen is told as ${f.shortNumber(volumeM3, 1)} m³; heat and air are reckoned from ${f.number(leastM3)} m³ on. Measure floor and ceiling again; until then the plan lights one burner at a time, and nothing says that the room bears it.`,
+  'plan.notice.much-water': ({ says }: { says: readonly Message[] }, f) =>
+    `A great deal of water: ${f.list(says.map((one) => f.say(one)))}. An urn to fill the kettles from, a second kettle and a helper shorten it much; or ask whether a counter may be covered instead of poured.`,
+  'plan.notice.much-water.fixture': (
+    { fixture, kettles, litres }: { fixture: string; kettles: number; litres: number },
+    f,
+  ) => `${fixture}, ${f.number(kettles)} kettles (about ${f.number(litres)} L)`,
   'plan.notice.room-unknown':
     'One burner at a time: how warm this room gets cannot be reckoned as it is described. Check its size, its hood and its window.',
   'plan.notice.room-too-much':

@@ -17,8 +17,7 @@ export const filled = {
   'problems.filled.rest-days': 'nothing is planned on Sabbaths and festivals unless told',
   'problems.filled.overrides': 'no answer of a rabbi was entered',
   'problems.filled.ceiling': 'a usual ceiling height',
-  'problems.filled.hood': 'no hood was told: the careful side',
-  'problems.filled.window': 'no window was told: the careful side',
+  'problems.filled.hood': 'no hood was told: it counts as none until it is',
   'problems.filled.kitchen-mains': 'the mains voltage of the kitchen',
   'problems.filled.country-mains': 'the mains voltage of the country',
   'problems.filled.vessel-power':

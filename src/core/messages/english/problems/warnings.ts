@@ -31,6 +31,12 @@ export const warnings = {
     `"none" with a flow of ${flowLS} L/s`,
   'problems.hood-kind.allowed': 'a kind of hood',
   'problems.hood-kind.advice': 'Say "vented" or "recirculating", or take the flow out.',
+  'problems.room-small.found': ({ volumeM3 }: { volumeM3: number }, f) =>
+    `a room of ${f.shortNumber(volumeM3, 1)} m³`,
+  'problems.room-small.allowed': ({ leastM3 }: { leastM3: number }, f) =>
+    `${f.number(leastM3)} m³ or more`,
+  'problems.room-small.advice':
+    'Measure floor and ceiling again; for a smaller room its heat and air are not reckoned.',
   'problems.cycle.found': ({ cycleMin }: { cycleMin: number }) =>
     `${cycleMin} for an oven that does not clean itself`,
   'problems.cycle.allowed': 'no cycle',

@@ -28,6 +28,10 @@ export const ask = {
   'survey.ask.hood': ({ hood }: { hood: string }) => `Does ${hood} blow outside?`,
   'survey.ask.hood.why':
     'How many burners may glow at once depends on the air; until then it counts as no hood.',
+  'survey.ask.any-hood': 'Is there a hood over the stove, and does it blow outside?',
+  'survey.ask.window': 'Is there a window that opens?',
+  'survey.ask.window.why':
+    'Until it is told the plan reckons without one, and may find the room too hot or its air too bad.',
   'survey.ask.hood-flow': 'How much air does the hood move?',
   'survey.ask.hood-flow.why': 'It stands in the manual; until then it counts as no hood.',
   'survey.ask.open-sides': ({ fixture }: { fixture: string }) =>

@@ -33,6 +33,7 @@ export const done = {
   'survey.done.mains': 'Mains changed',
   'survey.done.floor': 'Floor changed',
   'survey.done.ceiling': 'Ceiling changed',
+  'survey.done.outdoor': 'Warmth outside changed',
   'survey.done.window': 'Window changed',
   'survey.done.hood-flow': 'Hood flow changed',
   'survey.done.people': 'People changed',

@@ -129,7 +129,14 @@ export const pages = {
   'survey.air.floor.hint': 'With whatever is open to it.',
   'survey.air.ceiling': 'Ceiling',
   'survey.air.window': 'The window',
-  'survey.air.window.note': 'Only what opens counts. None: write 0.',
+  'survey.air.window.opens': 'One that opens',
+  'survey.air.window.none': 'None opens',
+  'survey.air.window.note': 'Only what opens counts.',
+  'survey.air.outdoor.heading': 'How warm is it outside?',
+  'survey.air.outdoor': 'Outside, on the day',
+  'survey.air.outdoor.expected': 'by place and season',
+  'survey.air.outdoor.hint': 'Empty: a usual afternoon at your place on the day you begin.',
+
   'survey.air.opening': 'Opening',
   'survey.air.height': 'Its height',
 

@@ -4,6 +4,7 @@ import { t } from '../../../../context/language.ts';
 import type { SurveyController } from '../controller/survey-controller.ts';
 import { HoodFields } from '../fixture/hood-fields.tsx';
 import { Typed } from '../inputs/typed.tsx';
+import { WindowFields } from './window-fields.tsx';
 
 /** Room, hood and window: how hot and how stuffy the purge gets, and how many burners may glow at once. */
 export function AirChapter(props: { survey: SurveyController }) {
@@ -11,6 +12,10 @@ export function AirChapter(props: { survey: SurveyController }) {
   const room = () => survey.kitchen().room;
   const set = (change: Partial<Room>, what: Message) =>
     survey.change({ ...survey.kitchen(), room: { ...room(), ...change } }, what);
+  const forgetOutdoor = (): void => {
+    const { outdoorC: _gone, ...rest } = room();
+    survey.change({ ...survey.kitchen(), room: rest }, message('survey.done.outdoor'));
+  };
   return (
     <div class="chapter chapter--two">
       <section aria-label={t('survey.air.hood')}>
@@ -38,27 +43,19 @@ export function AirChapter(props: { survey: SurveyController }) {
             onValue={(heightM) => set({ heightM }, message('survey.done.ceiling'))}
           />
         </div>
-        <h3>{t('survey.air.window')}</h3>
-        <p class="tell">{t('survey.air.window.note')}</p>
+        <WindowFields window={room().window} onWindow={(window, what) => set({ window }, what)} />
+        <h3>{t('survey.air.outdoor.heading')}</h3>
         <div class="typed-row">
           <Typed
-            label={t('survey.air.opening')}
-            quantity="area"
-            path="room.window"
-            value={room().window.areaM2}
-            allowed={LIMITS.windowAreaM2}
-            onValue={(areaM2) =>
-              set({ window: { ...room().window, areaM2 } }, message('survey.done.window'))
-            }
-          />
-          <Typed
-            label={t('survey.air.height')}
-            quantity="length"
-            value={room().window.heightM}
-            allowed={LIMITS.windowHeightM}
-            onValue={(heightM) =>
-              set({ window: { ...room().window, heightM } }, message('survey.done.window'))
-            }
+            label={t('survey.air.outdoor')}
+            quantity="temperature"
+            path="room.outdoorC"
+            value={room().outdoorC}
+            allowed={LIMITS.outdoorC}
+            empty={t('survey.air.outdoor.expected')}
+            hint={t('survey.air.outdoor.hint')}
+            onValue={(outdoorC) => set({ outdoorC }, message('survey.done.outdoor'))}
+            onEmpty={forgetOutdoor}
           />
         </div>
       </section>

@@ -203,7 +203,9 @@ export function ConditionPicture(props: { condition: Condition }) {
   return <Small>{CONDITIONS[props.condition]()}</Small>;
 }
 
-const HOODS: Readonly<Record<HoodKind, () => JSX.Element>> = {
+type ToldHood = Exclude<HoodKind, 'unknown'>;
+
+const HOODS: Readonly<Record<ToldHood, () => JSX.Element>> = {
   none: () => <path d="M10 40h44" class="thick" />,
   recirculating: () => (
     <>
@@ -219,6 +221,6 @@ const HOODS: Readonly<Record<HoodKind, () => JSX.Element>> = {
   ),
 };
 
-export function HoodPicture(props: { hood: HoodKind }) {
+export function HoodPicture(props: { hood: ToldHood }) {
   return <Small>{HOODS[props.hood]()}</Small>;
 }
