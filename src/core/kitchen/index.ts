@@ -14,7 +14,7 @@ export {
   type ParsedKitchen,
 } from './file/parse-kitchen.ts';
 export { drawingHolds, outlineHolds } from './checks/index.ts';
-export { burnersOf, isGas } from './queries/burners.ts';
+export { burnersOf, burnerVolts, hasHeatLamp, isGas } from './queries/burners.ts';
 export { drawnOutlines, fixtureOf, mayBeUndrawn, outlineOf } from './queries/fixtures.ts';
 export { partsOf, possibleParts } from './queries/parts.ts';
 export { isElectric, standsOnStove } from './queries/vessels.ts';

@@ -1,4 +1,10 @@
-export { estimateBurner, glowVisible, type BurnerEstimate } from './burners.ts';
+export {
+  burnerHeat,
+  estimateBurner,
+  glowVisible,
+  usualHeat,
+  type BurnerEstimate,
+} from './burners.ts';
 export {
   calibratedBoil,
   calibratedBurner,

@@ -1,7 +1,8 @@
+import { basis } from './basis.ts';
 import { charts } from './charts.ts';
 import { notices } from './notices.ts';
 import { print } from './print.ts';
 import { shopping } from './shopping.ts';
 
 /** What the plan tells the household, and how it is printed. */
-export const plan = { ...notices, ...shopping, ...print, ...charts };
+export const plan = { ...notices, ...shopping, ...print, ...charts, ...basis };

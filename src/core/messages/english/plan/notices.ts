@@ -41,6 +41,11 @@ export const notices = {
     f,
   ) =>
     `${circuit} (${f.shortNumber(ratingA)} A) cannot carry ${names.map((name) => f.say(name)).join(', ')} together (${f.number(drawsA)} A): never run them together, as the plan does not.`,
+  'plan.notice.may-stay-dark': (
+    { cooktop, names }: { cooktop: string; names: readonly string[] },
+    f,
+  ) =>
+    `${cooktop}: ${f.list(names)} may never redden without a pan, since they sense it or get less voltage than they are made for. Try one in the dark before the day, and ask which way it is purged if it stays dark.`,
   'plan.burner': ({ burner }: { burner: string }) => `the ${burner} burner`,
   'plan.notice.burners-at-once': (
     {
