@@ -1,4 +1,4 @@
-import table from '../../../../shared/air.json';
+import table from '../../../../shared/physics/air.json';
 import { inRange } from '../../units/index.ts';
 
 /** Dry air at sea-level pressure. */
@@ -24,7 +24,7 @@ export function airAt(tempK: number): AirRow {
   inRange('tempK', tempK, COLDEST_K, HOTTEST_K);
   const above = ROWS.find((row, at) => at > 0 && row.tempK >= tempK);
   const below = above && ROWS[ROWS.indexOf(above) - 1];
-  if (!below || !above) throw new RangeError('shared/air.json has fewer than two rows');
+  if (!below || !above) throw new RangeError('shared/physics/air.json has fewer than two rows');
   const share = (tempK - below.tempK) / (above.tempK - below.tempK);
   const between = (of: (row: AirRow) => number) => of(below) + share * (of(above) - of(below));
   return {

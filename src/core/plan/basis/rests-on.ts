@@ -2,7 +2,7 @@ import { message, type Message } from '../../messages/index.ts';
 import { BASIS } from '../../physics/index.ts';
 
 /** One thing a plan rests on that no published figure holds. */
-export type RestsOn = {
+type RestsOn = {
   readonly id: string;
   readonly kind: 'judgement' | 'computed';
   /** What is taken, and what it moves. */
