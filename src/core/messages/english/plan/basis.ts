@@ -33,7 +33,7 @@ export const basis = {
   'plan.basis.glow':
     'When a burner glows. Coils that were looked at by a thermal imager stayed at 550 °C bare and 750 °C covered; the band was made to hold both.',
   'plan.basis.safe-to-touch':
-    'When it may be touched: radiation and still air. A second reckoning was 6 to 22 % away; the clock takes the slow end, and you try it before you touch.',
+    'When it may be touched: radiation and still air. A second reckoning was 12 to 22 % away; the clock takes the slow end, and you try it before you touch.',
   'plan.basis.kettle-cooling':
     'How fast boiled water cools in the kettle: losses are guessed, and your own reports replace them.',
   'plan.basis.voltage': 'Power goes with the square of the voltage.',
