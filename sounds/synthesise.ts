@@ -1,8 +1,8 @@
 import type { Pulse, Recipe } from './recipes.ts';
 import { sineOfTurns } from './sine.ts';
 
-/** Samples a second. Holds everything below 11 kHz; the highest partial is 4.4 kHz. */
-export const SAMPLE_RATE_HZ = 22050;
+/** Samples a second. Holds everything below 5.5 kHz; the highest partial is 4.4 kHz, and every byte is kept offline. */
+export const SAMPLE_RATE_HZ = 11025;
 
 /** Peak of every finished sound, full scale = 1: 1 dB is left for the device's own filters. */
 const PEAK = 0.891;

@@ -62,6 +62,7 @@ const CALLS = [
     ['timeS', 'steadyC'],
   ],
   ['glow-time burner=gas-sealed', ['timeS', 'steadyC']],
+  ['free-convection shape=horizontal-cylinder sizeM=0.1 surfaceC=150', ['filmWM2K']],
   ['cool-to-touch burner=electric-coil fromC=650 material=metal', ['timeS']],
   ['glow-luminance tempC=600', ['luminanceCdM2']],
   ['draper-point lux=200', ['tempC']],

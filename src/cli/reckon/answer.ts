@@ -1,6 +1,8 @@
+import { RESTS_ON } from '../../core/plan/index.ts';
 import { nearest } from '../../core/kitchen/index.ts';
 import { OutOfRangeError, type Band } from '../../core/units/index.ts';
 import { Refusal, type Found, type Model } from './model/model.ts';
+import { inEnglish } from '../speech/english.ts';
 import { FILE_MODELS, MODELS } from './registry.ts';
 import { valuesOf } from './model/values.ts';
 
@@ -25,7 +27,7 @@ function spread(found: Found): object {
   return { result, low: end(({ low }) => low), high: end(({ high }) => high) };
 }
 
-/** The models with their inputs, units and ranges. */
+/** The models with their inputs, units and ranges, and what no published figure holds. */
 function list(): object {
   const models = MODELS.map(({ name, about, inputs, results, sources }) => ({
     name,
@@ -39,7 +41,8 @@ function list(): object {
     sources,
   }));
   const files = FILE_MODELS.map(({ name }) => ({ name, use: `${name} FILE.json` }));
-  return { use: 'MODEL name=value …', models, files };
+  const restsOn = RESTS_ON.map(({ id, kind, says }) => ({ id, kind, says: inEnglish.say(says) }));
+  return { use: 'MODEL name=value …', models, files, restsOn };
 }
 
 function refused(fault: unknown): Answer {

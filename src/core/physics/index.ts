@@ -22,6 +22,7 @@ export { fallingFilm, wettingRate } from './pour/wetting-rate.ts';
 
 export { contactTemp } from './surface/contact-temp.ts';
 export { erf, erfc, erfcScaled } from './surface/erf.ts';
+export { freeConvection, freeNusselt } from './surface/free-convection.ts';
 export { lumpSeconds, steadyTempC, type Lump } from './surface/lumped.ts';
 export { puddlesToReach, sheetEquilibrium } from './surface/sheet-equilibrium.ts';
 export { surfaceAfter, surfaceStep } from './surface/surface-after.ts';
@@ -71,5 +72,7 @@ export { PRIORS } from './calibration/priors.ts';
 
 export { cleanCycle, hobEfficiency, kettleBody } from './tables/appliances.ts';
 export { burnerTypes } from './tables/burners.ts';
+export { BASIS } from './basis/basis.ts';
 export { AIR_LIMITS, emissionFactor, hoodCapture } from './tables/emissions.ts';
+export { STILL_SHAPES } from './tables/still-shapes.ts';
 export { effusivity, material, materialIds } from './tables/materials.ts';

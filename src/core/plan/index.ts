@@ -16,5 +16,6 @@ export {
   type HeatChart,
   type PourChart,
 } from './charts/index.ts';
+export { RESTS_ON } from './basis/rests-on.ts';
 export { planForRecheck } from './recheck/index.ts';
 export { ranOut, type Amendment } from './amend/ran-out.ts';

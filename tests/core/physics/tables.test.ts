@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import appliances from '../../../shared/appliances.json';
+import air from '../../../shared/air/dry-air.json';
 import burners from '../../../shared/burners.json';
 import burns from '../../../shared/burns.json';
 import emissions from '../../../shared/air/emissions.json';
@@ -8,7 +9,7 @@ import sources from '../../../shared/sources/physics.json';
 import { MATERIALS, type BurnerType, type VesselBody } from '../../../src/core/kitchen/index.ts';
 import { hobEfficiency, kettleBody, material } from '../../../src/core/physics/index.ts';
 
-const TABLES = { appliances, burners, burns, emissions, materials };
+const TABLES = { air, appliances, burners, burns, emissions, materials };
 
 // Keyed by the types of the kitchen file: a new id there does not compile until it is here.
 const BURNERS: Readonly<Record<BurnerType, boolean>> = {

@@ -45,7 +45,8 @@ describe('a flat for one person', () => {
       expect(startS(plan, one.id), one.id).toBeGreaterThanOrEqual(DAY_S);
       expect(endS(plan, one.id), one.id).toBeLessThan(2 * DAY_S);
     }
-    expect(plan.timetable.finishS).toBeLessThan(2 * DAY_S);
+    // The shut oven may be touched late that evening; marking waits for the morning.
+    expect(plan.timetable.finishS).toBeLessThan(2 * DAY_S + 2 * H_S);
   });
 
   it('rests each purged fixture 24 hours from its own cleaning', () => {

@@ -14,6 +14,7 @@ import { Shopping } from './shopping.tsx';
 import { Pours } from './pours.tsx';
 import { PlanHead } from './plan-head.tsx';
 import { Questions } from './questions.tsx';
+import { RestsOnLink } from './rests-on.tsx';
 import { Steps } from './steps.tsx';
 
 const PARTS = ['course', 'methods', 'steps', 'pours', 'heat', 'ask', 'lists'] as const;
@@ -99,6 +100,7 @@ export function PlanPage(props: {
         >
           <h2 class="visually-hidden">{t('plan-page.part.pours')}</h2>
           <Pours pours={props.pictures.pours} moves={props.pictures.pourMoves} />
+          <RestsOnLink />
         </section>
         <section
           classList={{ 'part--off': part() !== 'heat' }}
@@ -106,6 +108,7 @@ export function PlanPage(props: {
         >
           <h2 class="visually-hidden">{t('plan-page.part.heat')}</h2>
           <p class="quiet">{t('plan-page.heat.about')}</p>
+          <RestsOnLink />
           <div class="curves">
             <For each={props.pictures.heat}>{(picture) => <Curve picture={picture} />}</For>
           </div>

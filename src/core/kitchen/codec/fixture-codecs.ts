@@ -107,6 +107,8 @@ const burner = object<Burner>({
   at: must(pointCodec),
   diameterM: must(number(LIMITS.burnerDiameterM)),
   ratedW: must(number(LIMITS.burnerW)),
+  ratedV: may(number(LIMITS.voltsV)),
+  sensing: may(yesNo),
   circuit: may(idCodec),
   comment: may(wordsCodec),
 });
@@ -118,6 +120,7 @@ const cooktop = named(
     ...base,
     outline,
     surface: must(cooktopSurfaceCodec),
+    residualHeatLamp: may(yesNo),
     burners: must(list(burner, LIMITS.burners)),
   }),
 );

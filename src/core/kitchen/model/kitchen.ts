@@ -219,6 +219,10 @@ export type Burner = {
   readonly at: Point;
   readonly diameterM: number;
   readonly ratedW: number;
+  /** Voltage on its plate, which `ratedW` is for. Absent: by its circuit (`burnerVolts`). */
+  readonly ratedV?: number;
+  /** It limits itself by what it senses of a pan, and may never redden bare. Absent: not known to. */
+  readonly sensing?: boolean;
   readonly circuit?: string;
   readonly comment?: string;
 };
@@ -227,6 +231,8 @@ export type Cooktop = FixtureBase & {
   readonly kind: 'cooktop';
   readonly outline: Polygon;
   readonly surface: 'metal' | 'enamel' | 'glass-ceramic';
+  /** A lamp shows that it is still hot. Absent: hob glass has one, others have none. */
+  readonly residualHeatLamp?: boolean;
   readonly burners: readonly Burner[];
 };
 

@@ -1,7 +1,7 @@
 import { SECONDS_PER_MINUTE, inRange } from '../../units/index.ts';
 import { thinned, type CurvePoint } from '../common/curve.ts';
 import { lumpPath, steadyTempC } from '../surface/lumped.ts';
-import { coolToTouch } from './cool-to-touch.ts';
+import { coolingPath } from './cool-to-touch.ts';
 import { glowLump, type GlowInput } from './glow-time.ts';
 
 /** Heating is drawn to this far below the steady temperature, K. */
@@ -19,8 +19,7 @@ export function glowCurve(of: GlowInput & { readonly holdMin: number }): readonl
   const topC = steadyTempC(body) - NEARLY_K;
   const heating = thinned(lumpPath(body, body.roomC, topC), HALF - 1);
   const heatS = heating.at(-1)?.timeS ?? 0;
-  const { touchC } = coolToTouch({ ...of, fromC: topC });
-  const cooling = lumpPath({ ...body, powerW: 0 }, topC, touchC);
+  const cooling = coolingPath(of, topC);
   const shifted = cooling.map(({ timeS, tempC }) => ({ timeS: timeS + heatS + holdS, tempC }));
   return [...heating, ...thinned(shifted, HALF)];
 }

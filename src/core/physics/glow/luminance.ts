@@ -57,7 +57,7 @@ export function tempOfLuminance(of: {
   inRange('luminanceCdM2', of.luminanceCdM2, 1e-6, 1e5);
   let low = 300;
   let high = 3000;
-  for (let i = 0; i < 50; i += 1) {
+  for (let i = 0; i < 34; i += 1) {
     const tempC = (low + high) / 2;
     if (luminance({ ...of, tempC }).luminanceCdM2 < of.luminanceCdM2) low = tempC;
     else high = tempC;

@@ -44,7 +44,9 @@ function lockedMin(row: CycleRow, roomC: number): Band {
  * @param of.roomC −10 to 50 °C
  * @throws OutOfRangeError
  * Source: owners' manuals of several makers (2, 3, 4 h; unlocked at 260 to
- * 315 °C, about an hour); Newton's law. Heating-up time: common practice.
+ * 315 °C, about an hour); Newton's law, since a shut oven is held by its
+ * insulation and not by the air outside. Its time constant is a judgement that
+ * has the manuals' hour within its band; heating-up time: common practice.
  */
 export function ovenStages(of: OvenInput): OvenStages {
   const roomC = inRange('roomC', of.roomC ?? USUAL_ROOM_C, -10, 50);
@@ -75,7 +77,7 @@ export function ovenStages(of: OvenInput): OvenStages {
 
 /**
  * Stages of an oven at its highest setting, min: heat up, hold, cool with the
- * door open until it may be touched.
+ * door shut until it may be touched.
  * @param holdMin 10 to 480
  * @throws OutOfRangeError
  * Source: common practice, no published source; Newton's law.
@@ -101,6 +103,7 @@ export function highestHeat(of: {
 /**
  * Minutes until an oven that was switched off at `fromC` has cooled to `toC`,
  * door shut.
+ * @param of.tauMin time constant; default: the band of self-clean ovens
  * @throws OutOfRangeError
  * Source: Newton's law; time constant common practice, no published source.
  */
@@ -108,11 +111,15 @@ export function ovenCooling(of: {
   readonly fromC: number;
   readonly toC: number;
   readonly roomC?: number;
+  readonly tauMin?: number;
 }): { readonly coolMin: Band } {
   const roomC = inRange('roomC', of.roomC ?? USUAL_ROOM_C, -10, 50);
   const toC = inRange('toC', of.toC, roomC + 1, 600);
   const fromC = inRange('fromC', of.fromC, toC, 600);
-  const { coolTauMin } = cleanCycle('normal');
+  const coolTauMin =
+    of.tauMin === undefined
+      ? cleanCycle('normal').coolTauMin
+      : exactly(inRange('tauMin', of.tauMin, 5, 600));
   const minutes = (tau: number) => newtonMin(tau, fromC, toC, roomC);
   return {
     coolMin: band(minutes(coolTauMin.low), minutes(coolTauMin.typical), minutes(coolTauMin.high)),

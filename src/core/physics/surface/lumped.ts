@@ -7,14 +7,15 @@ export type Lump = {
   readonly areaM2: number;
   readonly emissivity: number;
   readonly heatCapacityJK: number;
-  readonly filmWM2K: number;
+  /** Film coefficient: one number, or by the temperature of the body (still air). */
+  readonly filmWM2K: number | ((tempC: number) => number);
   readonly roomC: number;
   /** Surroundings that radiate; default: the room. */
   readonly wallsC?: number;
 };
 
 /** Largest change of temperature in one step of the integration, K. */
-const STEP_K = 2;
+const STEP_K = 4;
 const MOST_STEPS = 20_000;
 /** Largest step as a share of the time constant of the body where it is. */
 const SHARE_OF_CONSTANT = 0.1;
@@ -30,9 +31,13 @@ export function checkLump(body: Lump): Lump {
   inRange('areaM2', body.areaM2, 1e-6, 10);
   inRange('emissivity', body.emissivity, 0, 1);
   inRange('heatCapacityJK', body.heatCapacityJK, 0.1, 1e6);
-  inRange('filmWM2K', body.filmWM2K, 0, 5000);
+  inRange('filmWM2K', filmAt(body, body.roomC), 0, 5000);
   inRange('roomC', body.roomC, -30, 300);
   return body;
+}
+
+function filmAt({ filmWM2K }: Lump, tempC: number): number {
+  return typeof filmWM2K === 'number' ? filmWM2K : filmWM2K(tempC);
 }
 
 /** Heat lost at a temperature, W. */
@@ -40,7 +45,7 @@ function lostW(body: Lump, tempC: number): number {
   const wallsK = (body.wallsC ?? body.roomC) + ZERO_C_K;
   const radiated =
     body.emissivity * STEFAN_BOLTZMANN_WM2K4 * ((tempC + ZERO_C_K) ** 4 - wallsK ** 4);
-  return body.areaM2 * (body.filmWM2K * (tempC - body.roomC) + radiated);
+  return body.areaM2 * (filmAt(body, tempC) * (tempC - body.roomC) + radiated);
 }
 
 /** Temperature at which gain and loss balance, °C, by bisection to a thousandth. */

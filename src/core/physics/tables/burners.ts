@@ -1,5 +1,6 @@
 import table from '../../../../shared/burners.json';
 import { inRange, OutOfRangeError, type Band } from '../../units/index.ts';
+import type { StillShape } from './still-shapes.ts';
 import type { TouchKind } from './materials.ts';
 
 export type BurnerRow = {
@@ -7,18 +8,24 @@ export type BurnerRow = {
   readonly ratedW: Band;
   /** Share of the rated power that heats the part which glows. */
   readonly absorbedShare: number;
-  readonly areaM2: number;
+  /** low: what stays hottest. */
+  readonly areaM2: Band;
   readonly emissivity: number;
   readonly heatCapacityJK: number;
+  /** While it is lit, and only then. */
   readonly filmWM2K: number;
   /** What of it glows. */
   readonly glows: 'whole' | 'part' | 'ribbon' | 'tips';
-  /** The body that stays hot afterwards; fromC null: at the glowing part's steady temperature. */
+  /** The body that stays hot afterwards in still air; fromC null: at the glowing part's steady temperature. */
   readonly after: {
+    readonly shape: StillShape;
+    readonly sizeM: number;
+    /** Ends of heat capacity over area, as shares of the typical. */
+    readonly heatCapacityShare: Band;
     readonly areaM2: number;
     readonly heatCapacityJK: number;
     readonly emissivity: number;
-    readonly fromC: number | null;
+    readonly fromC: Band | null;
     readonly kind: TouchKind;
   };
   readonly source: string;
@@ -48,6 +55,11 @@ export function burnerRow(type: string): BurnerRow {
   throw new OutOfRangeError('burner', type, burnerTypes().join(', '), advice);
 }
 
+/** Whichever end of the bands makes the glowing part hottest, usual or coolest. */
+export type GlowCorner = 'hottest' | 'typical' | 'coolest';
+
+const AREA_AT = { hottest: 'low', typical: 'typical', coolest: 'high' } as const;
+
 /** A lumped body that is heated and loses heat by film and radiation. */
 export type GlowBody = {
   /** Heat into the body, W. */
@@ -64,13 +76,13 @@ export type GlowBody = {
  * @param ratedW default: typical of the type
  * @throws OutOfRangeError
  */
-export function glowBody(type: string, ratedW?: number): GlowBody {
+export function glowBody(type: string, ratedW?: number, corner: GlowCorner = 'typical'): GlowBody {
   const row = burnerRow(type);
   const watts = inRange('ratedW', ratedW ?? row.ratedW.typical, LEAST_W, MOST_W);
   const scale = watts / row.ratedW.typical;
   return {
     powerW: watts * row.absorbedShare,
-    areaM2: row.areaM2 * scale,
+    areaM2: row.areaM2[AREA_AT[corner]] * scale,
     emissivity: row.emissivity,
     heatCapacityJK: row.heatCapacityJK * scale,
     filmWM2K: row.filmWM2K,

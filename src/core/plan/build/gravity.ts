@@ -20,6 +20,7 @@ export const GRAVE: Readonly<Record<string, Exclude<Gravity, 'know'>>> = {
   'plan.notice.days-unknown': 'look',
   'plan.notice.much-water': 'look',
   'plan.notice.unreached': 'look',
+  'plan.notice.may-stay-dark': 'look',
 };
 
 const RANK: Readonly<Record<Gravity, number>> = { stop: 0, look: 1, know: 2 };

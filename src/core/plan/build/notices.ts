@@ -62,6 +62,20 @@ function circuitNotices(context: PlanContext): readonly Message[] {
   return notices;
 }
 
+/** Burners that are to glow and may stay dark, cooktop by cooktop. */
+function darkNotices({ kitchen, burners }: PlanContext): readonly Message[] {
+  return kitchen.fixtures.flatMap((one) => {
+    if (one.kind !== 'cooktop') return [];
+    const names = one.burners
+      .map(({ id }) => burners.get(id))
+      .filter((choice) => choice?.method === 'glow' && choice.estimate?.mayStayDark)
+      .map((choice) => choice?.burner.name ?? '');
+    return names.length > 0
+      ? [message('plan.notice.may-stay-dark', { cooktop: one.name, names })]
+      : [];
+  });
+}
+
 function fixtureNotices(context: PlanContext): readonly Message[] {
   return context.kitchen.fixtures.flatMap((one) => {
     const method = context.choices.get(one.id)?.method.method;
@@ -116,6 +130,7 @@ export function noticesOf(
     ...planCautions(drafts, context).map(({ say }) => say),
     ...roomNotices(context),
     ...circuitNotices(context),
+    ...darkNotices(context),
     ...fixtureNotices(context),
     ...boilNotices(context, drafts),
     ...reachNotices(context, drafts),

@@ -2,16 +2,17 @@ import { burnersOf, type Burner, type BurnerType, type Kitchen } from '../../kit
 import { message } from '../../messages/index.ts';
 import { DRAPER_C, glowCurve } from '../../physics/index.ts';
 import { OutOfRangeError, SECONDS_PER_MINUTE } from '../../units/index.ts';
-import { estimateBurner, glowVisible } from '../estimates/index.ts';
+import { burnerHeat, estimateBurner, glowVisible, usualHeat } from '../estimates/index.ts';
 import type { HeatChart } from './types.ts';
 
 /** A power outside the catalogue is drawn as the usual one of its type, as it is planned. */
-function curveOf(burner: Burner, holdMin: number) {
+function curveOf(kitchen: Kitchen, burner: Burner, holdMin: number) {
+  const of = burnerHeat(kitchen, burner);
   try {
-    return glowCurve({ burner: burner.type, ratedW: burner.ratedW, holdMin });
+    return glowCurve({ ...of, holdMin });
   } catch (refusal) {
     if (!(refusal instanceof OutOfRangeError)) throw refusal;
-    return glowCurve({ burner: burner.type, holdMin });
+    return glowCurve({ ...usualHeat(of), holdMin });
   }
 }
 
@@ -22,13 +23,14 @@ function offS(points: HeatChart['lines'][number]['points']): number {
 }
 
 function chartOf(
+  kitchen: Kitchen,
   burner: Burner,
   type: Exclude<BurnerType, 'induction'>,
   holdMin: number,
 ): readonly HeatChart[] {
-  const estimate = estimateBurner(burner);
+  const estimate = estimateBurner(kitchen, burner);
   if (!estimate) return [];
-  const points = curveOf(burner, holdMin).map(({ timeS, tempC }) => ({ timeS, y: tempC }));
+  const points = curveOf(kitchen, burner, holdMin).map(({ timeS, tempC }) => ({ timeS, y: tempC }));
   const burnerType = message(`plan.chart.burner.${type}`);
   return [
     {
@@ -56,6 +58,6 @@ export function burnerCharts(kitchen: Kitchen, holdMin: number): readonly HeatCh
     (burner, i, all) => all.findIndex(({ type }) => type === burner.type) === i,
   );
   return types.flatMap((burner) =>
-    burner.type === 'induction' ? [] : chartOf(burner, burner.type, holdMin),
+    burner.type === 'induction' ? [] : chartOf(kitchen, burner, burner.type, holdMin),
   );
 }

@@ -86,7 +86,7 @@ function burnersOf(kitchen: Kitchen): readonly BurnerPlanned[] {
   return kitchen.fixtures
     .flatMap((one) => (one.kind === 'cooktop' ? burnerChoices(one, kitchen) : []))
     .map((choice) => {
-      const estimate = estimateBurner(choice.burner);
+      const estimate = estimateBurner(kitchen, choice.burner);
       return { ...choice, ...(estimate && { estimate }) };
     });
 }

@@ -1,5 +1,11 @@
 export { besideHeat, type BesideHeat } from './beside-heat.ts';
-export { estimateBurner, glowVisible, type BurnerEstimate } from './burners.ts';
+export {
+  burnerHeat,
+  estimateBurner,
+  glowVisible,
+  usualHeat,
+  type BurnerEstimate,
+} from './burners.ts';
 export {
   calibratedBoil,
   calibratedBurner,

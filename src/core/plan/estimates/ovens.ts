@@ -42,7 +42,7 @@ export function estimateSelfClean(oven: Oven): OvenEstimate & { readonly touchS:
   const told = oven.cycleMin ?? usual.cycleMin;
   const { heatMin, coolMin } = ovenStages({ cycleMin: clamped(told, CYCLE_RANGE_MIN) });
   const { touchC } = touchThreshold({ material: 'metal', contactS: TOUCH_S });
-  const touch = ovenCooling({ fromC: usual.unlockC.typical, toC: touchC });
+  const touch = ovenCooling({ fromC: usual.unlockC.high, toC: touchC });
   return {
     heatS: mapBand(heatMin, toS),
     holdS: toS(told),

@@ -6,7 +6,23 @@ import { exactly } from '../../units/index.ts';
 import { stage, stepDraft, type About, type StepDraft } from '../context/step-draft.ts';
 import type { Work } from '../model/index.ts';
 
-type Cooling = {
+/**
+ * What a hand asks before it touches, beside the clock: the hob's own lamp of
+ * residual heat, or a drop of water, over a burner or in an oven.
+ */
+type HeatTest = 'lamp' | 'drop' | 'drop-in-oven';
+
+/** A lamp that never came on proves nothing: the drop is told there too. */
+function testDetail(test: HeatTest): readonly Message[] {
+  return [
+    message('steps.cool.slow-end'),
+    message(`steps.cool.test.${test}`),
+    ...(test === 'lamp' ? [message('steps.cool.lamp-dead')] : []),
+    message('steps.cool.still-hot'),
+  ];
+}
+
+export type Cooling = {
   readonly id: string;
   /** The step that heated it. */
   readonly heated: string;
@@ -17,11 +33,16 @@ type Cooling = {
   /** Beside the timer. */
   readonly timerName: Message;
   readonly lengthS: number;
+  /** How it is tried at the end. */
+  readonly test: HeatTest;
   readonly reason: Message;
   readonly makeSafe: Message;
 };
 
-/** The wait until it is safe to touch, which begins by itself when the heat is off. */
+/**
+ * The wait until it is safe to touch, which begins by itself when the heat is
+ * off and ends by a person's word on the test of its heat.
+ */
 export function coolStep(of: Cooling, about: About): StepDraft {
   const title = message('steps.cool.title', { name: of.name });
   return stepDraft(
@@ -34,6 +55,8 @@ export function coolStep(of: Cooling, about: About): StepDraft {
       reason: of.reason,
       stages: [
         stage('cool', title, {
+          detail: testDetail(of.test),
+          say: message(`steps.cool.say.${of.test}`),
           hazards: ['hot-surface'],
           timers: [
             {

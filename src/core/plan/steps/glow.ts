@@ -1,4 +1,4 @@
-import { isGas, type Burner, type Cooktop } from '../../kitchen/index.ts';
+import { hasHeatLamp, isGas, type Burner, type Cooktop } from '../../kitchen/index.ts';
 import { asWritten, message, type Message } from '../../messages/index.ts';
 import { addBands, exactly, SECONDS_PER_MINUTE } from '../../units/index.ts';
 import { burnerDemand } from '../context/demands.ts';
@@ -17,7 +17,7 @@ import { coolId, glowId, restId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
 import { glowVisible, type BurnerEstimate } from '../estimates/index.ts';
 import type { Hazard, Stage, TimerSpec, Work } from '../model/index.ts';
-import { coolStep } from './cool.ts';
+import { coolStep, type Cooling } from './cool.ts';
 
 /** Look at a lit burner at least this often, s: common practice, no published source. */
 const LOOK_S = 10 * SECONDS_PER_MINUTE;
@@ -61,7 +61,11 @@ function warmUpTimers({ glowS, limitS }: BurnerEstimate): readonly TimerSpec[] {
 
 function warmUp({ burner, notes, estimate }: Heated, hazards: readonly Hazard[]): Stage {
   return stage('warm-up', message('steps.glow.warm-up'), {
-    detail: [...(burner.type === 'induction' ? [] : [glowVisible(burner.type)]), ...notes],
+    detail: [
+      ...(burner.type === 'induction' ? [] : [glowVisible(burner.type)]),
+      ...(estimate?.mayStayDark ? [message('steps.glow.may-stay-dark')] : []),
+      ...notes,
+    ],
     say: message('steps.glow.warm-up-say'),
     hazards,
     resumption: 'restart',
@@ -143,7 +147,7 @@ function glowStep(context: PlanContext, heated: Heated, follows: readonly string
 function burnerCool(heated: Heated): readonly StepDraft[] {
   const { cooktop, burner, estimate } = heated;
   if (!estimate) return [];
-  const of = {
+  const of: Cooling = {
     id: coolId(burner.id),
     heated: glowId(burner.id),
     fixture: cooktop,
@@ -151,6 +155,7 @@ function burnerCool(heated: Heated): readonly StepDraft[] {
     name: message('steps.burner.of', { burner: burner.name, cooktop: cooktop.name }),
     timerName: asWritten(burner.name),
     lengthS: estimate.coolS,
+    test: hasHeatLamp(cooktop) ? 'lamp' : 'drop',
     reason: message('steps.glow.cool-reason'),
     makeSafe: message('steps.glow.cool-safe', { burner: burner.name }),
   };

@@ -105,7 +105,8 @@ function cleanStages({ name, racksStayInCycle }: Oven, estimate: OvenEstimate): 
           id: 'unlock',
           role: 'hold',
           purpose: 'at-least',
-          lengthS: estimate.coolS.typical,
+          // A timer to a lock that opens takes the slow end.
+          lengthS: estimate.coolS.high,
           label: message('steps.oven.clean.cool-timer'),
         },
       ],
@@ -138,7 +139,7 @@ function selfCleanStep(context: PlanContext, oven: Oven, estimate: OvenEstimate)
       title: message('steps.oven.clean.title', { oven: oven.name }),
       reason: choice.method.reason,
       stages: cleanStages(oven, estimate),
-      durationS: addBands(addBands(hand, exactly(estimate.holdS)), estimate.coolS),
+      durationS: addBands(addBands(hand, exactly(estimate.holdS)), exactly(estimate.coolS.high)),
     },
     {
       fixture: oven.id,
@@ -234,6 +235,7 @@ function ovenCool(context: PlanContext, oven: Oven, lengthS: number): StepDraft 
       name: asWritten(oven.name),
       timerName: asWritten(oven.name),
       lengthS,
+      test: 'drop-in-oven',
       reason: message('steps.oven.cool-reason'),
       makeSafe: message('steps.oven.cool-safe', { oven: oven.name }),
     },

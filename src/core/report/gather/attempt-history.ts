@@ -75,8 +75,10 @@ export class AttemptHistory {
     if (!stage || stage.toWallMs !== null || !before) return;
     stage.holds = holdsOf(before, step.id, attempt.number, stage.id, at, true, this.#said);
     stage.toWallMs = at.wallMs;
-    if (body.kind === 'stage-ended') stage.endedBy = body.by;
-    else stage.brokeOff = body.kind === 'stage-restarted' ? body.reason : reason;
+    if (body.kind === 'stage-ended') {
+      stage.endedBy = body.by;
+      if (body.by === 'person') stage.said = sayOf(step, stage.id);
+    } else stage.brokeOff = body.kind === 'stage-restarted' ? body.reason : reason;
   }
 
   /** The steps of the plan, with what is still open as it stands at the last fact. */
@@ -126,10 +128,16 @@ function enter(step: Step, attempt: Attempt, is: StepState, { at }: Fact): void 
     title: stage.title,
     fromWallMs: at.wallMs,
     toWallMs: null,
+    said: null,
     endedBy: null,
     brokeOff: null,
     holds: [],
   });
+}
+
+/** The words of the action that ends a stage. */
+function sayOf({ stages }: Step, id: string): Message | null {
+  return stages.find((stage) => stage.id === id)?.say ?? null;
 }
 
 /** Why the fact changed what it changed, in the words of whoever said it. */

@@ -21,11 +21,18 @@ export function stepLines(step: StepReport, zone: string): readonly ReportLine[]
           }),
         ),
       ),
+      ...(step.kind === 'cool' ? last.stages.flatMap((stage) => testLine(stage, zone)) : []),
       ...last.stages
         .filter((stage) => stage.brokeOff !== null)
         .map((stage) => brokenLine(stage, zone)),
     ]),
   ];
+}
+
+/** How it was tried before a hand touched it, in the words of whoever tried. */
+function testLine({ said, toWallMs }: StageReport, zone: string): readonly ReportLine[] {
+  if (said === null || toWallMs === null) return [];
+  return [line(0, message('report.step.tried', { wallMs: toWallMs, zone, said }))];
 }
 
 /** With the time that was proved until then: a rest of 23 hours is not a rest of none. */

@@ -135,6 +135,8 @@ export type StageReport = {
   readonly title: Message;
   readonly fromWallMs: number;
   readonly toWallMs: number | null;
+  /** What the person said who ended it ("No hiss, no heat felt"); null: nobody did. */
+  readonly said: Message | null;
   /** Who ended it; null: it did not come to its end. */
   readonly endedBy: 'person' | 'timer' | null;
   /** Why it did not come to its end; null: it did, or goes on. */

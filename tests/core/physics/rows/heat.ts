@@ -12,14 +12,14 @@ import {
 } from '../../../../src/core/physics/index.ts';
 import { rows, type Row } from './row.ts';
 
-const coil: Lump = {
+const coil = {
   powerW: 2400,
   areaM2: 0.05,
   emissivity: 0.85,
   heatCapacityJK: 290,
   filmWM2K: 12,
   roomC: 20,
-};
+} as const satisfies Lump;
 const LUMINANCES = [
   [400, 3.9e-5],
   [474, 1.1e-3],
@@ -34,6 +34,8 @@ const LUMINANCES = [
 ] as const;
 const limitW = (supplyV: number, ratingA: number) =>
   circuitLoad({ supplyV, ratingA, loadsW: [], continuous: true }).spareA * supplyV;
+const lockedMin = () => ovenStages({ cycle: 'normal' }).coolMin;
+const shutMin = (toC: number) => ovenCooling({ fromC: 470, toC, tauMin: 60 }).coolMin.typical;
 const BURNS = [
   [45, 7200, 10_800],
   [47, 1200, 2700],
@@ -80,14 +82,19 @@ export const HEAT_ROWS: readonly Row[] = [
       ['ε 0.85, h 12, steady °C', 684, 1, () => steadyTempC(coil)],
       ['s to 525 °C', 77, 1.5, () => glowTime(coil).timeS.typical],
       ['s to 600 °C', 101, 1.5, () => lumpSeconds(coil, 20, 600) ?? NaN],
-      ['min to cool to 60 °C', 11.5, 0.6, () => coolToTouch({ ...coil, touchC: 60 }).timeS / 60],
+      [
+        'min to cool to 60 °C',
+        11.5,
+        0.6,
+        () => coolToTouch({ ...coil, touchC: 60 }).timeS.typical / 60,
+      ],
     ],
   ),
   ...rows(
     { group: 'oven', source: 'Newton’s law, τ 60 min, worked out apart', confidence: 'computed' },
     [
-      ['470 to 285 °C, min', 32, 1, () => ovenCooling({ fromC: 470, toC: 285 }).coolMin.typical],
-      ['470 to 150 °C, min', 76, 2, () => ovenCooling({ fromC: 470, toC: 150 }).coolMin.typical],
+      ['470 to 285 °C, min', 32, 1, () => shutMin(285)],
+      ['470 to 150 °C, min', 76, 2, () => shutMin(150)],
     ],
   ),
   ...rows(
@@ -107,13 +114,16 @@ export const HEAT_ROWS: readonly Row[] = [
       source: 'an owner’s manual: about an hour to cool',
       confidence: 'read in a copy',
     },
-    [['slow end of the cooling, min', 60, 10, () => ovenStages({ cycle: 'normal' }).coolMin.high]],
+    [
+      ['usual time to the open lock, min', 60, 15, () => lockedMin().typical],
+      ['slow end, which the clock takes, min', 60, 15, () => lockedMin().high],
+    ],
   ),
   ...rows(
     {
       group: 'burn',
-      source: 'Moritz & Henriques 1947, table (rows of the table itself)',
-      confidence: 'read in a copy',
+      source: 'Moritz & Henriques 1947: the table that is interpolated, read back',
+      confidence: 'computed',
     },
     BURNS.flatMap(([tempC, second, third]) => [
       [

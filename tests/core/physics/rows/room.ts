@@ -64,7 +64,7 @@ export const ROOM_ROWS: readonly Row[] = [
     {
       group: 'heat index',
       source: 'validation data of a public comfort library',
-      confidence: 'read in a copy',
+      confidence: 'reference library',
     },
     [
       ['30 °C, 80 %, °C', 37.7, 0.1, () => indexC(30, 80)],
@@ -155,8 +155,9 @@ export const ROOM_ROWS: readonly Row[] = [
   ...rows(
     {
       group: 'emission',
-      source: 'Illinois EPA common factors, 120 000 lb CO2 per million scf',
-      confidence: 'read in a copy',
+      source:
+        'Illinois EPA common factors, 120 000 lb CO2 per million scf: the table’s own source in other units',
+      confidence: 'computed',
     },
     [['CO2, kg/kWh', 0.1821, 2e-4, () => emissionFactor('CO2').ngJ.typical * 3.6e-6]],
   ),

@@ -1,10 +1,15 @@
-/** How far a published number may be trusted. */
-type Confidence = 'read in a copy' | 'from memory' | 'computed';
+/** How far the number that is compared with may be trusted. */
+type Confidence = 'read in a copy' | 'from memory' | 'reference library' | 'computed';
+
+/** What a group rests on, best first. `judgement`: no row at all (shared/basis.json). */
+export type RowKind = 'published' | 'reference library' | 'computed' | 'judgement';
 
 /**
- * One number that this project did not make, beside what it computes.
- * `computed`: from the published formula and inputs, worked out apart from
- * these sources; worth less than a measured or printed value.
+ * One number beside what it computes.
+ * - `read in a copy`, `from memory`: somebody measured or printed it.
+ * - `reference library`: other people's program gives it.
+ * - `computed`: worked out apart from these sources from the published formula
+ *   and inputs, or a table read back: finds slips, not wrong physics.
  */
 export type Row = {
   readonly group: string;
@@ -18,6 +23,11 @@ export type Row = {
   /** It misses, by this much (computed less expected): shown, held, and not tuned away. */
   readonly misses?: { readonly by: number; readonly why: string };
 };
+
+/** The kind a row counts as in the printed table. */
+export function kindOf({ confidence }: Row): RowKind {
+  return confidence === 'read in a copy' || confidence === 'from memory' ? 'published' : confidence;
+}
 
 type Common = Pick<Row, 'group' | 'source' | 'confidence'>;
 

@@ -161,8 +161,9 @@ export const SURFACE_ROWS: readonly Row[] = [
   ...rows(
     {
       group: 'lumped body',
-      source: 'Bejan & Kraus, Heat Transfer Handbook, eq. 3.283',
-      confidence: 'read in a copy',
+      source:
+        'Bejan & Kraus, Heat Transfer Handbook, eq. 3.283 (the form was read, both figures worked out apart)',
+      confidence: 'computed',
     },
     [
       [
@@ -172,7 +173,7 @@ export const SURFACE_ROWS: readonly Row[] = [
         () => seconds(radiating, 1000 - 273.15, 400 - 273.15),
       ],
       [
-        'the same, printed figure, s',
+        'the same, closed form in another program, s',
         690.334,
         0.02,
         () => seconds(radiating, 1000 - 273.15, 400 - 273.15),

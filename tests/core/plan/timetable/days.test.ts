@@ -149,7 +149,7 @@ describe('the deadline of a kitchen for Passover', () => {
   });
 
   it('warns of a self-clean on the last day', () => {
-    const plan = buildPlan(kitchen, { startWallMs: at('2026-03-30T12:00', NEW_YORK.zone) });
+    const plan = buildPlan(kitchen, { startWallMs: at('2026-03-30T08:00', NEW_YORK.zone) });
     expect(noticeKeys(plan)).toContain('plan.notice.last-day');
   });
 

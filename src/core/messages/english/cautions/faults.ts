@@ -10,7 +10,9 @@ export const faults = {
   'cautions.fault.no-glow.line-3':
     'Check that it is on high, plugged in, and that the gas is full.',
   'cautions.fault.no-glow.line-4':
-    'If it stays dark, turn it off and have it looked at, or skip it and ask.',
+    'A coil that senses the pan, a plate with a red dot, or a range made for 240 V on 208 V may never redden bare. That is no breakage.',
+  'cautions.fault.no-glow.line-5':
+    'If it stays dark, turn it off and skip it: it is not purged. Ask which way it is to be purged; until the answer it stays out of use.',
   'cautions.fault.flame-out.name': 'The flame went out',
   'cautions.fault.flame-out.line-1': 'Turn the knob off.',
   'cautions.fault.flame-out.line-2': 'Air the room for five minutes before you light it again.',

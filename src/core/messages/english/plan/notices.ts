@@ -43,6 +43,11 @@ export const notices = {
     `${circuit} (${f.shortNumber(ratingA)} A) cannot carry ${names.map((name) => f.say(name)).join(', ')} together (${f.number(drawsA)} A): never run them together, as the plan does not.`,
   'plan.notice.boils-low': ({ boilingC }: { boilingC: number }, f) =>
     `Water boils at ${f.number(boilingC)} °C here; that is boiling. It gets no hotter, however long it is on the fire; the hand is slower for it where that is needed.`,
+  'plan.notice.may-stay-dark': (
+    { cooktop, names }: { cooktop: string; names: readonly string[] },
+    f,
+  ) =>
+    `${cooktop}: ${f.list(names)} may never redden without a pan, since they sense it or get less voltage than they are made for. Try one in the dark before the day, and ask which way it is purged if it stays dark.`,
   'plan.burner': ({ burner }: { burner: string }) => `the ${burner} burner`,
   'plan.notice.burners-at-once': (
     {

@@ -122,6 +122,8 @@ export const fixtures = {
     `${unended(f.say(step))}: ${f.say(attempt)}`,
   'report.step.void': ({ attempt, because }: { attempt: Message; because: Message }, f) =>
     `Does not count: ${f.say(attempt)} Done again because: ${ended(f.say(because))}`,
+  'report.step.tried': ({ wallMs, zone, said }: At & { said: Message }, f) =>
+    `Tried by hand, ${f.dateTime(wallMs, zone)}: ${ended(f.say(said))}`,
   'report.step.broke-off': (
     { wallMs, zone, stage, because }: At & { stage: Message; because: Message },
     f,

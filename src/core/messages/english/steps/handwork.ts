@@ -25,6 +25,19 @@ export const handwork = {
   'steps.cool.title': ({ name }: Name, f) => `Let it cool untouched: ${f.say(name)}.`,
   'steps.cool.timer': ({ name }: Name, f) => `Safe to touch: ${f.say(name)}`,
   'steps.cool.timer-short': 'Safe to touch',
+  'steps.cool.slow-end': 'The clock takes the longest it may need. It proves nothing by itself.',
+  'steps.cool.test.lamp':
+    'Then look at the residual-heat lamp of the hob: it must be out. Hold the back of the hand above, not on it.',
+  'steps.cool.test.drop':
+    'Then hold the back of the hand above, not on it. Let one drop of water fall on it: it must not hiss.',
+  'steps.cool.test.drop-in-oven':
+    'Then open the door, stand aside, and hold the back of the hand inside without touching. Let one drop of water fall on the floor of the oven: it must not hiss.',
+  'steps.cool.lamp-dead':
+    'A lamp that never came on proves nothing: let one drop of water fall on the glass, it must not hiss, and write a note.',
+  'steps.cool.still-hot': 'Lamp on, hiss or heat? Add time to the clock and leave it.',
+  'steps.cool.say.lamp': 'Lamp out, no heat felt',
+  'steps.cool.say.drop': 'No hiss, no heat felt',
+  'steps.cool.say.drop-in-oven': 'No hiss, no heat felt inside',
 
   'steps.cover.title': ({ fixture }: { fixture: string }) => `Cover: ${fixture}.`,
   'steps.line.title': ({ fixture }: { fixture: string }) => `Line: ${fixture}.`,

@@ -43,6 +43,8 @@ export const heat = {
     'Heavy cast-iron arms redden where the flame strikes; allow them longer.',
   'steps.glow.visible.portable-plate':
     'A portable coil turns dull red; one with a closed iron plate or a thermostat may not glow at all.',
+  'steps.glow.may-stay-dark':
+    'This one may never redden bare: it senses the pan, or it gets too little voltage. Look in the dark. If it stays dark, say that it does not glow.',
   'steps.glow.warm-up-say': 'It glows',
   'steps.glow.expect': 'Glows about now',
   'steps.glow.limit': 'It should have glowed by now',
