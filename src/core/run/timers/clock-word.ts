@@ -127,6 +127,10 @@ export function forgetAnswer(state: RunState): RunState {
   if (!last) return state;
   const { answer, claimS, errorS, errorKnown, confirmed } = last;
   const moved = mapSpans(state, (span) => forget(span, answer));
+  // What a gap may count by that word waits for the next one.
+  const timers = Object.fromEntries(
+    Object.entries(moved.timers).map(([id, timer]) => [id, { ...timer, clockProved: false }]),
+  );
   const clock: ClockState = {
     ...state.clock,
     errorS,
@@ -136,5 +140,5 @@ export function forgetAnswer(state: RunState): RunState {
     doubt: true,
     answers: answers.slice(0, -1),
   };
-  return { ...moved, clock };
+  return { ...moved, timers, clock };
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fold } from '../../../../src/core/run/index.ts';
-import { DAY_S, smallPlan } from '../support/fixtures.ts';
-import { NEW_YEAR_MS, resting, type Tablet } from '../support/tablet.ts';
+import { DAY_S, purgePlan, smallPlan } from '../support/fixtures.ts';
+import { glowing, NEW_YEAR_MS, resting, type Tablet } from '../support/tablet.ts';
 
 const HOUR_S = 3600;
 
@@ -75,6 +75,19 @@ describe('an answer about the clock', () => {
     expect(tablet.clock('/rest').atLeastS).toBeCloseTo(7 * HOUR_S, -1);
     tablet.does({ kind: 'withdraw-clock-answer' });
     expect(tablet.clock('/rest').atLeastS).toBeCloseTo(HOUR_S, -1);
+  });
+
+  it('counts nothing for a gap that is judged only after it was taken back', () => {
+    // Verifies: I-26
+    const tablet = glowing(purgePlan);
+    tablet.passes(100);
+    tablet.setsClock(DAY_S);
+    tablet.does({ kind: 'answer-clock', right: true, passed: true });
+    const [question] = tablet.view.review;
+    tablet.does({ kind: 'withdraw-clock-answer' });
+    tablet.does({ kind: 'answer-review', question: question?.id ?? '', answer: 'went-on' });
+    expect(tablet.clock('/hold/hold').atLeastS).toBeCloseTo(100, -1);
+    expect(fold(tablet.facts)).toEqual(tablet.state);
   });
 
   it('may not lie more than a day ahead of what a clock has shown', () => {
