@@ -2,7 +2,7 @@ import { message, type Message } from '../../messages/index.ts';
 import { boilId, pourId } from '../context/step-ids.ts';
 import type { Plan, Step, Work } from '../model/index.ts';
 import type { ClosedHours } from '../timetable/timetable.ts';
-import { laneContents, sinkContents, type Content } from './contents.ts';
+import { laneContents, sinkContents, type Content, type Last } from './contents.ts';
 import { retimed } from './retime.ts';
 
 /** Steps that replace others of their id, and new ones, for the run's `amend-plan`. */
@@ -74,18 +74,25 @@ function filledPour(pour: Step, content: Content): Step {
 }
 
 /**
- * Boil and pour of a kettle that was not planned, after the pour before it.
+ * Boil and pour of a kettle that was not planned.
  * @param last boil and pour after which they are modelled
  * @param earlier every planned pour of the fixture
+ * @param after pours that they come after
  */
-function added(last: Pair, fixture: string, kettle: number, earlier: ReadonlySet<string>): Pair {
-  const before = { step: pourId(fixture, kettle - 1) };
+function added(
+  last: Pair,
+  fixture: string,
+  kettle: number,
+  earlier: ReadonlySet<string>,
+  after: readonly string[],
+): Pair {
+  const before = after.map((step) => ({ step }));
   const boil = boilId(fixture, kettle);
   return {
     boil: {
       ...last.boil,
       id: boil,
-      needs: [...last.boil.needs.filter(({ step }) => !earlier.has(step)), before],
+      needs: [...last.boil.needs.filter(({ step }) => !earlier.has(step)), ...before],
     },
     pour: {
       ...last.pour,
@@ -94,7 +101,7 @@ function added(last: Pair, fixture: string, kettle: number, earlier: ReadonlySet
         ...last.pour.needs
           .filter(({ step }) => !earlier.has(step))
           .map((need) => (need.withinS === undefined ? need : { ...need, step: boil })),
-        before,
+        ...before,
       ],
     },
   };
@@ -161,11 +168,35 @@ function pourIn(plan: Plan, stepId: string) {
     : undefined;
 }
 
+/** The last kettle of all that follow this one. */
+function lastOf(kettle: number, later: readonly Pair[]): Last {
+  const picture = later.at(-1)?.pour.picture;
+  return { kettle: kettle + later.length, ...(picture && { picture }) };
+}
+
+function contentsOf(
+  { pour, picture }: NonNullable<ReturnType<typeof pourIn>>,
+  share: number,
+  later: readonly Pair[],
+  after: Last | undefined,
+): readonly Content[] {
+  return picture.kind === 'lanes'
+    ? laneContents(pour, picture, share, after)
+    : sinkContents(
+        pour,
+        picture,
+        later.map((one) => one.pour),
+        after,
+      );
+}
+
 /**
  * "I ran out here": the water of this kettle gave out before its stretch was
  * done. What is left is shared out anew among the kettles not begun, with as
  * many more as it takes, and what has not begun is timed anew around them:
- * nothing earlier than it was planned, nothing begun moved.
+ * nothing earlier than it was planned, nothing begun moved. Where a kettle after
+ * it has been poured or left out (this one is poured again), the others keep
+ * what they have, and only what is left of this one takes new kettles, the last.
  * @param stepId a pour step of the plan with a picture of lanes or of a sink
  * @param share of its stretch that was poured, 0 to 1 (a sink: not used)
  * @param hasBegun steps that can no longer be changed
@@ -182,27 +213,25 @@ export function ranOut(
 ): Amendment | undefined {
   const found = pourIn(plan, stepId);
   if (!found) return undefined;
-  const { pour, kettle, fixture, picture } = found;
+  const { pour, kettle, fixture } = found;
   const kettles = kettlesOf(plan, fixture.id);
   const later = laterThan(kettles, kettle);
   const last = later.at(-1) ?? kettles.get(kettle);
   if (!last) return undefined;
-  const contents =
-    picture.kind === 'lanes'
-      ? laneContents(pour, picture, share)
-      : sinkContents(
-          pour,
-          picture,
-          later.map((one) => one.pour),
-        );
-  const newCount = kettle + Math.max(contents.length, later.length);
+  const isAgain = later.some((one) => hasBegun(one.pour.id));
+  const keeping = isAgain ? later : [];
+  const taking = isAgain ? [] : later;
+  const contents = contentsOf(found, share, taking, isAgain ? lastOf(kettle, later) : undefined);
+  const before = kettle + keeping.length;
+  const newCount = before + Math.max(contents.length, taking.length);
   const earlier = new Set([...kettles.values()].map((one) => one.pour.id));
   const startS: Record<string, number> = {};
   /** One after the other; kept only where no better times are found. */
   let nextS = plan.timetable.startS[stepId] ?? 0;
   const steps = contents.flatMap((content, i): readonly Step[] => {
-    const number = kettle + 1 + i;
-    const pair = later[i] ?? added(last, fixture.id, number, earlier);
+    const number = before + 1 + i;
+    const after = [...(isAgain ? [stepId] : []), pourId(fixture.id, number - 1)];
+    const pair = taking[i] ?? added(last, fixture.id, number, earlier, after);
     for (const step of [pair.boil, pair.pour]) {
       if (!hasBegun(step.id)) startS[step.id] = plan.timetable.startS[step.id] ?? nextS;
       nextS = Math.max(nextS, startS[step.id] ?? nextS) + step.durationS.typical;
@@ -215,7 +244,10 @@ export function ranOut(
   const oldLast = last.pour.id;
   const newLast = newCount > kettle + later.length ? pourId(fixture.id, newCount) : oldLast;
   const rest = newLast === oldLast ? [] : afterwards(plan, fixture.id, oldLast, newLast);
-  const changed = [...steps, ...rest].filter(({ id }) => !hasBegun(id));
+  const renamed = keeping.flatMap((pair, i) =>
+    [pair.boil, pair.pour].map((step) => numbered(step, fixture.name, kettle + 1 + i, newCount)),
+  );
+  const changed = [...renamed, ...steps, ...rest].filter(({ id }) => !hasBegun(id));
   const times = retimed({
     plan: withSteps(plan, changed),
     during: pour,
