@@ -1,25 +1,45 @@
-import ashkenazic from '../../../shared/customs/ashkenazic.json';
-import sephardic from '../../../shared/customs/sephardic.json';
-import type { CustomId, Household, OwnCustom } from '../kitchen/index.ts';
-import { message, type Message } from '../messages/index.ts';
+import ashkenazic from '../../../../shared/customs/ashkenazic.json';
+import parts from '../../../../shared/customs/parts.json';
+import sephardic from '../../../../shared/customs/sephardic.json';
+import type { CustomId, Household, OwnCustom } from '../../kitchen/index.ts';
+import { message, type Message } from '../../messages/index.ts';
 import { withOwnRows } from './own-rows.ts';
-import { ruleWithTexts, withTexts, type RawRow, type RawRule } from './row-texts.ts';
-import type { CustomTable } from './types.ts';
+import {
+  partWithTexts,
+  ruleWithTexts,
+  withTexts,
+  type RawFactRule,
+  type RawPartRow,
+  type RawRow,
+  type RawRule,
+} from './row-texts.ts';
+import type { CustomTable, PartRow } from '../model/types.ts';
 
-type RawTable = Omit<CustomTable, 'rows' | 'conditionRules'> & {
+type RawTable = Omit<CustomTable, 'rows' | 'conditionRules' | 'factRules'> & {
   readonly rows: readonly RawRow[];
   readonly conditionRules: readonly RawRule[];
+  readonly factRules: readonly RawFactRule[];
 };
 
 /** The tables are ours: a test holds their shape against a schema, so none is checked while running. */
-function tableOfRaw({ rows, conditionRules, ...table }: RawTable): CustomTable {
-  return { ...table, rows: rows.map(withTexts), conditionRules: conditionRules.map(ruleWithTexts) };
+function tableOfRaw({ rows, conditionRules, factRules, ...table }: RawTable): CustomTable {
+  return {
+    ...table,
+    rows: rows.map(withTexts),
+    conditionRules: conditionRules.map((rule) => ruleWithTexts(rule)),
+    factRules: factRules.map((rule) => ruleWithTexts(rule)),
+  };
 }
 
 const TABLES: Readonly<Record<CustomId, CustomTable>> = {
   sephardic: tableOfRaw(sephardic as unknown as RawTable),
   ashkenazic: tableOfRaw(ashkenazic as unknown as RawTable),
 };
+
+/** How parts are treated, by every custom. */
+export const PART_ROWS: readonly PartRow[] = (
+  parts.rows as readonly unknown[] as readonly RawPartRow[]
+).map(partWithTexts);
 
 /** The own custom a household follows; none while it follows another than it copied. */
 export function ownCustomOf(household: Household): OwnCustom | undefined {

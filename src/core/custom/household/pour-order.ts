@@ -1,7 +1,7 @@
-import type { Kitchen } from '../kitchen/index.ts';
-import { message } from '../messages/index.ts';
-import { chooseMethod } from './choose-method.ts';
-import type { ChosenQuestion } from './types.ts';
+import type { Kitchen } from '../../kitchen/index.ts';
+import { message } from '../../messages/index.ts';
+import { chooseMethod } from '../choose/choose-method.ts';
+import type { ChosenQuestion } from '../model/types.ts';
 
 /**
  * In which order the parts of a sink are poured: those who do it differ, so the
