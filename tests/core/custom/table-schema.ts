@@ -54,6 +54,7 @@ const QUESTION = {
 
 const SHARED_FIELDS = {
   id: ID,
+  customs: listOf(['sephardic', 'ashkenazic']),
   text: { type: 'string', pattern: '^[a-z0-9-]+\\.(sephardic|ashkenazic)$' },
   kinds: listOf(FIXTURE_KINDS),
   materials: listOf(MATERIALS),
@@ -103,27 +104,27 @@ const FACT_RULE = {
   },
 };
 
-/** The shape of a custom's table, for ajv (JSON Schema 2020-12 as far as it is used here). */
-export const TABLE_SCHEMA = {
+const CUSTOM = {
   type: 'object',
   additionalProperties: false,
-  required: [
-    'id',
-    'restHours',
-    'restSource',
-    'coldSource',
-    'kettleSource',
-    'rows',
-    'conditionRules',
-    'factRules',
-  ],
+  required: ['id', 'restHours', 'restSource', 'coldSource', 'kettleSource'],
   properties: {
-    $comment: { type: 'string' },
     id: { enum: ['sephardic', 'ashkenazic'] },
     restHours: { type: 'number', minimum: 1, maximum: 168 },
     restSource: { type: 'string' },
     coldSource: { type: 'string' },
     kettleSource: { type: 'string' },
+  },
+};
+
+/** The shape of the table of the customs, for ajv (JSON Schema 2020-12 as far as it is used here). */
+export const TABLE_SCHEMA = {
+  type: 'object',
+  additionalProperties: false,
+  required: ['customs', 'rows', 'conditionRules', 'factRules'],
+  properties: {
+    $comment: { type: 'string' },
+    customs: { type: 'array', minItems: 2, maxItems: 2, items: CUSTOM },
     rows: { type: 'array', minItems: 1, items: ROW },
     conditionRules: { type: 'array', minItems: 1, items: RULE },
     factRules: { type: 'array', minItems: 1, items: FACT_RULE },

@@ -171,22 +171,42 @@ describe('the two customs', () => {
   });
 });
 
-type RawTable = { [field: string]: unknown; rows: Record<string, unknown>[] };
+type RawTable = {
+  customs: Record<string, unknown>[];
+  rows: Record<string, unknown>[];
+  conditionRules: Record<string, unknown>[];
+  factRules: Record<string, unknown>[];
+};
 
-describe('the shape of a table', () => {
+describe('the shape of the table', () => {
   const fits = new Ajv({ strict: false }).compile(TABLE_SCHEMA);
-  const good = (): RawTable => structuredClone(json('customs/sephardic.json')) as RawTable;
+  const good = (): RawTable => structuredClone(json('customs/table.json')) as RawTable;
 
-  it.each(CUSTOMS)('%s keeps to it, and names every row once', (custom) => {
-    const table = json(`customs/${custom}.json`) as RawTable;
-    expect(fits(table), JSON.stringify(fits.errors)).toBe(true);
-    const ids = table.rows.map(({ id }) => id);
+  it('is kept, with both customs', () => {
+    expect(fits(good()), JSON.stringify(fits.errors)).toBe(true);
+    expect(good().customs.map(({ id }) => id)).toEqual([...CUSTOMS]);
+  });
+
+  it.each(CUSTOMS)('names every row and rule of the %s custom once', (custom) => {
+    const { rows, conditionRules, factRules } = customTable(custom);
+    const ids = [...rows, ...conditionRules, ...factRules].map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
   });
 
+  it('gives each custom what it names, in the order of the table', () => {
+    const of = (custom: string) =>
+      good()
+        .rows.filter(({ customs }) => (customs as string[] | undefined)?.includes(custom) ?? true)
+        .map(({ id }) => id);
+    for (const custom of CUSTOMS)
+      expect(customTable(custom).rows.map(({ id }) => id)).toEqual(of(custom));
+    expect(of('sephardic')).not.toEqual(of('ashkenazic'));
+  });
+
   it.each([
-    ['another custom', (t: RawTable) => (t['id'] = 'mine')],
-    ['a rest of no length', (t: RawTable) => (t['restHours'] = 0)],
+    ['another custom', (t: RawTable) => (t.customs[0]!['id'] = 'mine')],
+    ['a row of another custom', (t: RawTable) => (t.rows[1]!['customs'] = ['mine'])],
+    ['a rest of no length', (t: RawTable) => (t.customs[0]!['restHours'] = 0)],
     ['a material nobody has', (t: RawTable) => (t.rows[2]!['materials'] = ['gold'])],
     ['a method nobody has', (t: RawTable) => (t.rows[1]!['method'] = 'sing')],
     ['no kinds', (t: RawTable) => delete t.rows[1]!['kinds']],

@@ -1,6 +1,5 @@
-import ashkenazic from '../../../../shared/customs/ashkenazic.json';
 import parts from '../../../../shared/customs/parts.json';
-import sephardic from '../../../../shared/customs/sephardic.json';
+import table from '../../../../shared/customs/table.json';
 import type { CustomId, Household, OwnCustom } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import { withOwnRows } from './own-rows.ts';
@@ -15,25 +14,38 @@ import {
 } from './row-texts.ts';
 import type { CustomTable, PartRow } from '../model/types.ts';
 
-type RawTable = Omit<CustomTable, 'rows' | 'conditionRules' | 'factRules'> & {
-  readonly rows: readonly RawRow[];
-  readonly conditionRules: readonly RawRule[];
-  readonly factRules: readonly RawFactRule[];
+/** Of one custom, or of both where it names none. */
+type Whose = { readonly customs?: readonly CustomId[] };
+
+type RawTable = {
+  readonly customs: readonly Omit<CustomTable, 'rows' | 'conditionRules' | 'factRules'>[];
+  readonly rows: readonly (RawRow & Whose)[];
+  readonly conditionRules: readonly (RawRule & Whose)[];
+  readonly factRules: readonly (RawFactRule & Whose)[];
 };
 
-/** The tables are ours: a test holds their shape against a schema, so none is checked while running. */
-function tableOfRaw({ rows, conditionRules, factRules, ...table }: RawTable): CustomTable {
+/** The table is ours: a test holds its shape against a schema, so none is checked while running. */
+const TABLE = table as unknown as RawTable;
+
+function of<T extends Whose>(custom: CustomId, all: readonly T[]): readonly Omit<T, 'customs'>[] {
+  return all.flatMap(({ customs, ...one }) => (customs?.includes(custom) === false ? [] : [one]));
+}
+
+function tableOfRaw(custom: CustomId): CustomTable {
+  const head = TABLE.customs.find(({ id }) => id === custom);
+  if (!head)
+    throw new RangeError(`custom is “${custom}”; allowed: one of shared/customs/table.json.`);
   return {
-    ...table,
-    rows: rows.map(withTexts),
-    conditionRules: conditionRules.map((rule) => ruleWithTexts(rule)),
-    factRules: factRules.map((rule) => ruleWithTexts(rule)),
+    ...head,
+    rows: of(custom, TABLE.rows).map(withTexts),
+    conditionRules: of(custom, TABLE.conditionRules).map((rule) => ruleWithTexts(rule)),
+    factRules: of(custom, TABLE.factRules).map((rule) => ruleWithTexts(rule)),
   };
 }
 
 const TABLES: Readonly<Record<CustomId, CustomTable>> = {
-  sephardic: tableOfRaw(sephardic as unknown as RawTable),
-  ashkenazic: tableOfRaw(ashkenazic as unknown as RawTable),
+  sephardic: tableOfRaw('sephardic'),
+  ashkenazic: tableOfRaw('ashkenazic'),
 };
 
 /** How parts are treated, by every custom. */
