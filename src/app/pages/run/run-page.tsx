@@ -1,4 +1,4 @@
-import { createSignal, lazy, Match, Show, Suspense, Switch } from 'solid-js';
+import { createSignal, Match, Show, Suspense, Switch } from 'solid-js';
 import { message } from '../../../core/messages/index.ts';
 import type { TimerView } from '../../../core/run/index.ts';
 import { lazyPage, t } from '../../context/language.ts';
@@ -24,9 +24,10 @@ const Closed = lazyPage(
   ['run-later'],
   async () => (await import('./recovery/closed-run.tsx')).ClosedRun,
 );
-const RestDayPage = lazy(async () => ({
-  default: (await import('./recovery/rest-day.tsx')).RestDayPage,
-}));
+const RestDayPage = lazyPage(
+  ['run-later'],
+  async () => (await import('./recovery/rest-day.tsx')).RestDayPage,
+);
 
 const BEGUN = ['running', 'held', 'suspended', 'reviewing', 'closing'];
 

@@ -1,8 +1,8 @@
-import type { Section } from '../../model/message.ts';
+import type { Message, Section } from '../../model/message.ts';
 
 type Progress = { done: number; of: number };
 
-/** Before a run begins and once it is closed: screens of their own, which come with these. */
+/** Before a run begins, on a rest day, and once it is closed: screens of their own, which come with these. */
 export const ends = {
   'run.start.title': 'Ready to begin',
   'run.start.about': ({ steps, lengthS }: { steps: number; lengthS: number }, f) =>
@@ -44,4 +44,13 @@ export const ends = {
     `${f.number(done)} of ${f.number(of)} steps were done, ${f.number(undone)} ${f.plural(undone, { one: 'was', other: 'were' })} not.`,
   'run.closed.mark': 'Mark the treated places now, so that nobody uses them by mistake.',
   'run.closed.record': 'See the record',
+
+  'run.rest-day': 'Rest day',
+  'run.rest-day.title': 'Rest. Nothing is asked of you.',
+  'run.rest-day.until': ({ when }: { when: Message }, f) =>
+    `The run waits, and nothing sounds, until ${f.say(when)}. What comes due meanwhile is told after that.`,
+  'run.rest-day.wait': ({ waits, when }: { waits: Message; when: Message }, f) =>
+    `${f.say(waits)}, until ${f.say(when)}`,
+  'run.rest-day.hot': 'Still hot:',
+  'run.rest-day.danger': 'Danger to life comes first: call the local emergency number.',
 } satisfies Section;
