@@ -15,7 +15,7 @@ import { composed, type Composed } from './compose.ts';
 import { rowsOf } from './looked.ts';
 import { chooseParts } from './parts.ts';
 import { withRest } from './rest.ts';
-import { cannotGlow, endsCovered, saidBy, saidOf } from './said.ts';
+import { cannotGlow, endsCovered, POUR_ORDER_ROW, saidBy, saidOf } from './said.ts';
 
 const COVER_WITH: CoverMaterial = 'cut-to-size';
 
@@ -179,11 +179,22 @@ function withParts(fixture: Fixture, kitchen: Kitchen, choice: Choice): Choice {
   };
 }
 
+/** The order that was told stands in words with every sink that is poured. */
+function withPourOrder(fixture: Fixture, kitchen: Kitchen, choice: Choice): Choice {
+  if (fixture.kind !== 'sink' || choice.method.method !== 'pour') return choice;
+  const text = kitchen.household.overrides.findLast(({ row }) => row === POUR_ORDER_ROW)?.text;
+  return text === undefined ? choice : { ...choice, notes: [...choice.notes, asWritten(text)] };
+}
+
 function finished(fixture: Fixture, kitchen: Kitchen, choice: Choice): Choice {
   return withParts(
     fixture,
     kitchen,
-    withRest(fixture, kitchen, asItsBurners(fixture, kitchen, choice)),
+    withPourOrder(
+      fixture,
+      kitchen,
+      withRest(fixture, kitchen, asItsBurners(fixture, kitchen, choice)),
+    ),
   );
 }
 

@@ -4,6 +4,9 @@ import type { Fixture, Kitchen, MethodId, Override } from '../../kitchen/index.t
 /** The row under which the rest before heat is asked about; in no table. */
 export const REST_ROW = 'rest-before-fire';
 
+/** The row under which the order of a sink's parts is asked about; in no table. */
+export const POUR_ORDER_ROW = 'pour-order';
+
 /** What was said about a fixture as a whole, or about a row of it; not about a burner or a part. */
 export function saidOf(fixture: Fixture, kitchen: Kitchen): readonly Override[] {
   return kitchen.household.overrides.filter(

@@ -2,6 +2,7 @@ import type { Kitchen, Override } from '../../kitchen/index.ts';
 import { chooseByCustom, chooseMethod } from '../choose/choose-method.ts';
 import { customTable, ownCustomOf } from '../table/tables.ts';
 import type { AnsweredQuestion, ChosenQuestion } from '../model/types.ts';
+import { pourOrderQuestions } from './pour-order.ts';
 
 /** The kitchen as the built-in custom sees it. */
 function withoutOwn(kitchen: Kitchen): Kitchen {
@@ -22,6 +23,21 @@ function saidTo(kitchen: Kitchen, { fixture, row, part }: ChosenQuestion): Overr
   );
 }
 
+function byWord(question: ChosenQuestion, said: Override): AnsweredQuestion {
+  const { saidBy, saidOn, text } = said;
+  return { ...question, answer: text ?? '', saidBy, saidOn, by: 'override' };
+}
+
+/** The order of a sink's parts, where something was said to it. */
+function answeredOrder(kitchen: Kitchen): readonly AnsweredQuestion[] {
+  if (pourOrderQuestions(kitchen).length > 0) return [];
+  const unsaid = { ...kitchen, household: { ...kitchen.household, overrides: [] } };
+  return pourOrderQuestions(unsaid).flatMap((question) => {
+    const said = saidTo(kitchen, question);
+    return said ? [byWord(question, said)] : [];
+  });
+}
+
 /**
  * The questions of a kitchen that have their answer, with who gave it and
  * when: by an answer about the fixture, or by a row of the household's own
@@ -31,7 +47,7 @@ export function answeredQuestions(kitchen: Kitchen): readonly AnsweredQuestion[]
   const { household, fixtures } = kitchen;
   const own = ownCustomOf(household);
   const plain = withoutOwn(kitchen);
-  return fixtures.flatMap((fixture) => {
+  const ofFixtures = fixtures.flatMap((fixture) => {
     const open = new Set(chooseMethod(fixture, kitchen).questions.map(({ id }) => id));
     return chooseByCustom(fixture, plain).questions.flatMap((question): AnsweredQuestion[] => {
       if (open.has(question.id)) return [];
@@ -41,11 +57,10 @@ export function answeredQuestions(kitchen: Kitchen): readonly AnsweredQuestion[]
         return [{ ...question, answer: why, saidBy, saidOn, by: 'own-row' }];
       }
       const said = saidTo(kitchen, question);
-      if (!said) return [];
-      const { saidBy, saidOn, text } = said;
-      return [{ ...question, answer: text ?? '', saidBy, saidOn, by: 'override' }];
+      return said ? [byWord(question, said)] : [];
     });
   });
+  return [...ofFixtures, ...answeredOrder(kitchen)];
 }
 
 /** Rows of the built-in custom, in its order, with what the household made of them. */
