@@ -29,7 +29,7 @@ export async function lookAtStages(screen: Screen, { stage, rest }: Look): Promi
   const left = new Map(STAGES);
   for (let n = 0; n < 2000; n += 1) {
     const seen = await screen.look();
-    for (const [name, wanted] of [...left]) {
+    for (const [name, wanted] of left) {
       if (!isAsWanted(seen, wanted)) continue;
       left.delete(name);
       await stage(name);
