@@ -1,5 +1,6 @@
 import { defineConfig } from 'vite';
 import solid from 'vite-plugin-solid';
+import { dataPlugin } from './tools/vite-plugin-data.ts';
 import { offlinePlugin } from './tools/vite-plugin-offline.ts';
 
 /**
@@ -10,7 +11,7 @@ import { offlinePlugin } from './tools/vite-plugin-offline.ts';
 const CONDITIONALS = { solid: { wrapConditionals: false } };
 
 export default defineConfig({
-  plugins: [solid(CONDITIONALS), offlinePlugin()],
+  plugins: [solid(CONDITIONALS), dataPlugin(), offlinePlugin()],
   define: { BUILT_WALL_MS: JSON.stringify(Date.now()) },
   build: {
     target: 'es2022',

@@ -1,7 +1,7 @@
-import { createSignal, lazy, Match, Show, Suspense, Switch } from 'solid-js';
+import { createSignal, Match, Show, Suspense, Switch } from 'solid-js';
 import { message } from '../../../core/messages/index.ts';
 import type { TimerView } from '../../../core/run/index.ts';
-import { t } from '../../context/language.ts';
+import { lazyPage, t } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { Guarded } from '../../parts/guarded.tsx';
 import { PagesLine } from '../../parts/pages-line.tsx';
@@ -16,15 +16,18 @@ import { PlainTimers } from './timers/plain-timers.tsx';
 import { namedTimer, timerState } from './timers/timer-messages.ts';
 
 // A run in progress needs none of them: before it, after it, and on a rest day.
-const StartScreen = lazy(async () => ({
-  default: (await import('./start-screen.tsx')).StartScreen,
-}));
-const Closed = lazy(async () => ({
-  default: (await import('./recovery/closed-run.tsx')).ClosedRun,
-}));
-const RestDayPage = lazy(async () => ({
-  default: (await import('./recovery/rest-day.tsx')).RestDayPage,
-}));
+const StartScreen = lazyPage(
+  ['run-later'],
+  async () => (await import('./start-screen.tsx')).StartScreen,
+);
+const Closed = lazyPage(
+  ['run-later'],
+  async () => (await import('./recovery/closed-run.tsx')).ClosedRun,
+);
+const RestDayPage = lazyPage(
+  ['run-later'],
+  async () => (await import('./recovery/rest-day.tsx')).RestDayPage,
+);
 
 const BEGUN = ['running', 'held', 'suspended', 'reviewing', 'closing'];
 

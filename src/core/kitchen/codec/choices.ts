@@ -9,6 +9,7 @@ import {
   MATERIALS,
   METHODS,
   OVEN_CLEANINGS,
+  PARTS,
   POUR_UNTIL,
   PURPOSES,
   VESSEL_BODIES,
@@ -22,6 +23,7 @@ export const conditionCodec = named('condition', choice(CONDITIONS));
 export const methodCodec = named('method', choice(METHODS));
 export const burnerTypeCodec = named('burnerType', choice(BURNER_TYPES));
 export const designationCodec = named('designation', choice(DESIGNATIONS));
+export const partCodec = named('part', choice(PARTS));
 export const purposeCodec = choice(PURPOSES);
 export const customCodec = choice(CUSTOMS);
 export const hoodKindCodec = choice(HOOD_KINDS);

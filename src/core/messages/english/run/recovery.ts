@@ -50,13 +50,5 @@ export const recovery = {
   'run.quiet.about':
     'Leave what rests unused. Go, sleep, come back: the clocks run on, and what came due meanwhile is told at once.',
 
-  'run.rest-day': 'Rest day',
-  'run.rest-day.title': 'Rest. Nothing is asked of you.',
-  'run.rest-day.until': ({ when }: { when: Message }, f) =>
-    `The run waits, and nothing sounds, until ${f.say(when)}. What comes due meanwhile is told after that.`,
-  'run.rest-day.wait': ({ waits, when }: { waits: Message; when: Message }, f) =>
-    `${f.say(waits)}, until ${f.say(when)}`,
-  'run.rest-day.hot': 'Still hot:',
-  'run.rest-day.danger': 'Danger to life comes first: call the local emergency number.',
   'run.rest-day.look-in': 'Look in on the run',
 } satisfies Section;

@@ -1,10 +1,11 @@
-import type { Translator } from '../messages/index.ts';
-import type { Kitchen } from '../kitchen/index.ts';
+import type { Translator } from '../../messages/index.ts';
+import type { Kitchen } from '../../kitchen/index.ts';
 import { answeredQuestions } from './answers.ts';
-import { chooseMethod } from './choose-method.ts';
+import { chooseMethod } from '../choose/choose-method.ts';
+import { grouped } from './grouped.ts';
 import { pourOrderQuestions } from './pour-order.ts';
-import { customName } from './tables.ts';
-import type { AnsweredQuestion, ChosenQuestion } from './types.ts';
+import { customName } from '../table/tables.ts';
+import type { AnsweredQuestion, ChosenQuestion } from '../model/types.ts';
 
 /** The questions of a kitchen, apart by who answers them. */
 export type QuestionList = {
@@ -17,12 +18,12 @@ export type QuestionList = {
 
 /** A question without a word on who answers it goes to the rabbi. */
 export function forLooking({ about }: Pick<ChosenQuestion, 'about'>): boolean {
-  return about === 'material' || about === 'condition';
+  return about === 'material' || about === 'condition' || about === 'use';
 }
 
 /** Every question of a kitchen: open to ask, open to find out, and answered. */
 export function questionList(kitchen: Kitchen): QuestionList {
-  const open = kitchen.fixtures.flatMap((one) => chooseMethod(one, kitchen).questions);
+  const open = grouped(kitchen.fixtures.map((one) => chooseMethod(one, kitchen)));
   return {
     toAsk: [...open.filter((one) => !forLooking(one)), ...pourOrderQuestions(kitchen)],
     toFind: open.filter(forLooking),

@@ -1,5 +1,5 @@
-import type { MethodId } from '../kitchen/index.ts';
-import { message, type Message } from '../messages/index.ts';
+import type { MethodId } from '../../kitchen/index.ts';
+import { message, type Message } from '../../messages/index.ts';
 
 /** Terms of the trade for methods that a household sets itself. */
 export const TERMS: Readonly<Partial<Record<MethodId, Message>>> = {

@@ -6,8 +6,15 @@ import type {
   MethodId,
   OvenCleaning,
   Purpose,
-} from '../kitchen/index.ts';
-import type { ConditionRule, CustomRow, CustomTable } from './types.ts';
+} from '../../kitchen/index.ts';
+import type {
+  ConditionRule,
+  CustomRow,
+  CustomTable,
+  Fact,
+  FactRule,
+  Told,
+} from '../model/types.ts';
 
 /** What a row is looked up by. */
 export type Looked = {
@@ -17,6 +24,8 @@ export type Looked = {
   readonly condition?: Condition;
   readonly burner?: BurnerType;
   readonly cleaning?: OvenCleaning;
+  /** What is told about its use; what is absent is not known. */
+  readonly facts?: Readonly<Partial<Record<Fact, Told>>>;
 };
 
 function holds<T>(list: readonly T[] | undefined, value: T | undefined): boolean {
@@ -58,5 +67,21 @@ export function findConditionRule(
       one.methods.includes(method) &&
       holds(one.materials, looked.material) &&
       one.conditions.includes(condition),
+  );
+}
+
+/** What is known of its use changes: every rule that holds, in the order of the table. */
+export function findFactRules(
+  table: CustomTable,
+  looked: Looked,
+  method: MethodId,
+): readonly FactRule[] {
+  return table.factRules.filter(
+    (one) =>
+      one.kinds.includes(looked.kind) &&
+      one.methods.includes(method) &&
+      holds(one.materials, looked.material) &&
+      holds(one.purposes, looked.purpose) &&
+      one.told.includes(looked.facts?.[one.fact] ?? 'unknown'),
   );
 }

@@ -1,4 +1,4 @@
-import type { Message } from '../messages/index.ts';
+import type { Message } from '../../messages/index.ts';
 import type {
   BurnerType,
   Condition,
@@ -8,8 +8,9 @@ import type {
   MethodId,
   OvenCleaning,
   OwnRow,
+  PartId,
   Purpose,
-} from '../kitchen/index.ts';
+} from '../../kitchen/index.ts';
 
 /** What things are covered or lined with; a sheet is laid on flat and taped, the others are put in. */
 export type CoverMaterial =
@@ -33,22 +34,31 @@ export type RowWhen = {
   readonly cleaning?: readonly OvenCleaning[];
 };
 
-/** One way a question can be answered. `minutes`: min, 1 to 600. */
+/** One way a question can be answered. `minutes`: min, 1 to 600; `times`: poured so often. */
 export type RowAnswer = {
   /** As it can be said. */
   readonly text: Message;
   readonly method: MethodId;
   readonly cover: boolean;
   readonly minutes?: number;
+  readonly times?: number;
+  /** false: no rest before the heat. */
+  readonly rest?: boolean;
+  /** A hot stone is moved over it while it is poured. */
+  readonly stone?: boolean;
 };
+
+/** What is known by those who used a fixture. */
+export type Fact = 'varnished' | 'kneaded' | 'hotFood';
+export type Told = 'yes' | 'no' | 'unknown';
 
 /** A question a row leaves to the household's rabbi, and what is planned meanwhile. */
 export type RowQuestion = {
   readonly ask: Message;
   readonly why: Message;
   readonly untilThen: Message;
-  /** `ruling`: for the rabbi. The rest is found out by looking at the fixture. */
-  readonly about?: 'ruling' | 'material' | 'condition';
+  /** `ruling`: for the rabbi. The rest is found out by looking at the fixture, or by who used it. */
+  readonly about?: 'ruling' | 'material' | 'condition' | 'use';
   /** The answers that are known to be given; what is planned meanwhile is as strict as any of them. */
   readonly answers?: readonly RowAnswer[];
 };
@@ -68,6 +78,8 @@ export type CustomRow = RowWhen & {
   readonly note?: Message;
   /** Key of a source. */
   readonly source: string;
+  /** Keys of what else it rests on. */
+  readonly alsoSources?: readonly string[];
   readonly checked: boolean;
   readonly question?: RowQuestion;
   /** The household's own: what it changed, and by whose word. */
@@ -86,6 +98,34 @@ export type ConditionRule = {
   readonly coverWith?: CoverMaterial;
   readonly reason: Message;
   readonly source: string;
+  readonly alsoSources?: readonly string[];
+  readonly checked: boolean;
+  readonly question?: RowQuestion;
+};
+
+/** What the use of a surface changes about the row it would have: every one that holds counts. */
+export type FactRule = Omit<ConditionRule, 'conditions'> & {
+  readonly purposes?: readonly Purpose[];
+  readonly fact: Fact;
+  readonly told: readonly Told[];
+};
+
+/** How a part of a fixture is treated. */
+export type PartRow = {
+  readonly id: string;
+  readonly parts: readonly PartId[];
+  readonly customs?: readonly CustomId[];
+  readonly purposes?: readonly Purpose[];
+  readonly surfaces?: readonly string[];
+  readonly cleaning?: readonly OvenCleaning[];
+  readonly racksStayInCycle?: boolean;
+  readonly method: MethodId;
+  /** Done with the fixture, in the same step. */
+  readonly within?: boolean;
+  readonly minutes?: number;
+  readonly reason: Message;
+  readonly source: string;
+  readonly alsoSources?: readonly string[];
   readonly checked: boolean;
   readonly question?: RowQuestion;
 };
@@ -99,15 +139,28 @@ export type CustomTable = {
   readonly kettleSource: string;
   readonly rows: readonly CustomRow[];
   readonly conditionRules: readonly ConditionRule[];
+  readonly factRules: readonly FactRule[];
 };
 
 /** Where a statement comes from, by a key; the citation stands in the catalogue under that key. */
 export type Source = {
-  /** Its text was read and says so; else it is cited from memory. */
+  readonly title?: string;
+  /** Chapter and paragraph; needed where `checked`. */
+  readonly place?: string;
+  readonly kind?: 'text' | 'inference' | 'later-authorities' | 'common-practice';
+  /** Its text was read and says so. */
   readonly checked: boolean;
   /** What it is taken for, for whoever checks it. */
   readonly note?: string;
 };
+
+/**
+ * How far a statement can be relied on: its text was read; inferred from a
+ * text; from later authorities, unread; common practice; cited from memory;
+ * said by the household's rabbi.
+ */
+export type SourceState =
+  'read' | 'inference' | 'later-authorities' | 'common-practice' | 'memory' | 'said';
 
 /** The method of one fixture as a plan shows it. */
 export type ChosenMethod = {
@@ -117,9 +170,18 @@ export type ChosenMethod = {
   readonly minutes?: number;
   readonly reason: Message;
   readonly term?: Message;
+  /** How often it is poured over; absent: once. */
+  readonly times?: number;
+  /** false: no rest before the heat, by the household's word. */
+  readonly rest?: boolean;
+  /** A hot stone is moved over it while it is poured. */
+  readonly stone?: boolean;
   /** Citation to print. */
   readonly source: Message;
+  /** Absent in plans of older versions: by `checked`. */
+  readonly sourceState?: SourceState;
   readonly checked: boolean;
+  readonly parts?: readonly ChosenPart[];
   /** By whose word it stands in place of the custom's row: an answer, or the household's own custom. */
   readonly overriddenBy?: Message;
   /** Id of the row that is the household's own. */
@@ -129,10 +191,29 @@ export type ChosenMethod = {
   readonly question?: string;
 };
 
+/** What is done about one part of a fixture. */
+export type ChosenPart = {
+  readonly part: PartId;
+  readonly method: MethodId;
+  /** Done with the fixture, in the same step. */
+  readonly within: boolean;
+  readonly minutes?: number;
+  readonly reason: Message;
+  readonly source: Message;
+  readonly sourceState: SourceState;
+  readonly overriddenBy?: Message;
+  /** Id of the open question about it. */
+  readonly question?: string;
+};
+
 /** A question about one fixture. */
 export type ChosenQuestion = RowQuestion & {
   readonly id: string;
   readonly fixture: string;
+  /** The part it is about, where it is about one. */
+  readonly part?: PartId;
+  /** What those who used it know, where it is about that. */
+  readonly fact?: Fact;
   /** Row of the custom it comes from; none for a question of the plan's own. */
   readonly row?: string;
 };
@@ -143,4 +224,14 @@ export type AnsweredQuestion = ChosenQuestion & {
   readonly saidBy: string;
   readonly saidOn: string;
   readonly by: 'override' | 'own-row';
+};
+
+/** The method of a fixture with what is still to be asked about it. */
+export type Choice = {
+  readonly method: ChosenMethod;
+  readonly questions: readonly ChosenQuestion[];
+  /** What it is covered or lined with, where it is. */
+  readonly coverWith: CoverMaterial;
+  /** A line to show where the work is done. */
+  readonly notes: readonly Message[];
 };

@@ -1,7 +1,7 @@
-import { asWritten, message } from '../messages/index.ts';
-import type { OwnCustom, OwnRow } from '../kitchen/index.ts';
+import { asWritten, message } from '../../messages/index.ts';
+import type { OwnCustom, OwnRow } from '../../kitchen/index.ts';
 import { TERMS } from './terms.ts';
-import type { CustomRow, CustomTable } from './types.ts';
+import type { CustomRow, CustomTable } from '../model/types.ts';
 
 function ownRow(base: CustomRow, changed: OwnRow, custom: string): CustomRow {
   const { question: _answered, minutes: usual, term: _usual, ...kept } = base;
@@ -11,7 +11,10 @@ function ownRow(base: CustomRow, changed: OwnRow, custom: string): CustomRow {
   return {
     ...kept,
     method,
-    cover: changed.cover ?? (method === 'cover' || method === 'line'),
+    // What it does not name is not weakened.
+    cover:
+      changed.cover ??
+      (method === 'cover' || method === 'line' || (method === base.method && base.cover)),
     ...(minutes !== undefined && { minutes }),
     ...(term !== undefined && { term }),
     reason: asWritten(changed.why),
