@@ -44,7 +44,7 @@ function hoursOf(kitchen: Kitchen, place: Place, year: number) {
 function withoutSun(place: Place, { purgeDate }: ReturnType<typeof leavenHours>): DeadlineFound {
   const atWallMs = momentOf({ ...purgeDate, hour: 0, minute: 0 }, place.zone);
   return {
-    deadline: { name: message('plan.deadline.before-eve'), atWallMs },
+    deadline: { name: message('custom.deadline.before-eve'), atWallMs },
     notices: [message('plan.notice.no-sun-on-eve')],
   };
 }
@@ -65,12 +65,12 @@ function ofSpring(
   const { zone } = place;
   const atWallMs = purgeUntilAtMs - DEADLINE_MARGIN_H * MS_PER_HOUR;
   const deadline: Deadline = {
-    name: message('plan.deadline.before-leaven', { marginH: DEADLINE_MARGIN_H }),
+    name: message('custom.deadline.before-leaven', { marginH: DEADLINE_MARGIN_H }),
     atWallMs,
     hard: {
-      name: message('plan.deadline.candles'),
+      name: message('custom.deadline.candles'),
       atWallMs: candlesAtMs,
-      asks: message(eveIsSabbath ? 'plan.deadline.asks-friday' : 'plan.deadline.asks'),
+      asks: message(eveIsSabbath ? 'custom.deadline.asks-friday' : 'custom.deadline.asks'),
     },
   };
   const told = { fourthWallMs: purgeUntilAtMs, candlesWallMs: candlesAtMs, zone };

@@ -1,6 +1,5 @@
 import { basis } from './basis.ts';
 import { charts } from './charts.ts';
-import { deadlines } from './deadlines.ts';
 import { notices } from './notices.ts';
 import { pours } from './pours.ts';
 import { print } from './print.ts';
@@ -9,7 +8,6 @@ import { shopping } from './shopping.ts';
 /** What the plan tells the household, and how it is printed. */
 export const plan = {
   ...notices,
-  ...deadlines,
   ...shopping,
   ...print,
   ...pours,
