@@ -1,5 +1,6 @@
 import type { Message } from '../../messages/index.ts';
 import type {
+  Deadline,
   FaultKind,
   Gate,
   Hazard,
@@ -282,8 +283,8 @@ export type RunView = {
   /** A rest day is now: no work begins, nothing sounds. */
   readonly restDay?: RestDayNow;
   readonly nextRestDay?: RestDayAhead;
-  /** By when all purging must be done; `leftS` is 0 once it is past. */
-  readonly deadline?: { readonly name: Message; readonly atWallMs: number; readonly leftS: number };
+  /** By when all purging is to be done, and after when nothing is purged; 0 left once it is past. */
+  readonly deadline?: Deadline & { readonly leftS: number; readonly hardLeftS: number };
   /** Alarms that nobody may have heard. */
   readonly alarmsFailed: readonly AlarmFailure[];
 };

@@ -80,7 +80,11 @@ function restDays(
   const deadline = state.plan.days?.deadline;
   return {
     ...(deadline && {
-      deadline: { ...deadline, leftS: Math.max(0, inS(deadline.atWallMs)) },
+      deadline: {
+        ...deadline,
+        leftS: Math.max(0, inS(deadline.atWallMs)),
+        hardLeftS: Math.max(0, inS((deadline.hard ?? deadline).atWallMs)),
+      },
     }),
     ...(day && {
       restDay: { name: day.name, toWallMs: day.toWallMs, leftS: inS(day.toWallMs) },
