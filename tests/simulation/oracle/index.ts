@@ -80,6 +80,7 @@ export class Oracle {
   /** What stands on the screen, at any moment. */
   private look(world: World, view: RunView): void {
     this.clocks.look(this.found, world, view.timers);
+    this.clocks.cools(this.found, world, view);
     resourcesHeld(this.found, world, view);
     for (const { id, phase } of view.fixtures) {
       if (phase !== 'done' && phase !== 'covered') continue;

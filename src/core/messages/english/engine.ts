@@ -157,6 +157,8 @@ export const engine = {
   'engine.fault.undefined.off': 'Turn off what is hot.',
   'engine.fault.undefined.write': 'Write down what happened.',
   'engine.fault.undefined.go-on': 'Go on when it is put right.',
+  'engine.cooling.first': 'Say first how the cooling of the burn ended.',
+  'engine.cooling.short': 'It has not been cooled for 20 minutes yet: keep the water running.',
   'engine.fault.already-cleared': 'It was put right already.',
 
   'engine.session.open': 'This page has opened the run already.',

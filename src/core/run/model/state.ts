@@ -1,5 +1,6 @@
 import type { Message } from '../../messages/index.ts';
 import type { FaultKind, Plan, TimerSpec } from '../../plan/index.ts';
+import type { Cooling } from './cooling.ts';
 import type { ClosedAs } from './facts.ts';
 import type { ElapsedInterval } from './elapsed-interval.ts';
 import type { Outcome, Readings, RunStatus } from './types.ts';
@@ -24,6 +25,8 @@ export type RunState = {
   readonly timers: Readonly<Record<string, Timer>>;
   readonly gates: Readonly<Record<string, GateState>>;
   readonly faults: readonly FaultState[];
+  /** Burns that are being cooled; a run does not close before a person said how each ended. */
+  readonly coolings: readonly Cooling[];
   readonly questions: readonly OpenQuestion[];
   /** Answers about gaps after which work went on, and which may prove wrong. */
   readonly reviewed: readonly ReviewedGap[];

@@ -1,5 +1,6 @@
 import { amend } from './amend.ts';
+import { cooling } from './cooling.ts';
 import { dialogs } from './dialogs.ts';
 
 /** What a run says after its first moment: in its sheets, and of changes of its plan. */
-export const runLater = { ...dialogs, ...amend };
+export const runLater = { ...dialogs, ...cooling, ...amend };
