@@ -32,9 +32,9 @@ export const cooling = {
     'The tablet did not see all of this time. If 20 minutes have passed under running water, say so.',
   'run.cooling.cooled': 'Cooled for 20 minutes, and covered',
   'run.cooling.early': 'End the clock early',
+  'run.cooling.otherwise': 'It ended otherwise',
   'run.cooling.early.why': 'Why does the clock end? It goes into the record.',
   'run.cooling.taken-over': 'A doctor or an ambulance has taken over',
   'run.cooling.mistake': 'Started by mistake: nobody is burned',
   'run.cooling.keep': 'Keep cooling',
-  'run.cooling.others': 'Meanwhile, for somebody else',
 } satisfies Section;
