@@ -96,7 +96,7 @@ function Dangers(props: PartProps) {
     DANGERS.flatMap((kind) => props.view.plan.faults.find((fault) => fault.kind === kind) ?? []);
   return (
     <section class="dangers" aria-labelledby="dangers">
-      <h3 id="dangers">
+      <h3 id="dangers" class="caution-line">
         <SignalWord word="DANGER" /> {t('run.happened.danger')}
       </h3>
       <div class="danger-list">

@@ -33,15 +33,17 @@ export function Cooling(props: CoolingProps) {
         <ol class="do-this">
           <Index each={steps()}>{(line) => <li>{say(line())}</li>}</Index>
         </ol>
-        <Call country={props.view.plan.kitchen.country} over={isOver()} />
+        <div class="cooling-beside">
+          <Call country={props.view.plan.kitchen.country} over={isOver()} />
+          <For each={faults()}>
+            {(fault) => (
+              <Show when={props.view.coolings.find((one) => one.fault === fault)}>
+                {(one) => <OneBurn {...props} cooling={one()} alone={faults().length === 1} />}
+              </Show>
+            )}
+          </For>
+        </div>
       </div>
-      <For each={faults()}>
-        {(fault) => (
-          <Show when={props.view.coolings.find((one) => one.fault === fault)}>
-            {(one) => <OneBurn {...props} cooling={one()} alone={faults().length === 1} />}
-          </Show>
-        )}
-      </For>
     </section>
   );
 }
@@ -55,7 +57,7 @@ function Call(props: { country: string; over: boolean }) {
   };
   return (
     <div class="cooling-call">
-      <p>
+      <p class="caution-line">
         <SignalWord word="DANGER" /> <strong>{ask()}</strong>
       </p>
       <ul>
