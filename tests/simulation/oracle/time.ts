@@ -68,12 +68,15 @@ export class ClocksWatched {
     }
   }
 
+  /** Somebody told of a burn. */
+  burned(fault: string, atS: number): void {
+    this.beganS.set(fault, atS);
+  }
+
   /** I-30: a burn's clock shows no less than is truly left, and no run goes on or closes over it. */
   cools(found: Findings, world: World, { coolings, status }: RunView): void {
-    for (const { id, leftS, lengthS, over } of coolings) {
-      const beganS = this.beganS.get(id) ?? world.trueS;
-      this.beganS.set(id, beganS);
-      const trueLeftS = lengthS - (world.trueS - beganS);
+    for (const { id, fault, leftS, lengthS, over } of coolings) {
+      const trueLeftS = lengthS - (world.trueS - (this.beganS.get(fault) ?? -Infinity));
       if (status === 'running' || status === 'closed')
         found.add(world, 'I-30', 'a burn left alone', `The run is ${status} beside ${id}.`);
       if (world.truth.stained) continue;

@@ -1,5 +1,3 @@
-import type { ElapsedInterval } from './elapsed-interval.ts';
-
 /**
  * How long a burn is cooled under running water, s: 20 min. Sources: "at least
  * 20 minutes", ANZCOR Guideline 9.1.3 (read); European Resuscitation Council
@@ -9,19 +7,6 @@ export const COOLING_S = 20 * 60;
 
 /** Why the clock of a cooling ended, by a person's word. */
 export type CoolingEnd = 'cooled' | 'taken-over' | 'mistake';
-
-/** A burn that is being cooled: from the fault that told of it until a person says how it ended. */
-export type Cooling = {
-  /** What alarms and answers name; no timer of a step has such an id. */
-  readonly id: string;
-  readonly fault: string;
-  readonly startedWallMs: number;
-  readonly span: ElapsedInterval;
-  /** From 1; grows when it comes due anew, after an answer about the clock was taken back. */
-  readonly cause: number;
-  readonly announced: boolean;
-  readonly acknowledged: boolean;
-};
 
 /** How a screen sees a burn that is being cooled. Seconds. */
 export type CoolingView = {

@@ -1,6 +1,5 @@
 import type { Message } from '../../messages/index.ts';
 import type { FaultKind, Plan, TimerSpec } from '../../plan/index.ts';
-import type { Cooling } from './cooling.ts';
 import type { ClosedAs } from './facts.ts';
 import type { ElapsedInterval } from './elapsed-interval.ts';
 import type { Outcome, Readings, RunStatus } from './types.ts';
@@ -145,6 +144,19 @@ export type Timer = {
   readonly lateByS: number;
   /** Right wall time at which the present cause came due, ms; null before. */
   readonly dueWallMs: number | null;
+};
+
+/** A burn that is being cooled: from the fault that told of it until a person says how it ended. */
+export type Cooling = {
+  /** What alarms and answers name; no timer of a step has such an id. */
+  readonly id: string;
+  readonly fault: string;
+  readonly startedWallMs: number;
+  readonly span: ElapsedInterval;
+  /** From 1; grows when it comes due anew, after an answer about the clock was taken back. */
+  readonly cause: number;
+  readonly announced: boolean;
+  readonly acknowledged: boolean;
 };
 
 export type GateState = {

@@ -1,8 +1,8 @@
 import { CLOCK_RATE_ERROR } from '../model/constants.ts';
-import { COOLING_S, type Cooling, type CoolingView } from '../model/cooling.ts';
+import { COOLING_S, type CoolingView } from '../model/cooling.ts';
 import { elapsed, startInterval, type ElapsedInterval } from '../model/elapsed-interval.ts';
 import type { FactBody } from '../model/facts.ts';
-import type { RunState } from '../model/state.ts';
+import type { Cooling, RunState } from '../model/state.ts';
 import type { Readings } from '../model/types.ts';
 
 /** The clock of a burn, from the moment somebody told of it. */

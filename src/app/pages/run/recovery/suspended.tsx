@@ -25,6 +25,9 @@ export function Suspended(props: SuspendedProps) {
   const open = () => props.view.faults.filter((fault) => !fault.cleared && fault.kind !== 'burned');
   const unwinding = () =>
     props.view.steps.filter((s) => s.status === 'unwinding').map((s) => s.step.id);
+  /** To be made safe now; the rest of what is hot goes on. */
+  const waiting = () => props.view.hot.filter((hot) => unwinding().includes(hot.step));
+  const goingOn = () => props.view.hot.filter((hot) => !unwinding().includes(hot.step));
   const gates = () => (open().length > 0 || cooling() ? [] : closedConditions(props.view));
   const title = () => {
     if (cooling()) return t('run.suspended.meanwhile');
@@ -36,16 +39,13 @@ export function Suspended(props: SuspendedProps) {
       <Show when={!cooling() || open().length + props.view.hot.length > 0}>
         <h1 class="stage-sentence">{title()}</h1>
       </Show>
-      <Show
-        when={open().length === 0 && props.view.hot.length > (cooling() ? unwinding().length : 0)}
-      >
-        <p class="quiet">{t('run.suspended.go-on')}</p>
+      <MakeSafeRows hot={waiting()} asks={() => true} send={props.send} />
+      <Show when={goingOn().length > 0}>
+        <Show when={open().length === 0}>
+          <p class="quiet">{t('run.suspended.go-on')}</p>
+        </Show>
+        <MakeSafeRows hot={goingOn()} asks={() => false} send={props.send} />
       </Show>
-      <MakeSafeRows
-        hot={props.view.hot}
-        asks={(hot) => unwinding().includes(hot.step)}
-        send={props.send}
-      />
       <Index each={open()}>
         {(fault) => (
           <div class="review-question" data-fault={fault().kind}>
