@@ -27,14 +27,13 @@ describe('storage that fails', () => {
     const { screen } = on;
     await screen.beginRun();
     await screen.actUntil({ kind: 'steam', stage: 'open' });
-    const { wakeInS } = await screen.until('a timer', (seen) => (seen.wakeInS ?? 99) < 60);
-    const begun = Date.now();
     const { origin } = new URL(on.site.url);
     await screen.cdp.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
     // This browser remembers for 30 s how much room there was (measured).
     await pause(31_000);
     const before = await storedEntries(screen);
-    await screen.jump((wakeInS ?? 0) * 1000 - (Date.now() - begun) + 1500);
+    const { wakeInS } = await screen.until('a timer', (seen) => seen.wakeInS !== null);
+    await screen.jump((wakeInS ?? 0) * 1000 + 1500);
     const dueMs = Date.now();
     await screen.until('it stops', (seen) => seen.status === 'suspended');
     const trouble = screen.page.locator(TROUBLE);

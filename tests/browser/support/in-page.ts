@@ -157,7 +157,12 @@ export function installHands(wallShiftMs: number): void {
       // As a finger does.
       target.focus({ preventScroll: true });
       target.click();
-    } else jump(Math.ceil((wakeInS ?? 60) * 1000) + 1000);
+    } else {
+      // On a busy machine a stage may be about to turn; who jumped now would jump over it.
+      await pause(150);
+      if (next(status) || still() !== before) return;
+      jump(Math.ceil((wakeInS ?? 60) * 1000) + 1000);
+    }
     // The stage may turn at once, but facts come to it only by way of the disk.
     await pause(30);
     await changed(before);

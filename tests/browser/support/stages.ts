@@ -1,6 +1,6 @@
-import type { Wanted } from './in-page.ts';
+import type { Seen, Wanted } from './in-page.ts';
 
-/** Each kind of stage of the flat with coils, in the order in which a run comes to it. */
+/** Each kind of stage of the flat with coils. */
 export const STAGES: readonly (readonly [name: string, wanted: Wanted])[] = [
   ['gate', { action: 'answer-gate' }],
   ['clean', { action: 'tick' }],
@@ -12,3 +12,6 @@ export const STAGES: readonly (readonly [name: string, wanted: Wanted])[] = [
   ['warm-up', { kind: 'glow', stage: 'warm-up' }],
   ['glow', { kind: 'glow', stage: 'hold' }],
 ];
+
+export const isAsWanted = (seen: Seen, wanted: Wanted): boolean =>
+  Object.entries(wanted).every(([name, value]) => seen[name as keyof Seen] === value);
