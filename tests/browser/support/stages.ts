@@ -2,7 +2,7 @@ import type { Seen, Wanted } from './in-page.ts';
 import type { Screen } from './screen.ts';
 
 /** Each kind of stage of the flat with coils. */
-export const STAGES: readonly (readonly [name: string, wanted: Wanted])[] = [
+const STAGES: readonly (readonly [name: string, wanted: Wanted])[] = [
   ['gate', { action: 'answer-gate' }],
   ['clean', { action: 'tick' }],
   ['rest', { isQuiet: true }],

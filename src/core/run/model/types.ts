@@ -10,6 +10,7 @@ import type {
   TimerRole,
   TimerSpec,
 } from '../../plan/index.ts';
+import type { CoolingEnd, CoolingView } from './cooling.ts';
 import type { RunStatus, StepStatus, TimerStatus } from './statuses.ts';
 
 /** The two clocks of the device, read by the host at the moment of a request. Milliseconds. */
@@ -51,6 +52,8 @@ export type Request =
       readonly text?: string;
     }
   | { readonly kind: 'clear-fault'; readonly faultId: string }
+  /** `cooled`: for the 20 minutes. `taken-over`: by a doctor or an ambulance. `mistake`: nobody is burned. */
+  | { readonly kind: 'end-cooling'; readonly faultId: string; readonly as: CoolingEnd }
   | { readonly kind: 'skip-step'; readonly step: string; readonly reason: string }
   | { readonly kind: 'stop-step'; readonly step: string; readonly reason: string }
   | { readonly kind: 'repeat-step'; readonly step: string; readonly reason: string }
@@ -263,6 +266,8 @@ export type RunView = {
   readonly timers: readonly TimerView[];
   readonly hot: readonly HotView[];
   readonly faults: readonly FaultView[];
+  /** Burns under running water, the one that needs longest first. */
+  readonly coolings: readonly CoolingView[];
   readonly review: readonly ReviewQuestion[];
   readonly reviewAnswers: readonly ReviewAnswer[];
   /** The clocks disagree, and a person is to say whether the wall time is right. */
