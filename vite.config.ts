@@ -21,5 +21,7 @@ export default defineConfig({
       treeshake: { moduleSideEffects: (id: string) => !id.includes('clipper2-ts') },
     },
   },
+  // Its core alone: no sound here comes from a place in space.
+  resolve: { alias: [{ find: /^howler$/, replacement: 'howler/dist/howler.core.min.js' }] },
   preview: { port: 4173, open: '/#/plan/flat-coils' },
 });

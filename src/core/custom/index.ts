@@ -2,6 +2,7 @@ export { answeredQuestions, rowsToChange } from './household/answers.ts';
 export { burnerChoices, type BurnerChoice } from './choose/burners.ts';
 export { REST_ROW } from './choose/said.ts';
 export { chooseMethod } from './choose/choose-method.ts';
+export { closedUp } from './choose/inside-passover.ts';
 export {
   answerAs,
   withAnswer,

@@ -16,6 +16,7 @@ export {
 export { drawingHolds, outlineHolds } from './checks/index.ts';
 export { hoodTold, toldAirless, windowTold } from './queries/air-out.ts';
 export { burnersOf, burnerVolts, hasHeatLamp, isGas } from './queries/burners.ts';
+export { emergencyNumber } from './queries/emergency-number.ts';
 export { drawnOutlines, fixtureOf, mayBeUndrawn, outlineOf } from './queries/fixtures.ts';
 export { partsOf, possibleParts } from './queries/parts.ts';
 export { isElectric, standsOnStove } from './queries/vessels.ts';
@@ -32,6 +33,7 @@ export {
   FIXTURE_KINDS,
   HOOD_KINDS,
   LANE_DIRECTIONS,
+  LEAVEN_DAYS,
   POUR_UNTIL,
   MATERIALS,
   METHODS,

@@ -17,11 +17,11 @@ import { namedTimer, timerState } from './timers/timer-messages.ts';
 
 // A run in progress needs none of them: before it, after it, and on a rest day.
 const StartScreen = lazyPage(
-  ['run-later'],
+  ['run-ends'],
   async () => (await import('./start-screen.tsx')).StartScreen,
 );
 const Closed = lazyPage(
-  ['run-later'],
+  ['run-ends'],
   async () => (await import('./recovery/closed-run.tsx')).ClosedRun,
 );
 const RestDayPage = lazyPage(
@@ -37,15 +37,17 @@ export function RunPage(props: RunPageProps) {
   const [stopping, setStopping] = createSignal(false);
   /** End of the rest day on which somebody chose to look in, ms. */
   const [looksInMs, setLooksInMs] = createSignal<number>();
-  /** On a rest day the page is still, unless somebody chose to look in on this one. */
+  /** On a rest day the page is still, unless somebody chose to look in on this one, or is hurt. */
   const restDay = () => {
     const day = begun() ? props.view.restDay : undefined;
-    return day && looksInMs() !== day.toWallMs ? day : undefined;
+    const isStill = looksInMs() !== day?.toWallMs && props.view.coolings.length === 0;
+    return isStill ? day : undefined;
   };
   const asks = () => begun() && !props.view.restDay;
   const needsArming = () => asks() && props.lights.sound === 'touch-to-arm';
   const calling = () => (asks() ? props.view.timers.find((timer) => timer.alerting) : undefined);
-  const alerting = () => calling() !== undefined;
+  const alerting = () =>
+    calling() !== undefined || (asks() && props.view.coolings.some((one) => one.alerting));
   const stop = (overSheet = false) => (
     <StopCorner overSheet={overSheet} onStop={() => setStopping(true)} />
   );

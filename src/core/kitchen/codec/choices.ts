@@ -10,6 +10,7 @@ import {
   METHODS,
   OVEN_CLEANINGS,
   PARTS,
+  LEAVEN_DAYS,
   POUR_UNTIL,
   PURPOSES,
   VESSEL_BODIES,
@@ -29,6 +30,7 @@ export const customCodec = choice(CUSTOMS);
 export const hoodKindCodec = choice(HOOD_KINDS);
 export const laneDirectionCodec = choice(LANE_DIRECTIONS);
 export const pourUntilCodec = choice(POUR_UNTIL);
+export const leavenDayCodec = choice(LEAVEN_DAYS);
 export const vesselKindCodec = choice(VESSEL_KINDS);
 export const vesselBodyCodec = choice(VESSEL_BODIES);
 export const ovenCleaningCodec = choice(OVEN_CLEANINGS);

@@ -7,6 +7,7 @@ import type {
   FixtureKind,
   HoodKind,
   LaneDirection,
+  LeavenDay,
   PourUntil,
   Material,
   MethodId,
@@ -110,6 +111,7 @@ const BODY: Record<VesselBody, true> = {
 };
 const LANES: Record<LaneDirection, true> = { 'back-to-front': true, shortest: true };
 const POURED_UNTIL: Record<PourUntil, true> = { reached: true, heated: true };
+const DAYS_OF_LEAVEN: Record<LeavenDay, true> = { 'dawn-nightfall': true, 'sunrise-sunset': true };
 const SURFACE: Record<Cooktop['surface'], true> = {
   metal: true,
   enamel: true,
@@ -169,4 +171,5 @@ export const VESSEL_KINDS = keysOf(VESSEL);
 export const VESSEL_BODIES = keysOf(BODY);
 export const LANE_DIRECTIONS = keysOf(LANES);
 export const POUR_UNTIL = keysOf(POURED_UNTIL);
+export const LEAVEN_DAYS = keysOf(DAYS_OF_LEAVEN);
 export const COOKTOP_SURFACES = keysOf(SURFACE);

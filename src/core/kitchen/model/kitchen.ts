@@ -27,6 +27,8 @@ export type LaneDirection = 'back-to-front' | 'shortest';
  * first touches. heated: what it falls on has time to follow the water.
  */
 export type PourUntil = 'reached' | 'heated';
+/** Between what the twelve hours of the eve of Passover are counted. */
+export type LeavenDay = 'dawn-nightfall' | 'sunrise-sunset';
 
 export type Household = {
   readonly purpose: Purpose;
@@ -41,6 +43,8 @@ export type Household = {
   readonly laneDirection?: LaneDirection;
   /** Absent: reached. */
   readonly pourUntil?: PourUntil;
+  /** Absent: from dawn to nightfall, the earlier hour. */
+  readonly leavenDay?: LeavenDay;
   /** How far a hand with a kettle reaches over the edge of a counter, m, 0.4 to 1. Absent: 0.65. */
   readonly armM?: number;
   readonly overrides: readonly Override[];

@@ -10,6 +10,7 @@ import { problems } from './problems/index.ts';
 import { recordPage } from './record-page.ts';
 import { report } from './report/index.ts';
 import { run } from './run/index.ts';
+import { runEnds } from './run/ends.ts';
 import { runLater } from './run/later.ts';
 import { shell } from './shell.ts';
 import { sources } from './sources.ts';
@@ -26,6 +27,7 @@ export const english = {
   ...run,
   ...engine,
   ...runLater,
+  ...runEnds,
   ...steps,
   ...cautions,
   ...calendar,

@@ -47,6 +47,8 @@ export const sources = {
   'sources.pour-three-times': 'Later authorities; the code itself does not purge glazed clay',
   'sources.later-authorities': 'Not named in the codes; later authorities differ',
   'sources.trade-practice': 'common practice, no published source',
+  'sources.burn-first-aid':
+    'ANZCOR Guideline 9.1.3, First Aid for Burns; D. A. Zideman and others: European Resuscitation Council Guidelines 2021: First aid, Resuscitation 161 (2021) 270-290',
   'sources.makers-manuals': 'Owners’ manuals of ranges, ovens, kettles and hobs',
   'sources.moritz-henriques-1947':
     'A. R. Moritz, F. C. Henriques: Studies of thermal injury II, American Journal of Pathology 23 (1947) 695-720',

@@ -14,7 +14,8 @@ export type PageSection =
   | 'sources'
   | 'report'
   | 'record-page'
-  | 'run-later';
+  | 'run-later'
+  | 'run-ends';
 
 /** A language as data: how it is written, and where its sentences are loaded from. */
 export type Language = {
@@ -45,6 +46,7 @@ const english: Language = {
     sources: async () => (await import('../english/sources.ts')).sources,
     report: async () => (await import('../english/report/index.ts')).report,
     'run-later': async () => (await import('../english/run/later.ts')).runLater,
+    'run-ends': async () => (await import('../english/run/ends.ts')).runEnds,
     'record-page': async () => (await import('../english/record-page.ts')).recordPage,
   },
 };

@@ -56,7 +56,12 @@ const days = fields(
     startWallMs: number(),
     restDays: list(fields({ name: said, fromWallMs: number(), toWallMs: number() })),
   },
-  { deadline: fields({ name: said, atWallMs: number() }) },
+  {
+    deadline: fields(
+      { name: said, atWallMs: number() },
+      { hard: fields({ name: said, atWallMs: number(), asks: said }) },
+    ),
+  },
 );
 
 const amount = fields({ litres: band, kettles: number() });

@@ -49,6 +49,7 @@ const ROLES = [
   'mark',
 ] as const;
 const FAULTS = [
+  'burned',
   'no-glow',
   'flame-out',
   'power-cut',

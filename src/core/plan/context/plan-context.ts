@@ -1,11 +1,13 @@
 import {
   burnerChoices,
   chooseMethod,
+  closedUp,
   customTable,
   type BurnerChoice,
   type Choice,
   type CustomTable,
 } from '../../custom/index.ts';
+import { isPassover } from '../../calendar/index.ts';
 import { isGas, type Kitchen } from '../../kitchen/index.ts';
 import { boilingTemp } from '../../physics/index.ts';
 import { SECONDS_PER_MINUTE } from '../../units/index.ts';
@@ -83,6 +85,18 @@ function roomWith(
   return estimateBurnersAtOnce(kitchen, burners, beside, startWallMs);
 }
 
+/** By the custom; inside Passover without water. */
+function choicesOf(kitchen: Kitchen, startWallMs: number | undefined): PlanContext['choices'] {
+  const { place } = kitchen;
+  const inside = place && startWallMs !== undefined && isPassover(place, startWallMs);
+  return new Map(
+    kitchen.fixtures.map((one) => {
+      const choice = chooseMethod(one, kitchen);
+      return [one.id, inside ? closedUp(choice) : choice];
+    }),
+  );
+}
+
 /** Burners as they are purged, with how they heat. */
 function burnersOf(kitchen: Kitchen): readonly BurnerPlanned[] {
   return kitchen.fixtures
@@ -123,7 +137,7 @@ export function planContextOf(
   o: { readonly startWallMs?: number; readonly room?: AtOnce } = {},
 ): PlanContext {
   const calibration = usableCalibration(kitchen, given);
-  const choices = new Map(kitchen.fixtures.map((one) => [one.id, chooseMethod(one, kitchen)]));
+  const choices = choicesOf(kitchen, o.startWallMs);
   const usual = burnersOf(kitchen);
   const burners = usual.map((choice) => calibrated(choice, calibration));
   const kettles = pouringKettles(kitchen);

@@ -49,8 +49,18 @@ export type PlanDays = {
   readonly startWallMs: number;
   /** Sabbaths and festivals the household keeps, touching ones joined, in order; empty when it keeps none. */
   readonly restDays: readonly RestDay[];
-  /** By when all purging must be done (the eve of Passover), where there is such an hour. */
-  readonly deadline?: { readonly name: Message; readonly atWallMs: number };
+  /** By when all purging is planned to be done (the eve of Passover), where there is such an hour. */
+  readonly deadline?: Deadline;
+};
+
+export type Deadline = {
+  readonly name: Message;
+  readonly atWallMs: number;
+  /**
+   * After this nothing is purged any more; from `atWallMs` until then it is with more care, and
+   * `asks` says what is asked first. Absent: nothing is purged after `atWallMs`.
+   */
+  readonly hard?: { readonly name: Message; readonly atWallMs: number; readonly asks: Message };
 };
 
 /** From candle lighting to nightfall. */

@@ -1,4 +1,5 @@
 import { appliances } from './appliances.ts';
+import { deadlines } from './deadlines.ts';
 import { fire } from './fire.ts';
 import { parts } from './parts.ts';
 import { retired } from './retired.ts';
@@ -10,6 +11,7 @@ import { tops } from './tops.ts';
 /** What the customs say, and how it is told. */
 export const custom = {
   ...told,
+  ...deadlines,
   ...sinks,
   ...tops,
   ...fire,

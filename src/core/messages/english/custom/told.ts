@@ -55,6 +55,14 @@ export const told = {
   'custom.own-row.burners': ({ burners, why }: { burners: readonly Message[]; why: string }, f) =>
     `Burners of the type ${burners.map((burner) => f.say(burner)).join(', ')}, by your own custom: ${why}`,
 
+  'custom.inside-passover.reason':
+    'It is Passover: nothing is purged by water until it is over. Cleaned, then covered or closed up.',
+  'custom.inside-passover.would-change': 'Purge it before Passover, or after it.',
+  'custom.inside-passover.ask':
+    'It has rested 24 hours: may it be purged by water inside Passover?',
+  'custom.inside-passover.why':
+    'Rema 452:1 lets nothing be purged by water in Passover. Some later authorities let it be after a rest of 24 hours.',
+  'custom.inside-passover.until-then': 'Until then it is covered or closed up.',
   'custom.pour-order.ask':
     'In which order is the sink poured: spout, rim, walls, floor, or the floor first and then upwards?',
   'custom.pour-order.why':

@@ -1,9 +1,7 @@
-import type { Message, Section } from '../../model/message.ts';
+import type { Section } from '../../model/message.ts';
 
-type Progress = { done: number; of: number };
-
-/** Before a run begins, on a rest day, and once it is closed: screens of their own, which come with these. */
-export const ends = {
+/** Before a run and after it; a run in progress needs none of it. */
+export const runEnds = {
   'run.start.title': 'Ready to begin',
   'run.start.about': ({ steps, lengthS }: { steps: number; lengthS: number }, f) =>
     `${f.number(steps)} ${f.plural(steps, { one: 'step', other: 'steps' })} over ${f.duration(lengthS)}. Stop and come back whenever you need: clocks go on, and nothing is lost.`,
@@ -40,17 +38,8 @@ export const ends = {
   'run.closed.stopped': 'Stopped',
   'run.closed.all-done': ({ of }: { of: number }, f) =>
     `${f.number(of)} of ${f.number(of)} steps were done.`,
-  'run.closed.some-done': ({ done, undone, of }: Progress & { undone: number }, f) =>
+  'run.closed.some-done': ({ done, undone, of }: { done: number; undone: number; of: number }, f) =>
     `${f.number(done)} of ${f.number(of)} steps were done, ${f.number(undone)} ${f.plural(undone, { one: 'was', other: 'were' })} not.`,
   'run.closed.mark': 'Mark the treated places now, so that nobody uses them by mistake.',
   'run.closed.record': 'See the record',
-
-  'run.rest-day': 'Rest day',
-  'run.rest-day.title': 'Rest. Nothing is asked of you.',
-  'run.rest-day.until': ({ when }: { when: Message }, f) =>
-    `The run waits, and nothing sounds, until ${f.say(when)}. What comes due meanwhile is told after that.`,
-  'run.rest-day.wait': ({ waits, when }: { waits: Message; when: Message }, f) =>
-    `${f.say(waits)}, until ${f.say(when)}`,
-  'run.rest-day.hot': 'Still hot:',
-  'run.rest-day.danger': 'Danger to life comes first: call the local emergency number.',
 } satisfies Section;

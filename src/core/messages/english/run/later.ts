@@ -1,6 +1,7 @@
-import { amend } from './amend.ts';
+import { cooling } from './cooling.ts';
 import { dialogs } from './dialogs.ts';
-import { ends } from './ends.ts';
+import { gaps } from './gaps.ts';
+import { refusals } from './refusals.ts';
 
-/** What a run says beside its steps: in its sheets, of changes of its plan, before it begins, on a rest day, and once it is closed. */
-export const runLater = { ...dialogs, ...amend, ...ends };
+/** What a run says after its first moment: in its sheets, after gaps, for a burn, and where the engine refuses. */
+export const runLater = { ...dialogs, ...cooling, ...gaps, ...refusals };

@@ -41,6 +41,7 @@ export const done = {
   'survey.done.lighting': 'Lighting changed',
   'survey.done.lanes': 'Lanes changed',
   'survey.done.pour-until': 'Pouring changed',
+  'survey.done.leaven-day': 'Hours of leaven changed',
   'survey.done.arm': 'Arm changed',
   'survey.done.own-custom': 'Our own custom changed',
 
