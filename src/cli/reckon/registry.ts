@@ -1,3 +1,4 @@
+import { cutsReckoning } from './solvers/cuts.ts';
 import { lanesReckoning } from './solvers/lanes.ts';
 import { CALENDAR_MODELS } from './models/calendar.ts';
 import { HEAT_MODELS } from './models/heat.ts';
@@ -22,4 +23,4 @@ export const MODELS: readonly Model[] = [
 ];
 
 /** Solvers that take one file. */
-export const FILE_MODELS: readonly FileModel[] = [scheduleReckoning, lanesReckoning];
+export const FILE_MODELS: readonly FileModel[] = [scheduleReckoning, lanesReckoning, cutsReckoning];
