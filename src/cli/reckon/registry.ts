@@ -2,6 +2,7 @@ import { cutsReckoning } from './solvers/cuts.ts';
 import { lanesReckoning } from './solvers/lanes.ts';
 import { CALENDAR_MODELS } from './models/calendar.ts';
 import { HEAT_MODELS } from './models/heat.ts';
+import { IMMERSION_MODELS } from './models/immersion.ts';
 import { ROOM_MODELS } from './models/room-air.ts';
 import { POUR_MODELS, SURFACE_MODELS } from './models/surface.ts';
 import { WATER_MODELS } from './models/water.ts';
@@ -16,6 +17,7 @@ export const MODELS: readonly Model[] = [
   ...POUR_MODELS,
   ...SURFACE_MODELS,
   ...HEAT_MODELS,
+  ...IMMERSION_MODELS,
   ...ROOM_MODELS,
   ...CALENDAR_MODELS,
   POUR_NEED,

@@ -9,6 +9,10 @@ export { gasPowerW } from './kettle/gas-power.ts';
 export { heatNeeded } from './kettle/heat-needed.ts';
 export { kettleCooling } from './kettle/kettle-cooling.ts';
 
+export { immersionDrop } from './immersion/immersion-drop.ts';
+export { dipRecovery, immersionRecovery } from './immersion/immersion-recovery.ts';
+export { potLoss } from './immersion/pot-loss.ts';
+
 export { filmJump } from './pour/film-jump.ts';
 export { handSpeed } from './pour/hand-speed.ts';
 export { levelJump } from './pour/level-jump.ts';
@@ -61,4 +65,5 @@ export { PRIORS } from './calibration/priors.ts';
 export { cleanCycle, hobEfficiency, kettleBody } from './tables/appliances.ts';
 export { burnerTypes } from './tables/burners.ts';
 export { AIR_LIMITS, emissionFactor, hoodCapture } from './tables/emissions.ts';
+export { specificHeat, specificHeatIds } from './tables/specific-heats.ts';
 export { effusivity, material, materialIds } from './tables/materials.ts';

@@ -1,6 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { BOILING_ROWS } from './rows/boiling.ts';
 import { HEAT_ROWS } from './rows/heat.ts';
+import { IMMERSION_ROWS } from './rows/immersion.ts';
 import { KETTLE_ROWS } from './rows/kettle.ts';
 import { POUR_ROWS } from './rows/pour.ts';
 import { ROOM_ROWS } from './rows/room.ts';
@@ -12,6 +13,7 @@ const ALL: readonly Row[] = [
   ...BOILING_ROWS,
   ...WATER_ROWS,
   ...KETTLE_ROWS,
+  ...IMMERSION_ROWS,
   ...POUR_ROWS,
   ...SURFACE_ROWS,
   ...HEAT_ROWS,
