@@ -12,6 +12,7 @@ import type {
   Vessel,
 } from '../../../src/core/kitchen/index.ts';
 import { households } from './household-arbitrary.ts';
+import { utensils } from './utensil-arbitrary.ts';
 
 const cm = (metres: number) => Number(metres.toFixed(2));
 const metres = (min: number, max: number) =>
@@ -289,5 +290,11 @@ export function kitchens(): fc.Arbitrary<Kitchen> {
     .chain(([supplyV, count]) => {
       const circuits = circuitsFor(supplyV, count);
       return fixtures(circuits).chain((all) => around(circuits, all, supplyV));
-    });
+    })
+    .chain((kitchen) =>
+      fc.oneof(
+        fc.constant(kitchen),
+        utensils().map((some): Kitchen => ({ ...kitchen, utensils: some })),
+      ),
+    );
 }

@@ -35,7 +35,7 @@ describe('what is dipped', () => {
     );
   });
 
-  it('takes what the water gives, to a thousandth', () => {
+  it('takes what the water gives, to two thousandths', () => {
     fc.assert(
       fc.property(immersion, (one) => {
         fc.pre(one.itemKg > 0.01 && one.waterC - one.itemC > 1);
@@ -44,7 +44,7 @@ describe('what is dipped', () => {
         const waterKg = (one.waterL / 1000) * water({ tempC: one.waterC }).densityKgM3;
         const middle = water({ tempC: (one.waterC + typical) / 2 }).heatCapacityJKgK;
         const gave = waterKg * middle * (one.waterC - typical);
-        expect(Math.abs(gave / took - 1)).toBeLessThan(1e-3);
+        expect(Math.abs(gave / took - 1)).toBeLessThan(2e-3);
       }),
     );
   });

@@ -2,6 +2,7 @@ import { message } from '../../messages/index.ts';
 import { foundValue, problemAt, type KitchenWarning } from '../model/problem.ts';
 import { isElectric } from '../queries/vessels.ts';
 import { answersToLookAt, ownCustomRests } from './own-custom.ts';
+import { utensilsToLookAt } from './utensils.ts';
 import type { Circuit, Kitchen, Vessel } from '../model/kitchen.ts';
 
 /** Rated and mains voltage may differ by this share (IEC 60038 allows ±10 %) before we ask. */
@@ -114,6 +115,7 @@ export function warningsFor(kitchen: Kitchen): readonly KitchenWarning[] {
     ...voltages(kitchen),
     ...leftOpen(kitchen),
     ...cycles(kitchen),
+    ...utensilsToLookAt(kitchen),
     ...ownCustomRests(kitchen),
     ...answersToLookAt(kitchen),
   ];
