@@ -65,5 +65,5 @@ export { PRIORS } from './calibration/priors.ts';
 export { cleanCycle, hobEfficiency, kettleBody } from './tables/appliances.ts';
 export { burnerTypes } from './tables/burners.ts';
 export { AIR_LIMITS, emissionFactor, hoodCapture } from './tables/emissions.ts';
-export { specificHeat, specificHeatIds } from './tables/specific-heats.ts';
+export { displacedLitres, specificHeat, specificHeatIds } from './tables/specific-heats.ts';
 export { effusivity, material, materialIds } from './tables/materials.ts';

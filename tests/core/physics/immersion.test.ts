@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import heats from '../../../shared/specific-heats.json';
+import heats from '../../../shared/physics/specific-heats.json';
 import {
   boilingTemp,
   dipRecovery,
@@ -121,7 +121,7 @@ describe('a pot', () => {
   });
 });
 
-describe('shared/specific-heats.json', () => {
+describe('shared/physics/specific-heats.json', () => {
   it('names each material once', () => {
     expect(new Set(specificHeatIds()).size).toBe(heats.rows.length);
   });

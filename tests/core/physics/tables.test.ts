@@ -4,7 +4,7 @@ import burners from '../../../shared/burners.json';
 import burns from '../../../shared/burns.json';
 import emissions from '../../../shared/emissions.json';
 import materials from '../../../shared/materials.json';
-import specificHeats from '../../../shared/specific-heats.json';
+import specificHeats from '../../../shared/physics/specific-heats.json';
 import sources from '../../../shared/sources/physics.json';
 import { MATERIALS, type BurnerType, type VesselBody } from '../../../src/core/kitchen/index.ts';
 import { hobEfficiency, kettleBody, material } from '../../../src/core/physics/index.ts';

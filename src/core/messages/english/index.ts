@@ -16,6 +16,7 @@ import { sources } from './sources.ts';
 import { steps } from './steps/index.ts';
 import { survey } from './survey/index.ts';
 import { terminal } from './terminal.ts';
+import { utensils } from './utensils/index.ts';
 
 export { englishTraits } from './traits.ts';
 
@@ -38,6 +39,7 @@ export const english = {
   ...kitchen,
   ...survey,
   ...problems,
+  ...utensils,
   ...terminal,
 };
 export type English = typeof english;

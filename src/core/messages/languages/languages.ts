@@ -14,7 +14,8 @@ export type PageSection =
   | 'sources'
   | 'report'
   | 'record-page'
-  | 'run-later';
+  | 'run-later'
+  | 'utensils';
 
 /** A language as data: how it is written, and where its sentences are loaded from. */
 export type Language = {
@@ -46,6 +47,7 @@ const english: Language = {
     report: async () => (await import('../english/report/index.ts')).report,
     'run-later': async () => (await import('../english/run/later.ts')).runLater,
     'record-page': async () => (await import('../english/record-page.ts')).recordPage,
+    utensils: async () => (await import('../english/utensils/index.ts')).utensils,
   },
 };
 
