@@ -38,6 +38,16 @@ describe('plan FILE', () => {
     expect(planAnswer([DEMO, '--json']).out).toBe(out);
   });
 
+  it('--covers prints what to buy and every cut in its order', () => {
+    const { out, code } = planAnswer([DEMO, '--covers']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^Covers of Flat with coils\n/);
+    expect(out).toContain('Cut 1: across');
+    expect(planAnswer([DEMO, '--covers', '--utensils']).err.join()).toContain(
+      'Found --covers, --utensils; allowed: one of them.',
+    );
+  });
+
   it('--utensils prints what is done with each, and what goes into the pot', () => {
     const kitchen = JSON.parse(readFileSync(DEMO, 'utf8')) as object;
     const utensils = [

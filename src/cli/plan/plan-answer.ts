@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util';
 import { parseMoment } from '../../core/calendar/index.ts';
 import { problemMessage, type Kitchen } from '../../core/kitchen/index.ts';
 import { OutOfRangeError } from '../../core/units/index.ts';
+import { describeCovers, planCovers } from '../../core/covering/index.ts';
 import { buildPlan, checkPlan, describePlan, type Plan } from '../../core/plan/index.ts';
 import { calendarFile } from '../../core/report/index.ts';
 import { buildUtensilPlan, describeUtensils } from '../../core/utensils/index.ts';
@@ -13,10 +14,11 @@ const { t } = inEnglish;
 const OPTIONS = {
   json: { type: 'boolean' },
   calendar: { type: 'boolean' },
+  covers: { type: 'boolean' },
   utensils: { type: 'boolean' },
   start: { type: 'string', multiple: true },
 } as const;
-const FORMS = ['json', 'calendar', 'utensils'] as const;
+const FORMS = ['json', 'calendar', 'covers', 'utensils'] as const;
 
 /** What is printed, what is said beside it, and the exit code: 2 for what was given, 1 for a plan that does not hold. */
 export type Said = {
@@ -81,6 +83,8 @@ function printed(plan: Plan, as: Asked['as'], stampMs: number): string | undefin
       return `${JSON.stringify(plan, null, 2)}\n`;
     case 'calendar':
       return plan.days && calendarFile(plan, plan.days.startWallMs, stampMs, inEnglish);
+    case 'covers':
+      return describeCovers(planCovers(plan.kitchen, plan), plan.kitchen.name, inEnglish);
     case 'utensils':
       return describeUtensils(buildUtensilPlan(plan.kitchen), plan.kitchen.name, inEnglish);
     case 'text':

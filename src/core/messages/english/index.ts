@@ -1,6 +1,7 @@
 import { calendar } from './calendar.ts';
 import { cautions } from './cautions/index.ts';
 import { common } from './common.ts';
+import { covers } from './covers/index.ts';
 import { custom } from './custom/index.ts';
 import { engine } from './engine.ts';
 import { kitchen } from './kitchen/index.ts';
@@ -40,6 +41,7 @@ export const english = {
   ...survey,
   ...problems,
   ...utensils,
+  ...covers,
   ...terminal,
 };
 export type English = typeof english;

@@ -15,7 +15,8 @@ export type PageSection =
   | 'report'
   | 'record-page'
   | 'run-later'
-  | 'utensils';
+  | 'utensils'
+  | 'covers';
 
 /** A language as data: how it is written, and where its sentences are loaded from. */
 export type Language = {
@@ -48,6 +49,7 @@ const english: Language = {
     'run-later': async () => (await import('../english/run/later.ts')).runLater,
     'record-page': async () => (await import('../english/record-page.ts')).recordPage,
     utensils: async () => (await import('../english/utensils/index.ts')).utensils,
+    covers: async () => (await import('../english/covers/index.ts')).covers,
   },
 };
 
