@@ -1,5 +1,5 @@
-export { planCovers, type CoverOptions } from './buying/plan-covers.ts';
+export { planCovers } from './buying/plan-covers.ts';
 export { describeCovers } from './describe/describe-covers.ts';
-export { rollDrawings, type RollDrawing } from './describe/drawing.ts';
+export { rollDrawings } from './describe/drawing.ts';
 export type * from './model/types.ts';
 export { coverPieces } from './pieces/cover-pieces.ts';

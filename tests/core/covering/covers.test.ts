@@ -78,9 +78,9 @@ describe('covers of a kitchen', () => {
   it('measures the demo table by hand', () => {
     const kitchen = demoKitchen('flat-coils.kitchen.json');
     const { pieces } = coverPieces(kitchen, methodsOf(kitchen));
-    const table_ = kitchen.fixtures.find(({ kind }) => kind === 'table');
+    const demoTable = kitchen.fixtures.find(({ kind }) => kind === 'table');
     // 1.20 by 0.75 m, with 5 cm over each edge.
-    expect(pieces.find(({ fixture }) => fixture === table_?.id)).toMatchObject({
+    expect(pieces.find(({ fixture }) => fixture === demoTable?.id)).toMatchObject({
       lengthM: 1.3,
       widthM: 0.85,
       cutOuts: [],

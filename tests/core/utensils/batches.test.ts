@@ -179,7 +179,7 @@ describe('after the purge', () => {
   });
 
   it('nothing is told where there are no utensils', () => {
-    const plan = buildUtensilPlan(mountain);
+    const plan = buildUtensilPlan({ ...mountain, utensils: [] });
     expect(plan).toMatchObject({ choices: [], batches: [], rules: [], unfit: [] });
     expect(describeUtensils(plan, 'x', inEnglish)).toContain('No utensils are told');
   });

@@ -12,7 +12,7 @@ const USUAL_STOCK = table.rolls as readonly CoverStock[];
 /** A join keeps this far from a cut-out, m: water runs there; common practice, no published source. */
 const CLEAR_M = 0.1;
 
-export type CoverOptions = {
+type CoverOptions = {
   /** Rolls that can be had, with prices; absent: those usually sold. */
   readonly stock?: readonly CoverStock[];
   /** May a piece be joined from two, never over a cut-out? Absent: yes. */

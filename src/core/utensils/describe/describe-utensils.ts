@@ -79,15 +79,12 @@ function batchLines(batch: Batch): readonly Line[] {
 
 function potLines(plan: UtensilPlan): readonly Line[] {
   const { pot, firstBoilS, boilingC, batches, unfit, choices } = plan;
-  const counts = new Map(choices.map((choice) => [choice.utensil, choice]));
-  const outside = unfit.map(({ utensil, name, leastPotL, boilsOver }) =>
-    top(
-      message(boilsOver ? 'utensils.boil-over' : 'utensils.unfit', {
-        what: whatOf({ count: counts.get(utensil)?.count ?? 1, name }),
-        leastPotL,
-      }),
-    ),
-  );
+  const counts = new Map(choices.map(({ utensil, count }) => [utensil, count]));
+  const outside = unfit.map(({ utensil, name, leastPotL, boilsOver }) => {
+    const told = { what: whatOf({ count: counts.get(utensil) ?? 1, name }), leastPotL };
+    if (!pot) return top(message('utensils.pot-needed', told));
+    return top(message(boilsOver ? 'utensils.boil-over' : 'utensils.unfit', told));
+  });
   if (!pot || !firstBoilS)
     return outside.length > 0 ? [top(message('utensils.no-pot')), ...outside] : [];
   const { name, volumeL } = pot;

@@ -47,6 +47,8 @@ export const print = {
     'No pot on a burner is told that boils water for this: borrow or buy one that is only for the purge.',
   'utensils.unfit': ({ what, leastPotL }: { what: Message; leastPotL: number }, f) =>
     `${f.say(what)}: does not go under in it, not even by halves. It needs a pot of about ${f.number(leastPotL)} L.`,
+  'utensils.pot-needed': ({ what, leastPotL }: { what: Message; leastPotL: number }, f) =>
+    `${f.say(what)}: a pot of at least ${f.number(leastPotL)} L.`,
   'utensils.boil-over': ({ what, leastPotL }: { what: Message; leastPotL: number }, f) =>
     `${f.say(what)}: does not go under in it. Fill it to the brim, boil it and let it boil over its rim; where its outside touched hot food it needs a pot of about ${f.number(leastPotL)} L.`,
   'utensils.fresh-water': 'Pour the water away, purge the pot again, boil fresh water.',
