@@ -1,4 +1,11 @@
-import { inRange, LITRES_PER_M3, mapBand, OutOfRangeError, type Band } from '../../units/index.ts';
+import {
+  band,
+  inRange,
+  LITRES_PER_M3,
+  mapBand,
+  OutOfRangeError,
+  type Band,
+} from '../../units/index.ts';
 import { integrate, LARGEST_VESSEL_L } from '../kettle/heat-needed.ts';
 import { specificHeat } from '../tables/specific-heats.ts';
 import { water } from '../water/water.ts';
@@ -76,12 +83,12 @@ export function dipOf({ itemKg, itemMaterial, ...bath }: Immersion): Dip {
  */
 export function dipDrop(of: Dip): { readonly mixedC: Band } {
   checked(of);
-  const [low, typical, high] = [of.itemJK.low, of.itemJK.typical, of.itemJK.high].map((itemJK) =>
-    mixedC(of, itemJK),
-  ) as [number, number, number];
-  // A colder thing pulls the more the more heat it takes: the ends change places.
-  const warmer = of.itemC > of.waterC;
-  return { mixedC: warmer ? { low, typical, high } : { low: high, typical, high: low } };
+  const ends = [mixedC(of, of.itemJK.low), mixedC(of, of.itemJK.high)];
+  const typical = mixedC(of, of.itemJK.typical);
+  // A colder thing pulls the more the more heat it takes, a hotter one lifts the more.
+  return {
+    mixedC: band(Math.min(typical, ...ends), typical, Math.max(typical, ...ends)),
+  };
 }
 
 /**
