@@ -1,6 +1,7 @@
 export { nearest } from './codec/nearest.ts';
 export type { Point, Polygon } from '../geometry/index.ts';
 export type * from './model/kitchen.ts';
+export type * from './model/utensil.ts';
 export { plainLine } from './model/plain-line.ts';
 export { problemMessage, problemWhere, type KitchenProblem } from './model/problem.ts';
 export { LIMITS, type Range } from './model/limits.ts';
@@ -40,6 +41,10 @@ export {
   OVEN_CLEANINGS,
   PARTS,
   PURPOSES,
+  UTENSIL_KINDS,
+  UTENSIL_MATERIALS,
+  UTENSIL_METHODS,
+  UTENSIL_USES,
   VESSEL_BODIES,
   VESSEL_KINDS,
 } from './model/ids.ts';

@@ -19,6 +19,7 @@ function everyId(kitchen: Kitchen): readonly Named[] {
     ...plain(kitchen.circuits, 'circuits'),
     ...plain(kitchen.vessels, 'vessels'),
     ...plain(kitchen.fixtures, 'fixtures'),
+    ...plain(kitchen.utensils ?? [], 'utensils'),
     ...burnerPlaces(kitchen).map(({ burner, path }) => ({ id: burner.id, path: `${path}.id` })),
   ];
 }

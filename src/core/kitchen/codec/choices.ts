@@ -14,6 +14,10 @@ import {
   POUR_UNTIL,
   PURPOSES,
   VESSEL_BODIES,
+  UTENSIL_KINDS,
+  UTENSIL_MATERIALS,
+  UTENSIL_METHODS,
+  UTENSIL_USES,
   VESSEL_KINDS,
 } from '../model/ids.ts';
 import { named } from './codec.ts';
@@ -34,4 +38,8 @@ export const leavenDayCodec = choice(LEAVEN_DAYS);
 export const vesselKindCodec = choice(VESSEL_KINDS);
 export const vesselBodyCodec = choice(VESSEL_BODIES);
 export const ovenCleaningCodec = choice(OVEN_CLEANINGS);
+export const utensilKindCodec = choice(UTENSIL_KINDS);
+export const utensilMaterialCodec = choice(UTENSIL_MATERIALS);
+export const utensilUseCodec = choice(UTENSIL_USES);
+export const utensilMethodCodec = choice(UTENSIL_METHODS);
 export const cooktopSurfaceCodec = choice(COOKTOP_SURFACES);

@@ -23,6 +23,7 @@ import {
 import { fixtureCodec } from './fixture-codecs.ts';
 import { choice, form, number, only, whole, yesNo } from './primitives.ts';
 import { list, may, must, orElse, orEstimate, object } from './object.ts';
+import { utensilCodec } from './utensil-codec.ts';
 import type { Codec } from './codec.ts';
 import {
   customCodec,
@@ -186,6 +187,7 @@ const kitchenFields = object<Kitchen>({
   circuits: orElse(list(circuit, LIMITS.circuits), [], message('problems.filled.circuits')),
   vessels: orElse(list(vessel, LIMITS.vessels), [], message('problems.filled.vessels')),
   fixtures: must(list(fixtureCodec, LIMITS.fixtures)),
+  utensils: may(list(utensilCodec, LIMITS.utensils)),
 });
 
 /**

@@ -11,6 +11,7 @@ import {
 } from '../codec/common-codecs.ts';
 import { FIXTURE_CODECS } from '../codec/fixture-codecs.ts';
 import { kitchenCodec } from '../codec/kitchen-codec.ts';
+import { utensilCodec } from '../codec/utensil-codec.ts';
 import type { JsonSchema } from '../codec/codec.ts';
 import {
   burnerTypeCodec,
@@ -38,6 +39,7 @@ const NAMED = [
   partCodec,
   burnerTypeCodec,
   ...FIXTURE_CODECS,
+  utensilCodec,
 ];
 
 /**

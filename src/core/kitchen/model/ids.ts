@@ -17,6 +17,7 @@ import type {
   VesselBody,
   VesselKind,
 } from './kitchen.ts';
+import type { UtensilKind, UtensilMaterial, UtensilMethod, UtensilUse } from './utensil.ts';
 
 // Every id of the kitchen file, in the order people are shown them. Written as
 // records so that a new id does not compile until it stands here, and every
@@ -152,6 +153,59 @@ const PART: Record<PartId, true> = {
   'plate-ring': true,
 };
 
+const UTENSIL: Record<UtensilKind, true> = {
+  pot: true,
+  lid: true,
+  pan: true,
+  tray: true,
+  rack: true,
+  cutlery: true,
+  knife: true,
+  ladle: true,
+  'wooden-spoon': true,
+  board: true,
+  plate: true,
+  mug: true,
+  glass: true,
+  silver: true,
+  sieve: true,
+  gadget: true,
+};
+const UTENSIL_MATERIAL: Record<UtensilMaterial, true> = {
+  'stainless-steel': true,
+  steel: true,
+  'cast-iron': true,
+  aluminium: true,
+  copper: true,
+  brass: true,
+  silver: true,
+  'enamelled-steel': true,
+  nonstick: true,
+  glass: true,
+  earthenware: true,
+  porcelain: true,
+  stone: true,
+  wood: true,
+  plastic: true,
+  silicone: true,
+  unknown: true,
+};
+const UTENSIL_USE: Record<UtensilUse, true> = {
+  'fire-dry': true,
+  'fire-liquid': true,
+  poured: true,
+  cold: true,
+  unknown: true,
+};
+const UTENSIL_METHOD: Record<UtensilMethod, true> = {
+  heat: true,
+  'light-heat': true,
+  immerse: true,
+  soak: true,
+  clean: true,
+  'put-away': true,
+};
+
 function keysOf<T extends string>(record: Record<T, true>): readonly T[] {
   return Object.keys(record) as T[];
 }
@@ -173,3 +227,7 @@ export const LANE_DIRECTIONS = keysOf(LANES);
 export const POUR_UNTIL = keysOf(POURED_UNTIL);
 export const LEAVEN_DAYS = keysOf(DAYS_OF_LEAVEN);
 export const COOKTOP_SURFACES = keysOf(SURFACE);
+export const UTENSIL_KINDS = keysOf(UTENSIL);
+export const UTENSIL_MATERIALS = keysOf(UTENSIL_MATERIAL);
+export const UTENSIL_USES = keysOf(UTENSIL_USE);
+export const UTENSIL_METHODS = keysOf(UTENSIL_METHOD);

@@ -15,6 +15,7 @@ import type {
   Purpose,
   SurfaceFacts,
 } from './words.ts';
+import type { Utensil } from './utensil.ts';
 
 export type * from './answers.ts';
 export type * from './words.ts';
@@ -240,4 +241,6 @@ export type Kitchen = {
   readonly circuits: readonly Circuit[];
   readonly vessels: readonly Vessel[];
   readonly fixtures: readonly Fixture[];
+  /** Absent: nobody told of any. */
+  readonly utensils?: readonly Utensil[];
 };

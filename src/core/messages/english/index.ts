@@ -1,6 +1,7 @@
 import { calendar } from './calendar.ts';
 import { cautions } from './cautions/index.ts';
 import { common } from './common.ts';
+import { covers } from './covers/index.ts';
 import { custom } from './custom/index.ts';
 import { engine } from './engine.ts';
 import { kitchen } from './kitchen/index.ts';
@@ -17,6 +18,7 @@ import { sources } from './sources.ts';
 import { steps } from './steps/index.ts';
 import { survey } from './survey/index.ts';
 import { terminal } from './terminal.ts';
+import { utensils } from './utensils/index.ts';
 
 export { englishTraits } from './traits.ts';
 
@@ -40,6 +42,8 @@ export const english = {
   ...kitchen,
   ...survey,
   ...problems,
+  ...utensils,
+  ...covers,
   ...terminal,
 };
 export type English = typeof english;

@@ -32,6 +32,9 @@ export const sources = {
   'sources.oc-461-1': 'Shulchan Aruch, Orach Chaim 461:1',
   'sources.oc-509-5': 'Shulchan Aruch, Orach Chaim 509:5; Magen Avraham 509:11',
   'sources.ma-509-11': 'Magen Avraham 509:11',
+  'sources.oc-452-4': 'Shulchan Aruch, Orach Chaim 452:4',
+  'sources.oc-452-5': 'Shulchan Aruch, Orach Chaim 452:5; Rema there',
+  'sources.yd-120-1': 'Shulchan Aruch, Yoreh Deah 120:1',
   'sources.yd-121-4': 'Shulchan Aruch, Yoreh Deah 121:4-5',
   'sources.rest-before-fire':
     'Inferred from Siftei Kohen on Yoreh Deah 121:17: fire consumes what was absorbed',

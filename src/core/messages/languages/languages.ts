@@ -15,7 +15,9 @@ export type PageSection =
   | 'report'
   | 'record-page'
   | 'run-later'
-  | 'run-ends';
+  | 'run-ends'
+  | 'utensils'
+  | 'covers';
 
 /** A language as data: how it is written, and where its sentences are loaded from. */
 export type Language = {
@@ -48,6 +50,8 @@ const english: Language = {
     'run-later': async () => (await import('../english/run/later.ts')).runLater,
     'run-ends': async () => (await import('../english/run/ends.ts')).runEnds,
     'record-page': async () => (await import('../english/record-page.ts')).recordPage,
+    utensils: async () => (await import('../english/utensils/index.ts')).utensils,
+    covers: async () => (await import('../english/covers/index.ts')).covers,
   },
 };
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { momentOf } from '../../../../src/core/calendar/index.ts';
 import type { Kitchen, Override, Place } from '../../../../src/core/kitchen/index.ts';
 import { buildPlan, checkPlan, describePlan, type Plan } from '../../../../src/core/plan/index.ts';
-import { kitchens } from '../../kitchen/kitchen-arbitrary.ts';
+import { kitchens } from '../../kitchen/arbitrary/kitchen-arbitrary.ts';
 import { inEnglish } from '../../../support/english.ts';
 import { endS, kitchenOf, noticeKeys, noticesText, startS } from '../support/plans.ts';
 

@@ -22,6 +22,7 @@ export const told = {
   'custom.term.irui': 'irui',
   'custom.term.libun-gamur': 'libun gamur',
   'custom.term.libun-kal': 'libun kal',
+  'custom.term.milui-v-irui': 'milui v’irui',
   'custom.sources': ({ sources }: { sources: readonly Message[] }, f) =>
     sources.map((source) => f.say(source)).join('; '),
   'custom.state.read': 'read in the text',

@@ -1,5 +1,5 @@
 import * as fc from 'fast-check';
-import type { Room } from '../../../src/core/kitchen/index.ts';
+import type { Room } from '../../../../src/core/kitchen/index.ts';
 
 const metres = (min: number, max: number) =>
   fc.integer({ min: Math.round(min * 100), max: Math.round(max * 100) }).map((n) => n / 100);

@@ -1,4 +1,4 @@
-import { type Polygon } from '../../../src/core/geometry/index.ts';
+import { type Polygon } from '../../../../src/core/geometry/index.ts';
 import * as fc from 'fast-check';
 import type {
   Appliance,
@@ -10,9 +10,10 @@ import type {
   Kitchen,
   Material,
   Vessel,
-} from '../../../src/core/kitchen/index.ts';
+} from '../../../../src/core/kitchen/index.ts';
 import { households } from './household-arbitrary.ts';
 import { rooms } from './room-arbitrary.ts';
+import { utensils } from './utensil-arbitrary.ts';
 
 const cm = (metres: number) => Number(metres.toFixed(2));
 const metres = (min: number, max: number) =>
@@ -282,5 +283,11 @@ export function kitchens(): fc.Arbitrary<Kitchen> {
     .chain(([supplyV, count]) => {
       const circuits = circuitsFor(supplyV, count);
       return fixtures(circuits).chain((all) => around(circuits, all, supplyV));
-    });
+    })
+    .chain((kitchen) =>
+      fc.oneof(
+        fc.constant(kitchen),
+        utensils().map((some): Kitchen => ({ ...kitchen, utensils: some })),
+      ),
+    );
 }

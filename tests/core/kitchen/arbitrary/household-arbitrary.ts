@@ -1,5 +1,5 @@
 import * as fc from 'fast-check';
-import type { Household } from '../../../src/core/kitchen/index.ts';
+import type { Household } from '../../../../src/core/kitchen/index.ts';
 
 /** Random households; now and then one with a rabbi's answer about a fixture. */
 export function households(fixture: string): fc.Arbitrary<Household> {
