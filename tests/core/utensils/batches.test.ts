@@ -6,7 +6,7 @@ import { hobEfficiency, potLoss } from '../../../src/core/physics/index.ts';
 import { buildUtensilPlan, describeUtensils } from '../../../src/core/utensils/index.ts';
 import { inEnglish } from '../../support/english.ts';
 import { demoKitchen } from '../kitchen/demos.ts';
-import { utensils } from '../kitchen/utensil-arbitrary.ts';
+import { utensils } from '../kitchen/arbitrary/utensil-arbitrary.ts';
 
 const mountain = demoKitchen('mountain-gas.kitchen.json');
 const burner = mountain.fixtures.flatMap((one) => (one.kind === 'cooktop' ? one.burners : []))[0]!;
