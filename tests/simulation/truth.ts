@@ -166,9 +166,23 @@ export class Truth {
         this.touchedS.set(body.fixture, nowS);
         this.doubtedS.set(body.fixture, nowS);
         this.datedS.delete(body.fixture);
+        this.emptied(body.fixture);
         return;
       default:
         return;
+    }
+  }
+
+  /**
+   * What boiled in a kettle that is doubted serves no pour any more: a person
+   * pours it away and boils anew. To fill that kettle again is no slip; to pour
+   * from it as it stands would be one.
+   */
+  private emptied(doubted: string): void {
+    for (const [vessel, { boil }] of this.kettles) {
+      const { work } = this.step(boil);
+      if (work.on === 'kettle' && (work.vessel.id === doubted || work.vessel.unit === doubted))
+        this.kettles.delete(vessel);
     }
   }
 

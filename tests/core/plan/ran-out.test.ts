@@ -100,6 +100,34 @@ describe('"I ran out here" on a counter', () => {
     expect(amendment?.steps.map(({ id }) => id)).toContain(third?.id);
   });
 
+  it.each([
+    ['all others', () => true],
+    ['the next one, while the last still waits', (kettle: number) => kettle === 2],
+  ])('poured again after %s, cuts its own rest alone, into new kettles', (_name, over) => {
+    // Verifies: I-29
+    const long = buildPlan(only(kitchenOf('hall'), 'counter-cook-left'));
+    const [first, ...later] = poursOf(long);
+    const begun = new Set(later.filter((_, i) => over(i + 2)).map(({ id }) => id));
+    const amendment = ranOut(long, first?.id ?? '', 0.25, (id) => begun.has(id));
+    if (!amendment) throw new Error('no amendment');
+    const next = withAmendment(long, amendment);
+    expect(checkPlan(next)).toEqual([]);
+    const now = poursOf(next);
+    const kettles = later.length + 1;
+    const fresh = now.slice(kettles);
+    expect(fresh.length).toBeGreaterThan(0);
+    expect(fresh.every(({ needs }) => needs.some(({ step }) => step === first?.id))).toBe(true);
+    const mine = (one: Step, kettle: number) =>
+      stretchesOf(one).filter((stretch) => stretch.kettle === kettle);
+    const rest = fresh.flatMap((one, i) => mine(one, kettles + 1 + i));
+    expect(metres(rest)).toBeCloseTo(metres(mine(first as Step, 1)) * 0.75, 6);
+    later.forEach((one, i) => {
+      expect(mine(now[i + 1] as Step, i + 2)).toEqual(mine(one, i + 2));
+      const of = begun.has(one.id) ? kettles : now.length;
+      expect(now[i + 1]?.work).toMatchObject({ kettle: i + 2, of });
+    });
+  });
+
   it('knows nothing to do for a step that is no pour', () => {
     expect(ranOut(counterPlan, 'rest-counter-right', 0.5, never)).toBeUndefined();
     expect(ranOut(counterPlan, 'no-such-step', 0.5, never)).toBeUndefined();

@@ -178,6 +178,7 @@ describe('a rest', () => {
       timer: tablet.clock('rest-sink').id,
       sinceWallMs: tablet.readings().wallMs - 10 * HOUR_S * 1000,
       reason: 'Last used last night',
+      clockRight: true,
     });
     const beganMs = tablet.readings().wallMs;
     tablet.passes(14 * HOUR_S + 60);

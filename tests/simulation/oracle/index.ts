@@ -1,4 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
+import type { Step } from '../../../src/core/plan/index.ts';
 import { fold, type Fact, type RunView } from '../../../src/core/run/index.ts';
 import { Truth } from '../truth.ts';
 import type { World } from '../world.ts';
@@ -8,6 +9,25 @@ import { ClocksWatched, waitEnded } from './time.ts';
 import { purgeBegun, resourcesHeld, waterUsed } from './work.ts';
 
 export type { Finding } from './findings.ts';
+
+/**
+ * A boil whose every pour is done, or left out by a person with a reason: its
+ * water is waited for by nobody, and that it was stopped leaves nothing undone.
+ * The pours themselves are judged as ever.
+ */
+function servesNobody({ steps }: RunView, boil: Step): boolean {
+  if (boil.kind !== 'boil') return false;
+  const pours = steps.filter(({ step }) =>
+    step.needs.some((need) => need.step === boil.id && need.withinS !== undefined),
+  );
+  return (
+    pours.length > 0 &&
+    pours.every(
+      ({ outcome, reason }) =>
+        outcome === 'done' || (outcome === 'skipped' && reason !== undefined),
+    )
+  );
+}
 
 /**
  * Judges a run by the promises I-01 to I-30, from the true world: what was
@@ -90,6 +110,7 @@ export class Oracle {
         ({ step, outcome }) =>
           step.fixture === id &&
           step.phase === 'purge' &&
+          !servesNobody(view, step) &&
           (outcome === 'stopped' || outcome === 'failed' || outcome === 'not-run'),
       );
       if (left)

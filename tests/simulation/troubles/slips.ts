@@ -90,6 +90,8 @@ export const dates: Trouble = (world, dice) => {
     timer: clock.id,
     sinceWallMs: world.startMs + atS * 1000,
     reason: 'The clock on the wall said so.',
+    // Who looks at the tablet beside the clock on the wall says it is right only when it is.
+    ...(Math.abs(world.offsetS) < 2 && { clockRight: true }),
   });
   if (done.refusal === null) return;
   truth.corrections -= 1;

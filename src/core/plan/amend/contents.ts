@@ -13,6 +13,9 @@ export type Content = {
   readonly round?: number | undefined;
 };
 
+/** The last kettle of a fixture, and what its pour shows. */
+export type Last = { readonly kettle: number; readonly picture?: Picture };
+
 /** A kettle that reached less than this share was spilled or half empty: no measure for those that follow. */
 const LEAST_SHARE = 0.1;
 
@@ -68,15 +71,24 @@ function metresOf(stretches: readonly { readonly lengthM: number }[]): number {
  * Lanes: what is left of this kettle's stretch and all later ones, cut anew by
  * how far one filling really reached.
  * @param share of this kettle's stretch that was poured, 0 to 1
+ * @param after poured again after all others: what they have stays theirs, and only its own rest is cut
  */
-export function laneContents(pour: Step, picture: LanesPicture, share: number): readonly Content[] {
+export function laneContents(
+  pour: Step,
+  picture: LanesPicture,
+  share: number,
+  after?: Last,
+): readonly Content[] {
   const own = picture.stretches.filter(({ kettle }) => kettle === picture.kettle);
   const ownM = metresOf(own);
   const litres = litresOf(own);
   const pouredM = ownM * Math.max(0, Math.min(1, share));
   const handSpeedMPerS = clamped(ownM / emptyS(pour), HAND_SPEED_M_PER_S);
-  const kept = picture.stretches.filter(({ kettle }) => kettle < picture.kettle);
-  const open = picture.stretches.filter(({ kettle }) => kettle >= picture.kettle);
+  const latest = after?.picture?.kind === 'lanes' ? after.picture : picture;
+  const kept = after
+    ? latest.stretches.filter(({ kettle }) => kettle !== picture.kettle)
+    : picture.stretches.filter(({ kettle }) => kettle < picture.kettle);
+  const open = after ? own : picture.stretches.filter(({ kettle }) => kettle >= picture.kettle);
   const usableKettleL = Math.max(LEAST_KETTLE_L, litres);
   const cut = resplitFrom(open, pouredM, {
     litresPerM: learnedLitresPerM([...kept, ...own], litres, ownM, pouredM, {
@@ -85,7 +97,7 @@ export function laneContents(pour: Step, picture: LanesPicture, share: number): 
     }),
     usableKettleL,
     handSpeedMPerS,
-    firstKettle: picture.kettle + 1,
+    firstKettle: (after?.kettle ?? picture.kettle) + 1,
   }).map(({ kettle, points, litres: l, lengthM, stand }): Stretch => ({
     kettle,
     points,
@@ -105,18 +117,23 @@ export function laneContents(pour: Step, picture: LanesPicture, share: number): 
   });
 }
 
-/** Sink: the parts of this kettle are finished by one more, and every later kettle moves up by one. */
+/**
+ * Sink: the parts of this kettle are finished by one more, and every later kettle moves up by one.
+ * @param after poured again after all others: the one more comes after them, and none moves
+ */
 export function sinkContents(
   pour: Step,
   picture: SinkPicture,
   later: readonly Step[],
+  after?: Last,
 ): readonly Content[] {
-  const parts = picture.parts.flatMap((part) => {
-    if (part.kettle < picture.kettle) return [part];
-    const moved = { ...part, kettle: part.kettle + 1 };
-    return part.kettle === picture.kettle
-      ? [part, { ...moved, name: message('steps.sink.the-rest', { part: part.name }) }]
-      : [moved];
+  const latest = after?.picture?.kind === 'sink' ? after.picture : picture;
+  const next = (after?.kettle ?? picture.kettle) + 1;
+  const parts = latest.parts.flatMap((part) => {
+    const name = message('steps.sink.the-rest', { part: part.name });
+    if (part.kettle === picture.kettle) return [part, { ...part, kettle: next, name }];
+    const moves = !after && part.kettle > picture.kettle;
+    return [moves ? { ...part, kettle: part.kettle + 1 } : part];
   });
   const content = (kettle: number, from: Step): Content => ({
     picture: { ...picture, parts, kettle },
@@ -124,7 +141,7 @@ export function sinkContents(
     ...(from.work.on === 'kettle' && { litres: from.work.litres }),
     pourS: emptyS(from),
   });
-  return [pour, ...later].map((from, i) => content(picture.kettle + 1 + i, from));
+  return [pour, ...later].map((from, i) => content(next + i, from));
 }
 
 /** Which time over the whole fixture a pour is of; none where it is poured once. */

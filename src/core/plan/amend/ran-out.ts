@@ -1,8 +1,16 @@
 import { message, type Message } from '../../messages/index.ts';
 import { boilId, pourId } from '../context/step-ids.ts';
-import type { Plan, Step, Work } from '../model/index.ts';
+import type { Plan, Step } from '../model/index.ts';
 import type { ClosedHours } from '../timetable/timetable.ts';
-import { laneContents, plannedContent, roundOf, sinkContents, type Content } from './contents.ts';
+import {
+  laneContents,
+  plannedContent,
+  roundOf,
+  sinkContents,
+  type Content,
+  type Last,
+} from './contents.ts';
+import { kettleOf, kettlesOf, laterThan, type KettleWork, type Pair } from './kettles.ts';
 import { retimed } from './retime.ts';
 
 /** Steps that replace others of their id, and new ones, for the run's `amend-plan`. */
@@ -11,34 +19,6 @@ export type Amendment = {
   readonly startS: Readonly<Record<string, number>>;
   readonly reason: Message;
 };
-
-type KettleWork = Extract<Work, { readonly on: 'kettle' }>;
-
-/** Boil and pour of one kettle. */
-type Pair = { readonly boil: Step; readonly pour: Step };
-
-/** What a fixture is boiled and poured with, by the number of the kettle. */
-type Kettles = ReadonlyMap<number, Pair>;
-
-function kettleOf({ work }: Step): KettleWork | undefined {
-  return work.on === 'kettle' ? work : undefined;
-}
-
-function kettlesOf(plan: Plan, fixture: string): Kettles {
-  const of = (kind: Step['kind']): ReadonlyMap<number | undefined, Step> =>
-    new Map(
-      plan.steps
-        .filter((step) => step.kind === kind && step.fixture === fixture)
-        .map((step) => [kettleOf(step)?.kettle, step]),
-    );
-  const boils = of('boil');
-  return new Map(
-    [...of('pour')].flatMap(([kettle, pour]) => {
-      const boil = boils.get(kettle);
-      return kettle !== undefined && boil ? [[kettle, { boil, pour }] as const] : [];
-    }),
-  );
-}
 
 /** The step as that kettle of so many. */
 function numbered(
@@ -80,18 +60,25 @@ function filledPour(pour: Step, content: Content): Step {
 }
 
 /**
- * Boil and pour of a kettle that was not planned, after the pour before it.
+ * Boil and pour of a kettle that was not planned.
  * @param last boil and pour after which they are modelled
  * @param earlier every planned pour of the fixture
+ * @param after pours that they come after
  */
-function added(last: Pair, fixture: string, kettle: number, earlier: ReadonlySet<string>): Pair {
-  const before = { step: pourId(fixture, kettle - 1) };
+function added(
+  last: Pair,
+  fixture: string,
+  kettle: number,
+  earlier: ReadonlySet<string>,
+  after: readonly string[],
+): Pair {
+  const before = after.map((step) => ({ step }));
   const boil = boilId(fixture, kettle);
   return {
     boil: {
       ...last.boil,
       id: boil,
-      needs: [...last.boil.needs.filter(({ step }) => !earlier.has(step)), before],
+      needs: [...last.boil.needs.filter(({ step }) => !earlier.has(step)), ...before],
     },
     pour: {
       ...last.pour,
@@ -100,7 +87,7 @@ function added(last: Pair, fixture: string, kettle: number, earlier: ReadonlySet
         ...last.pour.needs
           .filter(({ step }) => !earlier.has(step))
           .map((need) => (need.withinS === undefined ? need : { ...need, step: boil })),
-        before,
+        ...before,
       ],
     },
   };
@@ -147,14 +134,6 @@ function withSteps(plan: Plan, changed: readonly Step[]): Plan {
   };
 }
 
-/** The kettles after this one that are planned, without a gap in their numbers. */
-function laterThan(kettles: Kettles, kettle: number): readonly Pair[] {
-  const later: Pair[] = [];
-  for (let next = kettles.get(kettle + 1); next; next = kettles.get(kettle + 1 + later.length))
-    later.push(next);
-  return later;
-}
-
 /** A pour that can run out: of a kettle that is numbered, with a picture of where it goes. */
 function pourIn(plan: Plan, stepId: string) {
   const pour = plan.steps.find(({ id }) => id === stepId);
@@ -167,11 +146,56 @@ function pourIn(plan: Plan, stepId: string) {
     : undefined;
 }
 
+/** The last kettle of all that follow this one. */
+function lastOf(kettle: number, later: readonly Pair[]): Last {
+  const picture = later.at(-1)?.pour.picture;
+  return { kettle: kettle + later.length, ...(picture && { picture }) };
+}
+
+function contentsOf(
+  { pour, picture }: NonNullable<ReturnType<typeof pourIn>>,
+  share: number,
+  later: readonly Pair[],
+  after: Last | undefined,
+): readonly Content[] {
+  return picture.kind === 'lanes'
+    ? laneContents(pour, picture, share, after)
+    : sinkContents(
+        pour,
+        picture,
+        later.map((one) => one.pour),
+        after,
+      );
+}
+
+/** Which kettles keep what they have, which take of what is left, and what each that takes is to pour. */
+function sharedOut(
+  found: NonNullable<ReturnType<typeof pourIn>>,
+  share: number,
+  later: readonly Pair[],
+  isAgain: boolean,
+) {
+  const keeping = isAgain ? later : [];
+  const taking = isAgain ? [] : later;
+  const round = roundOf(found.pour);
+  const now = taking.filter((one) => roundOf(one.pour) === round);
+  // What is poured again over the whole of it stays as it was planned.
+  const next = taking.filter((one) => roundOf(one.pour) !== round);
+  const cut = contentsOf(found, share, now, isAgain ? lastOf(found.kettle, later) : undefined);
+  const contents: readonly Content[] = [
+    ...cut.map((content) => ({ ...content, round })),
+    ...next.map((one) => plannedContent(one.pour)),
+  ];
+  return { keeping, taking, contents };
+}
+
 /**
  * "I ran out here": the water of this kettle gave out before its stretch was
  * done. What is left is shared out anew among the kettles not begun, with as
  * many more as it takes, and what has not begun is timed anew around them:
- * nothing earlier than it was planned, nothing begun moved.
+ * nothing earlier than it was planned, nothing begun moved. Where a kettle after
+ * it has been poured or left out (this one is poured again), the others keep
+ * what they have, and only what is left of this one takes new kettles, the last.
  * @param stepId a pour step of the plan with a picture of lanes or of a sink
  * @param share of its stretch that was poured, 0 to 1 (a sink: not used)
  * @param hasBegun steps that can no longer be changed
@@ -188,31 +212,24 @@ export function ranOut(
 ): Amendment | undefined {
   const found = pourIn(plan, stepId);
   if (!found) return undefined;
-  const { pour, kettle, fixture, picture } = found;
+  const { pour, kettle, fixture } = found;
   const kettles = kettlesOf(plan, fixture.id);
   const later = laterThan(kettles, kettle);
   const last = later.at(-1) ?? kettles.get(kettle);
   if (!last) return undefined;
-  const round = roundOf(pour);
-  const now = later.filter((one) => roundOf(one.pour) === round).map((one) => one.pour);
-  // What is poured again over the whole of it stays as it was planned.
-  const again = later.filter((one) => roundOf(one.pour) !== round);
-  const contents = [
-    ...(picture.kind === 'lanes'
-      ? laneContents(pour, picture, share)
-      : sinkContents(pour, picture, now)
-    ).map((content) => ({ ...content, round })),
-    ...again.map((one) => plannedContent(one.pour)),
-  ];
-  const newCount = kettle + Math.max(contents.length, later.length);
+  const isAgain = later.some((one) => hasBegun(one.pour.id));
+  const { keeping, taking, contents } = sharedOut(found, share, later, isAgain);
+  const before = kettle + keeping.length;
+  const newCount = before + Math.max(contents.length, taking.length);
   const earlier = new Set([...kettles.values()].map((one) => one.pour.id));
   const startS: Record<string, number> = {};
   /** One after the other; kept only where no better times are found. */
   let nextS = plan.timetable.startS[stepId] ?? 0;
   const steps = contents.flatMap((content, i): readonly Step[] => {
-    const number = kettle + 1 + i;
+    const number = before + 1 + i;
     const as = { kettle: number, of: newCount, round: content.round };
-    const pair = later[i] ?? added(last, fixture.id, number, earlier);
+    const after = [...(isAgain ? [stepId] : []), pourId(fixture.id, number - 1)];
+    const pair = taking[i] ?? added(last, fixture.id, number, earlier, after);
     for (const step of [pair.boil, pair.pour]) {
       if (!hasBegun(step.id)) startS[step.id] = plan.timetable.startS[step.id] ?? nextS;
       nextS = Math.max(nextS, startS[step.id] ?? nextS) + step.durationS.typical;
@@ -225,7 +242,16 @@ export function ranOut(
   const oldLast = last.pour.id;
   const newLast = newCount > kettle + later.length ? pourId(fixture.id, newCount) : oldLast;
   const rest = newLast === oldLast ? [] : afterwards(plan, fixture.id, oldLast, newLast);
-  const changed = [...steps, ...rest].filter(({ id }) => !hasBegun(id));
+  const renamed = keeping.flatMap((pair, i) =>
+    [pair.boil, pair.pour].map((step) =>
+      numbered(step, fixture.name, {
+        kettle: kettle + 1 + i,
+        of: newCount,
+        round: roundOf(pair.pour),
+      }),
+    ),
+  );
+  const changed = [...renamed, ...steps, ...rest].filter(({ id }) => !hasBegun(id));
   const times = retimed({
     plan: withSteps(plan, changed),
     during: pour,

@@ -46,6 +46,7 @@ export function beginState(
       errorS: 0,
       errorKnown: true,
       confirmed: false,
+      told: false,
       shownMs: at.wallMs,
       answers: [],
     },

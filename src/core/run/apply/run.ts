@@ -20,6 +20,7 @@ export function applyRunStart(state: RunState, body: Body<'run-started'>, at: Re
       claimS: 0,
       errorKnown: true,
       confirmed: body.clockRight === true,
+      told: body.clockRight === true,
     },
   };
 }

@@ -89,7 +89,9 @@ export function applyCorrection(
   const before = carry(timer.span, gainTo(timer.span.anchor, at), at);
   const span = answer === undefined ? told : remember(before, told, answer);
   const anew = timer.announced && elapsedS < timer.lengthS;
-  return putTimers(state, [
+  const worded =
+    body.clockRight === true ? { ...state, clock: { ...state.clock, told: true } } : state;
+  return putTimers(worded, [
     {
       ...timer,
       correctedS,

@@ -50,8 +50,8 @@ export function extendTimer(state: RunState, asked: Asked<'extend-timer'>): Deci
 
 /**
  * "It was last hot at …", by a person's word with a reason, counted on the
- * right clock. Never further back than what the record tells of hot use; what
- * protects a hand only gets longer.
+ * right clock: a person must have said in this run what is right. Never further
+ * back than what the record tells of hot use; what protects a hand only gets longer.
  */
 export function correctTime(
   state: RunState,
@@ -65,7 +65,10 @@ export function correctTime(
     return refuse('cannot-correct', message('engine.timer.cannot-correct'));
   }
   if (asked.reason.trim() === '') return refuse('reason-missing', message('engine.reason.correct'));
-  if (state.clock.doubt || !state.clock.errorKnown)
+  const { doubt, errorKnown, told } = state.clock;
+  // A clock that is only taken to be right may stand a day off, and would credit that day.
+  const isFirstWord = !told && asked.clockRight === true;
+  if (doubt || !errorKnown || !(told || isFirstWord))
     return refuse('clock-in-doubt', message('engine.resume.review-clock'));
   const elapsedS = (rightWallMs(state, now) - asked.sinceWallMs) / 1000;
   const mostS = longestS(state, timer, now);
@@ -81,6 +84,7 @@ export function correctTime(
     sinceWallMs: asked.sinceWallMs,
     reason: asked.reason,
     elapsedS,
+    ...(isFirstWord && { clockRight: true }),
   });
 }
 

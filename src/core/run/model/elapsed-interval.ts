@@ -204,10 +204,15 @@ export function settleClaim(span: ElapsedInterval, errorChangeS: number): Elapse
   };
 }
 
-/** Counts the claimed wall time as proved. */
+/**
+ * Counts the claimed wall time as proved. What a clock set back owes stays owed:
+ * were it forgotten, the clock would seem to gain when it comes right again (I-20).
+ */
 export function creditClaim(span: ElapsedInterval): ElapsedInterval {
-  const atLeastS = span.atLeastS + Math.max(0, span.claimS);
-  return { ...span, atLeastS, atMostS: Math.max(span.atMostS, atLeastS), claimS: 0 };
+  const creditedS = Math.max(0, span.claimS);
+  const atLeastS = span.atLeastS + creditedS;
+  const claimS = span.claimS - creditedS;
+  return { ...span, atLeastS, atMostS: Math.max(span.atMostS, atLeastS), claimS };
 }
 
 /** Gives up the claim: nobody knows the time. What cannot be bounded is not bounded. */

@@ -104,6 +104,8 @@ type TimerFact =
       readonly reason: string;
       /** How long it has been by the right clock; absent in journals from before that was kept. */
       readonly elapsedS?: number;
+      /** And the clock shown was said to be right with it, for the first time in this run. */
+      readonly clockRight?: true;
     };
 
 type GateFact =

@@ -65,8 +65,10 @@ export type ClockState = {
   readonly errorS: number;
   /** False after a person said that nobody knows the time. */
   readonly errorKnown: boolean;
-  /** A person has looked at day and time in this run and said what is right. */
+  /** A person has looked at day and time since the page was opened and said what is right. */
   readonly confirmed: boolean;
+  /** A person has said at all in this run what is right; until then the clock is only taken to be right. */
+  readonly told: boolean;
   /** The latest wall time any fact of this run was written at, ms. */
   readonly shownMs: number;
   /** Answers that can be taken back, the last one first to go. */
@@ -81,6 +83,7 @@ type ClockAnswer = {
   readonly errorS: number;
   readonly errorKnown: boolean;
   readonly confirmed: boolean;
+  readonly told: boolean;
 };
 
 /** A wait that ended by its clock; kept so that it can be judged again when an answer is taken back. */

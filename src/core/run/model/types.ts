@@ -83,12 +83,16 @@ export type Request =
   /** Of a gap it was said that the work went on, or that nobody knows; now it is known that it broke off. */
   | { readonly kind: 'withdraw-review-answer'; readonly question: string }
   | { readonly kind: 'report-recheck'; readonly fixture: string; readonly text: string }
-  /** "It was last hot at …": a rest begun earlier than its step. */
+  /**
+   * "It was last hot at …": a rest begun earlier than its step. `clockRight`: and
+   * the day and time shown are right now; needed until a person has said so in this run.
+   */
   | {
       readonly kind: 'correct-time';
       readonly timer: string;
       readonly sinceWallMs: number;
       readonly reason: string;
+      readonly clockRight?: boolean;
     }
   /** The rest of the work was worked out anew (a kettle ran out early): steps not begun are replaced, new ones added. */
   | {

@@ -43,15 +43,16 @@ export function answerClock(state: RunState, word: ClockWord): RunState {
   for (const [id, timer] of Object.entries(moved.timers)) {
     timers[id] = timer.gapOpen ? { ...timer, clockProved: true } : timer;
   }
-  const { claimS, errorS, errorKnown, confirmed, answers } = state.clock;
+  const { claimS, errorS, errorKnown, confirmed, told, answers } = state.clock;
   const clock: ClockState = {
     ...state.clock,
     errorS: word.errorS ?? 0,
     errorKnown: word.errorS !== null,
     confirmed: word.errorS !== null,
+    told: told || word.errorS !== null,
     claimS: 0,
     doubt: false,
-    answers: [...answers, { answer: word.answer, claimS, errorS, errorKnown, confirmed }],
+    answers: [...answers, { answer: word.answer, claimS, errorS, errorKnown, confirmed, told }],
   };
   return { ...moved, timers, clock };
 }
@@ -125,7 +126,7 @@ export function forgetAnswer(state: RunState): RunState {
   const { answers } = state.clock;
   const last = answers.at(-1);
   if (!last) return state;
-  const { answer, claimS, errorS, errorKnown, confirmed } = last;
+  const { answer, claimS, errorS, errorKnown, confirmed, told } = last;
   const moved = mapSpans(state, (span) => forget(span, answer));
   // What a gap may count by that word waits for the next one.
   const timers = Object.fromEntries(
@@ -136,6 +137,7 @@ export function forgetAnswer(state: RunState): RunState {
     errorS,
     errorKnown,
     confirmed,
+    told,
     claimS: claimS + state.clock.claimS,
     doubt: true,
     answers: answers.slice(0, -1),

@@ -1,12 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../../src/core/plan/index.ts';
-import type { Request } from '../../../../src/core/run/index.ts';
+import { fold, type Request } from '../../../../src/core/run/index.ts';
 import { DAY_S, purgePlan, smallPlan } from '../support/fixtures.ts';
 import { glowing, NEW_YEAR_MS, resting, Tablet } from '../support/tablet.ts';
 
 const HOUR_S = 3600;
 
-function lastHot(tablet: Tablet, part: string, sinceWallMs: number): Request {
+function lastHot(
+  tablet: Tablet,
+  part: string,
+  sinceWallMs: number,
+): Extract<Request, { kind: 'correct-time' }> {
   return { kind: 'correct-time', timer: tablet.clock(part).id, sinceWallMs, reason: 'I know.' };
 }
 
@@ -42,6 +46,47 @@ describe('"It was last hot at …"', () => {
     const tablet = resting(smallPlan);
     tablet.setsClock(6 * HOUR_S);
     expect(tablet.tries(lastHot(tablet, '/rest', ago(tablet, 2 * HOUR_S)))).toBe('clock-in-doubt');
+  });
+
+  it('needs a word that the clock is right, where nobody has given one in this run', () => {
+    // Verifies: I-26, I-17
+    const tablet = new Tablet(smallPlan);
+    tablet.setsClock(DAY_S, false);
+    tablet.does({ kind: 'start-run' }, { kind: 'start-step', step: 'clean-sink' });
+    tablet.passes(600);
+    tablet.says('clean-sink');
+    const asked = lastHot(tablet, '/rest', ago(tablet, 2 * HOUR_S));
+    expect(tablet.tries(asked)).toBe('clock-in-doubt');
+    expect(tablet.clock('/rest').atLeastS).toBe(0);
+    // The clock comes right, and that is said with the moment.
+    tablet.setsClock(-DAY_S);
+    tablet.does({ kind: 'answer-clock', right: true });
+    tablet.does(lastHot(tablet, '/rest', ago(tablet, 2 * HOUR_S)));
+    expect(tablet.clock('/rest').atLeastS).toBeCloseTo(2 * HOUR_S, -1);
+  });
+
+  it('may bring that word along, and it stands for the next one and after a restart', () => {
+    // Verifies: I-26
+    const tablet = resting(smallPlan, false);
+    const asked = lastHot(tablet, '/rest', ago(tablet, 2 * HOUR_S));
+    expect(tablet.tries(asked)).toBe('clock-in-doubt');
+    tablet.does({ ...asked, clockRight: true });
+    expect(tablet.clock('/rest').atLeastS).toBeCloseTo(2 * HOUR_S, -1);
+    tablet.restarts(20);
+    tablet.does({ kind: 'resume' });
+    tablet.does(lastHot(tablet, '/rest', ago(tablet, 3 * HOUR_S)));
+    expect(tablet.clock('/rest').atLeastS).toBeCloseTo(3 * HOUR_S, -1);
+    expect(fold(tablet.facts)).toEqual(tablet.state);
+  });
+
+  it('has no word to count on once that is taken back', () => {
+    // Verifies: I-26
+    const tablet = resting(smallPlan, false);
+    tablet.setsClock(6 * HOUR_S);
+    tablet.does({ kind: 'answer-clock', right: true, passed: false });
+    tablet.does({ kind: 'withdraw-clock-answer' });
+    expect(tablet.state.clock.told).toBe(false);
+    expect(tablet.tries(lastHot(tablet, '/rest', ago(tablet, HOUR_S)))).toBe('clock-in-doubt');
   });
 
   it('never shortens what protects a hand, and may lengthen it', () => {

@@ -90,6 +90,17 @@ describe('boiled water', () => {
     expect(tablet.tries({ kind: 'start-step', step: 'pour-1' })).toBeNull();
   });
 
+  it('in a kettle that is doubted serves nobody, and the kettle can be filled anew', () => {
+    // Verifies: I-23, I-24
+    const tablet = boiled();
+    tablet.does({ kind: 'report-recheck', fixture: 'kettle', text: 'Soup was heated in it.' });
+    for (const { id } of tablet.view.faults) tablet.does({ kind: 'clear-fault', faultId: id });
+    tablet.does({ kind: 'resume' });
+    expect(tablet.step('boil-1')).toMatchObject({ status: 'ready', attempt: 2 });
+    expect(tablet.tries({ kind: 'start-step', step: 'pour-1' })).toBe('needs-unmet');
+    expect(tablet.tries({ kind: 'start-step', step: 'boil-2' })).toBeNull();
+  });
+
   it('keeps its kettle in use until it is poured', () => {
     // Verifies: I-23
     const tablet = boiled();

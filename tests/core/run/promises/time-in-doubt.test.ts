@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { DAY_S, smallPlan } from '../support/fixtures.ts';
-import { BUILT_MS, NEW_YEAR_MS, resting, Tablet } from '../support/tablet.ts';
+import { DAY_S, purgePlan, smallPlan } from '../support/fixtures.ts';
+import { BUILT_MS, glowing, NEW_YEAR_MS, resting, Tablet } from '../support/tablet.ts';
 
 const HOUR_S = 3600;
 
@@ -154,6 +154,50 @@ describe('a clock that was wrong when the run started', () => {
     const actualWallMs = NEW_YEAR_MS + tablet.trueS * 1000;
     tablet.does({ kind: 'answer-clock', right: false, actualWallMs });
     expect(tablet.clock('/rest').atMostS).toBeLessThan(60);
+  });
+});
+
+describe('a gap that is judged while the clock stands back', () => {
+  /** Glowing; the clock jumped ahead and the person said so, and of the gap nobody was asked yet. */
+  function asked(): Tablet {
+    const tablet = glowing(purgePlan);
+    tablet.passes(100);
+    tablet.setsClock(3600);
+    const actualWallMs = NEW_YEAR_MS + tablet.trueS * 1000;
+    tablet.does({ kind: 'answer-clock', right: false, actualWallMs });
+    return tablet;
+  }
+
+  it('is not credited what the clock makes good again', () => {
+    // Verifies: I-20
+    const tablet = asked();
+    tablet.setsClock(-30 * HOUR_S);
+    const [question] = tablet.view.review;
+    tablet.does({ kind: 'answer-review', question: question?.id ?? '', answer: 'went-on' });
+    tablet.setsClock(29 * HOUR_S);
+    for (const { id } of tablet.view.review)
+      tablet.does({ kind: 'answer-review', question: id, answer: 'went-on' });
+    tablet.does({ kind: 'answer-clock', right: true });
+    for (const { id } of tablet.view.review)
+      tablet.does({ kind: 'answer-review', question: id, answer: 'went-on' });
+    expect(tablet.clock('/hold/hold').atLeastS).toBeCloseTo(100, -1);
+  });
+
+  it('is still credited what passed before, once the clock stands as it stood', () => {
+    // Verifies: I-20
+    const tablet = glowing(purgePlan);
+    tablet.passes(100);
+    tablet.sleeps(200);
+    tablet.does({ kind: 'answer-clock', right: true, passed: true });
+    tablet.setsClock(-30 * HOUR_S);
+    const [question] = tablet.view.review;
+    tablet.does({ kind: 'answer-review', question: question?.id ?? '', answer: 'went-on' });
+    expect(tablet.clock('/hold/hold').atLeastS).toBeCloseTo(100, -1);
+    tablet.setsClock(30 * HOUR_S);
+    for (const { id } of tablet.view.review)
+      tablet.does({ kind: 'answer-review', question: id, answer: 'went-on' });
+    tablet.does({ kind: 'answer-clock', right: true });
+    expect(tablet.clock('/hold/hold').atLeastS).toBeCloseTo(300, -1);
   });
 });
 

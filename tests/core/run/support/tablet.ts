@@ -146,10 +146,10 @@ export class Tablet {
   }
 }
 
-/** A run of the small plan in which the sink is cleaned and rests. */
-export function resting(plan: Plan): Tablet {
+/** A run of the small plan in which the sink is cleaned and rests; begun with a word that the clock is right, or without. */
+export function resting(plan: Plan, clockRight = true): Tablet {
   const tablet = new Tablet(plan);
-  tablet.does({ kind: 'start-run' }, { kind: 'start-step', step: 'clean-sink' });
+  tablet.does({ kind: 'start-run', clockRight }, { kind: 'start-step', step: 'clean-sink' });
   tablet.passes(600);
   tablet.says('clean-sink');
   return tablet;
@@ -158,7 +158,7 @@ export function resting(plan: Plan): Tablet {
 /** A run of the purge alone in which the burner is lit and glows. */
 export function glowing(plan: Plan): Tablet {
   const tablet = new Tablet(plan);
-  tablet.does({ kind: 'start-run' });
+  tablet.does({ kind: 'start-run', clockRight: true });
   tablet.opens('burner-clear', 'glow#1');
   tablet.opens('air');
   tablet.does({ kind: 'start-step', step: 'glow' });

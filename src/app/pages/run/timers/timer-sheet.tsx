@@ -77,6 +77,8 @@ function LastHot(props: {
       timer: props.timer.id,
       sinceWallMs: sinceMs(),
       reason: reason().trim(),
+      // The sheet says day and time: a person who presses has read them.
+      clockRight: true,
     });
   return (
     <>
@@ -100,6 +102,7 @@ function LastHot(props: {
         />
       </label>
       <p class="quiet">{t('run.timer.last-hot.about')}</p>
+      <p>{t('run.start.now', { wallMs: props.nowMs, zone: wallZone() })}</p>
       <div class="button-row">
         <Action
           class="button button--ember"
