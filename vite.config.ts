@@ -1,5 +1,6 @@
 import { defineConfig } from 'vite';
 import solid from 'vite-plugin-solid';
+import { dataPlugin } from './tools/vite-plugin-data.ts';
 import { offlinePlugin } from './tools/vite-plugin-offline.ts';
 
 /**
@@ -10,7 +11,7 @@ import { offlinePlugin } from './tools/vite-plugin-offline.ts';
 const CONDITIONALS = { solid: { wrapConditionals: false } };
 
 export default defineConfig({
-  plugins: [solid(CONDITIONALS), offlinePlugin()],
+  plugins: [solid(CONDITIONALS), dataPlugin(), offlinePlugin()],
   define: { BUILT_WALL_MS: JSON.stringify(Date.now()) },
   build: {
     target: 'es2022',
@@ -20,5 +21,7 @@ export default defineConfig({
       treeshake: { moduleSideEffects: (id: string) => !id.includes('clipper2-ts') },
     },
   },
+  // Its core alone: no sound here comes from a place in space.
+  resolve: { alias: [{ find: /^howler$/, replacement: 'howler/dist/howler.core.min.js' }] },
   preview: { port: 4173, open: '/#/plan/flat-coils' },
 });

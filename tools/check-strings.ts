@@ -23,6 +23,7 @@ const FOR_ENGINEERS = [
   'src/core/physics/',
   'src/core/pouring/',
   'src/core/schedule/',
+  'src/core/cutting/',
   'src/core/plan/check/',
 ];
 

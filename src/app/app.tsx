@@ -9,6 +9,7 @@ import {
   Suspense,
 } from 'solid-js';
 import { createAppContext, type AppContext } from './app-context.ts';
+import { CoolingBar } from './cooling-bar.tsx';
 import { WatchBand } from './watch-band.tsx';
 import { loadLater, say, t, translator } from './context/language.ts';
 import { followZone } from './context/zone.ts';
@@ -17,6 +18,7 @@ import type { RunChoices } from './controllers/run/run-choices.ts';
 import type { SoundLight, WakeLight } from './pages/run/lights.tsx';
 import { RunPage } from './pages/run/run-page.tsx';
 import { BrokenPart, Guarded, type PartName } from './parts/guarded.tsx';
+import { SheetTop } from './parts/sheet-corner.ts';
 import { exportRun, ranOut } from './run-actions.ts';
 
 /** The page tells browsers and readers which language it speaks, and which way it runs. */
@@ -51,9 +53,9 @@ export function App() {
   };
   const running = () => (context.route().page === 'run' ? context.runs.view() : undefined);
   // The page of an open run stands before it; the reasons and covers that its plan tells come right after.
-  const isRunning = createMemo(() => running() !== undefined);
+  const isOpen = createMemo(() => context.runs.view() !== undefined);
   createEffect(() => {
-    if (isRunning())
+    if (isOpen())
       loadLater(['custom', 'sources', 'run-later']).catch((error: unknown) =>
         context.tell(reasonOf(error)),
       );
@@ -61,48 +63,64 @@ export function App() {
   followZone(() => running()?.plan.kitchen.place?.zone);
   const broken = (part: PartName, error: unknown) =>
     void context.runs.broke(t('shell.broken.note', { part, why: say(reasonOf(error)) }));
+  /** Over whatever page is looked at, and in every sheet, while a burn is cooled. */
+  const cooling = () => (
+    <Show when={context.runs.view()?.coolings[0]}>
+      {(longest) => (
+        <CoolingBar
+          cooling={longest()}
+          onlyShown={context.runs.otherLead() !== undefined}
+          elsewhere={context.route().page !== 'run'}
+          send={(request) => void context.runs.send(request)}
+        />
+      )}
+    </Show>
+  );
   return (
     <BrokenPart.Provider value={broken}>
-      <Show
-        when={running()}
-        fallback={
-          <Show when={!mayCome()}>
-            <Guarded part="page">
-              <Suspense>
-                <Pages />
-              </Suspense>
-            </Guarded>
-          </Show>
-        }
-      >
-        {(view) => (
-          <Watched context={context} lead={lead}>
-            <RunPage
-              view={view()}
-              nowMs={context.runs.nowMs()}
-              lights={{
-                sound: soundLight(context),
-                wake: wakeLight(context),
-                writer: context.mayWrite() || context.runs.otherLead() !== undefined,
-              }}
-              trouble={context.runs.trouble()}
-              refusal={context.notice()}
-              theme={context.theme.theme()}
-              onTheme={context.theme.toggle}
-              choices={choicesHere(context)}
-              onChoice={context.choices.choose}
-              onLanguage={context.chooseLanguage}
-              send={context.runs.send}
-              playTest={context.alarm.playTest}
-              kept={context.persistence()}
-              arm={() => void context.alarm.arm()}
-              ranOut={(step, share) => void ranOut(context, view(), step, share)}
-              exportRun={() => void exportRun(context, context.runs.openRun()?.id ?? '')}
-              lead={context.runs.otherLead() ? lead : undefined}
-            />
-          </Watched>
-        )}
-      </Show>
+      <SheetTop.Provider value={cooling}>
+        {cooling()}
+        <Show
+          when={running()}
+          fallback={
+            <Show when={!mayCome()}>
+              <Guarded part="page">
+                <Suspense>
+                  <Pages />
+                </Suspense>
+              </Guarded>
+            </Show>
+          }
+        >
+          {(view) => (
+            <Watched context={context} lead={lead}>
+              <RunPage
+                view={view()}
+                nowMs={context.runs.nowMs()}
+                lights={{
+                  sound: soundLight(context),
+                  wake: wakeLight(context),
+                  writer: context.mayWrite() || context.runs.otherLead() !== undefined,
+                }}
+                trouble={context.runs.trouble()}
+                refusal={context.notice()}
+                theme={context.theme.theme()}
+                onTheme={context.theme.toggle}
+                choices={choicesHere(context)}
+                onChoice={context.choices.choose}
+                onLanguage={context.chooseLanguage}
+                send={context.runs.send}
+                playTest={context.alarm.playTest}
+                kept={context.persistence()}
+                arm={() => void context.alarm.arm()}
+                ranOut={(step, share) => void ranOut(context, view(), step, share)}
+                exportRun={() => void exportRun(context, context.runs.openRun()?.id ?? '')}
+                lead={context.runs.otherLead() ? lead : undefined}
+              />
+            </Watched>
+          )}
+        </Show>
+      </SheetTop.Provider>
     </BrokenPart.Provider>
   );
 }

@@ -18,6 +18,7 @@ import {
 } from './page-actions.ts';
 import { exportRun } from './run-actions.ts';
 import { Shell } from './shell.tsx';
+import './styles/pages.css';
 import './styles/word-button.css';
 import './styles/plan/plan-charts.css';
 import './styles/record/record.css';

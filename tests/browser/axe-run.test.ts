@@ -1,7 +1,7 @@
 import { describe, it } from 'vitest';
 import { axeFindsNothing } from './support/axe.ts';
 import { onTablet } from './support/on-tablet.ts';
-import { isAsWanted, STAGES } from './support/stages.ts';
+import { lookAtStages } from './support/stages.ts';
 
 /** Each kind of stage, each sheet and each state of a run, by day and by night. */
 const on = onTablet('file', async (at) => {
@@ -29,26 +29,23 @@ async function sheetsAt(name: string): Promise<void> {
   await sheet('[data-timer] [data-action="timer"]', 'a rest seen close');
 }
 
-/** Goes on with the run and looks at each stage and each of these buttons' sheets once, in whichever order they come. */
+/** Looks at each stage and each of these buttons' sheets once. */
 async function lookAtAll(actions: readonly string[]): Promise<void> {
-  const stages = new Map(STAGES);
   const sheets = new Set(actions);
-  for (let n = 0; stages.size + sheets.size > 0; n += 1) {
-    if (n === 2000) throw new Error(`Not seen: ${[...stages.keys(), ...sheets].join(', ')}`);
-    const seen = await on.screen.look();
-    const here = [...stages].filter(([, wanted]) => isAsWanted(seen, wanted));
-    for (const [name] of here) {
-      stages.delete(name);
+  await lookAtStages(on.screen, {
+    stage: async (name) => {
       await clean(name);
       await sheetsAt(name);
-    }
-    for (const action of sheets) {
-      if (!(await on.screen.page.locator(`[data-action="${action}"]`).isVisible())) continue;
-      sheets.delete(action);
-      await sheetOf(action);
-    }
-    if (stages.size + sheets.size > 0) await on.screen.act();
-  }
+    },
+    rest: async () => {
+      for (const action of sheets) {
+        if (!(await on.screen.page.locator(`[data-action="${action}"]`).isVisible())) continue;
+        sheets.delete(action);
+        await sheetOf(action);
+      }
+      return sheets.size === 0;
+    },
+  });
 }
 
 describe('axe finds nothing on', () => {

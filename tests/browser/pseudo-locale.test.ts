@@ -252,16 +252,28 @@ async function interrupted(): Promise<void> {
     await screen.act();
   }
   await screen.press('happened');
-  await screen.dialog().waitFor();
-  await screen.pressAt(
-    'dialog [data-action="fault-kettle-failed"], dialog [data-action^="fault-"]',
-  );
+  await screen.press('fault-burned');
+  await screen.waitForElement('.cooling .do-this li');
+  await read('run, a burn');
+  await screen.press('end-early');
+  await read('run, a burn, ended early');
+  await screen.press('cooling-mistake');
+  await screen.waitForElement('.cooling-bar', 'gone');
+  await putRight('a burn');
+  await screen.press('happened');
+  await screen.press('fault-kettle-failed');
   await screen.dialog().waitFor({ state: 'detached' });
   await read('run, a fault');
+  await putRight('a fault');
+}
+
+/** What is hot is made safe, what was told is cleared, and the run goes on. */
+async function putRight(what: string): Promise<void> {
+  const { screen } = on;
   for (let n = 0; n < 6 && (await screen.look()).status === 'suspended'; n += 1) {
     const next = '.suspended [data-action="confirm-safe"], .suspended [data-action="clear-fault"]';
     if (await screen.page.locator(next).first().isVisible()) await screen.pressAt(next);
     else await screen.act();
-    await read(`run, a fault, ${n}`);
+    await read(`run, ${what}, ${n}`);
   }
 }

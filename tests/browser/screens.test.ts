@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { onTablet } from './support/on-tablet.ts';
-import { STAGES } from './support/stages.ts';
+import { lookAtStages } from './support/stages.ts';
 
 /** Pictures of the four pages, to be looked at; and what no picture may show: anything cut off at the side. */
 const FOLDER = 'screens';
@@ -115,14 +115,15 @@ describe('the four pages', () => {
     await screen.resize(1280, 800);
     await on.load('kitchen');
     await screen.beginRun();
-    for (const [name, wanted] of STAGES) {
-      await screen.actUntil(wanted, 1500);
-      await picture(`3-run-${name}`);
-      await screen.resize(1280, 800);
-      if (await screen.page.locator('.countdown-digits').first().isVisible())
-        await readable(`3-run-${name}`);
-      await screen.resize(1280, 800);
-    }
+    await lookAtStages(screen, {
+      stage: async (name) => {
+        await picture(`3-run-${name}`);
+        await screen.resize(1280, 800);
+        if (await screen.page.locator('.countdown-digits').first().isVisible())
+          await readable(`3-run-${name}`);
+        await screen.resize(1280, 800);
+      },
+    });
     await screen.press('happened');
     await screen.dialog().waitFor();
     await picture('3-run-something-happened');

@@ -1,5 +1,5 @@
 import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -36,6 +36,32 @@ describe('plan FILE', () => {
     expect(code).toBe(0);
     expect(JSON.parse(out)).toMatchObject({ format: 'glowpour-plan', version: 2 });
     expect(planAnswer([DEMO, '--json']).out).toBe(out);
+  });
+
+  it('--covers prints what to buy and every cut in its order', () => {
+    const { out, code } = planAnswer([DEMO, '--covers']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^Covers of Flat with coils\n/);
+    expect(out).toContain('Cut 1: across');
+    expect(planAnswer([DEMO, '--covers', '--utensils']).err.join()).toContain(
+      'Found --covers, --utensils; allowed: one of them.',
+    );
+  });
+
+  it('--utensils prints what is done with each, and what goes into the pot', () => {
+    const kitchen = JSON.parse(readFileSync(DEMO, 'utf8')) as object;
+    const utensils = [
+      { id: 'forks', kind: 'cutlery', count: 12, material: 'stainless-steel', condition: 'smooth' },
+      { id: 'strainer', kind: 'sieve', material: 'steel' },
+    ];
+    const path = file('utensils.kitchen.json', JSON.stringify({ ...kitchen, utensils }));
+    const { out, code } = planAnswer([path, '--utensils']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^Utensils of Flat with coils\n/);
+    expect(out).toContain('12 × Cutlery: Immerse in boiling water (hagalah).');
+    expect(out).toContain('Put away or replace\n');
+    expect(planAnswer([DEMO, '--utensils']).out).toContain('No utensils are told');
+    expect(planAnswer([DEMO, '--utensils', '--json']).code).toBe(2);
   });
 
   it('runs from a terminal and leaves with its code', () => {

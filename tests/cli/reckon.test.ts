@@ -40,6 +40,12 @@ const CALLS = [
   ],
   ['kettle-cooling volumeL=1 lossWK=1.8 evaporationW=10 roomC=20 dropK=5 altitudeM=0', ['timeS']],
   ['gas-power btuH=9500', ['powerW']],
+  ['immersion-drop waterL=10 waterC=99.9 itemKg=2 itemMaterial=steel itemC=20', ['mixedC']],
+  [
+    'immersion-recovery waterL=10 waterC=99.9 itemKg=2 itemMaterial=steel itemC=20 powerW=3000 efficiency=0.5 lossW=300 altitudeM=0',
+    ['mixedC', 'recoverS', 'boilingC'],
+  ],
+  ['pot-loss diameterM=0.28 heightM=0.2 lid=true', ['lossW']],
   ['puddle-depth tempC=95 contactDeg=60', ['depthMm']],
   ['wetting-rate tempC=20 contactDeg=60', ['rateKgMS']],
   ['film-jump flowLMin=2 tempC=20 contactDeg=45', ['radiusMm']],

@@ -1,4 +1,5 @@
 import { amendmentMutations } from './amendments.ts';
+import { burnMutations } from './burns.ts';
 import { clockMutations } from './clocks.ts';
 import { gateMutations } from './gates.ts';
 import { journalMutations } from './journal.ts';
@@ -21,4 +22,5 @@ export const MUTATIONS: readonly Mutation[] = [
   ...gateMutations,
   ...restDayMutations,
   ...promiseMutations,
+  ...burnMutations,
 ];

@@ -1,6 +1,6 @@
-/** The invariants of the engine, I-01 to I-29; the 27th is the page's. */
+/** The invariants of the engine, I-01 to I-30; the 27th is the page's. */
 export const INVARIANTS: readonly string[] = Array.from(
-  { length: 29 },
+  { length: 30 },
   (_, index) => `I-${String(index + 1).padStart(2, '0')}`,
 ).filter((number) => number !== 'I-27');
 

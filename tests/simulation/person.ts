@@ -70,12 +70,26 @@ export class Person {
   }
 
   private makesSafe(view: RunView): boolean {
-    let did = false;
+    let did = this.cools(view);
     for (const { step, confirmed } of view.hot) {
       const unwinding = view.steps.some(
         (one) => one.step.id === step && one.status === 'unwinding',
       );
       if (!confirmed && unwinding && this.asks({ kind: 'confirm-safe', step })) did = true;
+    }
+    return did;
+  }
+
+  /** Keeps the water running for the 20 minutes, mostly. */
+  private cools(view: RunView): boolean {
+    const { dice } = this;
+    let did = false;
+    for (const { id, fault, over, alerting } of view.coolings) {
+      if (alerting && dice.chance(0.5) && this.asks({ kind: 'acknowledge-timer', timer: id }))
+        did = true;
+      const early = dice.chance(0.05);
+      const as = over ? 'cooled' : dice.chance(0.5) ? 'taken-over' : 'mistake';
+      if ((over || early) && this.asks({ kind: 'end-cooling', faultId: fault, as })) did = true;
     }
     return did;
   }

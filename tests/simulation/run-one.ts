@@ -59,4 +59,6 @@ function closes(world: World): void {
   world.asks({ kind: 'stop-run', reason: 'The end.' });
   for (const { step, confirmed } of world.view.hot)
     if (!confirmed) world.asks({ kind: 'confirm-safe', step });
+  for (const { fault } of world.view.coolings)
+    world.asks({ kind: 'end-cooling', faultId: fault, as: 'taken-over' });
 }

@@ -23,7 +23,7 @@ describe('a person, two kettles, faults, bad clocks and dying pages, against a t
   it.runIf(REPLAY === undefined)(
     'breaks no promise',
     () => {
-      // Verifies: I-01, I-02, I-07, I-08, I-09, I-11, I-12, I-13, I-14, I-16, I-17, I-19, I-20, I-21, I-22, I-23, I-24, I-25, I-26, I-29
+      // Verifies: I-01, I-02, I-07, I-08, I-09, I-11, I-12, I-13, I-14, I-16, I-17, I-19, I-20, I-21, I-22, I-23, I-24, I-25, I-26, I-29, I-30
       const told: Told[] = [];
       for (let seed = FIRST; seed < FIRST + RUNS; seed += 1) {
         const { story, ...rest } = runOne(seed);

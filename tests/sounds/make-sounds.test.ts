@@ -26,7 +26,7 @@ describe('the files and the manifest', () => {
     expect(bytes).toBeLessThan(500_000);
   });
 
-  it('are 16-bit mono PCM at the stated rate and length', () => {
+  it('are 8-bit mono PCM at the stated rate and length', () => {
     for (const sound of manifest.sounds) {
       const file = stored(sound.file);
       const view = new DataView(file.buffer);
@@ -34,7 +34,7 @@ describe('the files and the manifest', () => {
         view.getUint16(20, true),
         view.getUint16(22, true),
         view.getUint16(34, true),
-      ]).toEqual([1, 1, 16]);
+      ]).toEqual([1, 1, 8]);
       expect(view.getUint32(24, true)).toBe(RATE_HZ);
       expect(samplesOf(file).length / RATE_HZ).toBeCloseTo(sound.durationS, 3);
     }

@@ -1,8 +1,8 @@
-/** Samples of a 16-bit mono PCM file, −1 to 1, read back from its bytes. */
+/** Samples of an 8-bit mono PCM file, −1 to 1, read back from its bytes. */
 export function samplesOf(wav: Uint8Array): Float64Array {
   const view = new DataView(wav.buffer, wav.byteOffset, wav.byteLength);
-  const count = view.getUint32(40, true) / 2;
-  return Float64Array.from({ length: count }, (_, i) => view.getInt16(44 + i * 2, true) / 32768);
+  const count = view.getUint32(40, true);
+  return Float64Array.from({ length: count }, (_, i) => (view.getUint8(44 + i) - 128) / 127);
 }
 
 /** Power at one frequency over a stretch of samples under a Hann window (Goertzel 1958, from memory). */

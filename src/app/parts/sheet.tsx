@@ -1,16 +1,17 @@
 import { type JSX, onCleanup, onMount, Show, useContext } from 'solid-js';
 import { Guarded } from './guarded.tsx';
 import { countSheets } from './open-sheets.ts';
-import { SheetCorner } from './sheet-corner.ts';
+import { SheetCorner, SheetTop } from './sheet-corner.ts';
 
 /**
  * A modal sheet over the page; Escape and the given close action end it. The
  * focus goes to the sheet itself, on no button: a key that was on its way
  * presses nothing. At the end it goes back to where it came from. What the page
- * keeps in reach (SheetCorner) stays in reach.
+ * keeps in reach (SheetCorner) and in sight (SheetTop) stays so.
  */
 export function Sheet(props: { label: string; onClose: () => void; children: JSX.Element }) {
   const corner = useContext(SheetCorner);
+  const top = useContext(SheetTop);
   let dialog: HTMLDialogElement | undefined;
   let body: HTMLDivElement | undefined;
   onMount(() => {
@@ -43,6 +44,7 @@ export function Sheet(props: { label: string; onClose: () => void; children: JSX
         <Guarded part="sheet">{props.children}</Guarded>
       </div>
       <Show when={corner}>{(inReach) => inReach()()}</Show>
+      <Show when={top}>{(inSight) => inSight()()}</Show>
     </dialog>
   );
 }

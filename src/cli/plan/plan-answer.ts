@@ -2,8 +2,10 @@ import { parseArgs } from 'node:util';
 import { parseMoment } from '../../core/calendar/index.ts';
 import { problemMessage, type Kitchen } from '../../core/kitchen/index.ts';
 import { OutOfRangeError } from '../../core/units/index.ts';
+import { describeCovers, planCovers } from '../../core/covering/index.ts';
 import { buildPlan, checkPlan, describePlan, type Plan } from '../../core/plan/index.ts';
 import { calendarFile } from '../../core/report/index.ts';
+import { buildUtensilPlan, describeUtensils } from '../../core/utensils/index.ts';
 import { inEnglish } from '../speech/english.ts';
 import { readKitchenFile } from '../input/kitchen-file.ts';
 
@@ -12,8 +14,11 @@ const { t } = inEnglish;
 const OPTIONS = {
   json: { type: 'boolean' },
   calendar: { type: 'boolean' },
+  covers: { type: 'boolean' },
+  utensils: { type: 'boolean' },
   start: { type: 'string', multiple: true },
 } as const;
+const FORMS = ['json', 'calendar', 'covers', 'utensils'] as const;
 
 /** What is printed, what is said beside it, and the exit code: 2 for what was given, 1 for a plan that does not hold. */
 export type Said = {
@@ -32,9 +37,12 @@ function planned(kitchen: Kitchen, start: string | undefined): Plan {
   return buildPlan(kitchen, { startWallMs: parseMoment('start', start, kitchen.place?.zone) });
 }
 
+/** What is printed: the plan in words, as data, as a calendar, or another sheet in words. */
+type Form = 'text' | (typeof FORMS)[number];
+
 type Asked = {
   readonly file: string;
-  readonly as: 'text' | 'json' | 'calendar';
+  readonly as: Form;
   readonly start: string | undefined;
 };
 
@@ -56,14 +64,16 @@ function askedOf(words: readonly string[]): Asked | Said {
   const [file] = positionals;
   if (file === undefined || positionals.length > 1)
     return refused([t('terminal.files', { found: positionals.length }), t('terminal.use')]);
-  if (values.json && values.calendar)
-    return refused([t('terminal.json-and-calendar'), t('terminal.use')]);
+  const forms = FORMS.filter((form) => values[form]);
+  if (forms.length > 1) {
+    const found = forms.map((form) => `--${form}`).join(', ');
+    return refused([t('terminal.several-forms', { forms: found }), t('terminal.use')]);
+  }
   const [start] = starts;
   if (start === true) return refused([t('terminal.start.empty'), t('terminal.use')]);
   if (values.calendar && start === undefined)
     return refused([t('terminal.calendar.start'), t('terminal.use')]);
-  const as = values.json ? 'json' : values.calendar ? 'calendar' : 'text';
-  return { file, as, start: typeof start === 'string' ? start : undefined };
+  return { file, as: forms[0] ?? 'text', start: typeof start === 'string' ? start : undefined };
 }
 
 /** What is printed of a plan; undefined: a calendar in which nothing lies ahead. */
@@ -73,6 +83,10 @@ function printed(plan: Plan, as: Asked['as'], stampMs: number): string | undefin
       return `${JSON.stringify(plan, null, 2)}\n`;
     case 'calendar':
       return plan.days && calendarFile(plan, plan.days.startWallMs, stampMs, inEnglish);
+    case 'covers':
+      return describeCovers(planCovers(plan.kitchen, plan), plan.kitchen.name, inEnglish);
+    case 'utensils':
+      return describeUtensils(buildUtensilPlan(plan.kitchen), plan.kitchen.name, inEnglish);
     case 'text':
       return describePlan(plan, inEnglish);
   }

@@ -1,6 +1,8 @@
+import { cutsReckoning } from './solvers/cuts.ts';
 import { lanesReckoning } from './solvers/lanes.ts';
 import { CALENDAR_MODELS } from './models/calendar.ts';
 import { HEAT_MODELS } from './models/heat.ts';
+import { IMMERSION_MODELS } from './models/immersion.ts';
 import { ROOM_MODELS } from './models/room-air.ts';
 import { POUR_MODELS, SURFACE_MODELS } from './models/surface.ts';
 import { WATER_MODELS } from './models/water.ts';
@@ -15,6 +17,7 @@ export const MODELS: readonly Model[] = [
   ...POUR_MODELS,
   ...SURFACE_MODELS,
   ...HEAT_MODELS,
+  ...IMMERSION_MODELS,
   ...ROOM_MODELS,
   ...CALENDAR_MODELS,
   POUR_NEED,
@@ -23,4 +26,4 @@ export const MODELS: readonly Model[] = [
 ];
 
 /** Solvers that take one file. */
-export const FILE_MODELS: readonly FileModel[] = [scheduleReckoning, lanesReckoning];
+export const FILE_MODELS: readonly FileModel[] = [scheduleReckoning, lanesReckoning, cutsReckoning];

@@ -1,6 +1,7 @@
 import { inRange, MS_PER_MINUTE, OutOfRangeError } from '../units/index.ts';
 import { civilDate, dayNumber, YEARS, type CivilDate } from './civil.ts';
 import { isSabbath, nextHebrew } from './hebrew.ts';
+import { LIGHTING_MIN } from './rest-days.ts';
 import { checkSpot, NIGHTFALL_DEG, sunTimes, type Spot } from './sun.ts';
 
 /**
@@ -19,8 +20,10 @@ export type LeavenHours = {
   readonly burnUntilAtMs: number | null;
   /** The day on which leaven is burned and purging ends: the eve; the Friday when that is a Sabbath. */
   readonly purgeDate: CivilDate;
-  /** End of the 5th seasonal hour of that day. */
+  /** End of the 4th seasonal hour of that day: until then water purges without more care. */
   readonly purgeUntilAtMs: number | null;
+  /** Candles are lit on that day: after it nothing is purged. */
+  readonly candlesAtMs: number | null;
 };
 
 /** Minutes from dawn to sunrise and from sunset to nightfall: four mil of 18 minutes. */
@@ -40,16 +43,22 @@ function hourEnd(spot: Spot, date: CivilDate, hour: number, reckoning: Reckoning
 }
 
 /**
- * The hours of leaven of one spring (Orach Chaim 443:1). When the eve of Passover is a Sabbath
- * nothing can be burned or purged on it: both are done on the Friday, by that day's fifth hour as
- * in other years (444:1–2). That is the earlier answer; some let the rest of Friday serve.
- * @param input `year` civil, 1950 to 2100
+ * The hours of leaven of one spring: it is eaten until the end of the fourth hour of the eve, sold
+ * and burned until the end of the fifth (Orach Chaim 443:1). Water purges "before the fifth hour"
+ * (452:1); later, until the festival, with more care. When the eve is a Sabbath nothing can be
+ * burned or purged on it: both are done on the Friday, by the same hours as in other years
+ * (444:1–2, of burning). That is the earlier answer; leaven is still allowed that day.
+ * @param input `year` civil, 1950 to 2100; `lightingMin` minutes from lighting to sunset
  * @throws OutOfRangeError
  */
 export function leavenHours(
-  input: Spot & { readonly year: number; readonly reckoning?: Reckoning },
+  input: Spot & {
+    readonly year: number;
+    readonly reckoning?: Reckoning;
+    readonly lightingMin?: number;
+  },
 ): LeavenHours {
-  const { year, reckoning = 'sunrise-sunset' } = input;
+  const { year, reckoning = 'sunrise-sunset', lightingMin = LIGHTING_MIN } = input;
   checkSpot(input, NIGHTFALL_DEG);
   inRange('year', year, YEARS[0], YEARS[1]);
   if (!Number.isInteger(year)) throw new OutOfRangeError('year', year, 'a whole year');
@@ -63,6 +72,12 @@ export function leavenHours(
     eatUntilAtMs: hourEnd(input, eveDate, EAT_HOUR, reckoning),
     burnUntilAtMs: hourEnd(input, eveDate, BURN_HOUR, reckoning),
     purgeDate,
-    purgeUntilAtMs: hourEnd(input, purgeDate, BURN_HOUR, reckoning),
+    purgeUntilAtMs: hourEnd(input, purgeDate, EAT_HOUR, reckoning),
+    candlesAtMs: lightingAtMs(input, purgeDate, lightingMin),
   };
+}
+
+function lightingAtMs(spot: Spot, date: CivilDate, lightingMin: number): number | null {
+  const { sunsetAtMs } = sunTimes({ ...spot, date });
+  return sunsetAtMs === null ? null : sunsetAtMs - lightingMin * MS_PER_MINUTE;
 }

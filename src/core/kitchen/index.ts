@@ -1,6 +1,7 @@
 export { nearest } from './codec/nearest.ts';
 export type { Point, Polygon } from '../geometry/index.ts';
 export type * from './model/kitchen.ts';
+export type * from './model/utensil.ts';
 export { plainLine } from './model/plain-line.ts';
 export { problemMessage, problemWhere, type KitchenProblem } from './model/problem.ts';
 export { LIMITS, type Range } from './model/limits.ts';
@@ -16,7 +17,9 @@ export {
 export { drawingHolds, outlineHolds } from './checks/index.ts';
 export { hoodTold, toldAirless, windowTold } from './queries/air-out.ts';
 export { burnersOf, burnerVolts, hasHeatLamp, isGas } from './queries/burners.ts';
+export { emergencyNumber } from './queries/emergency-number.ts';
 export { drawnOutlines, fixtureOf, mayBeUndrawn, outlineOf } from './queries/fixtures.ts';
+export { partsOf, possibleParts } from './queries/parts.ts';
 export { isElectric, standsOnStove } from './queries/vessels.ts';
 export { methodsForFixture, methodsForRow } from './queries/custom-rows.ts';
 export { formatKitchen } from './file/format-kitchen.ts';
@@ -31,11 +34,17 @@ export {
   FIXTURE_KINDS,
   HOOD_KINDS,
   LANE_DIRECTIONS,
+  LEAVEN_DAYS,
   POUR_UNTIL,
   MATERIALS,
   METHODS,
   OVEN_CLEANINGS,
+  PARTS,
   PURPOSES,
+  UTENSIL_KINDS,
+  UTENSIL_MATERIALS,
+  UTENSIL_METHODS,
+  UTENSIL_USES,
   VESSEL_BODIES,
   VESSEL_KINDS,
 } from './model/ids.ts';

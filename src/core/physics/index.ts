@@ -9,6 +9,10 @@ export { gasPowerW } from './kettle/gas-power.ts';
 export { heatNeeded } from './kettle/heat-needed.ts';
 export { kettleCooling } from './kettle/kettle-cooling.ts';
 
+export { immersionDrop } from './immersion/immersion-drop.ts';
+export { dipRecovery, immersionRecovery } from './immersion/immersion-recovery.ts';
+export { potLoss } from './immersion/pot-loss.ts';
+
 export { filmJump } from './pour/film-jump.ts';
 export { heatedSpeed, keepsUp, reachedSpeed, worstOffset } from './pour/hand-speed.ts';
 export { jetLoss } from './pour/jet-loss.ts';
@@ -75,4 +79,5 @@ export { burnerTypes } from './tables/burners.ts';
 export { BASIS } from './basis/basis.ts';
 export { AIR_LIMITS, emissionFactor, hoodCapture } from './tables/emissions.ts';
 export { STILL_SHAPES } from './tables/still-shapes.ts';
+export { displacedLitres, specificHeat, specificHeatIds } from './tables/specific-heats.ts';
 export { effusivity, material, materialIds } from './tables/materials.ts';

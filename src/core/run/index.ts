@@ -3,6 +3,7 @@ export { apply, fold } from './apply/index.ts';
 export { decide } from './decide/index.ts';
 export type { Refusal } from './decide/refusal.ts';
 export { isFactKind } from './model/fact-kinds.ts';
+export type { CoolingEnd, CoolingView } from './model/cooling.ts';
 export type { ClosedAs, Fact, FactBody } from './model/facts.ts';
 export { createRun, perform } from './engine/perform.ts';
 export { simulateRun } from './engine/simulate.ts';

@@ -87,6 +87,22 @@ describe('a run kept by its page', () => {
     expect(last().status).toBe('running');
   });
 
+  it('starts the clock of a burn though its word cannot be stored, and writes it when it can. Verifies: I-30', async () => {
+    const run = await begun();
+    store.failing = 'full';
+    expect(await run.send({ kind: 'report-fault', fault: 'burned' })).toBe(true);
+    expect(troubles.at(-1)).toMatchObject({ kind: 'storage' });
+    expect(last().coolings).toMatchObject([{ leftS: 1200 }]);
+    nowMs += 60_000;
+    await run.tick();
+    expect(last().coolings[0]?.leftS).toBeLessThan(1141);
+    store.failing = undefined;
+    await run.tick();
+    const kept = (await factsOf(run)).map(({ body }) => body.kind);
+    expect(kept).toEqual(expect.arrayContaining(['storage-failed', 'fault-raised']));
+    expect(last().coolings).toHaveLength(1);
+  });
+
   it('takes up where it was after a kill, and asks what happened', async () => {
     const run = await begun();
     const before = last();

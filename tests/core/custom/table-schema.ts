@@ -30,7 +30,13 @@ const ANSWER = {
   type: 'object',
   additionalProperties: false,
   required: ['method', 'cover'],
-  properties: { method: { enum: METHODS }, cover: { type: 'boolean' }, minutes: MINUTES },
+  properties: {
+    method: { enum: METHODS },
+    cover: { type: 'boolean' },
+    minutes: MINUTES,
+    times: { type: 'integer', minimum: 1, maximum: 5 },
+    stone: { const: true },
+  },
 };
 
 /** A question for the rabbi names the answers that are given; the others are answered by looking. */
@@ -39,7 +45,7 @@ const QUESTION = {
   additionalProperties: false,
   required: ['about'],
   properties: {
-    about: { enum: ['ruling', 'material', 'condition'] },
+    about: { enum: ['ruling', 'material', 'condition', 'use'] },
     answers: { type: 'array', minItems: 2, items: ANSWER },
   },
   // A question for the rabbi names the answers that are given.
@@ -48,6 +54,7 @@ const QUESTION = {
 
 const SHARED_FIELDS = {
   id: ID,
+  customs: listOf(['sephardic', 'ashkenazic']),
   text: { type: 'string', pattern: '^[a-z0-9-]+\\.(sephardic|ashkenazic)$' },
   kinds: listOf(FIXTURE_KINDS),
   materials: listOf(MATERIALS),
@@ -55,6 +62,7 @@ const SHARED_FIELDS = {
   cover: { type: 'boolean' },
   coverWith: { enum: COVERS },
   source: { type: 'string' },
+  alsoSources: { type: 'array', minItems: 1, items: { type: 'string' } },
   checked: { type: 'boolean' },
   question: QUESTION,
 };
@@ -82,27 +90,43 @@ const RULE = {
   properties: { ...SHARED_FIELDS, methods: listOf(METHODS), method: { enum: METHODS } },
 };
 
-/** The shape of a custom's table, for ajv (JSON Schema 2020-12 as far as it is used here). */
-export const TABLE_SCHEMA = {
+const FACT_RULE = {
   type: 'object',
   additionalProperties: false,
-  required: [
-    'id',
-    'restHours',
-    'restSource',
-    'coldSource',
-    'kettleSource',
-    'rows',
-    'conditionRules',
-  ],
+  required: ['id', 'kinds', 'methods', 'fact', 'told', 'cover', 'source', 'checked'],
   properties: {
-    $comment: { type: 'string' },
+    ...SHARED_FIELDS,
+    purposes: listOf(PURPOSES),
+    methods: listOf(METHODS),
+    fact: { enum: ['varnished', 'kneaded', 'hotFood'] },
+    told: listOf(['yes', 'no', 'unknown']),
+    method: { enum: METHODS },
+  },
+};
+
+const CUSTOM = {
+  type: 'object',
+  additionalProperties: false,
+  required: ['id', 'restHours', 'restSource', 'coldSource', 'kettleSource'],
+  properties: {
     id: { enum: ['sephardic', 'ashkenazic'] },
     restHours: { type: 'number', minimum: 1, maximum: 168 },
     restSource: { type: 'string' },
     coldSource: { type: 'string' },
     kettleSource: { type: 'string' },
+  },
+};
+
+/** The shape of the table of the customs, for ajv (JSON Schema 2020-12 as far as it is used here). */
+export const TABLE_SCHEMA = {
+  type: 'object',
+  additionalProperties: false,
+  required: ['customs', 'rows', 'conditionRules', 'factRules'],
+  properties: {
+    $comment: { type: 'string' },
+    customs: { type: 'array', minItems: 2, maxItems: 2, items: CUSTOM },
     rows: { type: 'array', minItems: 1, items: ROW },
     conditionRules: { type: 'array', minItems: 1, items: RULE },
+    factRules: { type: 'array', minItems: 1, items: FACT_RULE },
   },
 };

@@ -46,6 +46,11 @@ function own(kitchen: Loose, change: object): void {
   kitchen.household.ownCustom = { name: 'Ours', basedOn: 'sephardic', changedRows: [{ ...row, ...change }] };
 } // prettier-ignore
 
+/** Tells one line of utensils, changed. */
+function spoon(kitchen: Loose, change: object): void {
+  kitchen.utensils = [{ id: 'spoons', kind: 'cutlery', count: 6, material: 'silver', use: 'poured', condition: 'smooth', designation: 'meat', ...change }];
+} // prettier-ignore
+
 /** Wrong fields: schema and reader both refuse them. */
 export const BROKEN_SHAPES: readonly Broken[] = [
   broken('another format', COILS, (k) => (k.format = 'recipe-book'), 'format', '"recipe-book"', '"glowpour-kitchen"', 'another kind of file'),
@@ -76,6 +81,10 @@ export const BROKEN_SHAPES: readonly Broken[] = [
   broken('an own custom of a custom misspelt', COILS, (k) => (k.household.ownCustom = { name: 'Ours', basedOn: 'sefardic', changedRows: [] }), 'household.ownCustom.basedOn', '"sefardic"', '"ashkenazic"', 'Did you mean "sephardic"?'),
   broken('an own row that nobody said', COILS, (k) => { own(k, {}); delete k.household.ownCustom.changedRows[0].saidBy; }, 'household.ownCustom.changedRows[0].saidBy', 'missing', 'text of 1 to 80', 'Write some words'),
   broken('an own row of endless minutes', COILS, (k) => own(k, { minutes: 9000 }), 'household.ownCustom.changedRows[0].minutes', '9000', '1 to 600', 'Enter less'),
+  broken('a utensil of no kind', COILS, (k) => spoon(k, { kind: 'spoon' }), 'utensils[0].kind', '"spoon"', '"wooden-spoon"', 'Choose one'),
+  broken('utensils of no number', COILS, (k) => spoon(k, { count: 0 }), 'utensils[0].count', '0', '1 to 500', 'Enter more'),
+  broken('a utensil with half a size', COILS, (k) => spoon(k, { size: { lengthM: 0.2, widthM: 0.03 } }), 'utensils[0].size.heightM', 'missing', '0.001 to 2', 'Add this field'),
+  broken('an answer that nobody gave', COILS, (k) => spoon(k, { answer: { method: 'immerse', saidOn: '2027-03-01' } }), 'utensils[0].answer.saidBy', 'missing', 'text of 1 to 80', 'Write some words'),
   broken('a comment that is a number', COILS, (k) => (k.vessels[0].comment = 7), 'vessels[0].comment', '7', 'text of 1 to 2000', 'Write some words'),
   broken('a latitude off the globe', COILS, (k) => (k.place.latDeg = 140), 'place.latDeg', '140', '-90 to 90', 'Enter less'),
   broken('a land nobody asked for', COILS, (k) => (k.place.land = 'america'), 'place.land', '"america"', '"israel", "diaspora"', 'Choose one'),
@@ -103,6 +112,8 @@ export const BROKEN_SHAPES: readonly Broken[] = [
 
 /** Fields that are each in order and do not fit together: only the reader sees it. */
 export const BROKEN_SENSE: readonly Broken[] = [
+  broken('one id for a utensil and a fixture', COILS, (k) => spoon(k, { id: 'counter-left' }), 'utensils[0].id', 'fixtures[0].id has already', 'nothing else', 'another id'),
+  broken('an answer of no day', COILS, (k) => spoon(k, { answer: { method: 'immerse', saidBy: 'our rabbi', saidOn: '2027-02-30' } }), 'utensils[0].answer.saidOn', '"2027-02-30"', '28', ''),
   broken('one id for two fixtures', COILS, (k) => (k.fixtures[1].id = 'counter-left'), 'fixtures[1].id', 'fixtures[0].id has already', 'nothing else', 'another id'),
   broken('one id for a circuit and a burner', COILS, (k) => (k.fixtures[3].burners[0].id = 'sockets-left'), 'fixtures[3].burners[0].id', 'circuits[0].id has already', 'nothing else', 'another id'),
   broken('a kettle on a circuit misspelt', COILS, (k) => (k.vessels[0].circuit = 'sockets-rigth'), 'vessels[0].circuit', '"sockets-rigth"', '"sockets-right"', 'Did you mean "sockets-right"?'),

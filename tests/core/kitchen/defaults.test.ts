@@ -1,9 +1,15 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { countryOf, COUNTRY_CODES, parseKitchen } from '../../../src/core/kitchen/index.ts';
+import {
+  countryOf,
+  COUNTRY_CODES,
+  emergencyNumber,
+  parseKitchen,
+} from '../../../src/core/kitchen/index.ts';
 import { survey } from '../../../src/core/messages/english/survey/index.ts';
 import countries from '../../../shared/countries.json';
+import emergencyNumbers from '../../../shared/emergency-numbers.json';
 import { inEnglish } from '../../support/english.ts';
 import { demoJson } from './demos.ts';
 
@@ -147,5 +153,16 @@ describe('the table of countries', () => {
     expect(countryOf('IL')?.supplyV).toBe(230);
     expect(countryOf('XX')).toBeUndefined();
     expect(new Set(COUNTRY_CODES).size).toBe(countries.rows.length);
+  });
+
+  it('have a number to call only where one was read, and none is made up', () => {
+    for (const { code, number, source, checked } of emergencyNumbers.rows) {
+      expect(COUNTRY_CODES, code).toContain(code);
+      expect(number, code).toMatch(/^\d{3}$/);
+      expect([sources.has(source), checked], code).toEqual([true, true]);
+    }
+    expect(emergencyNumber('IL')).toBe('101');
+    expect(emergencyNumber('DE')).toBe('112');
+    expect(emergencyNumber('XX')).toBeUndefined();
   });
 });

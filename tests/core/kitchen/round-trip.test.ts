@@ -3,7 +3,7 @@ import { format } from 'prettier';
 import { describe, expect, it } from 'vitest';
 import { formatKitchen, parseKitchen } from '../../../src/core/kitchen/index.ts';
 import { DEMO_TEXTS } from './demos.ts';
-import { kitchens } from './kitchen-arbitrary.ts';
+import { kitchens } from './arbitrary/kitchen-arbitrary.ts';
 
 describe('writing and reading a kitchen', () => {
   it('gives the same kitchen, and the same text again', () => {

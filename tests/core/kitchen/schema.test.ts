@@ -15,7 +15,7 @@ import published from '../../../shared/kitchen.schema.json';
 import { inEnglish } from '../../support/english.ts';
 import { BROKEN_SHAPES } from './broken-files.ts';
 import { DEMO_TEXTS } from './demos.ts';
-import { kitchens } from './kitchen-arbitrary.ts';
+import { kitchens } from './arbitrary/kitchen-arbitrary.ts';
 
 /** Reference: ajv, an independent JSON Schema validator. Confidence: computed; equal verdicts. */
 const accepts = new Ajv2020({ strict: true, strictRequired: false, allErrors: true }).compile(

@@ -2,6 +2,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { BASIS } from '../../../src/core/physics/index.ts';
 import { BOILING_ROWS } from './rows/boiling.ts';
 import { HEAT_ROWS } from './rows/heat.ts';
+import { IMMERSION_ROWS } from './rows/immersion.ts';
 import { KETTLE_ROWS } from './rows/kettle.ts';
 import { LIBRARY_ROWS } from './rows/library.ts';
 import { POUR_ROWS } from './rows/pour.ts';
@@ -17,6 +18,7 @@ const ALL: readonly Row[] = [
   ...BOILING_ROWS,
   ...WATER_ROWS,
   ...KETTLE_ROWS,
+  ...IMMERSION_ROWS,
   ...POUR_ROWS,
   ...POURED_ROWS,
   ...SURFACE_ROWS,

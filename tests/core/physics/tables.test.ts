@@ -5,11 +5,12 @@ import burners from '../../../shared/burners.json';
 import burns from '../../../shared/burns.json';
 import emissions from '../../../shared/air/emissions.json';
 import materials from '../../../shared/materials.json';
+import specificHeats from '../../../shared/physics/specific-heats.json';
 import sources from '../../../shared/sources/physics.json';
 import { MATERIALS, type BurnerType, type VesselBody } from '../../../src/core/kitchen/index.ts';
 import { hobEfficiency, kettleBody, material } from '../../../src/core/physics/index.ts';
 
-const TABLES = { air, appliances, burners, burns, emissions, materials };
+const TABLES = { air, appliances, burners, burns, emissions, materials, specificHeats };
 
 // Keyed by the types of the kitchen file: a new id there does not compile until it is here.
 const BURNERS: Readonly<Record<BurnerType, boolean>> = {

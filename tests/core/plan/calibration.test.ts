@@ -11,7 +11,7 @@ import {
   type TimerSpec,
 } from '../../../src/core/plan/index.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
-import { kitchens } from '../kitchen/kitchen-arbitrary.ts';
+import { kitchens } from '../kitchen/arbitrary/kitchen-arbitrary.ts';
 import type { Kitchen } from '../../../src/core/kitchen/index.ts';
 import { inEnglish } from '../../support/english.ts';
 import { DEMOS, kitchenOf, noticesText, step, stepsOf, withMethod } from './support/plans.ts';

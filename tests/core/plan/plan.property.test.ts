@@ -5,7 +5,7 @@ import type { Kitchen, Override } from '../../../src/core/kitchen/index.ts';
 import { buildPlan, checkPlan, describePlan } from '../../../src/core/plan/index.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
 import { inEnglish } from '../../support/english.ts';
-import { kitchens } from '../kitchen/kitchen-arbitrary.ts';
+import { kitchens } from '../kitchen/arbitrary/kitchen-arbitrary.ts';
 
 /** The ends of what a kitchen file may say of rooms, kettles and heights. */
 function extreme(): fc.Arbitrary<Kitchen> {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Kitchen } from '../../../src/core/kitchen/index.ts';
 import { checkPlan, describePlan, planForRecheck } from '../../../src/core/plan/index.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
-import { kitchens } from '../kitchen/kitchen-arbitrary.ts';
+import { kitchens } from '../kitchen/arbitrary/kitchen-arbitrary.ts';
 import { inEnglish } from '../../support/english.ts';
 import { DEMOS, kitchenOf, stepsOf } from './support/plans.ts';
 

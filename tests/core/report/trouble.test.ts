@@ -1,6 +1,8 @@
 import { asWritten } from '../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
 import { purgePlan } from '../run/support/fixtures.ts';
+import { inEnglish } from '../../support/english.ts';
+import { reportOf, reportText } from '../../../src/core/report/index.ts';
 import { glowing, Tablet } from '../run/support/tablet.ts';
 import { fixtureOf, pours, recorded, rested, stepOf } from './runs.ts';
 
@@ -152,5 +154,33 @@ describe('what people said and left', () => {
       cold: 0,
       voided: 0,
     });
+  });
+});
+
+describe('a burn', () => {
+  const told = (tablet: Tablet): string => reportText(reportOf(tablet.facts), inEnglish, 'UTC');
+
+  it('is told with when it was, how long it was cooled and how that ended', () => {
+    for (const [as, words] of [
+      ['cooled', /Cooled and covered, by a person’s word .*: 20 min of cooling seen\./],
+      ['taken-over', /A doctor or an ambulance took over .*, after 20 min of cooling seen\./],
+      ['mistake', /Started by mistake, nobody was burned: said .*, after 20 min\./],
+    ] as const) {
+      const tablet = lit();
+      tablet.does({ kind: 'report-fault', fault: 'burned' });
+      expect(told(tablet)).toMatch(/Fault, .*: Somebody is burned\. No word yet/);
+      const { id, fault } = tablet.view.coolings[0] ?? { id: '', fault: '' };
+      tablet.passes(1203);
+      tablet.does(
+        { kind: 'alarm-failed', timer: id, cause: 1, text: 'The speaker is off.' },
+        { kind: 'end-cooling', faultId: fault, as },
+      );
+      const [row] = recorded(tablet).faults.filter(({ kind }) => kind === 'burned');
+      expect(row).toMatchObject({ step: null, clearedWallMs: tablet.readings().wallMs });
+      expect(row?.cooled).toMatchObject({ as });
+      expect(row?.cooled?.cooledS).toBeGreaterThanOrEqual(1200);
+      expect(told(tablet)).toMatch(words);
+      expect(told(tablet)).toMatch(/The clock of the cooling.*The speaker is off/);
+    }
   });
 });

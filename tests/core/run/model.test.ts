@@ -35,7 +35,7 @@ describe('any sequence of deeds, against a true clock that nobody sees', () => {
   it(
     'keeps the invariants, folds to its state, and can be stopped to the end',
     () => {
-      // Verifies: I-01, I-04, I-05, I-06, I-07, I-08, I-09, I-11, I-13, I-16, I-17, I-18, I-19
+      // Verifies: I-01, I-04, I-05, I-06, I-07, I-08, I-09, I-11, I-13, I-16, I-17, I-18, I-19, I-30
       const commands = fc.commands(
         deeds.map((deed) => deed.map((one) => new Act(one))),
         { maxCommands: 40, size: 'max' },
@@ -58,6 +58,8 @@ describe('any sequence of deeds, against a true clock that nobody sees', () => {
           for (const { step, confirmed } of real.view.hot) {
             if (!confirmed) real.does({ kind: 'confirm-safe', step });
           }
+          for (const { fault } of real.view.coolings)
+            real.does({ kind: 'end-cooling', faultId: fault, as: 'taken-over' });
           expect(real.state.status).toBe('closed');
         }),
         { numRuns: RUNS },
@@ -74,6 +76,7 @@ describe('any sequence of deeds, against a true clock that nobody sees', () => {
         'timer-due',
         'recheck-reported',
         'fault-cleared',
+        'cooling-ended',
         'alarm-handed',
         'alarm-failed',
       ])

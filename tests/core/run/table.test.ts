@@ -36,12 +36,12 @@ const RUNS: Readonly<Record<RunStatus, () => Tablet>> = {
   },
 };
 
-/** Every kind of request and observation, asked as sensibly as the run allows. */
 /** Refused by this name wherever it could be asked. */
-function nothingBefore(code: string): readonly string[] {
-  return ['run-drafting', code, code, code, code, 'run-closing', 'run-closed'];
+function nothingBefore(code: string, closing = 'run-closing'): readonly string[] {
+  return ['run-drafting', code, code, code, code, closing, 'run-closed'];
 }
 
+/** Every kind of request and observation, asked as sensibly as the run allows. */
 function everything(tablet: Tablet): (Request | Observation)[] {
   const { view } = tablet;
   const timer = view.timers[0]?.id ?? 'none';
@@ -55,6 +55,7 @@ function everything(tablet: Tablet): (Request | Observation)[] {
     { kind: 'resume' },
     { kind: 'report-fault', fault: 'cracked' },
     { kind: 'clear-fault', faultId: view.faults[0]?.id ?? 'none' },
+    { kind: 'end-cooling', faultId: view.coolings[0]?.fault ?? 'none', as: 'mistake' },
     { kind: 'skip-step', step: 'boil-1', reason: 'Not needed.' },
     { kind: 'stop-step', step: 'glow', reason: 'Enough.' },
     { kind: 'repeat-step', step: 'glow', reason: 'Again.' },
@@ -148,6 +149,7 @@ const TABLE: Readonly<Record<string, readonly string[]>> = {
     'run-closing',
     'run-closed',
   ],
+  'end-cooling': nothingBefore('unknown-fault', 'unknown-fault'),
   'skip-step': ['run-drafting', '+', '+', '+', 'run-reviewing', 'run-closing', 'run-closed'],
   'stop-step': ['run-drafting', '+', '+', '+', '+', 'run-closing', 'run-closed'],
   'repeat-step': [

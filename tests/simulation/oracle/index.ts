@@ -30,7 +30,7 @@ function servesNobody({ steps }: RunView, boil: Step): boolean {
 }
 
 /**
- * Judges a run by the promises I-01 to I-29, from the true world: what was
+ * Judges a run by the promises I-01 to I-30, from the true world: what was
  * truly hot, cleaned, boiled, lit, and when. It reads what the engine says
  * (facts, view), never how it reckons.
  */
@@ -66,6 +66,8 @@ export class Oracle {
       if (this.causes.has(cause)) this.found.add(world, 'I-09', 'told twice', cause);
       this.causes.add(cause);
     }
+    if (body.kind === 'fault-raised' && body.faultKind === 'burned')
+      this.clocks.burned(body.fault, world.trueS);
     if (body.kind === 'fault-raised' && body.text.startsWith('A turn'))
       this.found.add(world, 'I-16', 'an endless turn', body.text);
     if (body.kind === 'run-closed' && body.as === 'completed') this.completed(world);
@@ -100,6 +102,7 @@ export class Oracle {
   /** What stands on the screen, at any moment. */
   private look(world: World, view: RunView): void {
     this.clocks.look(this.found, world, view.timers);
+    this.clocks.cools(this.found, world, view);
     resourcesHeld(this.found, world, view);
     for (const { id, phase } of view.fixtures) {
       if (phase !== 'done' && phase !== 'covered') continue;

@@ -1,4 +1,4 @@
-import type { TimerView, FactBody } from '../../../src/core/run/index.ts';
+import type { FactBody, RunView, TimerView } from '../../../src/core/run/index.ts';
 import { Truth, type Place } from '../truth.ts';
 import type { World } from '../world.ts';
 import type { Findings } from './findings.ts';
@@ -65,6 +65,28 @@ export class ClocksWatched {
       const beganS = this.beganS.get(key) ?? world.trueS;
       this.beganS.set(key, beganS);
       this.one(found, world, clock, world.trueS - beganS);
+    }
+  }
+
+  /** Somebody told of a burn. */
+  burned(fault: string, atS: number): void {
+    this.beganS.set(fault, atS);
+  }
+
+  /** I-30: a burn's clock shows no less than is truly left, and no run goes on or closes over it. */
+  cools(found: Findings, world: World, { coolings, status }: RunView): void {
+    for (const { id, fault, leftS, lengthS, over } of coolings) {
+      const trueLeftS = lengthS - (world.trueS - (this.beganS.get(fault) ?? -Infinity));
+      if (status === 'running' || status === 'closed')
+        found.add(world, 'I-30', 'a burn left alone', `The run is ${status} beside ${id}.`);
+      if (world.truth.stained) continue;
+      if (leftS < trueLeftS - SLACK_S || (over && trueLeftS > SLACK_S))
+        found.add(
+          world,
+          'I-30',
+          'cooled too short',
+          `${id} shows ${Math.round(leftS)} s; ${Math.round(trueLeftS)} s are truly left.`,
+        );
     }
   }
 

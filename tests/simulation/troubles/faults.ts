@@ -8,6 +8,7 @@ const FAULTS: readonly FaultKind[] = [
   'smoke',
   'co-alarm',
   'unwell',
+  'burned',
   'kettle-failed',
   'breaker-tripped',
   'undefined',

@@ -78,7 +78,9 @@ export function createAlarm() {
     /** What the device made of the alarms that must be heard, each outcome once, for the journal. */
     outcomes(view: RunView): readonly Observation[] {
       return following.flatMap((alert): readonly Observation[] => {
-        const cause = view.timers.find((timer) => timer.id === alert.timer)?.cause;
+        const cause = [...view.timers, ...view.coolings].find(
+          ({ id }) => id === alert.timer,
+        )?.cause;
         const became = alert.family === 'due' || alert.family === 'hazard' ? outcome(alert) : null;
         const key = `${alert.timer}!${cause}!${became?.kind}`;
         if (!became || cause === undefined || told.has(key)) return [];

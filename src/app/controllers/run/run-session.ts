@@ -204,7 +204,11 @@ export class RunSession {
       if (!input.kind.startsWith('alarm-')) this.#listener.onRefusal(result.refusal);
       return false;
     }
-    return result.facts.length === 0 || this.#keep(result.facts, result.state, now);
+    const { facts, state } = result;
+    if (facts.length === 0 || (await this.#keep(facts, state, now))) return true;
+    // A fault is taken whether or not there is room to write it: the clock of a burn waits for no disk.
+    if (input.kind !== 'report-fault' || this.#unsaved.length === 0) return false;
+    return this.#append(input, now);
   }
 
   async #keep(facts: readonly Fact[], next: RunState, now: Readings): Promise<boolean> {
@@ -285,9 +289,9 @@ export class RunSession {
     if (anew) await this.#append({ kind: 'note', text: say(message('run.written-anew')) }, now);
   }
 
-  async #append(input: Request | Observation, now: Readings): Promise<void> {
+  async #append(input: Request | Observation, now: Readings): Promise<boolean> {
     const result = perform(this.#state, input, now);
-    if (!('refusal' in result)) await this.#keep(result.facts, result.state, now);
+    return !('refusal' in result) && this.#keep(result.facts, result.state, now);
   }
 
   #publish(now: Readings): void {

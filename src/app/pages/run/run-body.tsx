@@ -1,9 +1,10 @@
-import { createMemo, createSignal, lazy, Match, onMount, Show, Suspense, Switch } from 'solid-js';
+import { createMemo, createSignal, Match, onMount, Show, Suspense, Switch } from 'solid-js';
 import type { StepView } from '../../../core/run/index.ts';
 import { Closing } from './recovery/closing.tsx';
 import { Suspended } from './recovery/suspended.tsx';
 import { lazyPage, t } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
+import { scrolls } from '../../parts/scrolls.ts';
 import { Guarded } from '../../parts/guarded.tsx';
 import type { RunPageProps } from './run-page-props.ts';
 import type { OpenSheet } from './run-sheets.tsx';
@@ -17,15 +18,17 @@ import { createVoice } from './voice/voice.ts';
 
 // A step in hand, a fault and a stop are here at once; the rest comes right after them.
 const LATER = {
+  cooling: () => import('./recovery/cooling.tsx'),
   sheets: () => import('./run-sheets.tsx'),
   quiet: () => import('./recovery/quiet.tsx'),
   review: () => import('./recovery/review.tsx'),
   clock: () => import('./recovery/clock-question.tsx'),
 };
 const RunSheets = lazyPage(['run-later'], async () => (await LATER.sheets()).RunSheets);
-const Quiet = lazy(async () => ({ default: (await LATER.quiet()).Quiet }));
-const Review = lazy(async () => ({ default: (await LATER.review()).Review }));
-const ClockQuestion = lazy(async () => ({ default: (await LATER.clock()).ClockQuestion }));
+const Cooling = lazyPage(['run-later'], async () => (await LATER.cooling()).Cooling);
+const Quiet = lazyPage(['run-later'], async () => (await LATER.quiet()).Quiet);
+const Review = lazyPage(['run-later'], async () => (await LATER.review()).Review);
+const ClockQuestion = lazyPage(['run-later'], async () => (await LATER.clock()).ClockQuestion);
 
 /** Fetched as soon as the page stands, so that nothing waits for a network when it is needed. */
 async function fetchLater(): Promise<void> {
@@ -70,7 +73,18 @@ export function RunBody(props: RunBodyProps) {
   });
   return (
     <div class="run-body">
-      <main class="run-stage">
+      <main
+        class="run-stage"
+        classList={{ 'run-stage--cooling': props.view.coolings.length > 0 }}
+        ref={scrolls}
+      >
+        <Guarded part="step">
+          <Suspense>
+            <Show when={props.view.coolings.length > 0}>
+              <Cooling view={props.view} nowMs={props.nowMs} send={props.send} />
+            </Show>
+          </Suspense>
+        </Guarded>
         <Guarded part="step">
           <Suspense>
             <Switch

@@ -1,7 +1,7 @@
-import { createSignal, lazy, Match, Show, Suspense, Switch } from 'solid-js';
+import { createSignal, Match, Show, Suspense, Switch } from 'solid-js';
 import { message } from '../../../core/messages/index.ts';
 import type { TimerView } from '../../../core/run/index.ts';
-import { t } from '../../context/language.ts';
+import { lazyPage, t } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { Guarded } from '../../parts/guarded.tsx';
 import { PagesLine } from '../../parts/pages-line.tsx';
@@ -16,15 +16,18 @@ import { PlainTimers } from './timers/plain-timers.tsx';
 import { namedTimer, timerState } from './timers/timer-messages.ts';
 
 // A run in progress needs none of them: before it, after it, and on a rest day.
-const StartScreen = lazy(async () => ({
-  default: (await import('./start-screen.tsx')).StartScreen,
-}));
-const Closed = lazy(async () => ({
-  default: (await import('./recovery/closed-run.tsx')).ClosedRun,
-}));
-const RestDayPage = lazy(async () => ({
-  default: (await import('./recovery/rest-day.tsx')).RestDayPage,
-}));
+const StartScreen = lazyPage(
+  ['run-ends'],
+  async () => (await import('./start-screen.tsx')).StartScreen,
+);
+const Closed = lazyPage(
+  ['run-ends'],
+  async () => (await import('./recovery/closed-run.tsx')).ClosedRun,
+);
+const RestDayPage = lazyPage(
+  ['run-later'],
+  async () => (await import('./recovery/rest-day.tsx')).RestDayPage,
+);
 
 const BEGUN = ['running', 'held', 'suspended', 'reviewing', 'closing'];
 
@@ -34,15 +37,17 @@ export function RunPage(props: RunPageProps) {
   const [stopping, setStopping] = createSignal(false);
   /** End of the rest day on which somebody chose to look in, ms. */
   const [looksInMs, setLooksInMs] = createSignal<number>();
-  /** On a rest day the page is still, unless somebody chose to look in on this one. */
+  /** On a rest day the page is still, unless somebody chose to look in on this one, or is hurt. */
   const restDay = () => {
     const day = begun() ? props.view.restDay : undefined;
-    return day && looksInMs() !== day.toWallMs ? day : undefined;
+    const isStill = looksInMs() !== day?.toWallMs && props.view.coolings.length === 0;
+    return isStill ? day : undefined;
   };
   const asks = () => begun() && !props.view.restDay;
   const needsArming = () => asks() && props.lights.sound === 'touch-to-arm';
   const calling = () => (asks() ? props.view.timers.find((timer) => timer.alerting) : undefined);
-  const alerting = () => calling() !== undefined;
+  const alerting = () =>
+    calling() !== undefined || (asks() && props.view.coolings.some((one) => one.alerting));
   const stop = (overSheet = false) => (
     <StopCorner overSheet={overSheet} onStop={() => setStopping(true)} />
   );

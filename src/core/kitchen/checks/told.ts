@@ -15,8 +15,11 @@ function daysIn(year: number, month: number): number {
 type Dated = { readonly path: string; readonly date: string };
 
 /** Every date a household wrote. */
-function datesOf({ household }: Kitchen): readonly Dated[] {
+function datesOf({ household, utensils = [] }: Kitchen): readonly Dated[] {
   return [
+    ...utensils.flatMap(({ answer }, i) =>
+      answer ? [{ path: `utensils[${i}].answer.saidOn`, date: answer.saidOn }] : [],
+    ),
     ...household.overrides.map(({ saidOn }, i) => ({
       path: `household.overrides[${i}].saidOn`,
       date: saidOn,

@@ -23,12 +23,15 @@ import {
 import { fixtureCodec } from './fixture-codecs.ts';
 import { choice, form, number, only, whole, yesNo } from './primitives.ts';
 import { list, may, must, orElse, orEstimate, object } from './object.ts';
+import { utensilCodec } from './utensil-codec.ts';
 import type { Codec } from './codec.ts';
 import {
   customCodec,
   hoodKindCodec,
   laneDirectionCodec,
   methodCodec,
+  partCodec,
+  leavenDayCodec,
   pourUntilCodec,
   purposeCodec,
   vesselBodyCodec,
@@ -42,7 +45,13 @@ const override = object<Override>({
   fixture: must(idCodec),
   method: must(methodCodec),
   minutes: may(number(LIMITS.overrideMin)),
+  times: may(whole(LIMITS.pourTimes)),
   cover: may(yesNo),
+  rest: may(yesNo),
+  stone: may(yesNo),
+  row: may(idCodec),
+  burner: may(idCodec),
+  part: may(partCodec),
   saidBy: must(nameCodec),
   saidOn: must(dateCodec),
   text: may(wordsCodec),
@@ -74,6 +83,7 @@ const household = object<Household>({
   lightingMin: may(number(LIMITS.lightingMin)),
   laneDirection: may(laneDirectionCodec),
   pourUntil: may(pourUntilCodec),
+  leavenDay: may(leavenDayCodec),
   armM: may(number(LIMITS.armM)),
   overrides: orElse(list(override, LIMITS.overrides), [], message('problems.filled.overrides')),
   comment: may(wordsCodec),
@@ -177,6 +187,7 @@ const kitchenFields = object<Kitchen>({
   circuits: orElse(list(circuit, LIMITS.circuits), [], message('problems.filled.circuits')),
   vessels: orElse(list(vessel, LIMITS.vessels), [], message('problems.filled.vessels')),
   fixtures: must(list(fixtureCodec, LIMITS.fixtures)),
+  utensils: may(list(utensilCodec, LIMITS.utensils)),
 });
 
 /**

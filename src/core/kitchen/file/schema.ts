@@ -11,6 +11,7 @@ import {
 } from '../codec/common-codecs.ts';
 import { FIXTURE_CODECS } from '../codec/fixture-codecs.ts';
 import { kitchenCodec } from '../codec/kitchen-codec.ts';
+import { utensilCodec } from '../codec/utensil-codec.ts';
 import type { JsonSchema } from '../codec/codec.ts';
 import {
   burnerTypeCodec,
@@ -18,6 +19,7 @@ import {
   designationCodec,
   materialCodec,
   methodCodec,
+  partCodec,
 } from '../codec/choices.ts';
 
 const NAMED = [
@@ -34,8 +36,10 @@ const NAMED = [
   conditionCodec,
   designationCodec,
   methodCodec,
+  partCodec,
   burnerTypeCodec,
   ...FIXTURE_CODECS,
+  utensilCodec,
 ];
 
 /**

@@ -7,14 +7,17 @@ import type {
   FixtureKind,
   HoodKind,
   LaneDirection,
+  LeavenDay,
   PourUntil,
   Material,
   MethodId,
   OvenCleaning,
+  PartId,
   Purpose,
   VesselBody,
   VesselKind,
 } from './kitchen.ts';
+import type { UtensilKind, UtensilMaterial, UtensilMethod, UtensilUse } from './utensil.ts';
 
 // Every id of the kitchen file, in the order people are shown them. Written as
 // records so that a new id does not compile until it stands here, and every
@@ -109,6 +112,7 @@ const BODY: Record<VesselBody, true> = {
 };
 const LANES: Record<LaneDirection, true> = { 'back-to-front': true, shortest: true };
 const POURED_UNTIL: Record<PourUntil, true> = { reached: true, heated: true };
+const DAYS_OF_LEAVEN: Record<LeavenDay, true> = { 'dawn-nightfall': true, 'sunrise-sunset': true };
 const SURFACE: Record<Cooktop['surface'], true> = {
   metal: true,
   enamel: true,
@@ -126,6 +130,80 @@ const METHOD: Record<MethodId, true> = {
   line: true,
   cover: true,
   'not-purged': true,
+  replace: true,
+};
+const PART: Record<PartId, true> = {
+  racks: true,
+  'side-rails': true,
+  trays: true,
+  'door-rim': true,
+  grates: true,
+  caps: true,
+  'drip-bowls': true,
+  'cooktop-surface': true,
+  knobs: true,
+  'hood-filter': true,
+  strainer: true,
+  aerator: true,
+  overflow: true,
+  'sprayer-hose': true,
+  'instant-hot-tap': true,
+  disposer: true,
+  plate: true,
+  'plate-ring': true,
+};
+
+const UTENSIL: Record<UtensilKind, true> = {
+  pot: true,
+  lid: true,
+  pan: true,
+  tray: true,
+  rack: true,
+  cutlery: true,
+  knife: true,
+  ladle: true,
+  'wooden-spoon': true,
+  board: true,
+  plate: true,
+  mug: true,
+  glass: true,
+  silver: true,
+  sieve: true,
+  gadget: true,
+};
+const UTENSIL_MATERIAL: Record<UtensilMaterial, true> = {
+  'stainless-steel': true,
+  steel: true,
+  'cast-iron': true,
+  aluminium: true,
+  copper: true,
+  brass: true,
+  silver: true,
+  'enamelled-steel': true,
+  nonstick: true,
+  glass: true,
+  earthenware: true,
+  porcelain: true,
+  stone: true,
+  wood: true,
+  plastic: true,
+  silicone: true,
+  unknown: true,
+};
+const UTENSIL_USE: Record<UtensilUse, true> = {
+  'fire-dry': true,
+  'fire-liquid': true,
+  poured: true,
+  cold: true,
+  unknown: true,
+};
+const UTENSIL_METHOD: Record<UtensilMethod, true> = {
+  heat: true,
+  'light-heat': true,
+  immerse: true,
+  soak: true,
+  clean: true,
+  'put-away': true,
 };
 
 function keysOf<T extends string>(record: Record<T, true>): readonly T[] {
@@ -139,6 +217,7 @@ export const BURNER_TYPES = keysOf(BURNER);
 export const OVEN_CLEANINGS = keysOf(CLEANING);
 export const FIXTURE_KINDS = keysOf(KIND);
 export const METHODS = keysOf(METHOD);
+export const PARTS = keysOf(PART);
 export const CUSTOMS = keysOf(CUSTOM);
 export const DESIGNATIONS = keysOf(DESIGNATION);
 export const HOOD_KINDS = keysOf(HOOD);
@@ -146,4 +225,9 @@ export const VESSEL_KINDS = keysOf(VESSEL);
 export const VESSEL_BODIES = keysOf(BODY);
 export const LANE_DIRECTIONS = keysOf(LANES);
 export const POUR_UNTIL = keysOf(POURED_UNTIL);
+export const LEAVEN_DAYS = keysOf(DAYS_OF_LEAVEN);
 export const COOKTOP_SURFACES = keysOf(SURFACE);
+export const UTENSIL_KINDS = keysOf(UTENSIL);
+export const UTENSIL_MATERIALS = keysOf(UTENSIL_MATERIAL);
+export const UTENSIL_USES = keysOf(UTENSIL_USE);
+export const UTENSIL_METHODS = keysOf(UTENSIL_METHOD);

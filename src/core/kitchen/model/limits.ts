@@ -29,8 +29,16 @@ export const LIMITS = {
   bowls: { least: 1, most: 6 },
   burners: { least: 1, most: 16 },
   shelves: { least: 0, most: 60 },
+  /** Lines of utensils: kinds, not pieces. */
+  utensils: { least: 0, most: 150 },
+  utensilCount: { least: 1, most: 500 },
   /** Vessels of one kind told as one. */
   vesselCount: { least: 1, most: 20 },
+
+  /** Parts of one fixture. */
+  parts: { least: 0, most: 12 },
+  /** How often one surface is poured over. */
+  pourTimes: { least: 1, most: 5 },
 
   overrideMin: { least: 1, most: 1440 },
   ownRowMin: { least: 1, most: 600 },
@@ -75,4 +83,7 @@ export const LIMITS = {
   cycleMin: { least: 30, most: 600 },
   shelfLengthM: { least: 0.05, most: 6 },
   shelfWidthM: { least: 0.05, most: 3 },
+  /** Each side of a utensil: a thin blade to a hall's tray, m. */
+  utensilM: { least: 0.001, most: 2 },
+  utensilKg: { least: 0.001, most: 60 },
 } as const satisfies Readonly<Record<string, Range>>;

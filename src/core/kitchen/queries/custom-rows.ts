@@ -1,6 +1,5 @@
-import ashkenazic from '../../../../shared/customs/ashkenazic.json';
 import methods from '../../../../shared/customs/methods.json';
-import sephardic from '../../../../shared/customs/sephardic.json';
+import table from '../../../../shared/customs/table.json';
 import { BURNER_TYPES, OVEN_CLEANINGS } from '../model/ids.ts';
 import type {
   BurnerType,
@@ -23,12 +22,9 @@ type Lists = {
   readonly burners?: readonly string[];
   readonly cleaning?: readonly string[];
 };
-type CustomRowName = Lists & { readonly id: string };
+type CustomRowName = Lists & { readonly id: string; readonly customs?: readonly string[] };
 
-const ROWS: Readonly<Record<CustomId, readonly CustomRowName[]>> = {
-  sephardic: sephardic.rows,
-  ashkenazic: ashkenazic.rows,
-};
+const ROWS: readonly CustomRowName[] = table.rows;
 const POSSIBLE: readonly (Lists & { readonly methods: readonly string[] })[] = methods.rows;
 
 function holds(list: readonly string[] | undefined, value: string | undefined): boolean {
@@ -63,14 +59,18 @@ export function methodsForFixture(fixture: Fixture): readonly MethodId[] {
   return common([{ kind }]);
 }
 
+function rowsOf(custom: CustomId): readonly CustomRowName[] {
+  return ROWS.filter(({ customs }) => holds(customs, custom));
+}
+
 /** Ids of the rows of a built-in custom, in the order of its table. */
 export function customRowIds(custom: CustomId): readonly string[] {
-  return ROWS[custom].map(({ id }) => id);
+  return rowsOf(custom).map(({ id }) => id);
 }
 
 /** Methods that a row of a built-in custom can be changed to; none when there is no such row. */
 export function methodsForRow(custom: CustomId, rowId: string): readonly MethodId[] {
-  const row = ROWS[custom].find(({ id }) => id === rowId);
+  const row = rowsOf(custom).find(({ id }) => id === rowId);
   if (!row) return [];
   const kinds = row.kinds as readonly FixtureKind[];
   return common(

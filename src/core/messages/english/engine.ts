@@ -19,21 +19,6 @@ export const engine = {
   'engine.halted.closing': 'The run is being stopped.',
   'engine.halted.closed': 'The run is closed.',
 
-  'engine.unknown.step': ({ id }: { id: string }) =>
-    `Step is “${id}”; allowed: a step of the plan.`,
-  'engine.unknown.stage': ({ id, current }: { id: string; current: string }) =>
-    `Stage is “${id}”; allowed: “${current}”, the one in progress.`,
-  'engine.unknown.fault': ({ id }: { id: string }) =>
-    `Fault is “${id}”; allowed: one that was reported.`,
-  'engine.unknown.gate': ({ id }: { id: string }) =>
-    `Gate is “${id}”; allowed: a gate of the plan.`,
-  'engine.unknown.scope': ({ id, allowed }: { id: string; allowed: readonly string[] }, f) =>
-    `Scope is “${id}”; allowed: ${f.list(allowed)}.`,
-  'engine.unknown.question': ({ id }: { id: string }) =>
-    `Question is “${id}”; allowed: an open one.`,
-  'engine.unknown.fixture': ({ id }: { id: string }) =>
-    `Fixture is “${id}”; allowed: one that the plan works on, or a vessel that it purges. Choose it on the picture; a vessel it does not purge is put away, and the plan made anew.`,
-
   'engine.step.over': ({ step }: Step, f) => `“${f.say(step)}” is over.`,
   'engine.step.over-repeat': ({ step }: Step, f) =>
     `“${f.say(step)}” is over. Repeat it to do it again.`,
@@ -54,18 +39,6 @@ export const engine = {
     `${f.say(makeSafe)} ${f.say(cold)}`,
   'engine.step.use-within': ({ step }: Step, f) => `Use within this time after “${f.say(step)}”`,
 
-  'engine.clock.below-build': ({
-    shownWallMs,
-    fromWallMs,
-  }: {
-    shownWallMs: number;
-    fromWallMs: number;
-  }) =>
-    `The clock shows ${shownWallMs}; allowed: ${fromWallMs} or later, when this app was built. Set day and time of the tablet right.`,
-  'engine.clock.passed-missing': ({ missingS }: { missingS: number }, f) =>
-    `${f.duration(missingS)} are missing. Say whether they passed, or the clock was set.`,
-  'engine.clock.nothing-answered': 'Nothing about the clock was answered in this run.',
-
   'engine.because.nothing-heated': 'Nothing was heated.',
   'engine.because.heated-again': 'It is heated again.',
   'engine.because.all-settled': 'All steps are settled.',
@@ -76,13 +49,6 @@ export const engine = {
   'engine.because.nobody-saw': 'Nobody saw whether it broke off.',
   'engine.because.doubt': 'It was used or touched.',
   'engine.because.answer-withdrawn': 'An answer about the clock was taken back.',
-
-  'engine.reason.skip': 'Say why you skip this step; it goes into the record.',
-  'engine.reason.repeat': 'Say why you repeat this step; it goes into the record.',
-  'engine.reason.override': 'Write why it may be overridden; it goes into the record.',
-  'engine.reason.amend': 'Say why the plan is changed; it goes into the record.',
-  'engine.reason.correct': 'Write how you know; it goes into the record.',
-  'engine.reason.note': 'The note is empty. Write something.',
 
   'engine.resume.review-gap': 'Answer first what happened in the gap.',
   'engine.resume.review-clock': 'Say first whether the time shown is right.',
@@ -157,41 +123,9 @@ export const engine = {
   'engine.fault.undefined.off': 'Turn off what is hot.',
   'engine.fault.undefined.write': 'Write down what happened.',
   'engine.fault.undefined.go-on': 'Go on when it is put right.',
-  'engine.fault.already-cleared': 'It was put right already.',
-
-  'engine.session.open': 'This page has opened the run already.',
-  'engine.session.not-open':
-    'This page has not opened the run. Open the session first, so that the gap is seen.',
   'engine.storage.down': 'Nothing can be written down now.',
-  'engine.storage.down-already': 'The storage is down already.',
-  'engine.storage.up-already': 'The storage works already.',
   'engine.storage.no-progress':
     'Nothing can be written down now, so nothing goes on. Free some room or export the journal.',
-
-  'engine.timer.ended': ({ id }: { id: string }) =>
-    `Timer is “${id}”; allowed: one that runs or calls. It has ended.`,
-  'engine.timer.cause': ({ found, most }: { found: number; most: number }) =>
-    `cause is ${found}; allowed: 1 to ${most}, as the clock shows it.`,
-  'engine.timer.told': 'This was told already; once for each cause is enough.',
-  'engine.timer.does-not-call': 'This clock does not call for an answer.',
-  'engine.timer.cannot-extend': 'An alarm cannot be put off. Answer it when it sounds.',
-  'engine.timer.extend-range': ({ byS, mostS }: { byS: number; mostS: number }) =>
-    `byS is ${byS}; allowed: more than 0, at most ${mostS}. Enter the time to add.`,
-  'engine.timer.cannot-correct': 'Only a wait such as a rest can be dated.',
-  'engine.timer.correct-range': ({ sinceWallMs, mostS }: { sinceWallMs: number; mostS: number }) =>
-    `sinceWallMs is ${sinceWallMs}; allowed: from ${mostS} s ago until now, as the record tells of it. Enter when it was last hot.`,
-
-  'engine.clock.not-asked': 'Nobody asked for the time.',
-  'engine.clock.range': ({
-    actualWallMs,
-    fromWallMs,
-    toWallMs,
-  }: {
-    actualWallMs: number;
-    fromWallMs: number;
-    toWallMs: number;
-  }) =>
-    `actualWallMs is ${actualWallMs}; allowed: ${fromWallMs}, when this app was built, to ${toWallMs}, a day after the latest time a clock has shown. Set the tablet's clock, or enter the right time.`,
 
   'engine.journal.empty': 'The journal has no whole entry.',
   'engine.journal.corrupt': ({ seq }: { seq: number }) =>

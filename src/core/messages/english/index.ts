@@ -1,6 +1,7 @@
 import { calendar } from './calendar.ts';
 import { cautions } from './cautions/index.ts';
 import { common } from './common.ts';
+import { covers } from './covers/index.ts';
 import { custom } from './custom/index.ts';
 import { engine } from './engine.ts';
 import { kitchen } from './kitchen/index.ts';
@@ -10,12 +11,14 @@ import { problems } from './problems/index.ts';
 import { recordPage } from './record-page.ts';
 import { report } from './report/index.ts';
 import { run } from './run/index.ts';
+import { runEnds } from './run/ends.ts';
 import { runLater } from './run/later.ts';
 import { shell } from './shell.ts';
 import { sources } from './sources.ts';
 import { steps } from './steps/index.ts';
 import { survey } from './survey/index.ts';
 import { terminal } from './terminal.ts';
+import { utensils } from './utensils/index.ts';
 
 export { englishTraits } from './traits.ts';
 
@@ -26,6 +29,7 @@ export const english = {
   ...run,
   ...engine,
   ...runLater,
+  ...runEnds,
   ...steps,
   ...cautions,
   ...calendar,
@@ -38,6 +42,8 @@ export const english = {
   ...kitchen,
   ...survey,
   ...problems,
+  ...utensils,
+  ...covers,
   ...terminal,
 };
 export type English = typeof english;

@@ -3,14 +3,15 @@ import type { Message, Section } from '../model/message.ts';
 /** What the plan command says beside the plan it prints. Names of options and files stay as they are typed. */
 export const terminal = {
   'terminal.use':
-    'Use: npm run --silent plan -- FILE [--json | --calendar] [--start=2026-03-29T18:00]',
+    'Use: npm run --silent plan -- FILE [--json | --calendar | --covers | --utensils] [--start=2026-03-29T18:00]',
   'terminal.option.unknown': ({ option }: { option: string }) =>
-    `${option} is no option; allowed: --json, --calendar, --start=TIME.`,
+    `${option} is no option; allowed: --json, --calendar, --covers, --utensils, --start=TIME.`,
   'terminal.starts': ({ found }: { found: number }, f) =>
     `Found ${f.number(found)} starts; allowed: one. Remove the others.`,
   'terminal.files': ({ found }: { found: number }, f) =>
     `Found ${f.number(found)} files; allowed: one.`,
-  'terminal.json-and-calendar': 'Found --json and --calendar; allowed: one of them.',
+  'terminal.several-forms': ({ forms }: { forms: string }) =>
+    `Found ${forms}; allowed: one of them.`,
   'terminal.start.empty': '--start has no time; allowed: --start=TIME.',
   'terminal.calendar.start': '--calendar has no start; allowed: with --start=TIME.',
   'terminal.calendar.place': ({ file }: { file: string }) =>

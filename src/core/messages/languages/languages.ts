@@ -14,7 +14,10 @@ export type PageSection =
   | 'sources'
   | 'report'
   | 'record-page'
-  | 'run-later';
+  | 'run-later'
+  | 'run-ends'
+  | 'utensils'
+  | 'covers';
 
 /** A language as data: how it is written, and where its sentences are loaded from. */
 export type Language = {
@@ -45,7 +48,10 @@ const english: Language = {
     sources: async () => (await import('../english/sources.ts')).sources,
     report: async () => (await import('../english/report/index.ts')).report,
     'run-later': async () => (await import('../english/run/later.ts')).runLater,
+    'run-ends': async () => (await import('../english/run/ends.ts')).runEnds,
     'record-page': async () => (await import('../english/record-page.ts')).recordPage,
+    utensils: async () => (await import('../english/utensils/index.ts')).utensils,
+    covers: async () => (await import('../english/covers/index.ts')).covers,
   },
 };
 

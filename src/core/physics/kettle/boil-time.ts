@@ -10,13 +10,7 @@ import { JOULES_KWH, LATENT_HEAT_JKG, USUAL_ROOM_C } from '../common/constants.t
 import { boilingTemp } from '../water/boiling-temp.ts';
 import { water } from '../water/water.ts';
 import { integrate, LARGEST_VESSEL_L, waterMassKg } from './heat-needed.ts';
-
-/**
- * What the power of a heating appliance may differ from its plate: −10 % to +5 %.
- * IEC 60335-1, clause 10 (from memory).
- */
-const PLATE_LOW = 0.9;
-const PLATE_HIGH = 1.05;
+import { PLATE_HIGH, PLATE_LOW } from './plate.ts';
 
 export type Boil = {
   readonly volumeL: number;

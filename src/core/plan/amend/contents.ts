@@ -9,6 +9,8 @@ export type Content = {
   /** None where the picture does not tell: as much as the step poured before. */
   readonly litres?: number;
   readonly pourS: number;
+  /** Which time over the whole of it, where it is poured more than once. */
+  readonly round?: number | undefined;
 };
 
 /** The last kettle of a fixture, and what its pour shows. */
@@ -140,4 +142,22 @@ export function sinkContents(
     pourS: emptyS(from),
   });
   return [pour, ...later].map((from, i) => content(next + i, from));
+}
+
+/** Which time over the whole fixture a pour is of; none where it is poured once. */
+export function roundOf({ work }: Step): number | undefined {
+  return work.on === 'kettle' ? work.round : undefined;
+}
+
+/** What a pour was planned to be. */
+export function plannedContent(pour: Step): Content {
+  const picture = pour.picture ?? { kind: 'sink', parts: [], kettle: 0 };
+  const detail = pour.stages[0]?.detail;
+  return {
+    picture,
+    ...(detail && { detail }),
+    ...(pour.work.on === 'kettle' && { litres: pour.work.litres }),
+    pourS: emptyS(pour),
+    round: roundOf(pour),
+  };
 }

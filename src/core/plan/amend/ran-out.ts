@@ -1,8 +1,16 @@
 import { message, type Message } from '../../messages/index.ts';
 import { boilId, pourId } from '../context/step-ids.ts';
-import type { Plan, Step, Work } from '../model/index.ts';
+import type { Plan, Step } from '../model/index.ts';
 import type { ClosedHours } from '../timetable/timetable.ts';
-import { laneContents, sinkContents, type Content, type Last } from './contents.ts';
+import {
+  laneContents,
+  plannedContent,
+  roundOf,
+  sinkContents,
+  type Content,
+  type Last,
+} from './contents.ts';
+import { kettleOf, kettlesOf, laterThan, type KettleWork, type Pair } from './kettles.ts';
 import { retimed } from './retime.ts';
 
 /** Steps that replace others of their id, and new ones, for the run's `amend-plan`. */
@@ -12,39 +20,17 @@ export type Amendment = {
   readonly reason: Message;
 };
 
-type KettleWork = Extract<Work, { readonly on: 'kettle' }>;
-
-/** Boil and pour of one kettle. */
-type Pair = { readonly boil: Step; readonly pour: Step };
-
-/** What a fixture is boiled and poured with, by the number of the kettle. */
-type Kettles = ReadonlyMap<number, Pair>;
-
-function kettleOf({ work }: Step): KettleWork | undefined {
-  return work.on === 'kettle' ? work : undefined;
-}
-
-function kettlesOf(plan: Plan, fixture: string): Kettles {
-  const of = (kind: Step['kind']): ReadonlyMap<number | undefined, Step> =>
-    new Map(
-      plan.steps
-        .filter((step) => step.kind === kind && step.fixture === fixture)
-        .map((step) => [kettleOf(step)?.kettle, step]),
-    );
-  const boils = of('boil');
-  return new Map(
-    [...of('pour')].flatMap(([kettle, pour]) => {
-      const boil = boils.get(kettle);
-      return kettle !== undefined && boil ? [[kettle, { boil, pour }] as const] : [];
-    }),
-  );
-}
-
 /** The step as that kettle of so many. */
-function numbered(step: Step, fixture: string, kettle: number, of: number, litres?: number): Step {
+function numbered(
+  step: Step,
+  fixture: string,
+  { kettle, of, round }: { kettle: number; of: number; round?: number | undefined },
+  litres?: number,
+): Step {
   const own = kettleOf(step);
   if (!own) return step;
-  const work: KettleWork = { ...own, kettle, of, litres: litres ?? own.litres };
+  const turn = round !== undefined && { round };
+  const work: KettleWork = { ...own, kettle, of, litres: litres ?? own.litres, ...turn };
   const named = { kettle, of, fixture };
   return step.kind === 'boil'
     ? { ...step, work, title: message('steps.boil.title', { ...named, vessel: own.vessel.name }) }
@@ -148,14 +134,6 @@ function withSteps(plan: Plan, changed: readonly Step[]): Plan {
   };
 }
 
-/** The kettles after this one that are planned, without a gap in their numbers. */
-function laterThan(kettles: Kettles, kettle: number): readonly Pair[] {
-  const later: Pair[] = [];
-  for (let next = kettles.get(kettle + 1); next; next = kettles.get(kettle + 1 + later.length))
-    later.push(next);
-  return later;
-}
-
 /** A pour that can run out: of a kettle that is numbered, with a picture of where it goes. */
 function pourIn(plan: Plan, stepId: string) {
   const pour = plan.steps.find(({ id }) => id === stepId);
@@ -190,6 +168,27 @@ function contentsOf(
       );
 }
 
+/** Which kettles keep what they have, which take of what is left, and what each that takes is to pour. */
+function sharedOut(
+  found: NonNullable<ReturnType<typeof pourIn>>,
+  share: number,
+  later: readonly Pair[],
+  isAgain: boolean,
+) {
+  const keeping = isAgain ? later : [];
+  const taking = isAgain ? [] : later;
+  const round = roundOf(found.pour);
+  const now = taking.filter((one) => roundOf(one.pour) === round);
+  // What is poured again over the whole of it stays as it was planned.
+  const next = taking.filter((one) => roundOf(one.pour) !== round);
+  const cut = contentsOf(found, share, now, isAgain ? lastOf(found.kettle, later) : undefined);
+  const contents: readonly Content[] = [
+    ...cut.map((content) => ({ ...content, round })),
+    ...next.map((one) => plannedContent(one.pour)),
+  ];
+  return { keeping, taking, contents };
+}
+
 /**
  * "I ran out here": the water of this kettle gave out before its stretch was
  * done. What is left is shared out anew among the kettles not begun, with as
@@ -219,9 +218,7 @@ export function ranOut(
   const last = later.at(-1) ?? kettles.get(kettle);
   if (!last) return undefined;
   const isAgain = later.some((one) => hasBegun(one.pour.id));
-  const keeping = isAgain ? later : [];
-  const taking = isAgain ? [] : later;
-  const contents = contentsOf(found, share, taking, isAgain ? lastOf(kettle, later) : undefined);
+  const { keeping, taking, contents } = sharedOut(found, share, later, isAgain);
   const before = kettle + keeping.length;
   const newCount = before + Math.max(contents.length, taking.length);
   const earlier = new Set([...kettles.values()].map((one) => one.pour.id));
@@ -230,6 +227,7 @@ export function ranOut(
   let nextS = plan.timetable.startS[stepId] ?? 0;
   const steps = contents.flatMap((content, i): readonly Step[] => {
     const number = before + 1 + i;
+    const as = { kettle: number, of: newCount, round: content.round };
     const after = [...(isAgain ? [stepId] : []), pourId(fixture.id, number - 1)];
     const pair = taking[i] ?? added(last, fixture.id, number, earlier, after);
     for (const step of [pair.boil, pair.pour]) {
@@ -237,15 +235,21 @@ export function ranOut(
       nextS = Math.max(nextS, startS[step.id] ?? nextS) + step.durationS.typical;
     }
     return [
-      numbered(pair.boil, fixture.name, number, newCount),
-      numbered(filledPour(pair.pour, content), fixture.name, number, newCount, content.litres),
+      numbered(pair.boil, fixture.name, as),
+      numbered(filledPour(pair.pour, content), fixture.name, as, content.litres),
     ];
   });
   const oldLast = last.pour.id;
   const newLast = newCount > kettle + later.length ? pourId(fixture.id, newCount) : oldLast;
   const rest = newLast === oldLast ? [] : afterwards(plan, fixture.id, oldLast, newLast);
   const renamed = keeping.flatMap((pair, i) =>
-    [pair.boil, pair.pour].map((step) => numbered(step, fixture.name, kettle + 1 + i, newCount)),
+    [pair.boil, pair.pour].map((step) =>
+      numbered(step, fixture.name, {
+        kettle: kettle + 1 + i,
+        of: newCount,
+        round: roundOf(pair.pour),
+      }),
+    ),
   );
   const changed = [...renamed, ...steps, ...rest].filter(({ id }) => !hasBegun(id));
   const times = retimed({

@@ -1,4 +1,4 @@
-import { pourOrderQuestions } from '../../custom/index.ts';
+import { grouped, pourOrderQuestions } from '../../custom/index.ts';
 import type { Kitchen } from '../../kitchen/index.ts';
 import { cautionTexts, FAULTS, gatesOf, planCautions, withCautions } from '../cautions/index.ts';
 import { calendarOf } from '../timetable/days.ts';
@@ -13,6 +13,7 @@ import { shoppingOf } from './shopping.ts';
 import { planContextOf } from '../context/plan-context.ts';
 import { cleanSteps, restSteps } from '../steps/clean.ts';
 import { coverSteps, markStep } from '../steps/finish.ts';
+import { newPartsSteps } from '../steps/parts.ts';
 import { kettleSteps } from '../steps/kettles.ts';
 import { prepareSteps } from '../steps/prepare.ts';
 import { timetableOf, type TimetableOptions } from '../timetable/timetable.ts';
@@ -45,7 +46,10 @@ function allDrafts(context: PlanContext) {
     ...purge.drafts,
   ];
   const covered = context.kitchen.fixtures.flatMap((fixture) => coverSteps(context, fixture, work));
-  const drafts = [...work, ...covered];
+  const parts = context.kitchen.fixtures.flatMap((fixture) =>
+    newPartsSteps(context, fixture, work),
+  );
+  const drafts = [...work, ...covered, ...parts];
   return { drafts: [...drafts, markStep(context, drafts)], pours: purge.pours };
 }
 
@@ -89,10 +93,7 @@ export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
     gates: gatesOf(steps, kitchen),
     cautions: cautionTexts(steps, kitchen, planCautions(drafts, context)),
     faults: FAULTS,
-    questions: [
-      ...choices.flatMap(({ questions }) => questions),
-      ...(options.recheck ? [] : pourOrderQuestions(kitchen)),
-    ],
+    questions: [...grouped(choices), ...(options.recheck ? [] : pourOrderQuestions(kitchen))],
     shopping: shoppingOf(context, drafts, totals),
     totals,
     pours: pours.map(({ told }) => told),

@@ -49,6 +49,7 @@ const ROLES = [
   'mark',
 ] as const;
 const FAULTS = [
+  'burned',
   'no-glow',
   'flame-out',
   'power-cut',
@@ -136,7 +137,10 @@ const work = tagged('on', {
   fixture: fields({ method: text }, { minutes: number() }),
   burner: fields({ burner: text, method: text }, { minutes: number() }),
   vessel: fields({ vessel }, { litres: number() }),
-  kettle: fields({ kettle: number(1), of: number(1), vessel, litres: number() }),
+  kettle: fields(
+    { kettle: number(1), of: number(1), vessel, litres: number() },
+    { round: number(1), rounds: number(1) },
+  ),
 });
 
 /** A step of a plan, field by field. */

@@ -1,11 +1,13 @@
 import {
   burnerChoices,
   chooseMethod,
+  closedUp,
   customTable,
   type BurnerChoice,
   type Choice,
   type CustomTable,
 } from '../../custom/index.ts';
+import { isPassover } from '../../calendar/index.ts';
 import { isGas, type Kitchen } from '../../kitchen/index.ts';
 import { boilingTemp } from '../../physics/index.ts';
 import { SECONDS_PER_MINUTE } from '../../units/index.ts';
@@ -27,6 +29,8 @@ import {
   type Kettle,
 } from '../estimates/index.ts';
 import type { Calibration } from '../model/index.ts';
+import { restsFirst } from './purging.ts';
+import { cleanId, restId } from './step-ids.ts';
 
 /** A burner as it is purged, with how it heats where it does. */
 type BurnerPlanned = BurnerChoice & { readonly estimate?: BurnerEstimate };
@@ -81,6 +85,18 @@ function roomWith(
   return estimateBurnersAtOnce(kitchen, burners, beside, startWallMs);
 }
 
+/** By the custom; inside Passover without water. */
+function choicesOf(kitchen: Kitchen, startWallMs: number | undefined): PlanContext['choices'] {
+  const { place } = kitchen;
+  const inside = place && startWallMs !== undefined && isPassover(place, startWallMs);
+  return new Map(
+    kitchen.fixtures.map((one) => {
+      const choice = chooseMethod(one, kitchen);
+      return [one.id, inside ? closedUp(choice) : choice];
+    }),
+  );
+}
+
 /** Burners as they are purged, with how they heat. */
 function burnersOf(kitchen: Kitchen): readonly BurnerPlanned[] {
   return kitchen.fixtures
@@ -121,7 +137,7 @@ export function planContextOf(
   o: { readonly startWallMs?: number; readonly room?: AtOnce } = {},
 ): PlanContext {
   const calibration = usableCalibration(kitchen, given);
-  const choices = new Map(kitchen.fixtures.map((one) => [one.id, chooseMethod(one, kitchen)]));
+  const choices = choicesOf(kitchen, o.startWallMs);
   const usual = burnersOf(kitchen);
   const burners = usual.map((choice) => calibrated(choice, calibration));
   const kettles = pouringKettles(kitchen);
@@ -149,6 +165,11 @@ export function planContextOf(
     room: o.room ?? roomWith(kitchen, lit, choices, o.startWallMs),
     ...(calibration && { calibration }),
   };
+}
+
+/** The step after which a fixture may be purged: its rest, or its cleaning where none is needed. */
+export function readyId(context: PlanContext, fixture: string): string {
+  return restsFirst(choiceOf(context, fixture).method) ? restId(fixture) : cleanId(fixture);
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Message } from '../../messages/index.ts';
 
 export type FaultKind =
+  | 'burned'
   | 'no-glow'
   | 'flame-out'
   | 'power-cut'

@@ -1,5 +1,5 @@
-import type { ChosenMethod } from '../../custom/index.ts';
-import type { CustomId, Kitchen, Purpose } from '../../kitchen/index.ts';
+import type { ChosenMethod, RowAnswer } from '../../custom/index.ts';
+import type { CustomId, Kitchen, PartId, Purpose } from '../../kitchen/index.ts';
 import type { Message } from '../../messages/index.ts';
 import type { Band } from '../../units/index.ts';
 import type { Calibration } from './calibration.ts';
@@ -49,8 +49,18 @@ export type PlanDays = {
   readonly startWallMs: number;
   /** Sabbaths and festivals the household keeps, touching ones joined, in order; empty when it keeps none. */
   readonly restDays: readonly RestDay[];
-  /** By when all purging must be done (the eve of Passover), where there is such an hour. */
-  readonly deadline?: { readonly name: Message; readonly atWallMs: number };
+  /** By when all purging is planned to be done (the eve of Passover), where there is such an hour. */
+  readonly deadline?: Deadline;
+};
+
+export type Deadline = {
+  readonly name: Message;
+  readonly atWallMs: number;
+  /**
+   * After this nothing is purged any more; from `atWallMs` until then it is with more care, and
+   * `asks` says what is asked first. Absent: nothing is purged after `atWallMs`.
+   */
+  readonly hard?: { readonly name: Message; readonly atWallMs: number; readonly asks: Message };
 };
 
 /** From candle lighting to nightfall. */
@@ -69,6 +79,13 @@ export type Question = {
   readonly ask: Message;
   readonly why: Message;
   readonly untilThen: Message;
+  /** Row or rule of the custom it comes from. */
+  readonly row?: string;
+  /** The part it is about. */
+  readonly part?: PartId;
+  readonly about?: 'ruling' | 'material' | 'condition' | 'use';
+  /** The answers that are known to be given. */
+  readonly answers?: readonly RowAnswer[];
 };
 
 /** What can be in use: pairs of hands, burners lit at once, the burners of one range, one vessel, amperes of a circuit. */

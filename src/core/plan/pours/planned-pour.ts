@@ -1,5 +1,6 @@
 import type { Kitchen, PourUntil } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
+import { mapBand, type Band } from '../../units/index.ts';
 import {
   calibratedPour,
   estimatePour,
@@ -32,7 +33,9 @@ type Poured = {
   readonly kitchen: Kitchen;
   readonly fixture: PouredFixture;
   readonly need: PourEstimate;
-  /** Kettles that are planned. */
+  /** How often it is poured as a whole. */
+  readonly times: number;
+  /** Kettles that are planned, all times together. */
   readonly planned: number;
   readonly filledL: number;
   readonly place: PourPlace;
@@ -41,14 +44,15 @@ type Poured = {
 
 /** What a planned pour does to the surface, and what it would take by the other aim. */
 export function plannedPour(of: Poured): PlannedPour {
-  const { kitchen, fixture, need, planned, filledL, place } = of;
+  const { kitchen, fixture, need, times, planned, filledL, place } = of;
+  const often = (litres: Band): Band => mapBand(litres, (one) => one * times);
   const { boilingC, until } = place;
   const { material } = fixture;
   const hands = usualHands({ material, boilingC });
   const handSpeedMS = hands[until].typical;
   const spot = spotWater(material, boilingC, { impactC: hands.impactC }, handSpeedMS);
   const amountOf = (aim: PourUntil): PourAmount => {
-    if (aim === until) return { litres: need.litres, kettles: planned };
+    if (aim === until) return { litres: often(need.litres), kettles: planned };
     const estimated = estimatePour(fixture, filledL, { boilingC, until: aim });
     const other = calibratedPour(estimated, filledL, of.calibration);
     // A sink is poured in whole pieces, which may take a kettle more than its litres do.
@@ -56,7 +60,7 @@ export function plannedPour(of: Poured): PlannedPour {
       fixture.kind === 'sink'
         ? kettlePours(kitchen, fixture, other, filledL).pours.length
         : other.kettles.typical;
-    return { litres: other.litres, kettles };
+    return { litres: often(other.litres), kettles: kettles * times };
   };
   return {
     fixture: fixture.id,

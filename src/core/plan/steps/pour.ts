@@ -3,7 +3,7 @@ import type { Fixture } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import { addBands, mapBand, type Band } from '../../units/index.ts';
 import { HANDS, kettleDemand, vesselResource } from '../context/demands.ts';
-import { choiceOf, type PlanContext } from '../context/plan-context.ts';
+import { choiceOf, readyId, type PlanContext } from '../context/plan-context.ts';
 import {
   estimateTimer,
   reminder,
@@ -11,11 +11,12 @@ import {
   stepDraft,
   type StepDraft,
 } from '../context/step-draft.ts';
-import { boilId, boilOverId, pourId, restId } from '../context/step-ids.ts';
+import { boilId, boilOverId, pourId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
 import type { Kettle, PouredFixture, PourEstimate } from '../estimates/index.ts';
 import type { Need, Stage, Work } from '../model/index.ts';
-import { kettlePours, type KettlePour, type KettlePours } from '../pours/index.ts';
+import { kettlePours, repeated, type KettlePour, type KettlePours } from '../pours/index.ts';
+import { pouredParts } from './parts.ts';
 import type { KettleQueue } from './kettle-queue.ts';
 import {
   aboutKettle,
@@ -47,7 +48,9 @@ type Turn = {
 };
 
 function workOf({ pour, of, kettle }: Turn, litres: number): Work {
-  return { on: 'kettle', kettle: pour.kettle, of, vessel: vesselUnit(kettle), litres };
+  const { kettle: number, round, rounds } = pour;
+  const turn = rounds !== undefined && rounds > 1 && { round, rounds };
+  return { on: 'kettle', kettle: number, of, vessel: vesselUnit(kettle), litres, ...turn };
 }
 
 /** The boil that is poured is the one just before the lift, not one that has waited. */
@@ -60,7 +63,7 @@ function boilDraft(turn: Turn): StepDraft {
   const { burner } = kettle;
   const boil = context.boils.get(kettle.id);
   const needs: Need[] = [
-    { step: restId(fixture.id) },
+    { step: readyId(context, fixture.id) },
     ...(kettle.toBuy || kettle.purged ? [] : [{ step: boilOverId(kettle.id) }]),
     ...burnerNeed(context, kettle),
     ...(turn.lastWithKettle === undefined ? [] : [{ step: turn.lastWithKettle }]),
@@ -89,7 +92,7 @@ function boilDraft(turn: Turn): StepDraft {
     },
     {
       fixture: fixture.id,
-      sources: [citation('oc-451-6')],
+      sources: [citation('oc-451-5')],
       needs,
       demands: kettleDemand(context, kettle),
       makeSafe: kettleSafe(kettle),
@@ -125,13 +128,35 @@ function wayLines({ context, fixture, pour }: Turn): readonly Message[] {
   return [...stand, way];
 }
 
+/** Which time over the whole of it this is, where it is poured more than once. */
+function roundLine({ pour: { round = 1, rounds = 1 } }: Turn): readonly Message[] {
+  return rounds > 1 ? [message('steps.pour.round', { round, rounds })] : [];
+}
+
+/** Parts that are poured over with the fixture, by its first kettle. */
+function partLines({ context, fixture, pour }: Turn): readonly Message[] {
+  return pour.kettle === 1 ? pouredParts(choiceOf(context, fixture.id)) : [];
+}
+
+function stoneLine({ context, fixture }: Turn): readonly Message[] {
+  return choiceOf(context, fixture.id).method.stone ? [message('steps.pour.stone')] : [];
+}
+
 function pourStages(turn: Turn): readonly Stage[] {
   const { context, fixture, pour, of } = turn;
   const notes = choiceOf(context, fixture.id).notes;
   const named = { kettle: pour.kettle, of, fixture: fixture.name };
   return [
     stage('pour', message('steps.pour.pour', named), {
-      detail: [...dryLines(turn), ...wayLines(turn), ...turn.notDrawn, ...notes],
+      detail: [
+        ...roundLine(turn),
+        ...dryLines(turn),
+        ...wayLines(turn),
+        ...partLines(turn),
+        ...stoneLine(turn),
+        ...turn.notDrawn,
+        ...notes,
+      ],
       say: message('steps.pour.say'),
       hazards: ['boiling-water'],
       resumption: 'ask',
@@ -199,7 +224,7 @@ export function pourSteps(
   queue: KettleQueue,
 ): FixturePours {
   const planned = kettlePours(context.kitchen, fixture, need, context.filledL);
-  const { pours } = planned;
+  const pours = repeated(planned.pours, choiceOf(context, fixture.id).method.times ?? 1);
   const last = new Map<string, string>();
   const total = pours.reduce((sum, { litres }) => sum + litres, 0);
   const drafts = pours.flatMap((pour) => {
@@ -214,7 +239,8 @@ export function pourSteps(
       of: pours.length,
       notDrawn: notDrawn(planned),
       kettle,
-      pourS: mapBand(need.pourS, (s) => s * share),
+      // Once over the whole takes as long as the estimate says, each time.
+      pourS: mapBand(need.pourS, (s) => s * share * (pour.rounds ?? 1)),
       ...(before !== undefined && { lastWithKettle: before }),
     };
     return [boilDraft(turn), pourDraft(turn)];

@@ -3,6 +3,7 @@ import { choiceOf, type PlanContext } from '../context/plan-context.ts';
 import { needsRest } from '../context/purging.ts';
 import type { StepDraft } from '../context/step-draft.ts';
 import { ovenId } from '../context/step-ids.ts';
+import { mapBand } from '../../units/index.ts';
 import {
   isPoured,
   calibratedPour,
@@ -16,6 +17,7 @@ import { byHandStep, steamStep } from './by-hand.ts';
 import { glowSteps } from './glow.ts';
 import { ovenSteps } from './oven.ts';
 import { KettleQueue } from './kettle-queue.ts';
+import { partSteps } from './parts.ts';
 import { pourSteps } from './pour.ts';
 
 /** What one fixture's pour takes, as planned. */
@@ -53,17 +55,25 @@ function pourAll(context: PlanContext, fixtures: readonly Fixture[]): Purge {
         at === 0 ? { ...one, follows: [...one.follows, ...follows] } : one,
       ),
     );
+    const times = choiceOf(context, fixture.id).method.times ?? 1;
     const planned = poured.kettles;
     const told = plannedPour({
       kitchen: context.kitchen,
       fixture,
       need,
+      times,
       planned,
       filledL,
       place,
       calibration,
     });
-    pours.push({ ...need, planned, told });
+    pours.push({
+      ...need,
+      litres: mapBand(need.litres, (litres) => litres * times),
+      kettles: mapBand(need.kettles, (kettles) => kettles * times),
+      planned,
+      told,
+    });
     before = poured.drafts.at(-1)?.step.id;
   }
   return { drafts, pours };
@@ -102,7 +112,10 @@ function heatOf(context: PlanContext, fixture: Fixture): readonly StepDraft[] {
 
 /** The purge of every fixture that has one. */
 export function purgeSteps(context: PlanContext): Purge {
-  const heated = context.kitchen.fixtures.flatMap((fixture) => heatOf(context, fixture));
+  const heated = context.kitchen.fixtures.flatMap((fixture) => [
+    ...heatOf(context, fixture),
+    ...partSteps(context, fixture),
+  ]);
   const poured = context.kitchen.fixtures
     .filter((one) => choiceOf(context, one.id).method.method === 'pour' && isPoured(one))
     .toSorted((a, b) => pourRank(a) - pourRank(b));

@@ -1,5 +1,5 @@
 import { message, type Message } from '../../messages/index.ts';
-import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/index.ts';
+import { MS_PER_SECOND, SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/index.ts';
 import type { Calendar } from './days.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import type { StepDraft } from '../context/step-draft.ts';
@@ -14,10 +14,19 @@ export type Known = {
   readonly told: TimetableOptions & { readonly startWallMs?: number };
 };
 
-function lateNotices({ lateS, certain }: Timed, isPurge: boolean): readonly Message[] {
+function lateNotices({ lateS, certain }: Timed, known: Known): readonly Message[] {
   if (lateS <= 0) return [];
-  const key = isPurge ? 'plan.notice.purge-late' : 'plan.notice.plan-late';
-  return [message(key, { lateH: lateS / SECONDS_PER_HOUR, certain })];
+  const lateH = lateS / SECONDS_PER_HOUR;
+  const deadline = known.told.purgeByS === undefined && known.calendar?.days.deadline;
+  if (deadline && deadline.hard) {
+    const spareS = (deadline.hard.atWallMs - deadline.atWallMs) / MS_PER_SECOND;
+    const key = lateS > spareS ? 'plan.notice.after-candles' : 'plan.notice.after-fourth-hour';
+    return [message(key, { lateH, certain })];
+  }
+  const isPurge = known.told.purgeByS !== undefined || known.calendar?.purgeByS !== undefined;
+  return [
+    message(isPurge ? 'plan.notice.purge-late' : 'plan.notice.plan-late', { lateH, certain }),
+  ];
 }
 
 /** What is missing for the calendar, and where to tell it. */
@@ -55,7 +64,7 @@ export function dayNotices(
 ): readonly Message[] {
   const purgeByS = known.told.purgeByS ?? known.calendar?.purgeByS;
   return [
-    ...lateNotices(timed, purgeByS !== undefined),
+    ...lateNotices(timed, known),
     ...(known.calendar?.notices ?? []),
     ...lastDayNotices(drafts, timed, purgeByS),
     ...unknownNotices(context, known),

@@ -1,5 +1,5 @@
 import { message, type Message } from '../../messages/index.ts';
-import { MS_PER_DAY, MS_PER_SECOND } from '../../units/index.ts';
+import { MS_PER_DAY, MS_PER_MINUTE, MS_PER_SECOND } from '../../units/index.ts';
 import {
   civilDate,
   dayNumber,
@@ -17,13 +17,15 @@ import type { PlanDays, RestDay } from '../model/index.ts';
 
 /** Where the sun gives no hour on the eve, work ends at noon: the careful side. */
 const NO_SUNSET = { hour: 12, minute: 0 } as const;
+/** Work begins this long after a rest day is out: common practice, no published source. */
+const AFTER_NIGHTFALL_MS = 45 * MS_PER_MINUTE;
 /** Days ahead that are laid out; longer than any plan. */
 const AHEAD_DAYS = 60;
 
 /** The calendar a plan is made in. */
 export type Calendar = {
   readonly days: PlanDays;
-  /** Nights and rest days, s after the start: nothing that needs a person. */
+  /** Nights and rest days until people are ready again, s after the start: nothing that needs a person. */
   readonly closed: ClosedHours;
   /** Rest days alone: kept by work that no day is long enough for, too. */
   readonly rests: ClosedHours;
@@ -80,13 +82,18 @@ export function calendarOf(kitchen: Kitchen, place: Place, startWallMs: number):
       .map(({ fromWallMs, toWallMs }) => ({ fromS: toS(fromWallMs), toS: toS(toWallMs) }));
   const nights = nightsBetween(startWallMs, startWallMs + AHEAD_DAYS * MS_PER_DAY, zone);
   const rests = closed(kept.map(({ day }) => day));
+  const untilReady = closed(
+    spans
+      .map((span) => restDayOf(span, zone))
+      .map((day) => ({ ...day, toWallMs: day.toWallMs + AFTER_NIGHTFALL_MS })),
+  );
   return {
     days: {
       startWallMs,
       restDays: kept.map(({ day }) => day),
       ...(deadline && { deadline }),
     },
-    closed: [...closed(nights), ...rests],
+    closed: [...closed(nights), ...untilReady],
     rests,
     ...(deadline && { purgeByS: toS(deadline.atWallMs) }),
     notices: [...notices, ...sunNotices(kept.map(({ span }) => span))],

@@ -30,6 +30,9 @@ type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 /** A timer told later than this after it was due counts as late, s; the screens use the same. */
 const LATE_S = 30;
 
+/** Every run knows it, whatever its plan was made with. */
+const BURNED = message('cautions.fault.burned.name');
+
 /** Everything beside the steps, in the order in which it happened. */
 export class Incidents {
   readonly overriddenGates: GateOverride[] = [];
@@ -120,7 +123,10 @@ export class Incidents {
   #trouble(plan: Plan, before: RunState | null, body: FactBody, wallMs: number): void {
     if (body.kind === 'fault-raised') {
       const about = aboutStep(plan, body.step);
-      const name = plan.faults.find((one) => one.kind === body.faultKind)?.name;
+      const name =
+        body.faultKind === 'burned'
+          ? BURNED
+          : plan.faults.find((one) => one.kind === body.faultKind)?.name;
       this.faults.push({
         id: body.fault,
         kind: body.faultKind,
@@ -130,7 +136,14 @@ export class Incidents {
         text: faultText(before, body),
         wallMs,
         clearedWallMs: null,
+        cooled: null,
       });
+    } else if (body.kind === 'cooling-ended') {
+      const burn = this.faults.find((one) => one.id === body.fault);
+      if (burn) {
+        burn.clearedWallMs = wallMs;
+        burn.cooled = { as: body.as, cooledS: body.cooledS };
+      }
     } else if (body.kind === 'fault-cleared') {
       const fault = this.faults.find((one) => one.id === body.fault);
       if (fault) fault.clearedWallMs = wallMs;
@@ -144,7 +157,12 @@ export class Incidents {
 
   #silent(plan: Plan, before: RunState | null, body: Body<'alarm-failed'>, wallMs: number): void {
     const timer = before?.timers[body.timer];
-    if (!timer) return;
+    if (!timer) {
+      const isBurn = before?.coolings.some(({ id }) => id === body.timer) === true;
+      const label = message('report.cooling.clock');
+      if (isBurn) this.silentAlarms.push({ stepTitle: BURNED, label, text: body.text, wallMs });
+      return;
+    }
     const { stepTitle } = aboutStep(plan, timer.step);
     this.silentAlarms.push({
       stepTitle: stepTitle ?? asWritten(timer.step),

@@ -72,14 +72,25 @@ function attemptText(attempt: AttemptReport, zone: string): Message {
 }
 
 export function faultLine(fault: FaultReport, zone: string): ReportLine {
-  const { name, stepTitle, text, wallMs, clearedWallMs } = fault;
+  const { name, stepTitle, text, wallMs } = fault;
   return line(
     0,
     stepTitle === null
       ? message('report.fault', { wallMs, zone, name, text })
       : message('report.fault-at', { wallMs, zone, name, step: stepTitle, text }),
-    clearedWallMs === null
-      ? message('report.fault.not-cleared')
-      : message('report.fault.cleared', { wallMs: clearedWallMs, zone }),
+    faultEnd(fault, zone),
   );
+}
+
+function faultEnd({ kind, cooled, clearedWallMs }: FaultReport, zone: string): Message {
+  if (cooled && clearedWallMs !== null)
+    return message(`report.cooling.${cooled.as}`, {
+      wallMs: clearedWallMs,
+      zone,
+      cooledS: cooled.cooledS,
+    });
+  if (kind === 'burned') return message('report.cooling.open');
+  return clearedWallMs === null
+    ? message('report.fault.not-cleared')
+    : message('report.fault.cleared', { wallMs: clearedWallMs, zone });
 }

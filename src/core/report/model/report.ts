@@ -1,3 +1,4 @@
+import type { SourceState } from '../../custom/index.ts';
 import type { Message } from '../../messages/index.ts';
 import type {
   CustomId,
@@ -15,7 +16,7 @@ import type {
   StepKind,
   TimerPurpose,
 } from '../../plan/index.ts';
-import type { ClosedAs, Outcome } from '../../run/index.ts';
+import type { ClosedAs, CoolingEnd, Outcome } from '../../run/index.ts';
 
 /**
  * What was done in a run, told for people who were not there. Derived from the
@@ -91,6 +92,8 @@ export type MethodReport = {
   readonly term: Message | null;
   readonly source: Message;
   readonly checked: boolean;
+  /** How far its source can be relied on. */
+  readonly sourceState: SourceState;
   /** Whose word replaced the row of the custom. */
   readonly overriddenBy: Message | null;
   readonly question: Question | null;
@@ -198,6 +201,8 @@ export type FaultReport = {
   readonly text: Message;
   readonly wallMs: number;
   readonly clearedWallMs: number | null;
+  /** Of a burn: how its cooling ended, and how much of it was proved, s; null: it goes on, or it is no burn. */
+  readonly cooled: { readonly as: CoolingEnd; readonly cooledS: number } | null;
 };
 
 export type RecheckReport = {

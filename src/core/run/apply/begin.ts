@@ -35,6 +35,7 @@ export function beginState(
     timers: {},
     gates: {},
     faults: [],
+    coolings: [],
     questions: [],
     reviewed: [],
     clock: {

@@ -9,7 +9,7 @@ import { beginState } from './begin.ts';
 import { withHands } from '../rules/hands.ts';
 import { applyReviewWithdrawal, applyWithdrawal } from './withdraw.ts';
 import { applyRecheck } from './recheck.ts';
-import { applyCleared, applyFault, applyStorage } from './faults.ts';
+import { applyCleared, applyCoolingEnd, applyFault, applyStorage } from './faults.ts';
 import { applyGateAnswer, applyOverride } from './gates.ts';
 import { applyClosing, applyPause, applyResume, applyRunClosed, applyRunStart } from './run.ts';
 import {
@@ -110,9 +110,11 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
     case 'gate-overridden':
       return applyOverride(state, body);
     case 'fault-raised':
-      return applyFault(state, body);
+      return applyFault(state, body, at);
     case 'fault-cleared':
       return applyCleared(state, body);
+    case 'cooling-ended':
+      return applyCoolingEnd(state, body);
     default:
       return changeByHost(state, { at, body, seq });
   }

@@ -2,6 +2,7 @@ import { CLOCK_TOLERANCE_S } from '../model/constants.ts';
 import type { FactBody } from '../model/facts.ts';
 import type { RunState, Timer } from '../model/state.ts';
 import { carry, gainInSession as gainTo, startInterval } from '../model/elapsed-interval.ts';
+import { coolingById, putCooling } from '../timers/cooling.ts';
 import { remember } from '../timers/clock-word.ts';
 import type { Readings } from '../model/types.ts';
 import { rightWallMs } from '../rules/rest-days.ts';
@@ -18,6 +19,8 @@ function timerOf(state: RunState, id: string): Timer {
 }
 
 export function applyDue(state: RunState, body: Body<'timer-due'>, at: Readings): RunState {
+  const cooling = coolingById(state, body.timer);
+  if (cooling) return putCooling(state, { ...cooling, announced: true, acknowledged: false });
   const timer = timerOf(state, body.timer);
   const { lateByS } = body;
   const dueWallMs = rightWallMs(state, at) - lateByS * 1000;
@@ -30,6 +33,8 @@ export function applyAcknowledge(
   body: Body<'timer-acknowledged'>,
   at: Readings,
 ): RunState {
+  const cooling = coolingById(state, body.timer);
+  if (cooling) return putCooling(state, { ...cooling, acknowledged: true });
   const timer = timerOf(state, body.timer);
   if (timer.mode === 'closed') return hear(state, (one) => one.id === timer.id);
   if (timer.spec.repeats !== true) {

@@ -3,6 +3,7 @@ import type { Step } from '../../plan/index.ts';
 import { stepOf } from '../model/plan-index.ts';
 import type { Concluded, RunState } from '../model/state.ts';
 import { elapsed, type ElapsedInterval } from '../model/elapsed-interval.ts';
+import { coolingsAgain } from '../timers/cooling.ts';
 import { creditedBy, forgetAnswer } from '../timers/clock-word.ts';
 import type { Readings } from '../model/types.ts';
 import type { FactBody } from '../model/facts.ts';
@@ -25,7 +26,7 @@ export function applyWithdrawal(state: RunState, at: Readings): RunState {
   });
   const forgotten = forgetAnswer(state);
   let next: RunState = {
-    ...forgotten,
+    ...coolingsAgain(forgotten, at),
     concluded: Object.fromEntries(
       judged
         .filter(({ stands }) => stands)

@@ -3,7 +3,7 @@ import type { RunState } from '../model/state.ts';
 import type { Observation, Readings, Request } from '../model/types.ts';
 import { amendPlan } from './amend.ts';
 import { pause, reportRecheck, resume, startRun, stopRun, takeNote } from './control.ts';
-import { clearFault, confirmSafe, reportFault } from './faults.ts';
+import { clearFault, confirmSafe, endCooling, reportFault } from './faults.ts';
 import { answerGate, overrideGate } from './gates.ts';
 import { observe } from './observe.ts';
 import { accept, ALLOWED, PROGRESS, refuse, refuseByStatus, type Decision } from './refusal.ts';
@@ -71,6 +71,8 @@ function handle(state: RunState, asked: Request, now: Readings): Decision {
       return reportFault(state, asked);
     case 'clear-fault':
       return clearFault(state, asked);
+    case 'end-cooling':
+      return endCooling(state, asked, now);
     case 'skip-step':
       return skipStep(state, asked);
     case 'stop-step':

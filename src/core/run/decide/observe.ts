@@ -3,6 +3,7 @@ import { alarmOf } from '../rules/alarms.ts';
 import type { RunState } from '../model/state.ts';
 import type { Observation, Readings } from '../model/types.ts';
 import { openSession } from './session.ts';
+import { coolingById } from '../timers/cooling.ts';
 import { timerById } from './timers.ts';
 import { accept, refuse, refuseByStatus, type Decision } from './refusal.ts';
 
@@ -37,7 +38,7 @@ function alarmTold(
   state: RunState,
   seen: Extract<Observation, { kind: 'alarm-handed' | 'alarm-failed' }>,
 ): Decision {
-  const timer = timerById(state, seen.timer);
+  const timer = timerById(state, seen.timer) ?? coolingById(state, seen.timer);
   if (!timer) {
     return refuse('timer-closed', message('engine.timer.ended', { id: seen.timer }));
   }

@@ -34,6 +34,7 @@ export type RefusalCode =
   | 'fault-open'
   | 'make-safe-first'
   | 'cold-first'
+  | 'cooling-first'
   | 'cannot-repeat'
   | 'danger-gate'
   | 'reason-missing'
@@ -102,6 +103,7 @@ export const ALLOWED: Readonly<Record<Request['kind'], readonly RunStatus[]>> = 
   resume: ['held', 'suspended', 'reviewing'],
   'report-fault': ['running', 'held', 'suspended', 'reviewing', 'closing'],
   'clear-fault': ['running', 'held', 'suspended', 'reviewing'],
+  'end-cooling': ['running', 'held', 'suspended', 'reviewing', 'closing'],
   'skip-step': ['running', 'held', 'suspended'],
   'stop-step': ['running', 'held', 'suspended', 'reviewing'],
   'repeat-step': ['running', 'held', 'suspended'],

@@ -66,6 +66,11 @@ export function startStep(state: RunState, asked: Asked<'start-step'>, now: Read
   return accept({ kind: 'step-started', step: step.id, attempt: one.attempt, by: 'person' });
 }
 
+/** While a burn is cooled nobody goes on into water or heat. */
+function heatsWhileCooling({ coolings }: RunState, step: Step, stage: number): boolean {
+  return coolings.length > 0 && (stageOf(step, stage)?.hazards.length ?? 0) > 0;
+}
+
 /** What keeps the stage in progress from being confirmed. */
 export function confirmObstacles(state: RunState, step: Step, now: Readings): readonly Refusal[] {
   const one = state.steps[step.id];
@@ -74,7 +79,7 @@ export function confirmObstacles(state: RunState, step: Step, now: Readings): re
   const found: Refusal[] = [];
   if (stage.say === undefined)
     found.push({ code: 'ends-by-itself', message: message('engine.step.ends-by-itself') });
-  if (faultsOf(state, step.id).length > 0)
+  if (faultsOf(state, step.id).length > 0 || heatsWhileCooling(state, step, one.stage + 1))
     found.push({
       code: 'fault-open',
       message: message('engine.step.fault-open'),

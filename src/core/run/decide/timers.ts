@@ -4,6 +4,7 @@ import { stepOf } from '../model/plan-index.ts';
 import { rightWallMs } from '../rules/rest-days.ts';
 import type { RunState, Timer } from '../model/state.ts';
 import { elapsed } from '../model/elapsed-interval.ts';
+import { coolingById } from '../timers/cooling.ts';
 import { isHold } from '../timers/timer.ts';
 import type { Readings, Request } from '../model/types.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
@@ -20,12 +21,12 @@ export function timerById(state: RunState, id: string): Timer | undefined {
 }
 
 /** Is it sounding for an answer? Also after its stage ended by itself. */
-export function isAlerting(timer: Timer): boolean {
+export function isAlerting(timer: Pick<Timer, 'announced' | 'acknowledged'>): boolean {
   return timer.announced && !timer.acknowledged;
 }
 
 export function acknowledgeTimer(state: RunState, asked: Asked<'acknowledge-timer'>): Decision {
-  const timer = timerById(state, asked.timer);
+  const timer = timerById(state, asked.timer) ?? coolingById(state, asked.timer);
   if (!timer) return timerClosed(asked.timer);
   if (!isAlerting(timer)) return refuse('not-alerting', message('engine.timer.does-not-call'));
   return accept({ kind: 'timer-acknowledged', timer: timer.id, cause: timer.cause });

@@ -134,6 +134,9 @@ function wishes(stand: Stand, seen: RunView, eager: boolean): readonly Request[]
   for (const fault of seen.faults) {
     if (!fault.cleared) wanted.push({ kind: 'clear-fault', faultId: fault.id });
   }
+  for (const { fault, over } of seen.coolings) {
+    if (over) wanted.push({ kind: 'end-cooling', faultId: fault, as: 'cooled' });
+  }
   for (const { step, confirmed } of seen.hot) {
     if (!confirmed) wanted.push({ kind: 'confirm-safe', step });
   }

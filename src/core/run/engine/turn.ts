@@ -9,6 +9,7 @@ import { chainIsDue, chainIsIdle } from '../rules/needs.ts';
 import { dependentsOf, needsMakeSafe, restartStage, stageOf } from '../model/plan-index.ts';
 import { begunSteps, shortages } from '../rules/resources.ts';
 import type { RunState, StepState, Timer } from '../model/state.ts';
+import { coolingsDue } from '../timers/cooling.ts';
 import { agreement, differences } from '../model/elapsed-interval.ts';
 import { isAlarm, isDue, isHold, lateByS } from '../timers/timer.ts';
 import type { Readings } from '../model/types.ts';
@@ -34,6 +35,7 @@ export function nextFacts(state: RunState, now: Readings): readonly FactBody[] {
 
 const RULES: readonly Rule[] = [
   clocks,
+  coolingsDue,
   closing,
   alarms,
   limitFaults,
@@ -54,7 +56,7 @@ export function clocks(state: RunState, now: Readings): readonly FactBody[] {
   return cause === 'agree' ? [] : [{ kind: 'clocks-disagree', cause, ...differences(anchor, now) }];
 }
 
-/** Stopping: what never began is not run, what is not hot is stopped, and then the run is closed. */
+/** Stopping: what never began is not run, what is not hot is stopped, and then the run is closed; never while a burn is cooled. */
 function closing(state: RunState): readonly FactBody[] {
   if (state.status !== 'closing') return [];
   const facts: FactBody[] = [];
@@ -75,7 +77,7 @@ function closing(state: RunState): readonly FactBody[] {
         reason: state.reason,
       });
   }
-  if (facts.length > 0 || open) return facts;
+  if (facts.length > 0 || open || state.coolings.length > 0) return facts;
   return [{ kind: 'run-closed', as: state.closingAs ?? 'stopped', reason: state.reason }];
 }
 

@@ -26,6 +26,7 @@ const KINDS: Readonly<Record<FactBody['kind'], true>> = {
   'gate-overridden': true,
   'fault-raised': true,
   'fault-cleared': true,
+  'cooling-ended': true,
   'clocks-disagree': true,
   'clock-answered': true,
   'clock-answer-withdrawn': true,

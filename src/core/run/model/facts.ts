@@ -1,5 +1,6 @@
 import type { Message } from '../../messages/index.ts';
 import type { FaultKind, Plan, Step } from '../../plan/index.ts';
+import type { CoolingEnd } from './cooling.ts';
 import type { Outcome, Readings } from './types.ts';
 
 /**
@@ -132,7 +133,14 @@ type FaultFact =
       readonly timer: string | null;
       readonly cause: number;
     }
-  | { readonly kind: 'fault-cleared'; readonly fault: string };
+  | { readonly kind: 'fault-cleared'; readonly fault: string }
+  /** A burn is no longer cooled; its fault is cleared with it. `cooledS`: proved. */
+  | {
+      readonly kind: 'cooling-ended';
+      readonly fault: string;
+      readonly as: CoolingEnd;
+      readonly cooledS: number;
+    };
 
 /** Of the clocks, and of what a person said about a gap. */
 export type ClockFact =

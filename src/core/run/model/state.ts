@@ -24,6 +24,8 @@ export type RunState = {
   readonly timers: Readonly<Record<string, Timer>>;
   readonly gates: Readonly<Record<string, GateState>>;
   readonly faults: readonly FaultState[];
+  /** Burns that are being cooled; a run does not close before a person said how each ended. */
+  readonly coolings: readonly Cooling[];
   readonly questions: readonly OpenQuestion[];
   /** Answers about gaps after which work went on, and which may prove wrong. */
   readonly reviewed: readonly ReviewedGap[];
@@ -145,6 +147,19 @@ export type Timer = {
   readonly lateByS: number;
   /** Right wall time at which the present cause came due, ms; null before. */
   readonly dueWallMs: number | null;
+};
+
+/** A burn that is being cooled: from the fault that told of it until a person says how it ended. */
+export type Cooling = {
+  /** What alarms and answers name; no timer of a step has such an id. */
+  readonly id: string;
+  readonly fault: string;
+  readonly startedWallMs: number;
+  readonly span: ElapsedInterval;
+  /** From 1; grows when it comes due anew, after an answer about the clock was taken back. */
+  readonly cause: number;
+  readonly announced: boolean;
+  readonly acknowledged: boolean;
 };
 
 export type GateState = {

@@ -1,5 +1,6 @@
 import type { Message } from '../../messages/index.ts';
 import type {
+  Deadline,
   FaultKind,
   Gate,
   Hazard,
@@ -9,6 +10,7 @@ import type {
   TimerRole,
   TimerSpec,
 } from '../../plan/index.ts';
+import type { CoolingEnd, CoolingView } from './cooling.ts';
 import type { RunStatus, StepStatus, TimerStatus } from './statuses.ts';
 
 /** The two clocks of the device, read by the host at the moment of a request. Milliseconds. */
@@ -50,6 +52,8 @@ export type Request =
       readonly text?: string;
     }
   | { readonly kind: 'clear-fault'; readonly faultId: string }
+  /** `cooled`: for the 20 minutes. `taken-over`: by a doctor or an ambulance. `mistake`: nobody is burned. */
+  | { readonly kind: 'end-cooling'; readonly faultId: string; readonly as: CoolingEnd }
   | { readonly kind: 'skip-step'; readonly step: string; readonly reason: string }
   | { readonly kind: 'stop-step'; readonly step: string; readonly reason: string }
   | { readonly kind: 'repeat-step'; readonly step: string; readonly reason: string }
@@ -266,6 +270,8 @@ export type RunView = {
   readonly timers: readonly TimerView[];
   readonly hot: readonly HotView[];
   readonly faults: readonly FaultView[];
+  /** Burns under running water, the one that needs longest first. */
+  readonly coolings: readonly CoolingView[];
   readonly review: readonly ReviewQuestion[];
   readonly reviewAnswers: readonly ReviewAnswer[];
   /** The clocks disagree, and a person is to say whether the wall time is right. */
@@ -286,8 +292,8 @@ export type RunView = {
   /** A rest day is now: no work begins, nothing sounds. */
   readonly restDay?: RestDayNow;
   readonly nextRestDay?: RestDayAhead;
-  /** By when all purging must be done; `leftS` is 0 once it is past. */
-  readonly deadline?: { readonly name: Message; readonly atWallMs: number; readonly leftS: number };
+  /** By when all purging is to be done, and after when nothing is purged; 0 left once it is past. */
+  readonly deadline?: Deadline & { readonly leftS: number; readonly hardLeftS: number };
   /** Alarms that nobody may have heard. */
   readonly alarmsFailed: readonly AlarmFailure[];
 };

@@ -71,21 +71,27 @@ export function alertsDue(
 ): readonly Alert[] {
   if (view.status === 'closed' || view.status === 'drafting') return [];
   const alerts: Alert[] = [];
-  for (const clock of view.timers) {
-    const sounding = clock.alerting;
-    if (!sounding && !(comes(view, clock) && clock.leftS <= ALERT_AHEAD_S)) continue;
-    const inS = sounding ? 0 : clock.leftS;
-    if (quiet.some((span) => inS >= span.fromS && inS < span.toS)) continue;
-    const family = familyOf(view, clock);
+  const add = (timer: string, family: AlertFamily, inS: number, sounding: boolean): void => {
+    if (quiet.some((span) => inS >= span.fromS && inS < span.toS)) return;
     const silentInS = Math.min(...quiet.map((span) => span.fromS).filter((fromS) => fromS > inS));
     alerts.push({
-      id: `${clock.id}!${family}`,
-      timer: clock.id,
+      id: `${timer}!${family}`,
+      timer,
       family,
       inS,
       sounding,
       ...(Number.isFinite(silentInS) ? { silentInS } : {}),
     });
+  };
+  for (const clock of view.timers) {
+    const sounding = clock.alerting;
+    if (!sounding && !(comes(view, clock) && clock.leftS <= ALERT_AHEAD_S)) continue;
+    add(clock.id, familyOf(view, clock), sounding ? 0 : clock.leftS, sounding);
+  }
+  for (const cooling of view.coolings) {
+    const inS = cooling.alerting ? 0 : cooling.leftS;
+    if ((cooling.over && !cooling.alerting) || inS > ALERT_AHEAD_S) continue;
+    add(cooling.id, 'due', inS, cooling.alerting);
   }
   return alerts.toSorted((a, b) => a.inS - b.inS);
 }

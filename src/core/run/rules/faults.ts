@@ -15,8 +15,20 @@ const INTERRUPTING: ReadonlySet<FaultKind> = new Set<FaultKind>([
   'undefined',
 ]);
 
-/** The plan's policy for a kind of fault; a kind it does not know is suspended on. */
+/** As in shared/fault-policies.json, which older plans do not have; a test holds the two together. */
+const BURNED: FaultPolicy = {
+  kind: 'burned',
+  policy: 'suspend',
+  name: message('cautions.fault.burned.name'),
+  doThis: ([1, 2, 3, 4, 5] as const).map((line) => message(`cautions.fault.burned.line-${line}`)),
+};
+
+/**
+ * The plan's policy for a kind of fault; a kind it does not know is suspended
+ * on. A burn halts every run, whatever its plan says or was made before.
+ */
 export function policyOf(plan: Plan, kind: FaultKind): FaultPolicy {
+  if (kind === 'burned') return BURNED;
   return (
     plan.faults.find((one) => one.kind === kind) ?? {
       kind,

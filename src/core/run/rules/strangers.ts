@@ -1,6 +1,7 @@
 import type { FactBody } from '../model/facts.ts';
 import { indexOf } from '../model/plan-index.ts';
 import type { RunState } from '../model/state.ts';
+import { coolingById } from '../timers/cooling.ts';
 import { scopeKeys } from './gates.ts';
 
 /**
@@ -17,7 +18,9 @@ export function namesNothing(state: RunState, body: FactBody): string | null {
     }
     case 'alarm-handed':
     case 'alarm-failed':
-      return Object.hasOwn(state.timers, body.timer) ? null : body.timer;
+      return Object.hasOwn(state.timers, body.timer) || coolingById(state, body.timer)
+        ? null
+        : body.timer;
     default:
       return null;
   }

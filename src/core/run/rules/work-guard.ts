@@ -89,7 +89,8 @@ function obstacleFor(
       return { why: 'reaches', what: 'rest-day', name: next.name };
     const { deadline } = plan.days;
     if (!deadline || step.phase !== 'purge') continue;
-    const { name, atWallMs } = deadline;
+    // Past the hour that is planned by, a person may still go on with more care: the view says what is asked.
+    const { name, atWallMs } = deadline.hard ?? deadline;
     if (wallMs >= atWallMs) return { why: 'inside', what: 'deadline', name };
     if (reaches({ fromWallMs: atWallMs }, wallMs, forS))
       return { why: 'reaches', what: 'deadline', name };

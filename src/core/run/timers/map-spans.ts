@@ -6,9 +6,9 @@ function mapped<T>(all: Readonly<Record<string, T>>, change: (one: T) => T): Rec
 }
 
 /**
- * Every open stopwatch of the state through one function: timers, waits that
- * ended by a clock, settling gates, time without a hand on the work, time
- * since a fixture was hot.
+ * Every open stopwatch of the state through one function: timers, burns that
+ * are cooled, waits that ended by a clock, settling gates, time without a hand
+ * on the work, time since a fixture was hot.
  */
 export function mapSpans(
   state: RunState,
@@ -20,6 +20,7 @@ export function mapSpans(
     timers: mapped(state.timers, (timer) =>
       timer.mode === 'running' ? { ...timer, span: change(timer.span, timer) } : timer,
     ),
+    coolings: state.coolings.map((one) => ({ ...one, span: alone(one.span) })),
     concluded: mapped(state.concluded, (one) => ({ ...one, span: alone(one.span) })),
     gates: mapped(state.gates, (gate) =>
       gate.settling ? { ...gate, settling: alone(gate.settling) } : gate,

@@ -10,6 +10,7 @@ import { indexOf, needsMakeSafe, owesCold, stageOf, coldStage } from '../model/p
 import { nextRestDay, restDayAt, rightWallMs } from '../rules/rest-days.ts';
 import type { RunState } from '../model/state.ts';
 import { clockQuestion } from '../timers/unproved-time.ts';
+import { coolingViews } from '../timers/cooling.ts';
 import { missingS } from '../timers/clock-word.ts';
 import type { FaultView, HotView, Readings, RunView, StepView } from '../model/types.ts';
 import { standingGaps } from '../rules/undone.ts';
@@ -34,6 +35,7 @@ export function view(state: RunState, readings: Readings): RunView {
     timers: timerViews(state, readings),
     hot: hotViews(state),
     faults: state.faults.map((fault) => faultView(state, fault)),
+    coolings: coolingViews(state, readings),
     review: state.questions.map(({ id, step, ask, gapS }) => ({ id, step, ask, gapS })),
     reviewAnswers: ALLOWED['withdraw-review-answer'].includes(state.status)
       ? standingGaps(state).map(({ id, step, ask }) => ({ id, step, ask }))
@@ -80,7 +82,11 @@ function restDays(
   const deadline = state.plan.days?.deadline;
   return {
     ...(deadline && {
-      deadline: { ...deadline, leftS: Math.max(0, inS(deadline.atWallMs)) },
+      deadline: {
+        ...deadline,
+        leftS: Math.max(0, inS(deadline.atWallMs)),
+        hardLeftS: Math.max(0, inS((deadline.hard ?? deadline).atWallMs)),
+      },
     }),
     ...(day && {
       restDay: { name: day.name, toWallMs: day.toWallMs, leftS: inS(day.toWallMs) },

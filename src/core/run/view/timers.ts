@@ -6,6 +6,7 @@ import { indexOf, stepOf } from '../model/plan-index.ts';
 import { cameDueIn, restDayTurnS, rightWallMs } from '../rules/rest-days.ts';
 import type { RunState, Timer } from '../model/state.ts';
 import { elapsed } from '../model/elapsed-interval.ts';
+import { coolingsWakeS } from '../timers/cooling.ts';
 import { isAlarm, lateByS, safeLeftS, wakeAfterS } from '../timers/timer.ts';
 import type { TimerView, Readings, TimerStatus } from '../model/types.ts';
 
@@ -76,7 +77,7 @@ export function timerViews(state: RunState, now: Readings): readonly TimerView[]
  */
 export function wakeInS(state: RunState, now: Readings): number | null {
   if (state.status === 'closed') return null;
-  let soonestS = restDayTurnS(state, now);
+  let soonestS = Math.min(restDayTurnS(state, now), coolingsWakeS(state, now));
   for (const timer of Object.values(state.timers)) {
     if (timer.mode !== 'running' || timer.announced) continue;
     const waits = !isAlarm(timer) && (state.status === 'reviewing' || isFrozen(state, timer.step));

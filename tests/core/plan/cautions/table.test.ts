@@ -3,8 +3,15 @@ import { SOURCE_KEYS } from '../../../../src/core/custom/index.ts';
 import { buildPlan, type Plan } from '../../../../src/core/plan/index.ts';
 import { CAUTIONS, FAULTS, type CautionKind } from '../../../../src/core/plan/cautions/index.ts';
 import { BY_AIR } from '../../../../src/core/plan/cautions/messages.ts';
-import { cautions as english } from '../../../../src/core/messages/english/cautions/index.ts';
+import { cautions } from '../../../../src/core/messages/english/cautions/index.ts';
+import { cooling } from '../../../../src/core/messages/english/run/cooling.ts';
 import { DEMOS, kitchenOf, noticeKeys, planOfDemo, step, stepsOf } from '../support/plans.ts';
+
+/** Words of the cautions and faults; what to do for a burn comes with the sheets of the run. */
+const english = {
+  ...cautions,
+  ...Object.fromEntries(Object.entries(cooling).filter(([key]) => key.startsWith('cautions.'))),
+};
 
 /** What the work needs, and how each must meet the person: asked first, kept on the screen, or said after. */
 const NEEDED: Readonly<Record<string, readonly CautionKind[]>> = {
@@ -96,6 +103,7 @@ describe('the table of cautions', () => {
   it('has a policy for every kind of fault', () => {
     expect(FAULTS.map(({ kind }) => kind).toSorted()).toEqual(
       [
+        'burned',
         'no-glow',
         'flame-out',
         'power-cut',

@@ -10,7 +10,7 @@ import {
 } from '../../../../src/core/kitchen/index.ts';
 import { CAUTIONS } from '../../../../src/core/plan/cautions/index.ts';
 import { buildPlan, roomNeedOf, type Plan, type Step } from '../../../../src/core/plan/index.ts';
-import { kitchens } from '../../kitchen/kitchen-arbitrary.ts';
+import { kitchens } from '../../kitchen/arbitrary/kitchen-arbitrary.ts';
 import { inEnglish } from '../../../support/english.ts';
 import { DEMOS, kitchenOf, only, withFixture, withMethod } from '../support/plans.ts';
 import { seen, WHERE, WHOLE } from './oracle.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { momentOf } from '../../../../src/core/calendar/index.ts';
 import type { Kitchen, Override, Place } from '../../../../src/core/kitchen/index.ts';
 import { buildPlan, checkPlan, describePlan, type Plan } from '../../../../src/core/plan/index.ts';
-import { kitchens } from '../../kitchen/kitchen-arbitrary.ts';
+import { kitchens } from '../../kitchen/arbitrary/kitchen-arbitrary.ts';
 import { inEnglish } from '../../../support/english.ts';
 import { endS, kitchenOf, noticeKeys, noticesText, startS } from '../support/plans.ts';
 
@@ -111,26 +111,39 @@ describe('a plan with a start and a place', () => {
 describe('the deadline of a kitchen for Passover', () => {
   const kitchen = passover({ ...kitchenOf('flat-coils'), place: NEW_YORK });
 
-  it('is an hour before the end of the fifth hour of the eve', () => {
+  it('is an hour before the end of the fourth hour of the eve, from dawn to nightfall', () => {
     const plan = buildPlan(kitchen, { startWallMs: at('2026-03-25T09:00', NEW_YORK.zone) });
-    const { atWallMs = 0 } = plan.days?.deadline ?? {};
-    // Sunrise 6:39, sunset 19:21 that day: five of its hours end near 11:56.
-    expect(Math.abs(atWallMs - at('2026-04-01T10:56', NEW_YORK.zone))).toBeLessThan(3 * 60_000);
+    const { atWallMs = 0, hard } = plan.days?.deadline ?? {};
+    // Sunrise 6:39, sunset 19:21 that day: 72 min before to 72 min after, four twelfths end at 10:29.
+    expect(Math.abs(atWallMs - at('2026-04-01T09:29', NEW_YORK.zone))).toBeLessThan(3 * 60_000);
+    const lights = at('2026-04-01T19:03', NEW_YORK.zone);
+    expect(Math.abs((hard?.atWallMs ?? 0) - lights)).toBeLessThan(3 * 60_000);
     for (const { id, phase } of plan.steps)
       if (phase === 'purge') expect(wall(plan, id).toMs, id).toBeLessThanOrEqual(atWallMs);
     expect(noticeKeys(plan)).toContain('plan.notice.leaven-hour');
-    expect(noticeKeys(plan)).not.toContain('plan.notice.purge-late');
+    expect(noticeKeys(plan)).not.toContain('plan.notice.after-fourth-hour');
   });
 
-  it('says by how much it is missed, and that no order of work would keep it', () => {
-    const plan = buildPlan(kitchen, { startWallMs: at('2026-03-31T18:00', NEW_YORK.zone) });
-    expect(plan.notices[0]).toMatchObject({
-      key: 'plan.notice.purge-late',
+  it('is later by the other reckoning, from sunrise to sunset', () => {
+    const household = { ...kitchen.household, leavenDay: 'sunrise-sunset' as const };
+    const plan = buildPlan(
+      { ...kitchen, household },
+      { startWallMs: at('2026-03-25T09:00', NEW_YORK.zone) },
+    );
+    const { atWallMs = 0 } = plan.days?.deadline ?? {};
+    expect(Math.abs(atWallMs - at('2026-04-01T09:53', NEW_YORK.zone))).toBeLessThan(3 * 60_000);
+  });
+
+  it('says by how much it is missed: before candle lighting it is asked, after it nothing is purged', () => {
+    const late = buildPlan(kitchen, { startWallMs: at('2026-03-31T18:00', NEW_YORK.zone) });
+    expect(late.notices[0]).toMatchObject({
+      key: 'plan.notice.after-candles',
       params: { certain: true },
     });
-    expect(noticesText(plan)).toMatch(
-      /purging ends \d+\.\d h after the deadline, and no other order of work would keep it: begin earlier/,
-    );
+    const hour = { ...kitchen, fixtures: kitchen.fixtures.filter(({ kind }) => kind === 'sink') };
+    const little = buildPlan(hour, { startWallMs: at('2026-03-31T10:00', NEW_YORK.zone) });
+    expect(little.notices[0]).toMatchObject({ key: 'plan.notice.after-fourth-hour' });
+    expect(checkPlan(little)).toEqual([]);
   });
 
   it('is on the Friday when the eve is a Sabbath, and says so', () => {
@@ -141,11 +154,9 @@ describe('the deadline of a kitchen for Passover', () => {
     expect(noticeKeys(plan)).toContain('plan.notice.eve-is-sabbath');
   });
 
-  it('has passed on the eve in the afternoon and in the festival', () => {
-    for (const text of ['2026-04-01T15:00', '2026-04-05T09:00']) {
-      const plan = buildPlan(kitchen, { startWallMs: at(text, NEW_YORK.zone) });
-      expect(noticeKeys(plan), text).toContain('plan.notice.leaven-passed');
-    }
+  it('is past on the eve in the afternoon: with more care until candle lighting', () => {
+    const plan = buildPlan(kitchen, { startWallMs: at('2026-04-01T15:00', NEW_YORK.zone) });
+    expect(noticeKeys(plan)).toContain('plan.notice.past-fourth-hour');
   });
 
   it('warns of a self-clean on the last day', () => {
@@ -159,6 +170,59 @@ describe('the deadline of a kitchen for Passover', () => {
     const other = { ...kitchen, household: { ...kitchen.household, purpose: 'mix-up' as const } };
     const plan = buildPlan(other, { startWallMs: at('2026-03-25T09:00', NEW_YORK.zone) });
     expect(plan.days).not.toHaveProperty('deadline');
+  });
+});
+
+describe('inside Passover', () => {
+  const flat = { ...kitchenOf('flat-coils'), place: NEW_YORK };
+  const WATER = ['pour', 'boil', 'boil-over', 'steam'];
+  const water = (kitchen: Kitchen, text: string) =>
+    buildPlan(kitchen, { startWallMs: at(text, NEW_YORK.zone) }).steps.filter(({ kind }) =>
+      WATER.includes(kind),
+    );
+
+  it.each(['2026-04-01T19:30', '2026-04-05T21:00', '2026-04-09T15:00'])(
+    'nothing is purged by water on %s, by either custom and for any purpose: it is closed up, and asked',
+    (text) => {
+      for (const custom of ['ashkenazic', 'sephardic'] as const)
+        for (const purpose of ['passover', 'new-kitchen'] as const) {
+          const kitchen = { ...flat, household: { ...flat.household, custom, purpose } };
+          const plan = buildPlan(kitchen, { startWallMs: at(text, NEW_YORK.zone) });
+          expect(plan.steps.filter(({ kind }) => WATER.includes(kind))).toEqual([]);
+          expect(checkPlan(plan)).toEqual([]);
+          expect(noticeKeys(plan)[0]).toBe('plan.notice.inside-passover');
+          const sink = plan.methods.find(({ fixture }) => fixture === 'sink');
+          expect(sink).toMatchObject({ method: 'cover', cover: true, checked: true });
+          expect(
+            plan.steps.some(({ kind, fixture }) => kind === 'cover' && fixture === 'sink'),
+          ).toBe(true);
+          expect(plan.questions.map(({ id }) => id)).toContain('ask-sink-inside-passover');
+        }
+    },
+  );
+
+  it('before candle lighting and after nightfall it is', () => {
+    expect(water(flat, '2026-04-01T12:00')).not.toEqual([]);
+    expect(water(flat, '2026-04-09T21:00')).not.toEqual([]);
+  });
+
+  it('what was answered for a fixture stands', () => {
+    const overrides = [
+      { fixture: 'sink', method: 'pour' as const, saidBy: 'Our rabbi', saidOn: '2026-04-02' },
+    ];
+    const kitchen = { ...flat, household: { ...flat.household, overrides } };
+    const poured = water(kitchen, '2026-04-05T21:00').filter(({ kind }) => kind === 'pour');
+    expect(new Set(poured.map(({ fixture }) => fixture))).toEqual(new Set(['sink']));
+  });
+});
+
+describe('after a rest day', () => {
+  it('people have three quarters of an hour before the first step', () => {
+    const flat = { ...kitchenOf('flat-coils'), place: NEW_YORK };
+    const plan = buildPlan(flat, { startWallMs: at('2026-03-28T18:00', NEW_YORK.zone) });
+    const [sabbath] = plan.days?.restDays ?? [];
+    const first = Math.min(...plan.steps.map(({ id }) => wall(plan, id).fromMs));
+    expect(first - (sabbath?.toWallMs ?? 0)).toBeGreaterThanOrEqual(45 * 60_000);
   });
 });
 

@@ -96,7 +96,7 @@ export const deeds: fc.Arbitrary<Deed>[] = [
     ),
   fc.constant(
     asks('acknowledges', (tablet) =>
-      tablet.view.timers
+      [...tablet.view.timers, ...tablet.view.coolings]
         .filter(({ alerting }) => alerting)
         .map(({ id }) => ({ kind: 'acknowledge-timer', timer: id })),
     ),
@@ -104,6 +104,14 @@ export const deeds: fc.Arbitrary<Deed>[] = [
   fc
     .constantFrom('flame-out', 'power-cut', 'co-alarm', 'cracked', 'undefined')
     .map((fault) => asks(`fault ${fault}`, () => [{ kind: 'report-fault', fault } as Request])),
+  fc.constant(asks('somebody is burned', () => [{ kind: 'report-fault', fault: 'burned' }])),
+  fc
+    .constantFrom('cooled', 'taken-over', 'mistake')
+    .map((as) =>
+      asks(`cooling ends: ${as}`, (tablet) =>
+        tablet.view.coolings.map(({ fault }) => ({ kind: 'end-cooling', faultId: fault, as })),
+      ),
+    ),
   fc.constant(
     asks('clears faults', (tablet) =>
       tablet.view.faults
@@ -138,7 +146,7 @@ export const deeds: fc.Arbitrary<Deed>[] = [
   fc.constantFrom('alarm-handed', 'alarm-failed').map((kind) => ({
     name: kind,
     does: (tablet) => {
-      for (const { id, cause, leftS } of tablet.view.timers)
+      for (const { id, cause, leftS } of [...tablet.view.timers, ...tablet.view.coolings])
         if (leftS < 90) tablet.tries({ kind, timer: id, cause, text: 'Sound is off.' });
     },
   })),

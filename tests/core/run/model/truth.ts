@@ -114,6 +114,7 @@ export function inspect(truth: Truth, tablet: Tablet, deed: Deed, before: RunSta
   }
   checkResources(state);
   checkTimers(truth, tablet, deed);
+  checkCoolings(truth, tablet);
 }
 
 /** I-17: when a purge step starts, the truth says that its fixture rested for a day, or somebody said why not. */
@@ -154,6 +155,25 @@ function checkResources(state: RunState): void {
       .filter((step) => ['active', 'unwinding'].includes(state.steps[step.id]?.status ?? ''))
       .reduce((sum, step) => sum + (step.demands[id] ?? 0), 0);
     expect(used).toBeLessThanOrEqual(capacity);
+  }
+}
+
+/** I-30: a burn's clock runs until a person's word, and never shows less than is truly left. */
+function checkCoolings(truth: Truth, tablet: Tablet): void {
+  const { facts, state, view } = tablet;
+  const told = facts.flatMap(({ body }) =>
+    body.kind === 'fault-raised' && body.faultKind === 'burned' ? [body.fault] : [],
+  );
+  const ended = facts.flatMap(({ body }) => (body.kind === 'cooling-ended' ? [body.fault] : []));
+  const open = told.filter((fault) => !ended.includes(fault));
+  expect(view.coolings.map(({ fault }) => fault).toSorted()).toEqual(open.toSorted());
+  if (open.length > 0) expect(['running', 'closed']).not.toContain(state.status);
+  for (const { id, leftS, over } of view.coolings) {
+    if (!truth.beganS.has(id)) truth.beganS.set(id, tablet.trueS);
+    const trueLeftS = 1200 - (tablet.trueS - (truth.beganS.get(id) ?? 0));
+    expect(leftS).toBeGreaterThanOrEqual(trueLeftS - SLACK_S);
+    if (over) expect(trueLeftS).toBeLessThanOrEqual(SLACK_S);
+    else expect(leftS).toBeGreaterThan(0);
   }
 }
 

@@ -136,18 +136,21 @@ describe('one guard before every way into work', () => {
   });
 });
 
+/** All is clean and rested. */
+const ready = () =>
+  planOf(
+    steps
+      .filter(({ phase }) => phase !== 'clean' && phase !== 'rest')
+      .map((one) => ({
+        ...one,
+        needs: one.needs.filter((need) => !need.step.startsWith('rest-')),
+      })),
+  );
+
 describe('the hour of leaven', () => {
   it('is in the view, and a purge that would end after it does not begin', () => {
     // Verifies: I-21
-    const plan = planOf(
-      steps
-        .filter(({ phase }) => phase !== 'clean' && phase !== 'rest')
-        .map((one) => ({
-          ...one,
-          needs: one.needs.filter((need) => !need.step.startsWith('rest-')),
-        })),
-    );
-    const tablet = new Tablet(withDays(plan, 5 * DAY_S, 6 * DAY_S, 1500));
+    const tablet = new Tablet(withDays(ready(), 5 * DAY_S, 6 * DAY_S, 1500));
     tablet.does({ kind: 'start-run' });
     tablet.opens('burner-clear', 'glow#1');
     tablet.opens('air');
@@ -155,12 +158,38 @@ describe('the hour of leaven', () => {
       name: asWritten('the hour of leaven'),
       atWallMs: NEW_YEAR_MS + 1_500_000,
       leftS: 1500,
+      hardLeftS: 1500,
     });
     expect(tablet.step('glow').status).toBe('ready');
     tablet.passes(700);
     expect(tablet.tries({ kind: 'start-step', step: 'glow' })).toBe('reaches-deadline');
     tablet.passes(900);
     expect(tablet.view.deadline?.leftS).toBe(0);
+    expect(tablet.tries({ kind: 'start-step', step: 'boil-1' })).toBe('past-deadline');
+  });
+
+  it('lets a purge begin until the end that nothing passes, and says what is asked meanwhile', () => {
+    // Verifies: I-21
+    const dated = withDays(ready(), 5 * DAY_S, 6 * DAY_S, 1500);
+    const hard = {
+      name: asWritten('candle lighting'),
+      atWallMs: NEW_YEAR_MS + 9_000_000,
+      asks: asWritten('Ask first.'),
+    };
+    const { days } = dated;
+    const deadline = {
+      name: asWritten('the fourth hour'),
+      atWallMs: NEW_YEAR_MS + 1_500_000,
+      hard,
+    };
+    const tablet = new Tablet({ ...dated, ...(days && { days: { ...days, deadline } }) });
+    tablet.does({ kind: 'start-run' });
+    tablet.opens('burner-clear', 'glow#1');
+    tablet.opens('air');
+    tablet.passes(2000);
+    expect(tablet.view.deadline).toMatchObject({ leftS: 0, hardLeftS: 7000, hard });
+    expect(tablet.tries({ kind: 'start-step', step: 'glow' })).toBeNull();
+    tablet.passes(7100);
     expect(tablet.tries({ kind: 'start-step', step: 'boil-1' })).toBe('past-deadline');
   });
 

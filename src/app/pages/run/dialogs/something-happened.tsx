@@ -1,10 +1,18 @@
 import { createSignal, For, Match, Show, Switch } from 'solid-js';
 import { asWritten, type Message } from '../../../../core/messages/index.ts';
-import type { VesselUnit } from '../../../../core/plan/index.ts';
+import type { FaultKind, FaultPolicy, VesselUnit } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
+import { SignalWord } from '../../../parts/signal-word.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
+
+/** Where a person is in danger; below them stands what is wrong with the work. */
+const DANGERS: readonly FaultKind[] = ['fire', 'gas-smell', 'co-alarm', 'unwell'];
+
+function isDanger(kind: FaultKind): boolean {
+  return kind === 'burned' || DANGERS.includes(kind);
+}
 
 type Part = 'menu' | 'used' | 'skip' | 'note';
 
@@ -44,23 +52,11 @@ export function SomethingHappened(props: HappenedProps) {
 function Menu(props: PartProps) {
   return (
     <>
+      <Dangers {...props} />
+      <h3>{t('run.happened.work')}</h3>
       <div class="fault-list">
-        <For each={props.view.plan.faults}>
-          {(fault) => (
-            <Action
-              class="button"
-              name={`fault-${fault.kind}`}
-              onPress={() =>
-                props.done({
-                  kind: 'report-fault',
-                  fault: fault.kind,
-                  ...(props.step ? { step: props.step.step.id } : {}),
-                })
-              }
-            >
-              {say(fault.name)}
-            </Action>
-          )}
+        <For each={props.view.plan.faults.filter(({ kind }) => !isDanger(kind))}>
+          {(fault) => <FaultButton {...props} fault={fault} />}
         </For>
         <For each={props.view.reviewAnswers}>
           {({ id, step }) => (
@@ -91,6 +87,50 @@ function Menu(props: PartProps) {
         </Action>
       </div>
     </>
+  );
+}
+
+/** A burn first: its clock starts with the press, and nothing is asked before. It is about a person, so about no step. */
+function Dangers(props: PartProps) {
+  const known = () =>
+    DANGERS.flatMap((kind) => props.view.plan.faults.find((fault) => fault.kind === kind) ?? []);
+  return (
+    <section class="dangers" aria-labelledby="dangers">
+      <h3 id="dangers" class="caution-line">
+        <SignalWord word="DANGER" /> {t('run.happened.danger')}
+      </h3>
+      <div class="danger-list">
+        <Action
+          class="button danger danger--first"
+          name="fault-burned"
+          onPress={() => props.done({ kind: 'report-fault', fault: 'burned' })}
+        >
+          {t('cautions.fault.burned.name')}
+          <small>{t('run.happened.burned.about')}</small>
+        </Action>
+        <For each={known()}>
+          {(fault) => <FaultButton {...props} class="danger" fault={fault} />}
+        </For>
+      </div>
+    </section>
+  );
+}
+
+function FaultButton(props: PartProps & { fault: FaultPolicy; class?: string }) {
+  return (
+    <Action
+      class={`button ${props.class ?? ''}`}
+      name={`fault-${props.fault.kind}`}
+      onPress={() =>
+        props.done({
+          kind: 'report-fault',
+          fault: props.fault.kind,
+          ...(props.step ? { step: props.step.step.id } : {}),
+        })
+      }
+    >
+      {say(props.fault.name)}
+    </Action>
   );
 }
 

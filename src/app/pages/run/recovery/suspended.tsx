@@ -20,25 +20,32 @@ type SuspendedProps = { view: RunView; send: (request: Request) => void };
 
 /** A fault stopped progress: what to do, then each fault cleared, each gate opened, then a person resumes. */
 export function Suspended(props: SuspendedProps) {
-  const open = () => props.view.faults.filter((fault) => !fault.cleared);
+  /** A burn has its own steps and its own clock, above. */
+  const cooling = () => props.view.coolings.length > 0;
+  const open = () => props.view.faults.filter((fault) => !fault.cleared && fault.kind !== 'burned');
   const unwinding = () =>
     props.view.steps.filter((s) => s.status === 'unwinding').map((s) => s.step.id);
-  const gates = () => (open().length > 0 ? [] : closedConditions(props.view));
+  /** To be made safe now; the rest of what is hot goes on. */
+  const waiting = () => props.view.hot.filter((hot) => unwinding().includes(hot.step));
+  const goingOn = () => props.view.hot.filter((hot) => !unwinding().includes(hot.step));
+  const gates = () => (open().length > 0 || cooling() ? [] : closedConditions(props.view));
   const title = () => {
+    if (cooling()) return t('run.suspended.meanwhile');
     const why = open()[0]?.name ?? props.view.reason;
     return why ? say(why) : t('run.suspended.stopped');
   };
   return (
     <section class="stage suspended" aria-label={t('run.suspended')}>
-      <h1 class="stage-sentence">{title()}</h1>
-      <Show when={open().length === 0 && props.view.hot.length > 0}>
-        <p class="quiet">{t('run.suspended.go-on')}</p>
+      <Show when={!cooling() || open().length + props.view.hot.length > 0}>
+        <h1 class="stage-sentence">{title()}</h1>
       </Show>
-      <MakeSafeRows
-        hot={props.view.hot}
-        asks={(hot) => unwinding().includes(hot.step)}
-        send={props.send}
-      />
+      <MakeSafeRows hot={waiting()} asks={() => true} send={props.send} />
+      <Show when={goingOn().length > 0}>
+        <Show when={open().length === 0}>
+          <p class="quiet">{t('run.suspended.go-on')}</p>
+        </Show>
+        <MakeSafeRows hot={goingOn()} asks={() => false} send={props.send} />
+      </Show>
       <Index each={open()}>
         {(fault) => (
           <div class="review-question" data-fault={fault().kind}>
@@ -59,9 +66,11 @@ export function Suspended(props: SuspendedProps) {
       <Show
         when={props.view.resumeBlockedBy.length === 0}
         fallback={
-          <ul class="quiet">
-            <Index each={props.view.resumeBlockedBy}>{(why) => <li>{say(why())}</li>}</Index>
-          </ul>
+          <Show when={!cooling()}>
+            <ul class="quiet">
+              <Index each={props.view.resumeBlockedBy}>{(why) => <li>{say(why())}</li>}</Index>
+            </ul>
+          </Show>
         }
       >
         <div class="main-bar">

@@ -112,6 +112,12 @@ function Middle(props: CurrentStepPanelProps) {
   const cautions = () =>
     props.view.plan.cautions.filter((c) => props.step.step.standing.includes(c.id));
   const details = () => props.step.step.stages[props.step.stage]?.detail ?? [];
+  /** Between the hour that is planned by and the one after which nothing is purged. */
+  const asked = () => {
+    const { deadline } = props.view;
+    const between = deadline?.hard && deadline.leftS === 0 && deadline.hardLeftS > 0;
+    return between && props.step.step.phase === 'purge' ? deadline.hard.asks : undefined;
+  };
   return (
     <div
       class="stage-middle"
@@ -126,6 +132,7 @@ function Middle(props: CurrentStepPanelProps) {
         </div>
       </Show>
       <div class="stage-words">
+        <Show when={asked()}>{(asks) => <p class="stage-asks">{say(asks())}</p>}</Show>
         <Show when={timer()}>
           {(c) => <Countdown leftS={c().leftS} label={c().label} over={c().alerting} />}
         </Show>

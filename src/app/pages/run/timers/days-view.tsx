@@ -56,7 +56,18 @@ export function DaysView(props: { view: RunView; nowMs: number }) {
             {t(deadline().leftS > 0 ? 'run.days.deadline' : 'run.days.deadline-passed', {
               name: deadline().name,
               when: when(deadline().atWallMs, props.nowMs),
-            })}
+            })}{' '}
+            <Show when={deadline().leftS === 0 && deadline().hardLeftS > 0 && deadline().hard}>
+              {(hard) => (
+                <>
+                  {say(hard().asks)}{' '}
+                  {t('run.days.deadline', {
+                    name: hard().name,
+                    when: when(hard().atWallMs, props.nowMs),
+                  })}
+                </>
+              )}
+            </Show>
           </p>
         )}
       </Show>

@@ -2,6 +2,7 @@ import type { Section } from '../../model/message.ts';
 
 /** What can go wrong, and what to do (shared/fault-policies.json). */
 export const faults = {
+  'cautions.fault.burned.name': 'Somebody is burned',
   'cautions.fault.no-glow.name': 'It does not glow',
   'cautions.fault.no-glow.line-1':
     'Darken the room and look again: a glow shows late in a bright kitchen.',
@@ -39,10 +40,11 @@ export const faults = {
   'cautions.fault.gas-smell.line-1': 'No flame, no switch, no phone inside.',
   'cautions.fault.gas-smell.line-2':
     'Close the valve if it is at hand, everybody out, and call from outside.',
-  'cautions.fault.unwell.name': 'Somebody feels unwell',
+  'cautions.fault.unwell.name': 'Somebody is hurt or unwell',
   'cautions.fault.unwell.line-1': 'Turn the heat off.',
-  'cautions.fault.unwell.line-2': 'Fresh air, water, and sit down.',
-  'cautions.fault.unwell.line-3': 'Call for help if it does not pass at once.',
+  'cautions.fault.unwell.line-2': 'Help them first: fresh air, sit or lie down.',
+  'cautions.fault.unwell.line-3':
+    'Call the emergency number if it is grave or does not pass at once.',
   'cautions.fault.kettle-failed.name': 'The kettle failed',
   'cautions.fault.kettle-failed.line-1': 'Unplug it and leave it closed until it is cool.',
   'cautions.fault.kettle-failed.line-2':

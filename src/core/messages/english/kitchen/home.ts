@@ -61,6 +61,8 @@ export const home = {
   'kitchen.purpose.mix-up': 'After a mix-up',
   'kitchen.lanes.back-to-front': 'Back to front (custom)',
   'kitchen.lanes.shortest': 'The shortest way',
+  'kitchen.leaven-day.dawn-nightfall': 'From dawn to nightfall (the earlier hour)',
+  'kitchen.leaven-day.sunrise-sunset': 'From sunrise to sunset',
   'kitchen.pour-until.reached': 'Every spot is reached',
   'kitchen.pour-until.heated': 'It is heated through (no text asks it)',
 

@@ -6,4 +6,11 @@ import { print } from './print.ts';
 import { shopping } from './shopping.ts';
 
 /** What the plan tells the household, and how it is printed. */
-export const plan = { ...notices, ...shopping, ...print, ...pours, ...charts, ...basis };
+export const plan = {
+  ...notices,
+  ...shopping,
+  ...print,
+  ...pours,
+  ...charts,
+  ...basis,
+};

@@ -10,6 +10,12 @@ function shareText(percent: number): string {
 }
 
 /** What the plan tells the household before it starts, and how it is printed. */
+type EveHours = {
+  readonly fourthWallMs: number;
+  readonly candlesWallMs: number;
+  readonly zone: string;
+};
+
 export const notices = {
   'plan.notice.circuit-overloaded': (
     {
@@ -117,13 +123,17 @@ export const notices = {
   'plan.notice.unused-vessels': ({ names }: { names: readonly string[] }) =>
     `Not used: ${names.join(', ')}, with no heater named, too weak to boil here, or too small beside the others.`,
   'plan.notice.no-change':
-    'By custom a vessel is not changed between meat and dairy (Magen Avraham 509:11, from memory): ask before you do.',
+    'By custom a vessel is not changed between meat and dairy (Magen Avraham 509:11): ask before you do.',
   'plan.notice.passover-hour':
-    'The purge must be over before the hour on the eve of Passover at which leaven becomes forbidden: plan it to end a day earlier.',
+    'The purge must be over before the fifth hour of the eve of Passover: plan it to end a day earlier.',
   'plan.notice.overnight': ({ step }: { step: Message }, f) =>
     `No working day is long enough for this, so it runs into the night: ${f.say(step)}`,
   'plan.notice.purge-late': ({ lateH, certain }: { lateH: number; certain: boolean }, f) =>
     `By this plan purging ends ${f.number(lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: begin earlier; a second kettle, a helper, or covering instead of pouring would shorten it.`,
+  'plan.notice.after-fourth-hour': ({ lateH, certain }: { lateH: number; certain: boolean }, f) =>
+    `By this plan purging ends ${f.number(lateH, 1)} h too late, and yet before candle lighting${certain ? '; no other order of work would keep the hour' : ''}. Water then needs more care: ask first. Or begin earlier; a second kettle, a helper, or covering instead of pouring would shorten it.`,
+  'plan.notice.after-candles': ({ lateH, certain }: { lateH: number; certain: boolean }, f) =>
+    `By this plan purging ends ${f.number(lateH, 1)} h too late, after candle lighting, when nothing is purged any more${certain ? '; no other order of work would keep it' : ''}. Begin earlier, or choose what to close up: cleaned, covered and kept out of use over Passover.`,
   'plan.notice.plan-late': ({ lateH, certain }: { lateH: number; certain: boolean }, f) =>
     `This plan ends ${f.number(lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: a second kettle, a helper, or covering instead of pouring would shorten it.`,
   'plan.notice.days-unknown': ({ place, start }: { place: boolean; start: boolean }) => {
@@ -135,25 +145,25 @@ export const notices = {
   },
   'plan.notice.last-day': ({ step }: { step: Message }, f) =>
     `On the last day before the deadline, with no day to spare if the lock or the cut-out fails: ${f.say(step)} Begin the work earlier.`,
-  'plan.notice.leaven-passed':
-    'The hour at which leaven becomes forbidden has passed: what is not purged by now is cleaned, closed up and kept out of use over Passover. Ask your rabbi.',
+  'plan.notice.past-fourth-hour': ({ fourthWallMs, candlesWallMs, zone }: EveHours, f) =>
+    `The fourth hour of the eve of Passover ended at ${f.moment(fourthWallMs, zone)}. Until candle lighting, ${f.moment(candlesWallMs, zone)}, water still purges, with more care: ask first. What is not purged by then is cleaned, closed up and kept out of use over Passover.`,
+  'plan.notice.inside-passover':
+    'It is Passover. Nothing is purged by water until it is over: the plan closes up what would be poured. Fire on the weekdays of the festival: ask your rabbi; else close that up too. Some let what rested 24 hours be purged by water: ask.',
   'plan.notice.eve-is-sabbath':
-    'This year the eve of Passover is a Sabbath: purging and burning are planned to end on the Friday before, by its fifth hour as in other years (Orach Chaim 444:1–2, from memory, not yet checked). Some let the rest of Friday serve: ask your rabbi.',
+    'This year the eve of Passover is a Sabbath: all purging ends on the Friday before it. It is planned to end by that day’s fourth hour, as in other years. Leaven is still allowed on that Friday: ask your rabbi whether purging may go on until candle lighting without more care.',
   'plan.notice.no-sun-on-eve':
     'At this place the sun does not rise and set on the eve of Passover, so its hours are not reckoned: the plan ends a day earlier. Ask your rabbi for the hour.',
   'plan.notice.leaven-hour': (
     {
-      leavenWallMs,
+      fourthWallMs,
+      fifthWallMs,
       purgeWallMs,
+      candlesWallMs,
       zone,
-    }: {
-      leavenWallMs: number;
-      purgeWallMs: number;
-      zone: string;
-    },
+    }: EveHours & { fifthWallMs: number; purgeWallMs: number },
     f,
   ) =>
-    `Leaven becomes forbidden at ${f.moment(leavenWallMs, zone)} (the end of the fifth hour of the day; many say the fourth); the plan purges until ${f.moment(purgeWallMs, zone)}.`,
+    `On the eve leaven is eaten until ${f.moment(fourthWallMs, zone)} (end of the fourth hour) and burned until ${f.moment(fifthWallMs, zone)} (end of the fifth). Water purges before the first of them: the plan is done by ${f.moment(purgeWallMs, zone)}. After it, until candle lighting, ${f.moment(candlesWallMs, zone)}, ask first.`,
   'plan.notice.dim-days': ({ day, untilHour }: { day: Message; untilHour: number }, f) =>
     `At this place the sun does not tell when ${f.say(day)} begins or ends at this time of the year (it does not set, or the night does not get dark): the plan leaves out all from lighting, or from noon where there is no sunset, to ${f.number(untilHour)}:00 on the morning after. Ask your rabbi for the hours.`,
   'plan.notice.recheck': ({ what }: { what: string }) =>
@@ -172,9 +182,6 @@ export const notices = {
     `your pour is ${f.number(flowLMin, 1)} L a minute`,
   'plan.calibration.reach': ({ percent }: { percent: number }, f) =>
     `a kettle reaches ${f.number(percent)} % as far as reckoned`,
-  'plan.deadline.before-eve': 'Purging ends before the eve of Passover',
-  'plan.deadline.before-leaven': ({ marginH }: { marginH: number }, f) =>
-    `Purging ends, ${f.number(marginH)} h before leaven is forbidden`,
   'plan.question.recheck': ({ fixture }: { fixture: string }) =>
     `Must this be purged again: ${fixture}?`,
   'plan.question.recheck.why': ({ what }: { what: string }) =>

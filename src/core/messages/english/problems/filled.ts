@@ -22,6 +22,7 @@ export const filled = {
   'problems.filled.country-mains': 'the mains voltage of the country',
   'problems.filled.vessel-power':
     'usual for an electric kettle in this country; 0 for what stands on the stove',
+  'problems.filled.utensil-count': 'one unless more are told',
   'problems.filled.vessel-count': 'one unless more are told',
   'problems.filled.altitude': 'sea level: water boils lower in the mountains',
   'problems.filled.tap-cold': 'usual for mains water and for kettle tests',

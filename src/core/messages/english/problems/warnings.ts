@@ -17,6 +17,12 @@ export const warnings = {
     `${ratedV} V on a circuit of ${voltsV} V`,
   'problems.voltage.allowed': ({ voltsV }: { voltsV: number }) => `about ${voltsV} V`,
   'problems.voltage.advice': 'Read the plate under it again.',
+  'problems.utensil-material.allowed': ({ materials }: { materials: string }) =>
+    `one of ${materials} for this kind`,
+  'problems.utensil-material.advice': 'Look at it again, or tell it as another kind.',
+  'problems.utensil-mass.allowed': ({ mostKg }: { mostKg: number }, f) =>
+    `at most ${f.shortNumber(mostKg, 3)} kg for its size`,
+  'problems.utensil-mass.advice': 'Solid silver would weigh less: weigh or measure it again.',
   'problems.no-fixtures.allowed': 'at least one fixture to plan',
   'problems.no-fixtures.advice':
     'Describe what is in the kitchen; until then there is nothing to plan.',

@@ -1,6 +1,8 @@
 import type { Message, Section } from '../../model/message.ts';
 import { after, attempt, ended, range, unended, type At, type Times } from './phrases.ts';
 
+type Cooled = At & { cooledS: number };
+
 /** What was done at each fixture, kettle by kettle. */
 export const fixtures = {
   'report.fixture': ({ name, designation }: { name: string; designation: Message }, f) =>
@@ -17,9 +19,8 @@ export const fixtures = {
     f,
   ) =>
     `Method: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${cover ? ', then cover' : ''}${term ? ` (${f.say(term)})` : ''}. ${ended(f.say(reason))}`,
-  'report.source': ({ source }: { source: Message }, f) => `Source: ${f.say(source)}.`,
-  'report.source-unchecked': ({ source }: { source: Message }, f) =>
-    `Source: ${f.say(source)} (cited from memory, not yet checked).`,
+  'report.source': ({ source, state }: { source: Message; state: Message }, f) =>
+    `Source: ${f.say(source)} (${f.say(state)}).`,
   'report.replaces-row': ({ by }: { by: Message }, f) =>
     `Replaces the row of the custom, by the word of: ${ended(f.say(by))}`,
   'report.open-when-planned': ({ ask, untilThen }: { ask: Message; untilThen: Message }, f) =>
@@ -117,6 +118,14 @@ export const fixtures = {
     `Fault, ${f.dateTime(wallMs, zone)}: ${f.say(name)} at “${f.say(step)}”${after(f.say(text))}.`,
   'report.fault.not-cleared': 'Not reported as put right.',
   'report.fault.cleared': ({ wallMs, zone }: At, f) => `Put right ${f.dateTime(wallMs, zone)}.`,
+  'report.cooling.open': 'No word yet on how its cooling ended.',
+  'report.cooling.clock': 'The clock of the cooling',
+  'report.cooling.cooled': ({ wallMs, zone, cooledS }: Cooled, f) =>
+    `Cooled and covered, by a person’s word ${f.dateTime(wallMs, zone)}: ${f.duration(cooledS, 'down')} of cooling seen.`,
+  'report.cooling.taken-over': ({ wallMs, zone, cooledS }: Cooled, f) =>
+    `A doctor or an ambulance took over ${f.dateTime(wallMs, zone)}, after ${f.duration(cooledS, 'down')} of cooling seen.`,
+  'report.cooling.mistake': ({ wallMs, zone, cooledS }: Cooled, f) =>
+    `Started by mistake, nobody was burned: said ${f.dateTime(wallMs, zone)}, after ${f.duration(cooledS, 'down')}.`,
   'report.steps': 'Steps:',
   'report.step': ({ step, attempt }: { step: Message; attempt: Message }, f) =>
     `${unended(f.say(step))}: ${f.say(attempt)}`,

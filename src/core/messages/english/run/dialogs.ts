@@ -11,6 +11,9 @@ export const dialogs = {
   'run.fault.tell': ({ fault }: { fault: Message }, f) => `Tell it: ${f.say(fault).toLowerCase()}`,
   'run.fault.well': 'All is well',
 
+  'run.happened.danger': 'Somebody is in danger',
+  'run.happened.burned.about': '20 minutes of cooling start at once',
+  'run.happened.work': 'Something with the work',
   'run.happened.used': 'A fixture was used or touched',
   'run.happened.broke-off': ({ step }: { step: Message }, f) =>
     `It did not go on, after all: ${f.say(step)}`,

@@ -1,5 +1,7 @@
-import { amend } from './amend.ts';
+import { cooling } from './cooling.ts';
 import { dialogs } from './dialogs.ts';
+import { gaps } from './gaps.ts';
+import { refusals } from './refusals.ts';
 
-/** What a run says after its first moment: in its sheets, and of changes of its plan. */
-export const runLater = { ...dialogs, ...amend };
+/** What a run says after its first moment: in its sheets, after gaps, for a burn, and where the engine refuses. */
+export const runLater = { ...dialogs, ...cooling, ...gaps, ...refusals };

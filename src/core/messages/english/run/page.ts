@@ -2,7 +2,7 @@ import type { Message, Section } from '../../model/message.ts';
 
 type Progress = { done: number; of: number };
 
-/** Round the step: what the device promises, what else can be pressed, before and after the run. */
+/** Round the step: what the device promises, and what else can be pressed. */
 export const page = {
   'run.light.sound.armed': 'Sound ready',
   'run.light.sound.touch-to-arm': 'Touch to arm the sound',
@@ -41,45 +41,4 @@ export const page = {
   'run.alarm-failed.other': 'The sound could not be made.',
   'run.written-anew':
     'The stored journal was deleted from outside during the run. This page wrote it down again, whole, from what it had in memory.',
-
-  'run.start.title': 'Ready to begin',
-  'run.start.about': ({ steps, lengthS }: { steps: number; lengthS: number }, f) =>
-    `${f.number(steps)} ${f.plural(steps, { one: 'step', other: 'steps' })} over ${f.duration(lengthS)}. Stop and come back whenever you need: clocks go on, and nothing is lost.`,
-  'run.start.kept.kept': 'What is written down stays on this tablet until you delete it.',
-  'run.start.kept.may-be-deleted':
-    'This browser may delete what is stored when room is short or the app is not used for days: add it to the home screen, and save the run as a file when it is over.',
-  'run.start.kept.not-supported':
-    'This browser does not promise to keep what is stored: save the run as a file.',
-  'run.start.kept.unknown':
-    'The browser has not said whether it keeps what is stored: save the run as a file.',
-  'run.start.awake':
-    'The tablet cannot wake itself: keep it plugged in, this page open, and the screen on.',
-  'run.start.standing':
-    'Follow makers’ manuals and local codes; gas, electrical and plumbing work is for licensed people. The app gives no ruling and no guarantee of safety. In need, call the local emergency number.',
-  'run.start.hearing': 'Hearing check',
-  'run.start.hearing.ask': 'Can you hear the alarm from where you will work?',
-  'run.start.hearing.play': 'Play the alarm',
-  'run.start.hearing.again': 'Play it again',
-  'run.start.hearing.heard': 'I heard it',
-  'run.start.hearing.done': 'Heard.',
-  'run.start.hearing.blocked':
-    'The browser blocked the sound. Raise the volume, turn off silent mode, and play it again.',
-  'run.start.hearing.deaf':
-    'I cannot hear it; I will watch the screen instead (written into the record)',
-  'run.start.hearing.deaf-note': 'Started without a heard sound: alerts are watched on the screen.',
-  'run.start.first': 'First',
-  'run.start.now': ({ wallMs, zone }: { wallMs: number; zone: string }, f) =>
-    `It is ${f.moment(wallMs, zone)}`,
-  'run.start.press': 'Start',
-  'run.start.hear-first': 'Hear the alarm first',
-
-  'run.closed.completed': 'Done',
-  'run.closed.failed': 'Ended by a fault',
-  'run.closed.stopped': 'Stopped',
-  'run.closed.all-done': ({ of }: { of: number }, f) =>
-    `${f.number(of)} of ${f.number(of)} steps were done.`,
-  'run.closed.some-done': ({ done, undone, of }: Progress & { undone: number }, f) =>
-    `${f.number(done)} of ${f.number(of)} steps were done, ${f.number(undone)} ${f.plural(undone, { one: 'was', other: 'were' })} not.`,
-  'run.closed.mark': 'Mark the treated places now, so that nobody uses them by mistake.',
-  'run.closed.record': 'See the record',
 } satisfies Section;

@@ -1,6 +1,6 @@
 import type { Section } from '../../model/message.ts';
 
-/** What makes safe: here from the first moment of a run. */
+/** What makes safe, and the clock of a burn: here from the first moment of a run. */
 export const stop = {
   'run.stop': 'Stop – make safe',
   'run.stop.dialog': 'Stop and make safe',
@@ -8,6 +8,10 @@ export const stop = {
   'run.stop.first': 'Do this first, whatever you press:',
   'run.stop.danger':
     'Fire, gas or someone hurt: get out and call the local emergency number. The app can wait.',
+  'run.cooling': 'Somebody is burned',
+  'run.cooling.run': 'Keep the cool water running over the burn',
+  'run.cooling.over': '20 minutes are over: now cover it',
+  'run.cooling.steps': 'What to do',
   'run.stop.press': 'Stop the run now',
   'run.stop.lead': 'Lead the run here, to stop it',
   'run.stop.keep-going': 'Keep going',

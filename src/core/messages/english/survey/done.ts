@@ -41,6 +41,7 @@ export const done = {
   'survey.done.lighting': 'Lighting changed',
   'survey.done.lanes': 'Lanes changed',
   'survey.done.pour-until': 'Pouring changed',
+  'survey.done.leaven-day': 'Hours of leaven changed',
   'survey.done.arm': 'Arm changed',
   'survey.done.own-custom': 'Our own custom changed',
 
@@ -57,6 +58,9 @@ export const done = {
   'survey.what.sprayer': 'sprayer',
   'survey.what.drainboard': 'drainboard',
   'survey.what.shelves': 'shelves',
+  'survey.what.varnished': 'varnish',
+  'survey.what.kneaded': 'dough',
+  'survey.what.hotFood': 'hot food',
   'survey.what.power': 'power',
   'survey.what.circuit': 'circuit',
   'survey.what.circuit-told': 'circuit told',

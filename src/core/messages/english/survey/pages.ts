@@ -155,5 +155,6 @@ export const pages = {
   'survey.people.lighting': 'Candles lit before sunset',
   'survey.people.lanes': 'Lanes of a pour',
   'survey.people.pour-until': 'Pour until',
+  'survey.people.leaven-day': 'Hours of leaven on the eve',
   'survey.people.arm': 'Reach over a counter’s edge, pouring',
 } satisfies Section;

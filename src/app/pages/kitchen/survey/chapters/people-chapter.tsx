@@ -4,6 +4,7 @@ import { ownCustomOf } from '../../../../../core/custom/index.ts';
 import {
   CUSTOMS,
   LANE_DIRECTIONS,
+  LEAVEN_DAYS,
   POUR_UNTIL,
   LIMITS,
   PURPOSES,
@@ -110,6 +111,15 @@ export function PeopleChapter(props: { survey: SurveyController }) {
           choices={LANE_DIRECTIONS.map((id) => ({ id, name: t(`kitchen.lanes.${id}`) }))}
           onPick={(laneDirection) => set({ laneDirection }, message('survey.done.lanes'))}
         />
+        <Show when={household().purpose === 'passover'}>
+          <Pick
+            label={t('survey.people.leaven-day')}
+            path="household.leavenDay"
+            value={household().leavenDay ?? 'dawn-nightfall'}
+            choices={LEAVEN_DAYS.map((id) => ({ id, name: t(`kitchen.leaven-day.${id}`) }))}
+            onPick={(leavenDay) => set({ leavenDay }, message('survey.done.leaven-day'))}
+          />
+        </Show>
         <Pick
           label={t('survey.people.pour-until')}
           path="household.pourUntil"

@@ -1,0 +1,3 @@
+export { buildUtensilPlan } from './build-utensil-plan.ts';
+export { describeUtensils } from './describe/describe-utensils.ts';
+export type * from './model/types.ts';
