@@ -1,4 +1,4 @@
-import { run, type Mutation } from './types.ts';
+import { promise, run, type Mutation } from './types.ts';
 
 /** A plan changed in the run guards no less than before. */
 export const amendmentMutations: readonly Mutation[] = [
@@ -46,5 +46,14 @@ export const amendmentMutations: readonly Mutation[] = [
     replace: '  for (const sibling of siblings.slice(0, 0)) {',
     why: 'An added kettle is poured without gloves asked for.',
     tests: [run('amend')],
+  },
+  {
+    id: 'ran-out-gives-to-what-is-over',
+    breaks: ['I-29'],
+    file: 'src/core/plan/amend/ran-out.ts',
+    find: 'const isAgain = later.some((one) => hasBegun(one.pour.id));',
+    replace: 'const isAgain = hasBegun(fixture.id);',
+    why: 'What a kettle poured again leaves dry is given to kettles that are over, and nobody pours it.',
+    tests: [promise('plans/ran-out'), 'tests/core/plan/ran-out.test.ts'],
   },
 ];

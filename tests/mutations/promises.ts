@@ -30,6 +30,15 @@ export const promiseMutations: readonly Mutation[] = [
     tests: [promise('time-in-doubt')],
   },
   {
+    id: 'set-back-clock-owes-nothing',
+    breaks: ['I-20'],
+    file: 'src/core/run/model/elapsed-interval.ts',
+    find: 'const claimS = span.claimS - creditedS;',
+    replace: 'const claimS = 0;',
+    why: 'A gap judged while the clock stands back is credited all that the clock makes good again.',
+    tests: [promise('time-in-doubt')],
+  },
+  {
     id: 'starts-below-build-date',
     breaks: ['I-20'],
     file: 'src/core/run/decide/control.ts',
@@ -54,6 +63,15 @@ export const promiseMutations: readonly Mutation[] = [
     find: '(rightWallMs(state, now) - asked.sinceWallMs)',
     replace: '(now.wallMs - asked.sinceWallMs)',
     why: 'The time of the last hot use is counted on a clock known to be wrong.',
+    tests: [promise('dated-back')],
+  },
+  {
+    id: 'dated-back-by-a-clock-nobody-looked-at',
+    breaks: ['I-17', 'I-26'],
+    file: 'src/core/run/decide/timers.ts',
+    find: ' || !(told || isFirstWord))',
+    replace: ')',
+    why: 'A clock that stood a day ahead from the start credits that day to a rest.',
     tests: [promise('dated-back')],
   },
   {
