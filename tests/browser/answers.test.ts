@@ -1,5 +1,8 @@
+import { readFileSync } from 'node:fs';
 import type { Locator } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
+import { questionList } from '../../src/core/custom/index.ts';
+import { parseKitchen } from '../../src/core/kitchen/index.ts';
 import { message } from '../../src/core/messages/index.ts';
 import { format, say, t } from './support/language.ts';
 import { onTablet } from './support/on-tablet.ts';
@@ -29,6 +32,18 @@ const minutes = (n: number) => new RegExp(String.raw`\b${format.number(n)}\b`);
 /** What is called by a key inside a part of the page. */
 const buttonIn = (part: Locator, text: string) =>
   part.getByRole('button', { name: text, exact: true });
+
+/** How many answers the first question about a fixture of the demo is known to have. */
+function answersAbout(fixture: string): number | undefined {
+  const read = parseKitchen(readFileSync('demo-kitchens/mountain-gas.kitchen.json', 'utf8'));
+  if ('problems' in read) throw new Error('The demo kitchen does not read.');
+  const { kitchen } = read;
+  const id = kitchen.fixtures.find(({ name }) => name === fixture)?.id;
+  const asked = questionList(kitchen).toAsk.find(
+    (one) => one.fixture === id && one.answers?.length,
+  );
+  return asked?.answers?.length;
+}
 
 async function openDemo(): Promise<void> {
   await on.load('kitchen');
@@ -87,6 +102,21 @@ describe('answers', () => {
     const before = await openAsks().count();
     expect(before).toBeGreaterThan(1);
     await picture('5-questions');
+    const button = locate('[data-action="what-it-changes"]').first();
+    // The button goes when it is pressed: the question is held by its place in the list.
+    const ask = openAsks().nth(
+      await button.evaluate((one) => {
+        const item = one.closest('li');
+        return item?.parentElement ? [...item.parentElement.children].indexOf(item) : -1;
+      }),
+    );
+    const fixture = await ask.getByRole('heading').innerText();
+    await button.click();
+    const lines = ask.locator('.question-changes > li');
+    await expect.poll(() => lines.count(), { timeout: 15_000 }).toBe(answersAbout(fixture));
+    for (const line of await lines.allInnerTexts())
+      expect(line).toMatch(/ends (at the same time|.* (earlier|later)), with .*kettles?/);
+    await picture('5-questions-changes');
     await buttonIn(openAsks().first(), t('plan-page.questions.enter')).click();
     await picture('5-answer-sheet');
     await buttonIn(screen.dialog(), t('plan-page.back')).click();

@@ -1,7 +1,14 @@
 import { createSignal } from 'solid-js';
+import type { ChosenQuestion } from '../../../core/custom/index.ts';
 import type { Kitchen, KitchenProblem } from '../../../core/kitchen/index.ts';
 import { message, type Message } from '../../../core/messages/index.ts';
-import type { HeatChart, Plan, PlanOptions, PourChart } from '../../../core/plan/index.ts';
+import type {
+  AnswerChange,
+  HeatChart,
+  Plan,
+  PlanOptions,
+  PourChart,
+} from '../../../core/plan/index.ts';
 import type { KitchenStore, SettingsStore } from '../../../host/kitchens/index.ts';
 import { reasonOf } from '../failures/reason.ts';
 import { createKitchenLibrary } from './kitchen-library.ts';
@@ -13,9 +20,16 @@ export type PlanPictures = {
   readonly pours: readonly PourChart[];
   /** What each assumption does to the litres; takes as long as several plans, so it waits until it is looked at. */
   readonly pourMoves: () => readonly Message[];
+  /** What each known answer to a question would make of the plan; as long as several plans, too. */
+  readonly changes: (question: ChosenQuestion) => readonly AnswerChange[];
 };
 
-const NO_PICTURES: PlanPictures = { heat: [], pours: [], pourMoves: () => [] };
+const NO_PICTURES: PlanPictures = {
+  heat: [],
+  pours: [],
+  pourMoves: () => [],
+  changes: () => [],
+};
 
 /**
  * Which kitchen is open: one kept on this tablet under its id, a demo as
@@ -70,7 +84,8 @@ function createPlanOf(
 
   const settle = async (): Promise<boolean> => {
     clearTimeout(timer);
-    const { buildPlan, heatCharts, moveMessage, pourCharts, pourMoves } = await planner();
+    const { buildPlan, heatCharts, moveMessage, pourCharts, pourMoves, whatItChanges } =
+      await planner();
     const now = kitchen();
     if (now === planned) return plan() !== undefined;
     const options = now && (await optionsOf(now));
@@ -85,6 +100,7 @@ function createPlanOf(
               heat: heatCharts(next),
               pours: pourCharts(next),
               pourMoves: () => pourMoves(next).map(moveMessage),
+              changes: (question) => whatItChanges(next.kitchen, question, options),
             }
           : NO_PICTURES,
       );

@@ -11,5 +11,6 @@ export {
   pourCharts,
   pourMoves,
   ranOut,
+  whatItChanges,
 } from '../../../core/plan/index.ts';
 export { calibrationOf } from '../../../core/calibration/index.ts';

@@ -114,7 +114,11 @@ export function PlanPage(props: {
           </div>
         </section>
         <section classList={{ 'part--off': part() !== 'ask' }} aria-label={t('plan-page.part.ask')}>
-          <Questions kitchen={kitchen()} onKitchen={props.onKitchen} />
+          <Questions
+            kitchen={kitchen()}
+            onKitchen={props.onKitchen}
+            changes={props.pictures.changes}
+          />
         </section>
         <section
           classList={{ 'part--off': part() !== 'lists' }}

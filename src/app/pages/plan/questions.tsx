@@ -10,8 +10,10 @@ import {
   type ChosenQuestion,
 } from '../../../core/custom/index.ts';
 import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
+import type { AnswerChange } from '../../../core/plan/index.ts';
 import { downloadText, shareText } from '../../../host/files/index.ts';
 import { Action } from '../../parts/press/action.tsx';
+import { AnswerChanges } from './answer-changes.tsx';
 import { AnswerSheet } from './answer-sheet.tsx';
 import { FoundSheet } from './found-sheet.tsx';
 import { printOnly } from './print-only.ts';
@@ -35,6 +37,7 @@ async function share(kitchen: Kitchen): Promise<void> {
 export function Questions(props: {
   kitchen: Kitchen;
   onKitchen?: ((kitchen: Kitchen) => void) | undefined;
+  changes: (question: ChosenQuestion) => readonly AnswerChange[];
 }) {
   const list = createMemo(() => questionList(props.kitchen));
   const [asked, setAsked] = createSignal<Asked>();
@@ -75,6 +78,7 @@ export function Questions(props: {
         nameOf={(id) => fixtureOf(id)?.name ?? id}
         button={t('plan-page.questions.enter')}
         onAnswer={props.onKitchen && answer}
+        changes={props.changes}
       />
       <Show when={list().toFind.length > 0}>
         <h3 class="questions-part">{t('plan-page.questions.to-look')}</h3>
@@ -84,6 +88,7 @@ export function Questions(props: {
           nameOf={(id) => fixtureOf(id)?.name ?? id}
           button={t('plan-page.questions.say-what')}
           onAnswer={props.onKitchen && answer}
+          changes={props.changes}
         />
       </Show>
       <Answered kitchen={props.kitchen} list={list().answered} onKitchen={props.onKitchen} />
@@ -139,6 +144,7 @@ function Open(props: {
   nameOf: (fixture: string) => string;
   button: string;
   onAnswer: ((question: ChosenQuestion) => void) | undefined;
+  changes: (question: ChosenQuestion) => readonly AnswerChange[];
 }) {
   return (
     <Show when={props.list.length > 0} fallback={<p class="quiet">{props.none}</p>}>
@@ -153,6 +159,9 @@ function Open(props: {
                 <p class="question-until">
                   <strong>{t('plan-page.questions.until-then')}</strong> {say(question.untilThen)}
                 </p>
+                <Show when={(question.answers ?? []).length > 0}>
+                  <AnswerChanges question={question} changes={props.changes} />
+                </Show>
               </div>
               <div class="answer-line" aria-hidden="true">
                 <span>{t('plan-page.questions.line.answer')}</span>

@@ -2,6 +2,7 @@ import type { Formatter, Message, Section } from '../model/message.ts';
 
 const S_DAY = 86_400;
 const S_HOUR = 3600;
+const S_MINUTE = 60;
 
 /** "2 days 5 h", "5 h", "40 min"; cut, so that nobody counts on more than there is. */
 function daysAndHours(leftS: number, f: Formatter): string {
@@ -147,6 +148,22 @@ export const planPage = {
   'plan-page.questions.to-look': 'To look at yourselves',
   'plan-page.questions.say-what': 'Say what it is',
   'plan-page.questions.until-then': 'Until then:',
+  'plan-page.questions.changes': 'What would an answer change?',
+  'plan-page.questions.change': (
+    { answer, finishS, kettles }: { answer: Message; finishS: number; kettles: number },
+    f,
+  ) => {
+    const end =
+      Math.abs(finishS) < S_MINUTE
+        ? 'ends at the same time'
+        : `ends ${f.duration(Math.abs(finishS))} ${finishS < 0 ? 'earlier' : 'later'}`;
+    const many = Math.abs(kettles);
+    const water =
+      many === 0
+        ? 'as many kettles'
+        : `${f.number(many)} ${f.plural(many, { one: 'kettle', other: 'kettles' })} ${kettles < 0 ? 'fewer' : 'more'}`;
+    return `${f.say(answer)} The plan then ${end}, with ${water}.`;
+  },
   'plan-page.questions.line.answer': 'Answer',
   'plan-page.questions.line.said-by': 'Said by',
   'plan-page.questions.line.on': 'On',

@@ -3,7 +3,7 @@ import type { Kitchen } from '../../kitchen/index.ts';
 import { buildPlan, type PlanOptions } from './build-plan.ts';
 
 /** What one answer would make of a plan, against the plan without it; below 0 is saved. */
-type Change = {
+export type AnswerChange = {
   readonly answer: RowAnswer;
   readonly finishS: number;
   readonly kettles: number;
@@ -23,7 +23,7 @@ export function whatItChanges(
   kitchen: Kitchen,
   question: Pick<ChosenQuestion, 'fixture' | 'row' | 'part' | 'answers'>,
   options: PlanOptions = {},
-): readonly Change[] {
+): readonly AnswerChange[] {
   const before = buildPlan(kitchen, options);
   return (question.answers ?? []).map((answer) => {
     const after = buildPlan(withAnswer(kitchen, answerAs(question, answer, TRIED)), options);
