@@ -5,6 +5,7 @@ import './styles/shell.css';
 import './styles/fields.css';
 import './styles/pictures.css';
 import './styles/run/current-step.css';
+import './styles/run/gate.css';
 import './styles/run/run-parts.css';
 import './styles/run/run.css';
 import { App } from './app.tsx';

@@ -87,8 +87,10 @@ function roomWith(
 
 /** By the custom; inside Passover without water. */
 function choicesOf(kitchen: Kitchen, startWallMs: number | undefined): PlanContext['choices'] {
-  const { place } = kitchen;
-  const inside = place && startWallMs !== undefined && isPassover(place, startWallMs);
+  const { place, household } = kitchen;
+  const { lightingMin } = household;
+  const inside =
+    place && startWallMs !== undefined && isPassover({ ...place, lightingMin }, startWallMs);
   return new Map(
     kitchen.fixtures.map((one) => {
       const choice = chooseMethod(one, kitchen);

@@ -87,7 +87,9 @@ function ofSpring(
 
 /** By when a kitchen for Passover must be purged, when that hour is near enough to plan by. */
 export function deadlineOf(kitchen: Kitchen, place: Place, startWallMs: number): DeadlineFound {
-  if (isPassover(place, startWallMs)) return { notices: [message('plan.notice.inside-passover')] };
+  const { lightingMin } = kitchen.household;
+  if (isPassover({ ...place, lightingMin }, startWallMs))
+    return { notices: [message('plan.notice.inside-passover')] };
   if (kitchen.household.purpose !== 'passover') return { notices: [] };
   const today = dayNumber(wallTime(startWallMs, place.zone));
   const eve = nextHebrew(today, MONTH, 14);

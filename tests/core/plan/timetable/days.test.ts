@@ -201,6 +201,12 @@ describe('inside Passover', () => {
     },
   );
 
+  it('begins when the household lights', () => {
+    const household = { ...flat.household, lightingMin: 40 };
+    expect(water({ ...flat, household }, '2026-04-01T18:50')).toEqual([]);
+    expect(water(flat, '2026-04-01T18:50')).not.toEqual([]);
+  });
+
   it('before candle lighting and after nightfall it is', () => {
     expect(water(flat, '2026-04-01T12:00')).not.toEqual([]);
     expect(water(flat, '2026-04-09T21:00')).not.toEqual([]);
