@@ -19,6 +19,8 @@ type Cooling = {
   readonly lengthS: number;
   readonly reason: Message;
   readonly makeSafe: Message;
+  /** What is kept free while it is hot. */
+  readonly demands: Readonly<Record<string, number>>;
 };
 
 /** The wait until it is safe to touch, which begins by itself when the heat is off. */
@@ -56,6 +58,7 @@ export function coolStep(of: Cooling, about: About): StepDraft {
       startsBy: 'chain',
       needs: [{ step: of.heated }],
       makeSafe: of.makeSafe,
+      demands: of.demands,
     },
     about,
   );
