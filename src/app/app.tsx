@@ -1,7 +1,16 @@
-import { createEffect, getOwner, type JSX, lazy, runWithOwner, Show, Suspense } from 'solid-js';
+import {
+  createEffect,
+  createMemo,
+  getOwner,
+  type JSX,
+  lazy,
+  runWithOwner,
+  Show,
+  Suspense,
+} from 'solid-js';
 import { createAppContext, type AppContext } from './app-context.ts';
 import { WatchBand } from './watch-band.tsx';
-import { say, t, translator } from './context/language.ts';
+import { loadLater, say, t, translator } from './context/language.ts';
 import { followZone } from './context/zone.ts';
 import { reasonOf } from './controllers/failures/reason.ts';
 import type { RunChoices } from './controllers/run/run-choices.ts';
@@ -41,6 +50,14 @@ export function App() {
     else device.tabLock.askFor();
   };
   const running = () => (context.route().page === 'run' ? context.runs.view() : undefined);
+  // The page of an open run stands before it; the reasons and covers that its plan tells come right after.
+  const isRunning = createMemo(() => running() !== undefined);
+  createEffect(() => {
+    if (isRunning())
+      loadLater(['custom', 'sources', 'run-later']).catch((error: unknown) =>
+        context.tell(reasonOf(error)),
+      );
+  });
   followZone(() => running()?.plan.kitchen.place?.zone);
   const broken = (part: PartName, error: unknown) =>
     void context.runs.broke(t('shell.broken.note', { part, why: say(reasonOf(error)) }));

@@ -44,10 +44,12 @@ async function sayWho(sheet: Locator): Promise<void> {
   await sheet.getByLabel(t('kitchen.custom.way.said-on')).fill('2027-02-25');
 }
 
-/** Opens the sheet of the question about a fixture, taps an answer by its place among those given, and keeps it. */
-async function answer(fixture: string, choice: number): Promise<void> {
+/** Opens the sheet of a question about a fixture, taps an answer by its place among those given, and keeps it. */
+async function answer(fixture: string, question: string, choice: number): Promise<void> {
   const { page } = on.screen;
-  const ask = openAsks().filter({ has: page.getByRole('heading', { name: fixture }) });
+  const ask = openAsks()
+    .filter({ has: page.getByRole('heading', { name: fixture }) })
+    .filter({ hasText: question });
   await buttonIn(ask, t('plan-page.questions.enter')).click();
   const sheet = on.screen.dialog();
   await sheet.locator('.answer-choice').nth(choice).click();
@@ -89,8 +91,8 @@ describe('answers', () => {
     await picture('5-answer-sheet');
     await buttonIn(screen.dialog(), t('plan-page.back')).click();
 
-    await answer('Gas oven of the range', 0);
-    await answer('Dishwasher under the corner counter', 0);
+    await answer('Gas oven of the range', t('custom.way.oven-plain.ask'), 0);
+    await answer('Dishwasher under the corner counter', t('custom.way.dishwasher.ask'), 0);
     await expect.poll(() => openAsks().count()).toBe(before - 2);
     expect(await answered().allInnerTexts()).toEqual([
       expect.stringMatching(/our rabbi[^]*2027/),

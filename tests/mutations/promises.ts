@@ -177,10 +177,10 @@ export const promiseMutations: readonly Mutation[] = [
     id: 'unsafe-plan-imported',
     breaks: ['I-28'],
     file: 'src/core/import/read-run.ts',
-    find: '  if (unsafe.length > 0) return { problems: unsafe };\n',
+    find: '  if (unsafe.length > 0) return { problems: firstOf(unsafe) };\n',
     replace: '',
     why: 'A plan without rests comes in from a file.',
-    tests: [promise('imported-plans')],
+    tests: [promise('plans/imported-plans')],
   },
   {
     id: 'damaged-heartbeat-believed',
@@ -207,6 +207,6 @@ export const promiseMutations: readonly Mutation[] = [
     find: 'work.filter((one) => meansOf(one) === means)',
     replace: 'work.filter((one) => meansOf(one) !== means || meansOf(one) === means)',
     why: '“I ran out here” is refused wherever there are two kettles.',
-    tests: [promise('ran-out')],
+    tests: [promise('plans/ran-out')],
   },
 ];

@@ -19,6 +19,8 @@ type Opened = {
   readonly language: Language;
   readonly entries: Map<string, Entry>;
   readonly loaded: Set<PageSection>;
+  /** For a language that is made of another one's sentences. */
+  remake?: (base: Translator) => Translator;
 };
 
 /** Sections of the pages that were looked at, in whatever language. */
@@ -30,6 +32,12 @@ function opened(language: Language): Opened {
 
 function translatorOf({ language, entries }: Opened): Translator {
   return createTranslator(language.traits, (key) => entries.get(key));
+}
+
+/** Its translator, with all sentences that are here by now. */
+function spoken(of: Opened): Translator {
+  const plain = translatorOf(of);
+  return of.remake?.(plain) ?? plain;
 }
 
 let current = opened(LANGUAGES[0]);
@@ -66,8 +74,8 @@ export async function chooseLanguage(tags: readonly string[]): Promise<void> {
   await fill(next);
   if (latest !== next) return;
   current = next;
-  const plain = translatorOf(next);
-  setTranslator(() => remake?.(plain) ?? plain);
+  if (remake) next.remake = remake;
+  setTranslator(() => spoken(next));
 }
 
 /** Loads what a page says, in the language of now. */
@@ -85,6 +93,16 @@ export function lazyPage<P extends object>(
     const [page] = await Promise.all([load(), loadSections(sections)]);
     return { default: page };
   });
+}
+
+/**
+ * Loads what the page that stands will say later, in the language of now; what
+ * already shows is said anew when it is here.
+ */
+export async function loadLater(sections: readonly PageSection[]): Promise<void> {
+  const before = current;
+  await loadSections(sections);
+  if (current === before) setTranslator(() => spoken(before));
 }
 
 /** The text of a key in the language of the page; read inside JSX it follows the language. */

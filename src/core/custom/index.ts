@@ -1,6 +1,9 @@
-export { answeredQuestions, rowsToChange } from './answers.ts';
-export { burnerChoices, chooseMethod, type BurnerChoice, type Choice } from './choose-method.ts';
+export { answeredQuestions, rowsToChange } from './household/answers.ts';
+export { burnerChoices, type BurnerChoice } from './choose/burners.ts';
+export { REST_ROW } from './choose/said.ts';
+export { chooseMethod } from './choose/choose-method.ts';
 export {
+  answerAs,
   withAnswer,
   withFound,
   withOwnCustom,
@@ -8,9 +11,10 @@ export {
   withoutAnswer,
   withoutOwnCustom,
   withoutOwnRow,
-} from './edit-kitchen.ts';
-export { findConditionRule, findRow, type Looked } from './find-row.ts';
-export { forLooking, questionList, questionListText } from './question-list.ts';
-export { citation, SOURCE_KEYS } from './sources.ts';
-export { customName, customTable, ownCustomOf, tableOf } from './tables.ts';
-export type * from './types.ts';
+} from './household/edit-kitchen.ts';
+export { findConditionRule, findFactRules, findRow, type Looked } from './table/find-row.ts';
+export { grouped } from './household/grouped.ts';
+export { forLooking, questionList, questionListText } from './household/question-list.ts';
+export { citation, SOURCE_KEYS, sourceState, stateOfMethod } from './table/sources.ts';
+export { customName, customTable, ownCustomOf, PART_ROWS, tableOf } from './table/tables.ts';
+export type * from './model/types.ts';

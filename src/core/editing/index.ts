@@ -22,5 +22,6 @@ export { consumersOf, onBurner, onCircuit } from './fixtures/circuits.ts';
 export { pullCorner, resizeAtWall } from './shapes/resize.ts';
 export { roomBox } from './shapes/room.ts';
 export { missingAnswers, type MissingAnswer } from './whole/missing-answers.ts';
+export { factsToTell } from './whole/facts.ts';
 export { problemsOf } from './whole/problems.ts';
 export { placesLike, type Town } from './tables/places.ts';

@@ -1,7 +1,8 @@
 import { decodeJournal, type StoredEntry } from '../journal/index.ts';
 import { message, type Message } from '../messages/index.ts';
 import { checkPlan, planShapeProblems, type Plan, type PlanProblem } from '../plan/index.ts';
-import { apply, decide, type Fact, type RunState } from '../run/index.ts';
+import { apply, decide, namesNothing, type Fact, type RunState } from '../run/index.ts';
+import { firstOf, tooManyRecords, tooManySteps } from './bounds.ts';
 
 /** A run from a file: whole and safe to go on with, or what is wrong with it, in words. */
 export type ReadRun =
@@ -22,6 +23,8 @@ const TIMES: ReadonlySet<PlanProblem['rule']> = new Set(['timetable', 'resources
  * the plan as it stands at the end.
  */
 export function readRun(stored: readonly unknown[]): ReadRun {
+  const long = tooManyRecords(stored.length);
+  if (long) return { problems: [long] };
   const { facts, entries, problem } = decodeJournal(stored);
   if (problem)
     return {
@@ -29,10 +32,12 @@ export function readRun(stored: readonly unknown[]): ReadRun {
     };
   const first = facts[0]?.body;
   if (first?.kind !== 'drafted') return { problems: [message('shell.import.no-plan')] };
+  const big = tooManySteps((first.plan as Partial<Plan> | undefined)?.steps);
+  if (big) return { problems: [big] };
   const shape = planShapeProblems(first.plan);
   if (shape.length > 0) return { problems: shape.map(planProblem) };
   const unsafe = said(() => checkPlan(first.plan), false);
-  if (unsafe.length > 0) return { problems: unsafe };
+  if (unsafe.length > 0) return { problems: firstOf(unsafe) };
   const read = replayed(facts);
   return 'problems' in read ? read : { ...read, entries };
 }
@@ -62,7 +67,7 @@ function replayed(facts: readonly Fact[]): Replayed | { readonly problems: reado
   let state: RunState | null = null;
   try {
     for (const fact of facts) {
-      const refused = state && amendmentProblem(state, fact);
+      const refused = state && (amendmentProblem(state, fact) ?? strangerProblem(state, fact));
       if (refused) return { problems: [refused] };
       state = apply(state, fact);
     }
@@ -72,7 +77,7 @@ function replayed(facts: readonly Fact[]): Replayed | { readonly problems: reado
   if (state === null) return { problems: [message('engine.journal.empty')] };
   const { plan } = state;
   const unsafe = amendedOnly(facts, plan);
-  return unsafe.length > 0 ? { problems: unsafe } : { facts, state };
+  return unsafe.length > 0 ? { problems: firstOf(unsafe) } : { facts, state };
 }
 
 function amendedOnly(facts: readonly Fact[], plan: Plan): readonly Message[] {
@@ -86,10 +91,18 @@ function amendedOnly(facts: readonly Fact[], plan: Plan): readonly Message[] {
 function amendmentProblem(state: RunState, { body, at }: Fact): Message | null {
   if (body.kind !== 'plan-amended') return null;
   const { steps, startS, reason } = body;
+  const big = tooManySteps(steps, state.plan.steps.length);
+  if (big) return big;
   try {
     const decision = decide(state, { kind: 'amend-plan', steps, startS, reason }, at);
     return 'refusal' in decision ? decision.refusal.message : null;
   } catch {
     return message('shell.import.amendment');
   }
+}
+
+/** A word about a gate or a clock that this run does not have: no run writes it, and thousands would be kept. */
+function strangerProblem(state: RunState, { body, seq }: Fact): Message | null {
+  const name = namesNothing(state, body);
+  return name === null ? null : message('shell.import.stranger', { seq, name });
 }

@@ -7,5 +7,6 @@ export {
   type StoredEntry,
 } from './entry.ts';
 export { exportJournal, importJournal } from './file.ts';
+export { JournalReader } from './reader.ts';
 export { JournalStoreError } from './port.ts';
 export type { JournalStore, StoredRun, RunJournal } from './port.ts';

@@ -24,8 +24,12 @@ export type JournalStore = {
    * fenced from then on.
    */
   openRun(entry: StoredRun): Promise<RunJournal>;
-  /** Reads all entries of a run as stored, by seq, unchecked; for `decodeJournal`. Writes nothing. */
-  readAll(runId: string): Promise<readonly unknown[]>;
+  /**
+   * Reads the entries of a run as stored, by seq, unchecked; for `decodeJournal`.
+   * Writes nothing.
+   * @param fromSeq number of the first entry wanted, from 1; default: all
+   */
+  readAll(runId: string, fromSeq?: number): Promise<readonly unknown[]>;
   /**
    * The last heartbeat of a run, null when there was none. The heartbeat store
    * is apart from the entries, so that proof of life neither grows the journal
@@ -69,6 +73,8 @@ export type StoredRun = {
  * - `full`: the device has no room left;
  * - `refused`: the browser denied storage altogether;
  * - `blocked`: another tab holds an older database open;
+ * - `held`: another page stands still in the midst of writing, and bars all others; as `timeout`
+ *   otherwise, since a slow disk may look so;
  * - `out-of-order`: the entries do not follow the last one stored;
  * - `timeout`: no answer within the host's limit; the write may or may not be on disk;
  * - `lost`: the connection was closed under us and could not be made again;
@@ -80,6 +86,7 @@ export type JournalStoreCode =
   | 'full'
   | 'refused'
   | 'blocked'
+  | 'held'
   | 'out-of-order'
   | 'timeout'
   | 'lost'

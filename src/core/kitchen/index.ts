@@ -16,6 +16,7 @@ export {
 export { drawingHolds, outlineHolds } from './checks/index.ts';
 export { burnersOf, isGas } from './queries/burners.ts';
 export { drawnOutlines, fixtureOf, mayBeUndrawn, outlineOf } from './queries/fixtures.ts';
+export { partsOf, possibleParts } from './queries/parts.ts';
 export { isElectric, standsOnStove } from './queries/vessels.ts';
 export { methodsForFixture, methodsForRow } from './queries/custom-rows.ts';
 export { formatKitchen } from './file/format-kitchen.ts';
@@ -33,6 +34,7 @@ export {
   MATERIALS,
   METHODS,
   OVEN_CLEANINGS,
+  PARTS,
   PURPOSES,
   VESSEL_BODIES,
   VESSEL_KINDS,

@@ -1,4 +1,5 @@
 export { buildPlan, type PlanOptions } from './build/build-plan.ts';
+export { whatItChanges } from './build/what-it-changes.ts';
 export { checkPlan, planShapeProblems, type PlanProblem } from './check/index.ts';
 export { midnightsBetween, nightsBetween } from './timetable/nights.ts';
 export { describePlan } from './describe/index.ts';

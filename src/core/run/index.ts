@@ -11,3 +11,5 @@ export type { RunState } from './model/state.ts';
 export type * from './model/types.ts';
 export { expectedTimes, type ExpectedTime } from './view/expected-times.ts';
 export { view } from './view/index.ts';
+export { stepsOfScope } from './rules/gates.ts';
+export { namesNothing } from './rules/strangers.ts';

@@ -1,5 +1,6 @@
 import { NoAnswerError, withTimeout } from '../timeout/index.ts';
 import { connect } from './connect.ts';
+import { othersAnswer } from './held.ts';
 import { isDeadConnection, StorageError, toStorageError } from './storage-error.ts';
 import type { TableName } from './tables.ts';
 
@@ -80,10 +81,13 @@ async function runOnce<T>(
     );
     return result;
   } catch (error) {
+    const ownFault = workFault;
     undo(transaction);
+    if (error instanceof NoAnswerError && (await othersAnswer(connection, tables)))
+      throw new StorageError('held', `${error.message} Another page holds ${tables.join(', ')}.`);
     // Why the transaction was undone says more than the request that noticed it.
     if (error instanceof DOMException) throw transaction.error ?? error;
-    throw workFault ? workFault.error : error;
+    throw ownFault ? ownFault.error : error;
   }
 }
 

@@ -4,11 +4,12 @@ import { NoAnswerError } from '../timeout/index.ts';
  * - `full`: the device has no room left;
  * - `refused`: the browser denies storage to this page, or holds a newer database;
  * - `blocked`: another tab holds an older database open;
+ * - `held`: another page stands still in the midst of writing, and bars all others;
  * - `timeout`: no answer within the limit; a write may or may not be on disk;
  * - `lost`: the connection was closed under us and could not be made again;
  * - `unknown`: anything else, with the platform's own words.
  */
-export type StorageCode = 'full' | 'refused' | 'blocked' | 'timeout' | 'lost' | 'unknown';
+export type StorageCode = 'full' | 'refused' | 'blocked' | 'held' | 'timeout' | 'lost' | 'unknown';
 
 /** Every failure of the database, by name; the message is the platform's own, for developers. */
 export class StorageError extends Error {

@@ -7,7 +7,7 @@
  * - `kitchens`: kitchen id → saved kitchen;
  * - `settings`: name → value.
  */
-const TABLES = ['runs', 'epochs', 'records', 'heartbeats', 'kitchens', 'settings'] as const;
+export const TABLES = ['runs', 'epochs', 'records', 'heartbeats', 'kitchens', 'settings'] as const;
 
 export type TableName = (typeof TABLES)[number];
 

@@ -2,7 +2,7 @@ import { promisifyRequest } from 'idb-keyval';
 import { JournalStoreError } from '../../core/journal/index.ts';
 import { StorageError, type Tables } from '../database/index.ts';
 
-/** Keys of all records of a run: a list sorts after every number. */
+/** Keys of the records of a run, all or from a number on: a list sorts after every number. */
 export function entriesOf(runId: string, fromSeq?: number): IDBKeyRange {
   return IDBKeyRange.bound(fromSeq === undefined ? [runId] : [runId, fromSeq], [runId, []]);
 }

@@ -20,7 +20,7 @@ export function createJournalStore(database: Database): JournalStore {
       );
       return openRunJournal(database, entry.id, await named(work));
     },
-    readAll: (runId) => readEntries(database, runId),
+    readAll: (runId, fromSeq) => readEntries(database, runId, fromSeq),
     async readHeartbeat(runId) {
       return (await named(get<Heartbeat>(runId, heartbeats))) ?? null;
     },

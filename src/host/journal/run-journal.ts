@@ -58,7 +58,7 @@ export function openRunJournal(database: Database, runId: string, epoch: number)
         await fenced('records', (tables) => add(tables, runId, records, doubtFromSeq));
         doubtFromSeq = undefined;
       } catch (error) {
-        if (error instanceof JournalStoreError && error.code === 'timeout') {
+        if (error instanceof JournalStoreError && ['timeout', 'held'].includes(error.code)) {
           doubtFromSeq = Math.min(doubtFromSeq ?? first.seq, first.seq);
         }
         throw error;
@@ -87,11 +87,15 @@ export function openRunJournal(database: Database, runId: string, epoch: number)
   };
 }
 
-/** All records of a run by number, unchecked. */
-export function readEntries(database: Database, runId: string): Promise<readonly unknown[]> {
+/** Records of a run by number, unchecked: all, or those from a number on. */
+export function readEntries(
+  database: Database,
+  runId: string,
+  fromSeq?: number,
+): Promise<readonly unknown[]> {
   return named(
     database.transact(['records'], 'readonly', (tables) =>
-      promisifyRequest<unknown[]>(tables('records').getAll(entriesOf(runId))),
+      promisifyRequest<unknown[]>(tables('records').getAll(entriesOf(runId, fromSeq))),
     ),
   );
 }

@@ -21,8 +21,8 @@ export class MemoryStore implements JournalStore {
   listRuns(): Promise<readonly StoredRun[]> {
     return Promise.resolve([...this.entries.values()]);
   }
-  readAll(runId: string): Promise<readonly unknown[]> {
-    return Promise.resolve([...(this.records.get(runId) ?? [])]);
+  readAll(runId: string, fromSeq = 1): Promise<readonly unknown[]> {
+    return Promise.resolve((this.records.get(runId) ?? []).slice(fromSeq - 1));
   }
   readHeartbeat(runId: string): Promise<Readings | null> {
     return Promise.resolve(this.heartbeats.get(runId) ?? null);

@@ -2,7 +2,8 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { RunSession } from '../../../src/app/controllers/run/run-session.ts';
 import { RunWatch } from '../../../src/app/controllers/run/run-watch.ts';
 import type { Message } from '../../../src/core/messages/index.ts';
-import type { RunView } from '../../../src/core/run/index.ts';
+import { encodeEntries, type StoredEntry } from '../../../src/core/journal/index.ts';
+import type { Fact, RunView } from '../../../src/core/run/index.ts';
 import { smallPlan } from '../../core/run/support/fixtures.ts';
 import { BUILT_MS, NEW_YEAR_MS } from '../../core/run/support/tablet.ts';
 import { MemoryStore } from './memory-store.ts';
@@ -102,6 +103,61 @@ describe('a page that only shows', () => {
     store.readAll = MemoryStore.prototype.readAll.bind(store);
     await watch.look();
     expect(unreadable.at(-1)).toBeUndefined();
+  });
+
+  it('reads of a long journal only what is new', async () => {
+    await leader.send({ kind: 'start-run' });
+    for (let i = 0; i < 50; i += 1) await leader.send({ kind: 'note', text: `Note ${i}.` });
+    await watch.look();
+    const read: number[] = [];
+    store.readAll = async (runId, fromSeq) => {
+      const found = await MemoryStore.prototype.readAll.call(store, runId, fromSeq);
+      read.push(found.length);
+      return found;
+    };
+    await watch.look();
+    await leader.send({ kind: 'pause' });
+    await watch.look();
+    await watch.look();
+    expect(views.at(-1)?.status).toBe('held');
+    // The last one known is read again, to see that it is the same journal.
+    expect(read).toEqual([1, 2, 1]);
+  });
+
+  it('begins anew when what it read was replaced, as a short journal or another of the same length', async () => {
+    await leader.send({ kind: 'start-run' });
+    await leader.send({ kind: 'note', text: 'One.' });
+    await watch.look();
+    const kept = store.records.get('run') ?? [];
+    store.records.set('run', kept.slice(0, 1));
+    await watch.look();
+    expect(views.at(-1)?.status).toBe('drafting');
+    store.records.set('run', kept.slice(0, 2));
+    await watch.look();
+    expect(views.at(-1)?.status).toBe('running');
+    const [first] = kept;
+    if (!first) throw new Error('no journal');
+    const other = encodeEntries([
+      first.fact as Fact,
+      { seq: 2, id: 'other', at: first.fact.at, body: { kind: 'noted', text: 'Written anew.' } },
+    ]);
+    store.records.set('run', [...other]);
+    await watch.look();
+    expect(views.at(-1)?.status).toBe('drafting');
+  });
+
+  it('leaves out a last record that is torn, and reads it once it is whole', async () => {
+    await leader.send({ kind: 'start-run' });
+    await watch.look();
+    await leader.send({ kind: 'pause' });
+    const whole = [...(store.records.get('run') ?? [])];
+    const torn = JSON.stringify(whole.at(-1)).slice(0, 30) as unknown as StoredEntry;
+    store.records.set('run', [...whole.slice(0, -1), torn]);
+    await watch.look();
+    expect(views.at(-1)?.status).toBe('running');
+    store.records.set('run', whole);
+    await watch.look();
+    expect(views.at(-1)?.status).toBe('held');
   });
 
   it('shows nothing any more once it is stopped', async () => {

@@ -112,6 +112,41 @@ describe('storage that fails', () => {
     expect((await screen.look()).status).toBe('running');
   });
 
+  it('held by a page that stands still in the midst of writing: said in plain words soon, and saved when it is gone', async () => {
+    // Verifies: I-27
+    const { screen } = on;
+    await screen.beginRun();
+    const before = await storedEntries(screen);
+    // As a frozen page leaves it: a transaction of another connection that never ends.
+    await screen.see(
+      `new Promise((resolve) => {
+        const asked = indexedDB.open('glowpour');
+        asked.onsuccess = () => {
+          window.frozen = asked.result;
+          const transaction = asked.result.transaction(['epochs', 'records', 'heartbeats', 'runs'], 'readwrite');
+          const held = transaction.objectStore('epochs');
+          const holdOn = () => {
+            if (window.frozen) held.get('none').onsuccess = holdOn;
+            else transaction.abort();
+          };
+          holdOn();
+          resolve(undefined);
+        };
+      })`,
+    );
+    const begun = Date.now();
+    void screen.act().catch(() => undefined);
+    const trouble = screen.page.locator(TROUBLE);
+    await trouble.waitFor({ timeout: 20_000 });
+    expect(await trouble.innerText()).toContain(t('shell.storage.held'));
+    expect(Date.now() - begun).toBeLessThan(15_000);
+    await screen.see('window.frozen.close(); window.frozen = null; undefined');
+    await screen.waitForElement(TROUBLE, 'gone');
+    const after = await storedEntries(screen);
+    expect(after.length).toBeGreaterThan(before.length);
+    expect(after.map(({ seq }) => seq)).toEqual(after.map((_, i) => i + 1));
+  });
+
   it('emptied while the app was away: the run that was open is said to be gone', async () => {
     const { screen } = on;
     await screen.beginRun();

@@ -36,9 +36,9 @@ describe('chooseMethod', () => {
       method: 'pour',
       cover: false,
       term: message('custom.term.irui'),
-      checked: false,
+      checked: true,
     });
-    expect(inEnglish.say(method.source)).toContain('451:6');
+    expect(inEnglish.say(method.source)).toContain('451:5');
     expect(inEnglish.say(method.reason)).not.toBe('');
     expect(questions).toEqual([]);
   });
@@ -85,7 +85,8 @@ describe('chooseMethod', () => {
       overriddenBy: SAID_BY,
     });
     expect(method.source).toEqual(SAID_BY);
-    expect(questions).toEqual([]);
+    // Minutes were said, and nothing of the rest.
+    expect(questions.map(({ row }) => row)).toEqual(['rest-before-fire']);
   });
 
   it('takes the last of two answers', () => {

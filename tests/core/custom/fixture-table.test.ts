@@ -4,8 +4,8 @@ import type { MethodId } from '../../../src/core/kitchen/index.ts';
 
 /**
  * The usual default of each fixture in the two customs. Source: common
- * practice, no published source; the differences rest on Orach Chaim 451 (from
- * memory, as cited in shared/sources). "ask": a question stands beside it.
+ * practice, no published source; the differences rest on Orach Chaim 451 (as
+ * cited in shared/sources). "ask": a question stands beside it.
  */
 type Expected = {
   readonly method: MethodId;
@@ -84,15 +84,25 @@ const TABLE: readonly Case[] = [
     { method: 'pour', cover: true },
   ],
   ['gas burner', { kind: 'cooktop', burner: 'gas-sealed' }, GLOW, GLOW],
-  ['electric coil', { kind: 'cooktop', burner: 'electric-coil' }, GLOW, GLOW],
-  ['radiant glass', { kind: 'cooktop', burner: 'radiant-glass' }, GLOW, { ...GLOW, ask: true }],
+  [
+    'electric coil',
+    { kind: 'cooktop', burner: 'electric-coil' },
+    { ...GLOW, ask: true },
+    { ...GLOW, ask: true },
+  ],
+  ['radiant glass', { kind: 'cooktop', burner: 'radiant-glass' }, GLOW, GLOW],
   [
     'induction',
     { kind: 'cooktop', burner: 'induction' },
     { method: 'not-purged', ask: true },
     { method: 'not-purged', ask: true },
   ],
-  ['solid plate', { kind: 'cooktop', burner: 'solid-plate' }, GLOW, GLOW],
+  [
+    'solid plate',
+    { kind: 'cooktop', burner: 'solid-plate' },
+    { ...GLOW, ask: true },
+    { ...GLOW, ask: true },
+  ],
   [
     'self-clean oven',
     { kind: 'oven', cleaning: 'pyrolytic' },
@@ -102,19 +112,19 @@ const TABLE: readonly Case[] = [
   [
     'steam-clean oven',
     { kind: 'oven', cleaning: 'steam' },
-    { method: 'light-heat', minutes: 120, ask: true },
+    { method: 'light-heat', minutes: 120, cover: true, ask: true },
     { method: 'light-heat', minutes: 120, cover: true, ask: true },
   ],
   [
     'catalytic oven',
     { kind: 'oven', cleaning: 'catalytic' },
-    { method: 'light-heat', minutes: 120, ask: true },
+    { method: 'light-heat', minutes: 120, cover: true, ask: true },
     { method: 'light-heat', minutes: 120, cover: true, ask: true },
   ],
   [
     'oven without self-clean',
     { kind: 'oven', cleaning: 'none' },
-    { method: 'light-heat', minutes: 120, ask: true },
+    { method: 'light-heat', minutes: 120, cover: true, ask: true },
     { method: 'light-heat', minutes: 120, cover: true, ask: true },
   ],
   [
@@ -156,7 +166,12 @@ const TABLE: readonly Case[] = [
     { method: 'line', cover: true },
     { method: 'line', cover: true },
   ],
-  ['smooth wooden table', { kind: 'table', material: 'wood', condition: 'smooth' }, POUR, POUR],
+  [
+    'smooth wooden table',
+    { kind: 'table', material: 'wood', condition: 'smooth' },
+    POUR,
+    { method: 'pour', cover: true },
+  ],
   ['metal table', { kind: 'table', material: 'stainless-steel' }, POUR, POUR],
   ['laminate table', { kind: 'table', material: 'laminate' }, COVER, COVER],
   ['glass sink', { kind: 'sink', material: 'glass' }, CLEAN, COVER],

@@ -182,7 +182,8 @@ describe('an answer', () => {
     expect(questionList(said).toAsk.map(({ id }) => id)).toContain(
       'ask-range-top-burner-induction',
     );
-    expect(answeredQuestions(said)).toEqual([]);
+    // The minutes of the coils were said.
+    expect(answeredQuestions(said).map(({ row }) => row)).toEqual(['burner-fire']);
   });
 
   it('is, for what it is made of, what was found by looking', () => {

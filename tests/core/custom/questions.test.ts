@@ -8,6 +8,7 @@ import {
   findRow,
   type ConditionRule,
   type CustomRow,
+  type FactRule,
   type Looked,
   type RowQuestion,
 } from '../../../src/core/custom/index.ts';
@@ -30,19 +31,19 @@ function planned(row: CustomRow): Way {
 }
 
 /** What a rule makes of every method it holds for. */
-function plannedByRule(rule: ConditionRule): readonly Way[] {
+function plannedByRule(rule: ConditionRule | FactRule): readonly Way[] {
   return rule.methods.map((method) => ({ method: rule.method ?? method, cover: rule.cover }));
 }
 
 type Ask = { readonly id: string; readonly ways: readonly Way[]; readonly question: RowQuestion };
 
 function asksOf(custom: (typeof CUSTOMS)[number]): readonly Ask[] {
-  const { rows, conditionRules } = customTable(custom);
+  const { rows, conditionRules, factRules } = customTable(custom);
   return [
     ...rows.flatMap((row) =>
       row.question ? [{ id: row.id, ways: [planned(row)], question: row.question }] : [],
     ),
-    ...conditionRules.flatMap((rule) =>
+    ...[...conditionRules, ...factRules].flatMap((rule) =>
       rule.question ? [{ id: rule.id, ways: plannedByRule(rule), question: rule.question }] : [],
     ),
   ];
@@ -56,7 +57,7 @@ const TELLS: Readonly<Partial<Record<MethodId, RegExp>>> = {
   'not-purged': /out of use/i,
   line: /line/i,
   cover: /cover|basin/i,
-  glow: /touch the glass/i,
+  glow: /glow/i,
 };
 const TELLS_COVER = /cover|basin|rack|line|insert/i;
 
@@ -66,12 +67,12 @@ describe('the order of strictness', () => {
     for (const { reason } of methods.strictness) expect(reason.length).toBeGreaterThan(10);
   });
 
-  // Relations the codes name: from memory.
+  // Relations the codes name.
   it.each([
     ['out of use is stricter than any cover', 'not-purged', false, 'cover', true],
     ['a cover is stricter than the pour alone', 'cover', true, 'pour', false],
     ['pour and cover is stricter than the pour', 'pour', true, 'pour', false],
-    ['fire is stricter than a stream (OC 451:4 and 451:6)', 'glow', false, 'pour', false],
+    ['fire is stricter than a stream (OC 451:4 and 451:5)', 'glow', false, 'pour', false],
     ['immersion is stricter than a stream (OC 451:5 and 451:6)', 'immerse', false, 'pour', false],
     ['glow is stricter than light heat (gloss to OC 451:4)', 'glow', false, 'light-heat', false],
     ['light heat serves for immersion (gloss to OC 451:4)', 'light-heat', false, 'immerse', false],

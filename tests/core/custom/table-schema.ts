@@ -30,7 +30,13 @@ const ANSWER = {
   type: 'object',
   additionalProperties: false,
   required: ['method', 'cover'],
-  properties: { method: { enum: METHODS }, cover: { type: 'boolean' }, minutes: MINUTES },
+  properties: {
+    method: { enum: METHODS },
+    cover: { type: 'boolean' },
+    minutes: MINUTES,
+    times: { type: 'integer', minimum: 1, maximum: 5 },
+    stone: { const: true },
+  },
 };
 
 /** A question for the rabbi names the answers that are given; the others are answered by looking. */
@@ -39,7 +45,7 @@ const QUESTION = {
   additionalProperties: false,
   required: ['about'],
   properties: {
-    about: { enum: ['ruling', 'material', 'condition'] },
+    about: { enum: ['ruling', 'material', 'condition', 'use'] },
     answers: { type: 'array', minItems: 2, items: ANSWER },
   },
   // A question for the rabbi names the answers that are given.
@@ -55,6 +61,7 @@ const SHARED_FIELDS = {
   cover: { type: 'boolean' },
   coverWith: { enum: COVERS },
   source: { type: 'string' },
+  alsoSources: { type: 'array', minItems: 1, items: { type: 'string' } },
   checked: { type: 'boolean' },
   question: QUESTION,
 };
@@ -82,6 +89,20 @@ const RULE = {
   properties: { ...SHARED_FIELDS, methods: listOf(METHODS), method: { enum: METHODS } },
 };
 
+const FACT_RULE = {
+  type: 'object',
+  additionalProperties: false,
+  required: ['id', 'kinds', 'methods', 'fact', 'told', 'cover', 'source', 'checked'],
+  properties: {
+    ...SHARED_FIELDS,
+    purposes: listOf(PURPOSES),
+    methods: listOf(METHODS),
+    fact: { enum: ['varnished', 'kneaded', 'hotFood'] },
+    told: listOf(['yes', 'no', 'unknown']),
+    method: { enum: METHODS },
+  },
+};
+
 /** The shape of a custom's table, for ajv (JSON Schema 2020-12 as far as it is used here). */
 export const TABLE_SCHEMA = {
   type: 'object',
@@ -94,6 +115,7 @@ export const TABLE_SCHEMA = {
     'kettleSource',
     'rows',
     'conditionRules',
+    'factRules',
   ],
   properties: {
     $comment: { type: 'string' },
@@ -104,5 +126,6 @@ export const TABLE_SCHEMA = {
     kettleSource: { type: 'string' },
     rows: { type: 'array', minItems: 1, items: ROW },
     conditionRules: { type: 'array', minItems: 1, items: RULE },
+    factRules: { type: 'array', minItems: 1, items: FACT_RULE },
   },
 };

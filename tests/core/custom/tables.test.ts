@@ -6,6 +6,7 @@ import {
   citation,
   customTable,
   findConditionRule,
+  findFactRules,
   findRow,
   type Looked,
 } from '../../../src/core/custom/index.ts';
@@ -17,6 +18,7 @@ import {
   OVEN_CLEANINGS,
   PURPOSES,
 } from '../../../src/core/kitchen/index.ts';
+import { retired } from '../../../src/core/messages/english/custom/retired.ts';
 import { english } from '../../../src/core/messages/english/index.ts';
 import { inEnglish } from '../../support/english.ts';
 import { TABLE_SCHEMA } from './table-schema.ts';
@@ -78,6 +80,19 @@ describe.each(CUSTOMS)('the %s table', (custom) => {
       ),
     );
     expect(table.conditionRules.map(({ id }) => id).filter((id) => !rules.has(id))).toEqual([]);
+    const told = ['yes', 'no', 'unknown'] as const;
+    const facts = new Set(
+      everything().flatMap((looked) =>
+        told.flatMap((is) =>
+          findFactRules(
+            table,
+            { ...looked, facts: { varnished: is, kneaded: is, hotFood: is } },
+            findRow(table, looked).method,
+          ).map(({ id }) => id),
+        ),
+      ),
+    );
+    expect(table.factRules.map(({ id }) => id).filter((id) => !facts.has(id))).toEqual([]);
   });
 
   it('asks about what is unknown, and takes the stricter way until then', () => {
@@ -104,7 +119,7 @@ describe.each(CUSTOMS)('the %s table', (custom) => {
   });
 
   it('names a source for every row, none of them called checked that was not read', () => {
-    for (const row of [...table.rows, ...table.conditionRules]) {
+    for (const row of [...table.rows, ...table.conditionRules, ...table.factRules]) {
       const source = SOURCES[row.source];
       expect(source, row.source).toBeDefined();
       if (row.checked) expect(source?.checked, row.id).toBe(true);
@@ -113,7 +128,7 @@ describe.each(CUSTOMS)('the %s table', (custom) => {
 });
 
 describe('the two customs', () => {
-  // Differences that the codes themselves name; from memory.
+  // Differences that the codes themselves name.
   it.each([
     [
       'glass is rinsed by one and not purged by the other',
@@ -197,8 +212,8 @@ describe('the texts of the tables', () => {
   };
   const used = new Set(
     CUSTOMS.flatMap((custom) => {
-      const { rows, conditionRules } = customTable(custom);
-      return keysOf([rows, conditionRules]);
+      const { rows, conditionRules, factRules } = customTable(custom);
+      return keysOf([rows, conditionRules, factRules]);
     }),
   );
 
@@ -208,15 +223,15 @@ describe('the texts of the tables', () => {
   });
 
   it('are all used: no text is left of a row that is gone', () => {
-    expect([...entries].filter((key) => key.startsWith('custom.row.') && !used.has(key))).toEqual(
+    expect([...entries].filter((key) => key.startsWith('custom.way.') && !used.has(key))).toEqual(
       [],
     );
   });
 
   it('are there for everything that covers', () => {
     for (const custom of CUSTOMS) {
-      const { rows, conditionRules } = customTable(custom);
-      for (const { coverWith } of [...rows, ...conditionRules])
+      const { rows, conditionRules, factRules } = customTable(custom);
+      for (const { coverWith } of [...rows, ...conditionRules, ...factRules])
         if (coverWith) expect(entries.has(`custom.cover.${coverWith}`), coverWith).toBe(true);
     }
   });
@@ -248,7 +263,9 @@ describe('sources', () => {
   });
 
   it('each has its citation in the catalogue, and none is cited that is not there', () => {
-    const cited = Object.keys(english).filter((key) => key.startsWith('sources.'));
+    const cited = Object.keys(english).filter(
+      (key) => key.startsWith('sources.') && !Object.hasOwn(retired, key),
+    );
     expect(cited.toSorted()).toEqual(
       Object.keys(SOURCES)
         .map((key) => citation(key).key)

@@ -1,21 +1,32 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { FIXTURE_KINDS } from '../../../src/core/kitchen/index.ts';
+import { FIXTURE_KINDS, PARTS } from '../../../src/core/kitchen/index.ts';
 import { cleaning } from '../../../src/core/messages/english/steps/cleaning.ts';
 import { preparing } from '../../../src/core/messages/english/steps/preparing.ts';
 
-type Row = { readonly lines: number };
+type Row = { readonly lines: number | readonly { readonly parts?: readonly string[] }[] };
 const table = JSON.parse(readFileSync('shared/cleaning.json', 'utf8')) as {
   readonly rows: readonly (Row & { readonly kind: string })[];
   readonly preparing: readonly (Row & { readonly id: string })[];
 };
 
 const lines = (under: string, { lines: count }: Row): readonly string[] =>
-  Array.from({ length: count }, (_, at) => `${under}.line-${at + 1}`);
+  Array.from(
+    { length: typeof count === 'number' ? count : count.length },
+    (_, at) => `${under}.line-${at + 1}`,
+  );
 
 describe('the table of cleaning', () => {
   it('has a row for every kind of fixture', () => {
     expect(table.rows.map(({ kind }) => kind).toSorted()).toEqual([...FIXTURE_KINDS].toSorted());
+  });
+
+  it('names only parts that there are', () => {
+    const named = table.rows.flatMap((row) =>
+      typeof row.lines === 'number' ? [] : row.lines.flatMap(({ parts = [] }) => parts),
+    );
+    expect(named.length).toBeGreaterThan(8);
+    expect(named.filter((part) => !(PARTS as readonly string[]).includes(part))).toEqual([]);
   });
 
   it('has in the catalogue each line of its rows, and nothing else', () => {

@@ -103,6 +103,32 @@ describe('what people said and left', () => {
     expect(record.pauses).toEqual([{ fromWallMs: pausedMs, toWallMs: tablet.readings().wallMs }]);
   });
 
+  it('names the fixture of an overridden confirmation by the steps that ask for it', () => {
+    const glow = purgePlan.steps.find(({ id }) => id === 'glow');
+    const steps = purgePlan.steps.map((one) => ({
+      ...one,
+      id: one.id === 'glow' ? 'glow#1' : one.id,
+      needs: one.needs.map((need) => (need.step === 'glow' ? { step: 'glow#1' } : need)),
+    }));
+    const scopes = [
+      ['step', 'glow#1#1', 'hob'],
+      ['fixture', 'hob', 'hob'],
+      ['run', 'run', null],
+    ] as const;
+    for (const [scope, scopeKey, fixture] of scopes) {
+      const gates = purgePlan.gates.map((gate) =>
+        gate.id === 'burner-clear' ? { ...gate, scope, signal: 'WARNING' as const } : gate,
+      );
+      const tablet = new Tablet({ ...purgePlan, gates, steps });
+      tablet.does(
+        { kind: 'start-run' },
+        { kind: 'override-gate', gate: 'burner-clear', scopeKey, reason: 'Seen.' },
+      );
+      expect(recorded(tablet).overriddenGates[0]?.fixture).toBe(fixture);
+    }
+    expect(glow?.gates).toContain('burner-clear');
+  });
+
   it('keeps what was stopped and never begun, and a cool-down of nothing is not missing', () => {
     const tablet = rested();
     pours(tablet, 1);

@@ -174,6 +174,9 @@ function asked(tablet: Tablet): Request[] {
     ),
     { kind: 'answer-clock', right: true, passed: true },
     { kind: 'withdraw-clock-answer' },
+    ...view.reviewAnswers.map(
+      ({ id }) => ({ kind: 'withdraw-review-answer', question: id }) as const,
+    ),
     { kind: 'report-recheck', fixture, text: 'Used.' },
     {
       kind: 'amend-plan',

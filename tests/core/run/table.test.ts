@@ -37,6 +37,11 @@ const RUNS: Readonly<Record<RunStatus, () => Tablet>> = {
 };
 
 /** Every kind of request and observation, asked as sensibly as the run allows. */
+/** Refused by this name wherever it could be asked. */
+function nothingBefore(code: string): readonly string[] {
+  return ['run-drafting', code, code, code, code, 'run-closing', 'run-closed'];
+}
+
 function everything(tablet: Tablet): (Request | Observation)[] {
   const { view } = tablet;
   const timer = view.timers[0]?.id ?? 'none';
@@ -60,6 +65,7 @@ function everything(tablet: Tablet): (Request | Observation)[] {
     { kind: 'answer-review', question: view.review[0]?.id ?? 'none', answer: 'went-on' },
     { kind: 'answer-clock', right: true, passed: true },
     { kind: 'withdraw-clock-answer' },
+    { kind: 'withdraw-review-answer', question: view.reviewAnswers[0]?.id ?? 'none' },
     { kind: 'report-recheck', fixture: 'sink', text: 'Used.' },
     { kind: 'correct-time', timer, sinceWallMs: 0, reason: 'Earlier.' },
     {
@@ -199,12 +205,8 @@ const TABLE: Readonly<Record<string, readonly string[]>> = {
     'run-closing',
     'run-closed',
   ],
-  'withdraw-clock-answer': [
-    'run-drafting',
-    ...Array.from({ length: 4 }, () => 'nothing-asked'),
-    'run-closing',
-    'run-closed',
-  ],
+  'withdraw-clock-answer': nothingBefore('nothing-asked'),
+  'withdraw-review-answer': nothingBefore('unknown-question'),
   'report-recheck': ['run-drafting', '+', '+', '+', '+', 'run-closing', 'run-closed'],
   'correct-time': [
     'run-drafting',

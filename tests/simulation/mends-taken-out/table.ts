@@ -261,8 +261,8 @@ const PURGE: readonly Mend[] = [
     ['a kettle not known'],
     [
       'decide/control.ts',
-      "  if (!stepsAbout(state.plan, fixture).some(({ kind }) => kind !== 'boil')) {",
-      '  if (!state.plan.steps.some((step) => step.fixture === fixture)) {',
+      "  if (stepsAbout(state.plan, fixture).some(({ kind }) => kind !== 'boil')) return accept(doubt);\n  const uses = state.plan.steps.filter((step) => usesVessel(step, fixture));",
+      '  if (state.plan.steps.some((step) => step.fixture === fixture)) return accept(doubt);\n  const uses: typeof state.plan.steps = [];',
     ],
   ),
   mend(

@@ -14,13 +14,14 @@ export const doubts: Trouble = (world, dice) => {
     });
 };
 export const doubtsKettle: Trouble = (world, dice, found) => {
-  const kettle = dice.pick(
-    world.view.plan.kitchen.vessels.filter(({ id }) => world.truth.steps.has(`rest-${id}`)),
+  const kettles = world.view.plan.steps.flatMap(({ work }) =>
+    work.on === 'vessel' || work.on === 'kettle' ? [work.vessel.id] : [],
   );
-  if (!kettle) return;
+  const kettle = dice.pick([...new Set(kettles)]);
+  if (kettle === undefined) return;
   const done = world.asks({
     kind: 'report-recheck',
-    fixture: kettle.id,
+    fixture: kettle,
     text: 'Soup was heated in it.',
   });
   if (done.refusal === 'unknown-fixture')
@@ -28,7 +29,7 @@ export const doubtsKettle: Trouble = (world, dice, found) => {
       world,
       'I-24',
       'a kettle not known',
-      `A doubt about ${kettle.id} was refused: ${done.refusal}.`,
+      `A doubt about ${kettle} was refused: ${done.refusal}.`,
     );
 };
 export const cleansAgain: Trouble = (world, dice) => {
@@ -117,9 +118,7 @@ export const wrongWord: Trouble = (world, dice, found) => {
 };
 /** "I ran out here" is accepted, or says what to do (I-29). */
 export const runsOut: Trouble = (world, dice, found, { pouring }) => {
-  // Thrice in a run is bad luck enough; each time makes the plan longer.
-  const before = world.facts.filter(({ body }) => body.kind === 'plan-amended').length;
-  if (!pouring || before >= 3) return;
+  if (!pouring) return;
   const { plan, steps } = world.view;
   const begun = new Set(
     steps

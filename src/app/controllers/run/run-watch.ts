@@ -1,12 +1,6 @@
-import { openJournal, type JournalStore, type StoredRun } from '../../../core/journal/index.ts';
+import { JournalReader, type JournalStore, type StoredRun } from '../../../core/journal/index.ts';
 import type { Message } from '../../../core/messages/index.ts';
-import {
-  perform,
-  view,
-  type Readings,
-  type RunState,
-  type RunView,
-} from '../../../core/run/index.ts';
+import { perform, view, type Readings, type RunView } from '../../../core/run/index.ts';
 import {
   leaderSilence,
   type LeaderSilence,
@@ -36,10 +30,7 @@ export class RunWatch {
   readonly entry: StoredRun;
   #deps: WatchDeps;
   #listener: WatchListener;
-  #state: RunState | undefined;
-  /** Clocks of the writer when it was last proved alive by its facts. */
-  #lastFactAt: Readings | undefined;
-  #recordsRead = -1;
+  #reader = new JournalReader();
   #watched: WatchedHeartbeat | undefined;
   #looking = false;
   #stopped = false;
@@ -78,21 +69,20 @@ export class RunWatch {
       before?.session === heartbeat?.session &&
       before?.monoMs === heartbeat?.monoMs;
     if (!same) this.#watched = { heartbeat, firstSeenMonoMs: readClocks().monoMs };
-    const records = await store.readAll(this.entry.id);
-    if (records.length === this.#recordsRead) return;
-    const { state, facts } = openJournal(records);
-    if (!state) return;
-    this.#recordsRead = records.length;
-    this.#state = state;
-    this.#lastFactAt = facts.at(-1)?.at;
+    if (this.#reader.read(await store.readAll(this.entry.id, this.#reader.fromSeq))) return;
+    // Its end was dropped, or the writer wrote it down anew.
+    const anew = new JournalReader();
+    anew.read(await store.readAll(this.entry.id));
+    if (anew.state) this.#reader = anew;
   }
 
   #publish(): void {
-    if (this.#stopped || !this.#state || !this.#watched) return;
+    const read = this.#reader.state;
+    if (this.#stopped || !read || !this.#watched) return;
     const silence = leaderSilence(this.#watched, this.#deps.readClocks());
     const now = this.#writersClocks();
-    const ticked = silence === 'beating' ? undefined : perform(this.#state, { kind: 'tick' }, now);
-    const state = ticked && 'state' in ticked ? ticked.state : this.#state;
+    const ticked = silence === 'beating' ? undefined : perform(read, { kind: 'tick' }, now);
+    const state = ticked && 'state' in ticked ? ticked.state : read;
     this.#listener.onSilence(silence);
     this.#listener.onView(view(state, now));
   }
@@ -100,7 +90,8 @@ export class RunWatch {
   /** The clocks of the writer as they would stand now, from its last proof of life and the one wall clock of the tablet. */
   #writersClocks(): Readings {
     const { wallMs } = this.#deps.readClocks();
-    const fact = this.#lastFactAt;
+    // Clocks of the writer when it was last proved alive by its facts.
+    const fact = this.#reader.lastFact?.at;
     const beat = this.#watched?.heartbeat;
     const last =
       fact && beat && beat.session === fact.session && beat.monoMs > fact.monoMs ? beat : fact;

@@ -1,6 +1,7 @@
 import { createSignal, For, Show } from 'solid-js';
 import { say, t } from '../../context/language.ts';
 import {
+  answerAs,
   chooseMethod,
   withAnswer,
   type ChosenQuestion,
@@ -13,9 +14,17 @@ import { Action } from '../../parts/action.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 
 /** What is planned now, or was said before: where the person starts from. */
-function startingFrom(fixture: Fixture, kitchen: Kitchen): SaidWay {
-  const said = kitchen.household.overrides.findLast((one) => one.fixture === fixture.id);
-  const { method, minutes, cover } = chooseMethod(fixture, kitchen).method;
+function startingFrom(fixture: Fixture, kitchen: Kitchen, question?: ChosenQuestion): SaidWay {
+  const said = kitchen.household.overrides.findLast(
+    (one) =>
+      one.fixture === fixture.id &&
+      one.part === question?.part &&
+      (question === undefined || one.row === question.row),
+  );
+  const chosen = chooseMethod(fixture, kitchen).method;
+  const part = chosen.parts?.find((one) => one.part === question?.part);
+  const { method, minutes } = part ?? chosen;
+  const cover = part === undefined && chosen.cover;
   return {
     method,
     minutes: minutes === undefined ? '' : String(minutes),
@@ -30,16 +39,6 @@ function sameWay(answer: RowAnswer, way: SaidWay): boolean {
   return way.words === say(answer.text) && way.method === answer.method;
 }
 
-/**
- * The answers to offer. An answer is for the whole fixture: what is said about
- * one kind of burner would change the others beside it.
- */
-function answersFor(question: ChosenQuestion, fixture: Fixture): readonly RowAnswer[] {
-  const types = fixture.kind === 'cooktop' ? fixture.burners.map(({ type }) => type) : [];
-  const isMixed = types.includes('induction') && types.some((type) => type !== 'induction');
-  return isMixed ? [] : (question.answers ?? []);
-}
-
 /** "Our rabbi said otherwise", or the answer to a question: it becomes the method of the fixture. */
 export function AnswerSheet(props: {
   kitchen: Kitchen;
@@ -48,10 +47,16 @@ export function AnswerSheet(props: {
   onKitchen: (kitchen: Kitchen) => void;
   onClose: () => void;
 }) {
-  const [way, setWay] = createSignal<SaidWay>(startingFrom(props.fixture, props.kitchen));
+  const [way, setWay] = createSignal<SaidWay>(
+    startingFrom(props.fixture, props.kitchen, props.question),
+  );
+  /** Counts and choices that the fields do not show: those of the answer that was pressed. */
+  const [chosen, setChosen] = createSignal<RowAnswer>();
   const change = (part: Partial<SaidWay>) => setWay((was) => ({ ...was, ...part }));
   const methods = () => {
-    const usual = methodsForFixture(props.fixture);
+    const answers = props.question?.answers?.map(({ method }) => method) ?? [];
+    const usual =
+      props.question?.part === undefined ? methodsForFixture(props.fixture) : [...new Set(answers)];
     return usual.includes(way().method) ? usual : [way().method, ...usual];
   };
   const missing = () => missingIn(way(), false);
@@ -62,26 +67,35 @@ export function AnswerSheet(props: {
   const keep = () => {
     const { method, saidBy, saidOn, words } = way();
     const minutes = minutesOf(way());
+    const answer = chosen();
+    const { times, rest, stone } = answer?.method === method ? answer : {};
+    const about = props.question ?? { fixture: props.fixture.id };
     props.onKitchen(
-      withAnswer(props.kitchen, {
-        fixture: props.fixture.id,
-        method,
-        ...(minutes !== undefined && { minutes }),
-        cover: endsCovered(way()),
-        saidBy: saidBy.trim(),
-        saidOn,
-        ...(words.trim() !== '' && { text: words.trim() }),
-      }),
+      withAnswer(
+        props.kitchen,
+        answerAs(
+          about,
+          { method, cover: endsCovered(way()), minutes, times, rest, stone },
+          {
+            saidBy: saidBy.trim(),
+            saidOn,
+            ...(words.trim() !== '' && { text: words.trim() }),
+          },
+        ),
+      ),
     );
     props.onClose();
   };
-  const choose = ({ text, method, cover, minutes }: RowAnswer) =>
+  const choose = (answer: RowAnswer) => {
+    const { text, method, cover, minutes } = answer;
+    setChosen(answer);
     change({
       words: say(text),
       method,
       cover,
       ...(minutes !== undefined && { minutes: String(minutes) }),
     });
+  };
   return (
     <Sheet
       label={t('plan-page.answer.about', { fixture: props.fixture.name })}
@@ -94,7 +108,7 @@ export function AnswerSheet(props: {
             <p class="answer-ask">{say(question().ask)}</p>
             <p class="quiet">{say(question().why)}</p>
             <div class="answer-list" role="group" aria-label={t('plan-page.answer.given')}>
-              <For each={answersFor(question(), props.fixture)}>
+              <For each={question().answers ?? []}>
                 {(answer) => (
                   <button
                     type="button"
@@ -107,11 +121,7 @@ export function AnswerSheet(props: {
                 )}
               </For>
             </div>
-            <p class="quiet">
-              {answersFor(question(), props.fixture).length > 0
-                ? t('plan-page.answer.own-way')
-                : t('plan-page.answer.one-kind-of-burner')}
-            </p>
+            <p class="quiet">{t('plan-page.answer.own-way')}</p>
           </>
         )}
       </Show>

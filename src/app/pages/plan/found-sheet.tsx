@@ -1,4 +1,4 @@
-import { For } from 'solid-js';
+import { For, Show } from 'solid-js';
 import { say, t } from '../../context/language.ts';
 import { withFound, type ChosenQuestion } from '../../../core/custom/index.ts';
 import {
@@ -12,7 +12,7 @@ import {
 import { Action } from '../../parts/action.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 
-/** A question that is answered by looking: what it is made of, or what state it is in. */
+/** A question that is answered by looking: what it is made of, what state it is in, what it was used for. */
 export function FoundSheet(props: {
   kitchen: Kitchen;
   fixture: Fixture;
@@ -25,11 +25,12 @@ export function FoundSheet(props: {
     (material() ? MATERIALS : CONDITIONS).filter((id) => id !== 'unknown');
   const nameOf = (id: Material | Condition) =>
     material() ? t(`common.material.${id as Material}`) : t(`common.condition.${id as Condition}`);
-  const keep = (id: Material | Condition) => {
-    const found = material() ? { material: id as Material } : { condition: id as Condition };
-    props.onKitchen(withFound(props.kitchen, props.fixture.id, found));
+  const found = (what: Parameters<typeof withFound>[2]) => {
+    props.onKitchen(withFound(props.kitchen, props.fixture.id, what));
     props.onClose();
   };
+  const keep = (id: Material | Condition) =>
+    found(material() ? { material: id as Material } : { condition: id as Condition });
   return (
     <Sheet
       label={t('plan-page.found.about', { fixture: props.fixture.name })}
@@ -41,13 +42,28 @@ export function FoundSheet(props: {
         {say(props.question.why)} {t('plan-page.found.leave-open')}
       </p>
       <div class="answer-list answer-list--words">
-        <For each={choices()}>
-          {(id) => (
-            <button type="button" class="answer-choice" onClick={() => keep(id)}>
-              {nameOf(id)}
-            </button>
+        <Show
+          when={props.question.fact}
+          fallback={
+            <For each={choices()}>
+              {(id) => (
+                <button type="button" class="answer-choice" onClick={() => keep(id)}>
+                  {nameOf(id)}
+                </button>
+              )}
+            </For>
+          }
+        >
+          {(fact) => (
+            <For each={[true, false]}>
+              {(is) => (
+                <button type="button" class="answer-choice" onClick={() => found({ [fact()]: is })}>
+                  {t(is ? 'survey.yes' : 'survey.no')}
+                </button>
+              )}
+            </For>
           )}
-        </For>
+        </Show>
       </div>
       <div class="button-row">
         <Action class="button button--plain" onPress={props.onClose}>

@@ -1,6 +1,12 @@
 import { say, t } from '../../context/language.ts';
 import { createSignal, For, lazy, Show, Suspense } from 'solid-js';
-import { customName, forLooking, questionList, withoutAnswer } from '../../../core/custom/index.ts';
+import {
+  customName,
+  forLooking,
+  questionList,
+  stateOfMethod,
+  withoutAnswer,
+} from '../../../core/custom/index.ts';
 import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
 import type { FixtureMethod, Plan } from '../../../core/plan/index.ts';
 import { Action } from '../../parts/action.tsx';
@@ -132,13 +138,11 @@ function MethodRow(props: {
           )}
         </For>
         <p class="quiet">
-          {t(
-            props.method.checked
-              ? 'plan-page.methods.source'
-              : 'plan-page.methods.source-unchecked',
-            { source: say(props.method.source) },
-          )}{' '}
-          {t('plan-page.methods.would-change', { what: say(props.method.wouldChange) })}{' '}
+          {t('plan-page.methods.source', {
+            source: say(props.method.source),
+            state: t(`custom.state.${stateOfMethod(props.method)}`),
+          })}{' '}
+          {say(props.method.wouldChange)}{' '}
           <Show when={props.method.overriddenBy}>
             {(by) => t('plan-page.methods.instead-of-row', { by: say(by()) })}
           </Show>

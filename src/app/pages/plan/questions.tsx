@@ -2,6 +2,7 @@ import { createMemo, createSignal, For, Show } from 'solid-js';
 import { say, t, translator } from '../../context/language.ts';
 import {
   customName,
+  forLooking,
   questionList,
   questionListText,
   withoutAnswer,
@@ -107,8 +108,7 @@ function AskedSheet(props: {
   onKitchen: (kitchen: Kitchen) => void;
   onClose: () => void;
 }) {
-  const looking = () =>
-    props.asked.question.about === 'material' || props.asked.question.about === 'condition';
+  const looking = () => forLooking(props.asked.question);
   return (
     <Show
       when={looking()}
@@ -206,7 +206,7 @@ function Answered(props: {
                 {(onKitchen) => (
                   <Action
                     class="button button--plain"
-                    onPress={() => onKitchen()(withoutAnswer(props.kitchen, one.fixture))}
+                    onPress={() => onKitchen()(withoutAnswer(props.kitchen, one.fixture, one))}
                   >
                     {t('plan-page.questions.take-back')}
                   </Action>

@@ -2,7 +2,7 @@ import { createMemo, createSignal, lazy, Match, onMount, Show, Suspense, Switch 
 import type { StepView } from '../../../core/run/index.ts';
 import { Closing } from './recovery/closing.tsx';
 import { Suspended } from './recovery/suspended.tsx';
-import { t } from '../../context/language.ts';
+import { lazyPage, t } from '../../context/language.ts';
 import { Action } from '../../parts/action.tsx';
 import { Guarded } from '../../parts/guarded.tsx';
 import type { RunPageProps } from './run-page-props.ts';
@@ -22,7 +22,7 @@ const LATER = {
   review: () => import('./recovery/review.tsx'),
   clock: () => import('./recovery/clock-question.tsx'),
 };
-const RunSheets = lazy(async () => ({ default: (await LATER.sheets()).RunSheets }));
+const RunSheets = lazyPage(['run-later'], async () => (await LATER.sheets()).RunSheets);
 const Quiet = lazy(async () => ({ default: (await LATER.quiet()).Quiet }));
 const Review = lazy(async () => ({ default: (await LATER.review()).Review }));
 const ClockQuestion = lazy(async () => ({ default: (await LATER.clock()).ClockQuestion }));

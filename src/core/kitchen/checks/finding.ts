@@ -7,7 +7,7 @@ import { problemAt, quoted, quotedList, type KitchenProblem } from '../model/pro
 export type Check = (kitchen: Kitchen) => Iterable<KitchenProblem>;
 
 /** What a reference can name. */
-export type Referred = 'circuit' | 'burner' | 'cooktop' | 'fixture';
+export type Referred = 'circuit' | 'burner' | 'cooktop' | 'fixture' | 'part';
 
 /** A field that names something by its id, though nothing in the file has that id. */
 export function missingReference(

@@ -1,8 +1,9 @@
 import { message } from '../../messages/index.ts';
 import { LIMITS } from '../model/limits.ts';
 import { foundValue, problemAt, quotedList, type KitchenProblem } from '../model/problem.ts';
-import type { Kitchen } from '../model/kitchen.ts';
+import type { Kitchen, Override } from '../model/kitchen.ts';
 import { burnerPlaces } from '../queries/burners.ts';
+import { possibleParts } from '../queries/parts.ts';
 import { standsOnStove } from '../queries/vessels.ts';
 import { missingReference } from './finding.ts';
 
@@ -99,19 +100,39 @@ export function* rangesExist(kitchen: Kitchen): Generator<KitchenProblem> {
   }
 }
 
-/** A rabbi's answer is about a fixture of this kitchen, and one fixture has one answer. */
+/** What an answer speaks of: a whole fixture, or a row, burner or part of it. */
+function aboutWhat({ fixture, row, burner, part }: Override): string {
+  return [fixture, row ?? '', burner ?? '', part ?? ''].join('/');
+}
+
+/** A burner or a part that an answer names is one of its fixture. */
+function* overrideIsOf(kitchen: Kitchen, { fixture: id, burner, part }: Override, at: string) {
+  const fixture = kitchen.fixtures.find((one) => one.id === id);
+  if (!fixture) return;
+  const burners = fixture.kind === 'cooktop' ? fixture.burners.map((one) => one.id) : [];
+  if (burner !== undefined && !burners.includes(burner))
+    yield missingReference(`${at}.burner`, burner, 'burner', burners);
+  const parts = possibleParts(fixture);
+  if (part !== undefined && !parts.includes(part))
+    yield missingReference(`${at}.part`, part, 'part', parts);
+}
+
+/** A rabbi's answer is about a fixture of this kitchen, and one thing has one answer. */
 export function* overridesHaveFixtures(kitchen: Kitchen): Generator<KitchenProblem> {
   const known = kitchen.fixtures.map(({ id }) => id);
   const answered = new Map<string, number>();
-  for (const [i, { fixture }] of kitchen.household.overrides.entries()) {
+  for (const [i, override] of kitchen.household.overrides.entries()) {
+    const { fixture } = override;
     const path = `household.overrides[${i}].fixture`;
-    const earlier = answered.get(fixture);
+    const about = aboutWhat(override);
+    const earlier = answered.get(about);
     if (!known.includes(fixture)) yield missingReference(path, fixture, 'fixture', known);
     else if (earlier !== undefined) {
       const found = message('problems.answers.found', { fixture, earlier });
       const allowed = message('problems.answers.allowed');
       yield problemAt(path, found, allowed, message('problems.answers.advice'));
     }
-    answered.set(fixture, earlier ?? i);
+    answered.set(about, earlier ?? i);
+    yield* overrideIsOf(kitchen, override, `household.overrides[${i}]`);
   }
 }

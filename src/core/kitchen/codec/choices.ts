@@ -9,6 +9,7 @@ import {
   MATERIALS,
   METHODS,
   OVEN_CLEANINGS,
+  PARTS,
   PURPOSES,
   VESSEL_BODIES,
   VESSEL_KINDS,
@@ -21,6 +22,7 @@ export const conditionCodec = named('condition', choice(CONDITIONS));
 export const methodCodec = named('method', choice(METHODS));
 export const burnerTypeCodec = named('burnerType', choice(BURNER_TYPES));
 export const designationCodec = named('designation', choice(DESIGNATIONS));
+export const partCodec = named('part', choice(PARTS));
 export const purposeCodec = choice(PURPOSES);
 export const customCodec = choice(CUSTOMS);
 export const hoodKindCodec = choice(HOOD_KINDS);

@@ -29,8 +29,13 @@ export class Notes {
     return undefined;
   }
 
+  /** No further problem is taken; what is still wrong is not looked for in words. */
+  get isFull(): boolean {
+    return this.problems.length >= MOST_PROBLEMS;
+  }
+
   add(problem: KitchenProblem): void {
-    if (this.problems.length < MOST_PROBLEMS) this.problems.push(problem);
+    if (!this.isFull) this.problems.push(problem);
   }
 }
 

@@ -34,6 +34,7 @@ import {
   designationCodec,
   materialCodec,
   ovenCleaningCodec,
+  partCodec,
 } from './choices.ts';
 
 const undecided: Designation = 'undecided';
@@ -44,12 +45,14 @@ const base = {
   name: must(nameCodec),
   comment: may(wordsCodec),
   designation: orElse(designationCodec, undecided, message('problems.filled.designation')),
+  parts: may(list(partCodec, LIMITS.parts)),
 } satisfies { [K in keyof FixtureBase]: unknown };
 
 const unknownMaterial: Material = 'unknown';
 const material = orElse(materialCodec, unknownMaterial, message('problems.filled.plan-asks'));
 const condition = orElse(conditionCodec, 'unknown', message('problems.filled.plan-asks'));
 const outline = must(polygonCodec);
+const facts = { varnished: may(yesNo), kneaded: may(yesNo), hotFood: may(yesNo) };
 
 export const holesCodec = list(polygonCodec, LIMITS.holes);
 export const backEdgesCodec = list(edgeCodec, LIMITS.backEdges);
@@ -64,6 +67,7 @@ const counter = named(
     backEdges: orElse(backEdgesCodec, [], message('problems.filled.back-edges')),
     material,
     condition,
+    ...facts,
     backsplashHeightM: orElse(number(LIMITS.backsplashM), 0, message('problems.filled.backsplash')),
   }),
 );
@@ -84,6 +88,7 @@ const sink = named(
     outline,
     material,
     condition,
+    varnished: may(yesNo),
     bowls: must(bowlsCodec),
     rimWidthM: must(number(LIMITS.rimM)),
     tap: orElse(
@@ -138,7 +143,7 @@ const oven = named(
 
 const table = named(
   'table',
-  object<Table>({ kind: must(choice(['table'])), ...base, outline, material, condition }),
+  object<Table>({ kind: must(choice(['table'])), ...base, outline, material, condition, ...facts }),
 );
 
 const shelf = object<Cupboard['shelves'][number]>({
@@ -150,6 +155,8 @@ const cupboard = named(
   'cupboard',
   object<Cupboard>({
     kind: must(choice(['cupboard', 'drawer'])),
+    place: may(choice(['over-counter', 'under-counter'])),
+    hotFood: may(yesNo),
     ...base,
     outline: may(polygonCodec),
     material,

@@ -1,5 +1,6 @@
 import { message, type Message } from '../../messages/index.ts';
 import { fieldPath, quoted } from '../model/problem.ts';
+import { MOST_PROBLEMS } from './codec.ts';
 
 /** Where reading the text had to stop, told to someone who does not program. */
 export type JsonFault = {
@@ -180,7 +181,7 @@ class Scanner {
     for (;;) {
       const name = this.#name();
       const here = fieldPath(path, name);
-      if (name in object) this.repeated.push(here);
+      if (name in object && this.repeated.length < MOST_PROBLEMS) this.repeated.push(here);
       object[name] = this.#value(here, depth + 1);
       if (this.#closes('}')) return object;
     }

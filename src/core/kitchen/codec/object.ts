@@ -1,6 +1,6 @@
 import { message, type Message } from '../../messages/index.ts';
 import type { Range } from '../model/limits.ts';
-import { fieldPath, problemAt, quotedList } from '../model/problem.ts';
+import { fieldPath, problemAt, quotedList, shortened } from '../model/problem.ts';
 import { didYouMean, nearest } from './nearest.ts';
 import type { Defaults, JsonSchema, Notes, Codec } from './codec.ts';
 
@@ -53,20 +53,38 @@ export function isObject(value: unknown): value is Raw {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-function refuseUnknown(raw: Raw, names: readonly string[], at: string, notes: Notes): boolean {
-  const unknown = Object.keys(raw).filter((name) => !names.includes(name));
-  for (const name of unknown) {
-    const allowed = message('problems.unknown-field.allowed', { names: names.join(', ') });
-    const advice = didYouMean(name, names, message('problems.unknown-field.advice'));
-    const found = message('problems.unknown-field.found', { name });
+/** More unknown fields of one object than this are counted, not named. */
+const MOST_NAMED = 20;
+
+/** What stands in an object that has no such fields. */
+type Unknown = {
+  /** None; otherwise the object is not read. */
+  readonly none: boolean;
+  /** Fields that some of them may be, misspelt: told once, as misspelt, and not as missing too. */
+  readonly meant: ReadonlySet<string>;
+};
+
+function refuseUnknown(raw: Raw, names: readonly string[], at: string, notes: Notes): Unknown {
+  const known = new Set(names);
+  const unknown = Object.keys(raw).filter((name) => !known.has(name));
+  const meant = new Set<string>();
+  if (unknown.length === 0) return { none: true, meant };
+  if (notes.isFull) return { none: false, meant };
+  const allowed = message('problems.unknown-field.allowed', { names: names.join(', ') });
+  const fallback = message('problems.unknown-field.advice');
+  for (const name of unknown.slice(0, MOST_NAMED)) {
+    const near = nearest(name, names);
+    if (near !== undefined) meant.add(near);
+    const found = message('problems.unknown-field.found', { name: shortened(name) });
+    const advice = near === undefined ? fallback : message('problems.did-you-mean', { name: near });
     notes.add(problemAt(fieldPath(at, name), found, allowed, advice));
   }
-  return unknown.length > 0;
-}
-
-/** A required field that is missing but stands beside it misspelt is told once, as misspelt. */
-function misspelt(name: string, raw: Raw, names: readonly string[]): boolean {
-  return Object.keys(raw).some((key) => !names.includes(key) && nearest(key, names) === name);
+  const more = unknown.length - MOST_NAMED;
+  if (more > 0) {
+    const found = message('problems.unknown-field.more', { more });
+    notes.add(problemAt(at, found, allowed, fallback));
+  }
+  return { none: false, meant };
 }
 
 function readField(
@@ -112,10 +130,11 @@ export function object<T extends object>(fields: Fields<T>): Codec<T> {
         const allowed = message('problems.object.allowed', { names: required.join(', ') });
         return notes.refuse(at, value, allowed, message('problems.object.advice'));
       }
-      let complete = !refuseUnknown(value, names, at, notes);
+      const unknown = refuseUnknown(value, names, at, notes);
+      let complete = unknown.none;
       const out: Record<string, unknown> = {};
       for (const entry of entries) {
-        if (!Object.hasOwn(value, entry[0]) && misspelt(entry[0], value, names)) continue;
+        if (!Object.hasOwn(value, entry[0]) && unknown.meant.has(entry[0])) continue;
         const got = readField(entry, value, at, notes);
         if (got.bad) complete = false;
         else if (got.value !== undefined) out[entry[0]] = got.value;

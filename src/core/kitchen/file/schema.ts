@@ -18,6 +18,7 @@ import {
   designationCodec,
   materialCodec,
   methodCodec,
+  partCodec,
 } from '../codec/choices.ts';
 
 const NAMED = [
@@ -34,6 +35,7 @@ const NAMED = [
   conditionCodec,
   designationCodec,
   methodCodec,
+  partCodec,
   burnerTypeCodec,
   ...FIXTURE_CODECS,
 ];

@@ -10,6 +10,7 @@ import type {
   Material,
   MethodId,
   OvenCleaning,
+  PartId,
   Purpose,
   VesselBody,
   VesselKind,
@@ -119,6 +120,27 @@ const METHOD: Record<MethodId, true> = {
   line: true,
   cover: true,
   'not-purged': true,
+  replace: true,
+};
+const PART: Record<PartId, true> = {
+  racks: true,
+  'side-rails': true,
+  trays: true,
+  'door-rim': true,
+  grates: true,
+  caps: true,
+  'drip-bowls': true,
+  'cooktop-surface': true,
+  knobs: true,
+  'hood-filter': true,
+  strainer: true,
+  aerator: true,
+  overflow: true,
+  'sprayer-hose': true,
+  'instant-hot-tap': true,
+  disposer: true,
+  plate: true,
+  'plate-ring': true,
 };
 
 function keysOf<T extends string>(record: Record<T, true>): readonly T[] {
@@ -132,6 +154,7 @@ export const BURNER_TYPES = keysOf(BURNER);
 export const OVEN_CLEANINGS = keysOf(CLEANING);
 export const FIXTURE_KINDS = keysOf(KIND);
 export const METHODS = keysOf(METHOD);
+export const PARTS = keysOf(PART);
 export const CUSTOMS = keysOf(CUSTOM);
 export const DESIGNATIONS = keysOf(DESIGNATION);
 export const HOOD_KINDS = keysOf(HOOD);

@@ -5,88 +5,19 @@
  * in either direction.
  */
 import type { Point, Polygon } from '../../geometry/index.ts';
+import type { Override, OwnCustom } from './answers.ts';
+import type {
+  Condition,
+  CustomId,
+  Designation,
+  Material,
+  PartId,
+  Purpose,
+  SurfaceFacts,
+} from './words.ts';
 
-export type Material =
-  | 'stainless-steel'
-  | 'cast-iron'
-  | 'enamelled-steel'
-  | 'porcelain'
-  | 'ceramic'
-  | 'glass'
-  | 'glass-ceramic'
-  | 'granite'
-  | 'marble'
-  | 'soapstone'
-  | 'concrete'
-  | 'quartz-composite'
-  | 'acrylic'
-  | 'laminate'
-  | 'wood'
-  | 'raw-wood'
-  | 'tile'
-  | 'plastic'
-  | 'silicone'
-  | 'unknown';
-
-/** What the eye and a fingernail find. `smooth` is the only one that needs no question. */
-export type Condition = 'smooth' | 'scratched' | 'cracked' | 'porous' | 'unknown';
-
-export type Purpose = 'new-kitchen' | 'passover' | 'mix-up';
-export type CustomId = 'sephardic' | 'ashkenazic';
-/** Where a fixture is to belong afterwards. */
-export type Designation = 'meat' | 'dairy' | 'pareve' | 'undecided';
-
-export type MethodId =
-  | 'glow' // libun gamur
-  | 'light-heat' // libun kal, highest setting
-  | 'self-clean'
-  | 'pour' // irui
-  | 'immerse' // hagalah
-  | 'steam' // water boiled inside (microwave)
-  | 'boil-over' // kettle or urn filled and boiled over the rim
-  | 'clean'
-  | 'line'
-  | 'cover'
-  | 'not-purged';
-
-/** "Our rabbi said": replaces one row of the custom for one fixture. */
-export type Override = {
-  readonly fixture: string;
-  readonly method: MethodId;
-  readonly minutes?: number;
-  readonly cover?: boolean;
-  readonly saidBy: string;
-  /** ISO date, yyyy-mm-dd */
-  readonly saidOn: string;
-  readonly text?: string;
-  readonly comment?: string;
-};
-
-/** One row of a built-in custom as this household has it. */
-export type OwnRow = {
-  /** Id of the row in the table of `basedOn`. */
-  readonly row: string;
-  readonly method: MethodId;
-  /** min, 1 to 600; absent: those of the row where the method is the same. */
-  readonly minutes?: number;
-  /** Absent: what the method itself says. */
-  readonly cover?: boolean;
-  readonly why: string;
-  readonly saidBy: string;
-  /** ISO date, yyyy-mm-dd */
-  readonly saidOn: string;
-};
-
-/**
- * A custom of one's own: a built-in one, copied by name, with the rows that
- * differ. It is followed while the household follows the custom it was copied
- * from, and kept, unused, while the household follows the other.
- */
-export type OwnCustom = {
-  readonly name: string;
-  readonly basedOn: CustomId;
-  readonly changedRows: readonly OwnRow[];
-};
+export type * from './answers.ts';
+export type * from './words.ts';
 
 /** Pouring lanes along the back edge, or along whatever direction makes them shortest. */
 export type LaneDirection = 'back-to-front' | 'shortest';
@@ -159,31 +90,35 @@ export type FixtureBase = {
   readonly name: string;
   readonly comment?: string;
   readonly designation: Designation;
+  /** Absent: the parts that such a fixture usually has. */
+  readonly parts?: readonly PartId[];
 };
 
-export type Counter = FixtureBase & {
-  readonly kind: 'counter';
-  readonly outline: Polygon;
-  readonly holes: readonly Polygon[];
-  /** Corner numbers of the edges that stand at a wall, as pairs [from, to]. */
-  readonly backEdges: readonly (readonly [number, number])[];
-  readonly material: Material;
-  readonly condition: Condition;
-  readonly backsplashHeightM: number;
-};
+export type Counter = FixtureBase &
+  SurfaceFacts & {
+    readonly kind: 'counter';
+    readonly outline: Polygon;
+    readonly holes: readonly Polygon[];
+    /** Corner numbers of the edges that stand at a wall, as pairs [from, to]. */
+    readonly backEdges: readonly (readonly [number, number])[];
+    readonly material: Material;
+    readonly condition: Condition;
+    readonly backsplashHeightM: number;
+  };
 
 export type Bowl = { readonly lengthM: number; readonly widthM: number; readonly depthM: number };
 
-export type Sink = FixtureBase & {
-  readonly kind: 'sink';
-  readonly outline: Polygon;
-  readonly material: Material;
-  readonly condition: Condition;
-  readonly bowls: readonly Bowl[];
-  readonly rimWidthM: number;
-  readonly tap: { readonly handles: number; readonly sprayer: boolean };
-  readonly drainboard: boolean;
-};
+export type Sink = FixtureBase &
+  Pick<SurfaceFacts, 'varnished'> & {
+    readonly kind: 'sink';
+    readonly outline: Polygon;
+    readonly material: Material;
+    readonly condition: Condition;
+    readonly bowls: readonly Bowl[];
+    readonly rimWidthM: number;
+    readonly tap: { readonly handles: number; readonly sprayer: boolean };
+    readonly drainboard: boolean;
+  };
 
 export type BurnerType =
   | 'electric-coil'
@@ -231,20 +166,24 @@ export type Oven = FixtureBase & {
   readonly circuit?: string;
 };
 
-export type Table = FixtureBase & {
-  readonly kind: 'table';
-  readonly outline: Polygon;
-  readonly material: Material;
-  readonly condition: Condition;
-};
+export type Table = FixtureBase &
+  SurfaceFacts & {
+    readonly kind: 'table';
+    readonly outline: Polygon;
+    readonly material: Material;
+    readonly condition: Condition;
+  };
 
-export type Cupboard = FixtureBase & {
-  readonly kind: 'cupboard' | 'drawer';
-  readonly outline?: Polygon;
-  readonly material: Material;
-  readonly condition: Condition;
-  readonly shelves: readonly { readonly lengthM: number; readonly widthM: number }[];
-};
+export type Cupboard = FixtureBase &
+  Pick<SurfaceFacts, 'hotFood'> & {
+    readonly kind: 'cupboard' | 'drawer';
+    /** Where it hangs or stands; absent: not told. */
+    readonly place?: 'over-counter' | 'under-counter';
+    readonly outline?: Polygon;
+    readonly material: Material;
+    readonly condition: Condition;
+    readonly shelves: readonly { readonly lengthM: number; readonly widthM: number }[];
+  };
 
 export type Appliance = FixtureBase & {
   readonly kind: 'fridge' | 'freezer' | 'microwave' | 'dishwasher' | 'warming-drawer' | 'hood';

@@ -30,6 +30,11 @@ export const LIMITS = {
   /** Vessels of one kind told as one. */
   vesselCount: { least: 1, most: 20 },
 
+  /** Parts of one fixture. */
+  parts: { least: 0, most: 12 },
+  /** How often one surface is poured over. */
+  pourTimes: { least: 1, most: 5 },
+
   overrideMin: { least: 1, most: 1440 },
   ownRowMin: { least: 1, most: 600 },
   people: { least: 1, most: 8 },

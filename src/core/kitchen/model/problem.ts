@@ -25,10 +25,14 @@ export function foundValue(value: unknown): Message {
   if (Array.isArray(value)) return message('problems.found.list', { count: value.length });
   if (typeof value === 'object' && value !== null) return message('problems.found.object');
   if (typeof value !== 'string') return message('problems.value', { json: String(value) });
-  const letters = [...value];
-  return quoted(
-    letters.length > LONGEST_QUOTE ? `${letters.slice(0, LONGEST_QUOTE).join('')}…` : value,
-  );
+  return quoted(shortened(value));
+}
+
+/** A text of the file, or its beginning when it is long. */
+export function shortened(text: string): string {
+  // A letter takes one or two places of a string: the rest of a long one is never looked at.
+  const letters = Array.from(text.slice(0, 2 * LONGEST_QUOTE + 2));
+  return letters.length > LONGEST_QUOTE ? `${letters.slice(0, LONGEST_QUOTE).join('')}…` : text;
 }
 
 /** A string of the file in the quotes it stands in. */
@@ -76,8 +80,9 @@ export function problemMessage(problem: KitchenProblem): Message {
 
 const PLAIN_NAME = /^[A-Za-z_$][\w$]*$/;
 
-/** Path of a named field under `at`. */
-export function fieldPath(at: string, name: string): string {
+/** Path of a named field under `at`; a name longer than any field has is told by its beginning. */
+export function fieldPath(at: string, longName: string): string {
+  const name = shortened(longName);
   if (!PLAIN_NAME.test(name)) return `${at}[${JSON.stringify(name)}]`;
   return at === '' ? name : `${at}.${name}`;
 }

@@ -15,6 +15,7 @@ export const common = {
   'common.method.line': 'Clean and line',
   'common.method.cover': 'Cover',
   'common.method.not-purged': 'Not purged: keep it out of use',
+  'common.method.replace': 'Replace',
 
   'common.phase.prepare': 'Prepare',
   'common.phase.clean': 'Clean',

@@ -10,6 +10,7 @@ import { problems } from './problems/index.ts';
 import { recordPage } from './record-page.ts';
 import { report } from './report/index.ts';
 import { run } from './run/index.ts';
+import { runLater } from './run/later.ts';
 import { shell } from './shell.ts';
 import { sources } from './sources.ts';
 import { steps } from './steps/index.ts';
@@ -24,6 +25,7 @@ export const english = {
   ...shell,
   ...run,
   ...engine,
+  ...runLater,
   ...steps,
   ...cautions,
   ...calendar,

@@ -86,10 +86,8 @@ export const planPage = {
   'plan-page.methods.term': ({ term }: { term: string }) => `(${term})`,
   'plan-page.methods.provisional': 'The stricter way, until it is answered',
   'plan-page.methods.answered': 'Your rabbi’s answer',
-  'plan-page.methods.source': ({ source }: { source: string }) => `${source}.`,
-  'plan-page.methods.source-unchecked': ({ source }: { source: string }) =>
-    `${source} (cited from memory, not yet checked).`,
-  'plan-page.methods.would-change': ({ what }: { what: string }) => `What would change it: ${what}`,
+  'plan-page.methods.source': ({ source, state }: { source: string; state: string }) =>
+    `${source} (${state}).`,
   'plan-page.methods.instead-of-row': ({ by }: { by: string }) =>
     `In place of the custom’s row: ${by}.`,
   'plan-page.methods.said-otherwise': 'Our rabbi said otherwise',
@@ -164,8 +162,6 @@ export const planPage = {
   'plan-page.answer.what-said': 'What did your rabbi say about it?',
   'plan-page.answer.given': 'Answers that are given',
   'plan-page.answer.own-way': 'Or say it in your own way:',
-  'plan-page.answer.one-kind-of-burner':
-    'This cooktop has burners of more than one kind, and an answer is for all of them. For one kind alone, change its row in your own custom.',
   'plan-page.answer.in-words': 'In which words (if you like)',
   'plan-page.answer.replaces-row': 'It replaces the row of the custom for this fixture alone.',
   'plan-page.answer.keep': 'Keep the answer',

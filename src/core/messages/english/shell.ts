@@ -1,6 +1,7 @@
 import type { Message, Section } from '../model/message.ts';
 
 type Closed = { open: string };
+type Most = { found: number; most: number };
 
 /** The frame of the app: pages, banners, what the device refuses, files. */
 export const shell = {
@@ -58,6 +59,8 @@ export const shell = {
   'shell.storage.refused':
     'The browser does not let this page keep anything: leave private mode, or update.',
   'shell.storage.blocked': 'Another tab holds an older database: close it, then reload.',
+  'shell.storage.held':
+    'Another page of this app stands still in the midst of writing, and nothing can be read or written beside it: close that page, or the whole browser, then try again.',
   'shell.storage.timeout': 'The device did not answer in time: try again, or reload the page.',
   'shell.storage.lost': 'The database was closed from outside: try again, or reload the page.',
   'shell.storage.gone':
@@ -93,6 +96,14 @@ export const shell = {
   'shell.import.plan': ({ problem }: { problem: string }) =>
     `The plan in the file is not safe to follow: ${problem}. Make the plan anew.`,
   'shell.import.amendment': 'A change of the plan in the file cannot be read. Make the plan anew.',
+  'shell.import.records': ({ found, most }: Most, f) =>
+    `The file has ${f.number(found)} records; allowed: up to ${f.number(most)}. Choose a file that this app saved.`,
+  'shell.import.steps': ({ found, most }: Most, f) =>
+    `The plan in the file has ${f.number(found)} steps; allowed: up to ${f.number(most)}. Make the plan anew.`,
+  'shell.import.more': ({ more }: { more: number }, f) =>
+    `The plan in the file has ${f.number(more)} more such faults.`,
+  'shell.import.stranger': ({ seq, name }: { seq: number; name: string }) =>
+    `Record ${seq} in the file tells of “${name}”, which its run does not have. Save the run again on the other tablet, and choose that file.`,
   'shell.import.open-run': ({ open }: Closed) =>
     `The run in the file is not closed, and the run “${open}” is open here; allowed: one open run. Close it first, then bring the file in.`,
   'shell.recheck.run-open':

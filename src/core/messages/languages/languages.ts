@@ -3,7 +3,7 @@ import type { Section } from '../model/message.ts';
 import type { LanguageTraits } from '../model/traits.ts';
 import type { Translator } from '../translate/translator.ts';
 
-/** Sections that only some pages need; they are loaded with their page. */
+/** Sections that only some pages need, and that are loaded with their page; a run's come right after it. */
 export type PageSection =
   | 'kitchen'
   | 'survey'
@@ -13,7 +13,8 @@ export type PageSection =
   | 'custom'
   | 'sources'
   | 'report'
-  | 'record-page';
+  | 'record-page'
+  | 'run-later';
 
 /** A language as data: how it is written, and where its sentences are loaded from. */
 export type Language = {
@@ -43,6 +44,7 @@ const english: Language = {
     custom: async () => (await import('../english/custom/index.ts')).custom,
     sources: async () => (await import('../english/sources.ts')).sources,
     report: async () => (await import('../english/report/index.ts')).report,
+    'run-later': async () => (await import('../english/run/later.ts')).runLater,
     'record-page': async () => (await import('../english/record-page.ts')).recordPage,
   },
 };

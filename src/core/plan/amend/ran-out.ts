@@ -2,7 +2,7 @@ import { message, type Message } from '../../messages/index.ts';
 import { boilId, pourId } from '../context/step-ids.ts';
 import type { Plan, Step, Work } from '../model/index.ts';
 import type { ClosedHours } from '../timetable/timetable.ts';
-import { laneContents, sinkContents, type Content } from './contents.ts';
+import { laneContents, plannedContent, roundOf, sinkContents, type Content } from './contents.ts';
 import { retimed } from './retime.ts';
 
 /** Steps that replace others of their id, and new ones, for the run's `amend-plan`. */
@@ -41,10 +41,16 @@ function kettlesOf(plan: Plan, fixture: string): Kettles {
 }
 
 /** The step as that kettle of so many. */
-function numbered(step: Step, fixture: string, kettle: number, of: number, litres?: number): Step {
+function numbered(
+  step: Step,
+  fixture: string,
+  { kettle, of, round }: { kettle: number; of: number; round?: number | undefined },
+  litres?: number,
+): Step {
   const own = kettleOf(step);
   if (!own) return step;
-  const work: KettleWork = { ...own, kettle, of, litres: litres ?? own.litres };
+  const turn = round !== undefined && { round };
+  const work: KettleWork = { ...own, kettle, of, litres: litres ?? own.litres, ...turn };
   const named = { kettle, of, fixture };
   return step.kind === 'boil'
     ? { ...step, work, title: message('steps.boil.title', { ...named, vessel: own.vessel.name }) }
@@ -187,14 +193,17 @@ export function ranOut(
   const later = laterThan(kettles, kettle);
   const last = later.at(-1) ?? kettles.get(kettle);
   if (!last) return undefined;
-  const contents =
-    picture.kind === 'lanes'
+  const round = roundOf(pour);
+  const now = later.filter((one) => roundOf(one.pour) === round).map((one) => one.pour);
+  // What is poured again over the whole of it stays as it was planned.
+  const again = later.filter((one) => roundOf(one.pour) !== round);
+  const contents = [
+    ...(picture.kind === 'lanes'
       ? laneContents(pour, picture, share)
-      : sinkContents(
-          pour,
-          picture,
-          later.map((one) => one.pour),
-        );
+      : sinkContents(pour, picture, now)
+    ).map((content) => ({ ...content, round })),
+    ...again.map((one) => plannedContent(one.pour)),
+  ];
   const newCount = kettle + Math.max(contents.length, later.length);
   const earlier = new Set([...kettles.values()].map((one) => one.pour.id));
   const startS: Record<string, number> = {};
@@ -202,14 +211,15 @@ export function ranOut(
   let nextS = plan.timetable.startS[stepId] ?? 0;
   const steps = contents.flatMap((content, i): readonly Step[] => {
     const number = kettle + 1 + i;
+    const as = { kettle: number, of: newCount, round: content.round };
     const pair = later[i] ?? added(last, fixture.id, number, earlier);
     for (const step of [pair.boil, pair.pour]) {
       if (!hasBegun(step.id)) startS[step.id] = plan.timetable.startS[step.id] ?? nextS;
       nextS = Math.max(nextS, startS[step.id] ?? nextS) + step.durationS.typical;
     }
     return [
-      numbered(pair.boil, fixture.name, number, newCount),
-      numbered(filledPour(pair.pour, content), fixture.name, number, newCount, content.litres),
+      numbered(pair.boil, fixture.name, as),
+      numbered(filledPour(pair.pour, content), fixture.name, as, content.litres),
     ];
   });
   const oldLast = last.pour.id;

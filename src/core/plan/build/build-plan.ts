@@ -1,17 +1,19 @@
+import { grouped } from '../../custom/index.ts';
 import type { Kitchen } from '../../kitchen/index.ts';
 import { cautionTexts, FAULTS, gatesOf, planCautions, withCautions } from '../cautions/index.ts';
 import { calendarOf } from '../timetable/days.ts';
 import { recheckNotice, recheckContext, type Recheck } from '../context/recheck-context.ts';
 import type { PlanContext } from '../context/plan-context.ts';
-import { calibrationNotices, withCalibration } from '../steps/calibration-notes.ts';
+import { calibrationNotices, withCalibration } from './calibration-notes.ts';
 import { noticesOf } from './notices.ts';
-import { withOpenQuestions } from '../steps/open-questions.ts';
+import { withOpenQuestions } from './open-questions.ts';
 import { purgeSteps } from '../steps/purge.ts';
 import { resourcesOf } from '../timetable/resources.ts';
 import { shoppingOf } from './shopping.ts';
 import { planContextOf } from '../context/plan-context.ts';
 import { cleanSteps, restSteps } from '../steps/clean.ts';
 import { coverSteps, markStep } from '../steps/finish.ts';
+import { newPartsSteps } from '../steps/parts.ts';
 import { kettleSteps } from '../steps/kettles.ts';
 import { prepareSteps } from '../steps/prepare.ts';
 import { timetableOf, type TimetableOptions } from '../timetable/timetable.ts';
@@ -44,7 +46,10 @@ function allDrafts(context: PlanContext) {
     ...purge.drafts,
   ];
   const covered = context.kitchen.fixtures.flatMap((fixture) => coverSteps(context, fixture, work));
-  const drafts = [...work, ...covered];
+  const parts = context.kitchen.fixtures.flatMap((fixture) =>
+    newPartsSteps(context, fixture, work),
+  );
+  const drafts = [...work, ...covered, ...parts];
   return { drafts: [...drafts, markStep(context, drafts)], pours: purge.pours };
 }
 
@@ -84,7 +89,7 @@ export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
     gates: gatesOf(steps),
     cautions: cautionTexts(steps, planCautions(drafts, context)),
     faults: FAULTS,
-    questions: choices.flatMap(({ questions }) => questions),
+    questions: grouped(choices),
     shopping: shoppingOf(context, drafts, totals),
     totals,
     timetable: timed.timetable,

@@ -5,6 +5,7 @@ import type { PlanContext } from '../context/plan-context.ts';
 import type { StepDraft } from '../context/step-draft.ts';
 import type { ShoppingItem, StepKind, Totals } from '../model/index.ts';
 import { surfaceM2 } from '../context/work-times.ts';
+import { partName } from '../steps/parts.ts';
 
 /** A jug that one hand lifts, L: common practice, no published source. */
 const JUG_L = 2;
@@ -22,7 +23,8 @@ type ItemId =
   | 'ladder'
   | 'towels'
   | 'cleaning'
-  | 'labels';
+  | 'labels'
+  | 'stone';
 
 function item(id: ItemId, amount: Message): ShoppingItem {
   return { id, name: message(`plan.buy.${id}`), amount, why: message(`plan.buy.${id}.why`) };
@@ -61,6 +63,26 @@ function coverItems(context: PlanContext): readonly ShoppingItem[] {
   });
 }
 
+/** New parts, one item a fixture. */
+function partItems(context: PlanContext): readonly ShoppingItem[] {
+  return context.kitchen.fixtures.flatMap(({ id, name }) => {
+    const all = context.choices.get(id)?.method.parts ?? [];
+    const parts = all
+      .filter(({ method }) => method === 'replace')
+      .map(({ part }) => partName(part));
+    return parts.length === 0
+      ? []
+      : [
+          {
+            id: `parts-${id}`,
+            name: message('plan.buy.parts', { parts }),
+            amount: message('plan.amount.set'),
+            why: message('plan.buy.parts.why', { fixture: name }),
+          },
+        ];
+  });
+}
+
 type Needs = {
   readonly pours: boolean;
   readonly hot: boolean;
@@ -69,6 +91,12 @@ type Needs = {
 };
 
 const HIGH_KINDS: readonly Fixture['kind'][] = ['hood', 'cupboard', 'fridge', 'freezer'];
+
+/** Is it reached from a ladder? A cupboard of which nothing is told may be high. */
+function isHigh(fixture: Fixture): boolean {
+  const low = fixture.kind === 'cupboard' && fixture.place === 'under-counter';
+  return HIGH_KINDS.includes(fixture.kind) && !low;
+}
 const HOT_KINDS: ReadonlySet<StepKind> = new Set(['glow', 'self-clean', 'high-heat']);
 
 function needsOf(context: PlanContext, drafts: readonly StepDraft[]): Needs {
@@ -80,7 +108,7 @@ function needsOf(context: PlanContext, drafts: readonly StepDraft[]): Needs {
     gas:
       [...context.burners.values()].some(({ burner }) => isGas(burner.type)) ||
       fixtures.some((one) => one.kind === 'oven' && one.heat === 'gas'),
-    high: fixtures.some(({ kind }) => HIGH_KINDS.includes(kind)),
+    high: fixtures.some((one) => isHigh(one)),
   };
 }
 
@@ -124,12 +152,15 @@ export function shoppingOf(
   totals: Totals,
 ): readonly ShoppingItem[] {
   const needs = needsOf(context, drafts);
+  const stones = [...context.choices.values()].some(({ method }) => method.stone);
   return [
     ...(needs.pours ? waterItems(context, totals) : []),
     ...safetyItems(needs, context.kitchen.household.people),
     item('towels', count(2)),
     item('cleaning', message('plan.amount.set')),
     ...coverItems(context),
+    ...partItems(context),
+    ...(stones ? [item('stone', message('plan.amount.set'))] : []),
     item('labels', message('plan.amount.set')),
   ];
 }

@@ -1,4 +1,5 @@
 import { citation } from '../../custom/index.ts';
+import type { Fixture } from '../../kitchen/index.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import type { About, StepDraft } from '../context/step-draft.ts';
 import type { CautionText, Gate, Step } from '../model/index.ts';
@@ -8,6 +9,11 @@ import { CAUTIONS, type CautionKind, type CautionRow, type Trigger } from './tab
 
 function within<T>(list: readonly T[] | undefined, value: T | undefined): boolean {
   return list === undefined || (value !== undefined && list.includes(value));
+}
+
+/** Told to stand under a counter: nothing of it is reached from a ladder. */
+function isLow(fixture: Fixture | undefined): boolean {
+  return fixture !== undefined && 'place' in fixture && fixture.place === 'under-counter';
 }
 
 /** Does this trigger hold for that step? */
@@ -24,6 +30,7 @@ function triggers(on: Trigger, step: Step, about: About, context: PlanContext): 
     within(on.customs, household.custom) &&
     (on.fuel === undefined || on.fuel === fuel) &&
     (on.rests === undefined || on.rests === (rests ?? false)) &&
+    (on.low === undefined || on.low === isLow(fixture)) &&
     (on.hotRoom === undefined || on.hotRoom === context.room.hot) &&
     (on.mostPeople === undefined || household.people <= on.mostPeople)
   );

@@ -24,6 +24,8 @@ export type Trigger = {
   readonly fuel?: Fuel;
   /** The fixture rests after this step. */
   readonly rests?: boolean;
+  /** It stands under a counter. */
+  readonly low?: boolean;
   /** The room is expected to get hot. */
   readonly hotRoom?: boolean;
   /** At most this many people work. */

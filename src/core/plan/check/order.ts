@@ -69,13 +69,22 @@ function ancestors(step: Step, byId: ReadonlyMap<string, Step>): ReadonlySet<str
   return seen;
 }
 
+/** Heat alone, in a fixture of which the household was told that it needs no rest. */
+function heatNeedsNone(plan: Plan, step: Step): boolean {
+  const told = plan.methods.find(({ fixture }) => fixture === step.fixture);
+  const cleaned = plan.steps.some(
+    ({ kind, id }) => kind === 'clean' && step.needs.some((need) => need.step === id),
+  );
+  return told?.rest === false && cleaned && ['glow', 'self-clean', 'high-heat'].includes(step.kind);
+}
+
 /** I-17 by construction: cleaning, then the rest, then every purge of a fixture. */
 function* rests(plan: Plan, byId: ReadonlyMap<string, Step>): Generator<PlanProblem> {
   for (const step of plan.steps) {
     if (step.phase !== 'purge') continue;
     const before = ancestors(step, byId);
     const own = plan.steps.filter((one) => one.kind === 'rest' && one.fixture === step.fixture);
-    const rested = own.some(({ id }) => before.has(id));
+    const rested = own.some(({ id }) => before.has(id)) || heatNeedsNone(plan, step);
     if (!rested) yield problem('rest', [step.id], `${step.id} has no rest before it`);
     const cleaned = own.every((rest) =>
       rest.needs.some(({ step: id }) => byId.get(id)?.kind === 'clean'),

@@ -32,7 +32,23 @@ const method = fields(
     checked: flag,
     wouldChange: said,
   },
-  { minutes: number(), term: said, overriddenBy: said, ownRow: text, question: text },
+  {
+    minutes: number(),
+    times: number(1),
+    rest: flag,
+    stone: flag,
+    sourceState: text,
+    term: said,
+    overriddenBy: said,
+    ownRow: text,
+    question: text,
+    parts: list(
+      fields(
+        { part: text, method: text, within: flag, reason: said, source: said, sourceState: text },
+        { minutes: number(), overriddenBy: said, question: text },
+      ),
+    ),
+  },
 );
 
 const days = fields(
@@ -66,7 +82,22 @@ const planShape = fields(
         doThis: messages,
       }),
     ),
-    questions: list(fields({ id: text, fixture: text, ask: said, why: said, untilThen: said })),
+    questions: list(
+      fields(
+        { id: text, fixture: text, ask: said, why: said, untilThen: said },
+        {
+          row: text,
+          part: text,
+          about: text,
+          answers: list(
+            fields(
+              { text: said, method: text, cover: flag },
+              { minutes: number(), times: number(1), rest: flag, stone: flag },
+            ),
+          ),
+        },
+      ),
+    ),
     shopping: list(fields({ id: text, name: said, amount: said, why: said })),
     totals: fields({
       hotL: band,

@@ -128,7 +128,10 @@ const work = tagged('on', {
   fixture: fields({ method: text }, { minutes: number() }),
   burner: fields({ burner: text, method: text }, { minutes: number() }),
   vessel: fields({ vessel }, { litres: number() }),
-  kettle: fields({ kettle: number(1), of: number(1), vessel, litres: number() }),
+  kettle: fields(
+    { kettle: number(1), of: number(1), vessel, litres: number() },
+    { round: number(1), rounds: number(1) },
+  ),
 });
 
 /** A step of a plan, field by field. */

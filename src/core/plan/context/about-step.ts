@@ -3,7 +3,7 @@ import type { Kettle } from '../estimates/index.ts';
 import type { Step, StepKind } from '../model/index.ts';
 import { vesselResource } from './demands.ts';
 import type { PlanContext } from './plan-context.ts';
-import { fuelOf, needsRest, type Fuel } from './purging.ts';
+import { fuelOf, restsFirst, type Fuel } from './purging.ts';
 import type { About } from './step-draft.ts';
 
 const HEATED: ReadonlySet<StepKind> = new Set(['steam', 'boil-over', 'high-heat']);
@@ -25,7 +25,8 @@ function fuelOfStep(
 function restsAfter(context: PlanContext, step: Step): boolean {
   if (step.kind !== 'clean') return false;
   if (step.fixture === undefined) return step.work.on === 'vessel';
-  return needsRest(context.choices.get(step.fixture)?.method.method ?? 'clean');
+  const choice = context.choices.get(step.fixture);
+  return choice !== undefined && restsFirst(choice.method);
 }
 
 /**

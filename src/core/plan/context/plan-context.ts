@@ -25,6 +25,8 @@ import {
   type Kettle,
 } from '../estimates/index.ts';
 import type { Calibration } from '../model/index.ts';
+import { restsFirst } from './purging.ts';
+import { cleanId, restId } from './step-ids.ts';
 
 /** A burner as it is purged, with how it heats where it does. */
 type BurnerPlanned = BurnerChoice & { readonly estimate?: BurnerEstimate };
@@ -130,6 +132,11 @@ export function planContextOf(kitchen: Kitchen, given?: Calibration): PlanContex
     room: roomWith(kitchen, lit),
     ...(calibration && { calibration }),
   };
+}
+
+/** The step after which a fixture may be purged: its rest, or its cleaning where none is needed. */
+export function readyId(context: PlanContext, fixture: string): string {
+  return restsFirst(choiceOf(context, fixture).method) ? restId(fixture) : cleanId(fixture);
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { ChosenMethod } from '../../custom/index.ts';
 import { isGas, type Fixture, type MethodId } from '../../kitchen/index.ts';
 
 const RESTED: ReadonlySet<MethodId> = new Set<MethodId>([
@@ -9,6 +10,11 @@ const RESTED: ReadonlySet<MethodId> = new Set<MethodId>([
   'steam',
   'boil-over',
 ]);
+
+/** Does what is chosen for a fixture purge it after a rest? */
+export function restsFirst({ method, rest }: Pick<ChosenMethod, 'method' | 'rest'>): boolean {
+  return needsRest(method) && rest !== false;
+}
 
 /** Does this method purge, so that the fixture must rest before it? */
 export function needsRest(method: MethodId): boolean {

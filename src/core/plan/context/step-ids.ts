@@ -53,6 +53,14 @@ export function coolId(id: string): string {
   return `cool-${id}`;
 }
 
+export function partId(fixture: string, part: string): string {
+  return `purge-${fixture}-${part}`;
+}
+
+export function newPartsId(fixture: string): string {
+  return `parts-${fixture}`;
+}
+
 export function coverId(fixture: string): string {
   return `cover-${fixture}`;
 }

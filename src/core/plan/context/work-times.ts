@@ -1,5 +1,5 @@
 import table from '../../../../shared/cleaning.json';
-import type { Fixture, FixtureKind } from '../../kitchen/index.ts';
+import { partsOf, type Fixture, type FixtureKind, type PartId } from '../../kitchen/index.ts';
 import { areaM2, netAreaM2 } from '../../geometry/index.ts';
 import { message, type Message, type PlainKey } from '../../messages/index.ts';
 import { mapBand, SECONDS_PER_MINUTE, type Band } from '../../units/index.ts';
@@ -45,11 +45,43 @@ function rowOf(kind: FixtureKind) {
   return row;
 }
 
-/** Checklist and order of cleaning a kind of fixture. */
-export function cleaningOf(kind: FixtureKind): Cleaning {
+/** What must be there for a line; an absent field holds for everything. */
+type LineWhen = {
+  /** Any of these parts, which is kept. */
+  readonly parts?: readonly PartId[];
+  readonly surfaces?: readonly string[];
+  /** In one appliance with a cooktop. */
+  readonly inRange?: boolean;
+};
+
+function isThere(
+  { parts, surfaces, inRange }: LineWhen,
+  fixture: Fixture,
+  kept: readonly PartId[],
+): boolean {
+  const ranged = fixture.kind === 'oven' && fixture.sharesRangeWith !== undefined;
+  return (
+    (parts === undefined || parts.some((part) => kept.includes(part))) &&
+    (surfaces === undefined ||
+      (fixture.kind === 'cooktop' && surfaces.includes(fixture.surface))) &&
+    (inRange === undefined || inRange === ranged)
+  );
+}
+
+/**
+ * Checklist and order of cleaning a fixture: only what it has.
+ * @param kept parts of it that are not replaced
+ */
+export function cleaningOf(fixture: Fixture, kept: readonly PartId[] = partsOf(fixture)): Cleaning {
+  const { kind } = fixture;
   const row = rowOf(kind);
-  const checklist = lines(row.lines, (line) => `steps.clean.${kind}.line-${line}`);
-  return { level: row.level, checklist, source: row.source };
+  const whens = row.lines as readonly LineWhen[];
+  const checklist = lines(whens.length, (line) => `steps.clean.${kind}.line-${line}`);
+  return {
+    level: row.level,
+    checklist: checklist.filter((_, at) => isThere(whens[at] ?? {}, fixture, kept)),
+    source: row.source,
+  };
 }
 
 /** How many of its units a fixture has: shelves, burners, bowls or square metres. */

@@ -1,4 +1,4 @@
-import { customName } from '../../custom/index.ts';
+import { customName, stateOfMethod } from '../../custom/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import type { FixtureMethod, Plan } from '../model/index.ts';
 import { line, lines, type Line } from './line.ts';
@@ -40,12 +40,16 @@ function methodMessage(plan: Plan, row: FixtureMethod): Message {
 }
 
 function methodDetail(plan: Plan, row: FixtureMethod): readonly Message[] {
-  const { reason, source, wouldChange, checked, overriddenBy } = row;
+  const { reason, source, wouldChange, overriddenBy } = row;
   const open = plan.questions.filter(({ fixture }) => fixture === row.fixture);
   return [
     reason,
-    message(checked ? 'plan.method.source' : 'plan.method.source-unchecked', {
+    ...(row.times ? [message('plan.method.times', { times: row.times })] : []),
+    ...(row.stone ? [message('plan.method.stone')] : []),
+    ...(row.rest === false ? [message('plan.method.no-rest')] : []),
+    message('plan.method.source', {
       source,
+      state: message(`custom.state.${stateOfMethod(row)}`),
       wouldChange,
     }),
     ...(overriddenBy === undefined
@@ -55,10 +59,27 @@ function methodDetail(plan: Plan, row: FixtureMethod): readonly Message[] {
   ];
 }
 
+/** How each part is treated, with its source. */
+function partMessages({ parts = [] }: FixtureMethod): readonly Message[] {
+  return parts.map(({ part, method, minutes, reason, source, sourceState }) =>
+    message('plan.method.part', {
+      part: message(`steps.part.${part}`),
+      method:
+        method === 'not-purged'
+          ? message('plan.method.part.not-purged')
+          : message(`common.method.${method}`),
+      minutes: minutes ?? 0,
+      reason,
+      source,
+      state: message(`custom.state.${sourceState}`),
+    }),
+  );
+}
+
 export function methodLines(plan: Plan): readonly Line[] {
   return plan.methods.flatMap((row) => [
     line(methodMessage(plan, row)),
-    ...lines(methodDetail(plan, row), UNDER),
+    ...lines([...methodDetail(plan, row), ...partMessages(row)], UNDER),
   ]);
 }
 

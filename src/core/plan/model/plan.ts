@@ -1,5 +1,5 @@
-import type { ChosenMethod } from '../../custom/index.ts';
-import type { CustomId, Kitchen, Purpose } from '../../kitchen/index.ts';
+import type { ChosenMethod, RowAnswer } from '../../custom/index.ts';
+import type { CustomId, Kitchen, PartId, Purpose } from '../../kitchen/index.ts';
 import type { Message } from '../../messages/index.ts';
 import type { Band } from '../../units/index.ts';
 import type { Calibration } from './calibration.ts';
@@ -66,6 +66,13 @@ export type Question = {
   readonly ask: Message;
   readonly why: Message;
   readonly untilThen: Message;
+  /** Row or rule of the custom it comes from. */
+  readonly row?: string;
+  /** The part it is about. */
+  readonly part?: PartId;
+  readonly about?: 'ruling' | 'material' | 'condition' | 'use';
+  /** The answers that are known to be given. */
+  readonly answers?: readonly RowAnswer[];
 };
 
 /**

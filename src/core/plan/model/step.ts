@@ -54,6 +54,9 @@ export type Work =
       readonly vessel: VesselUnit;
       /** Boiled in it, or poured from it. */
       readonly litres: number;
+      /** Which time over the whole fixture, of how many; absent: it is poured once. */
+      readonly round?: number;
+      readonly rounds?: number;
     };
 
 /** One vessel of those alike: the kitchen's vessel, and which of them. */

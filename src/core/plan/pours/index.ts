@@ -1,3 +1,3 @@
 export { aroundPlanned, pourNeedOf, roomNeedOf } from './needs-of-kitchen.ts';
-export type { KettlePour, KettlePours } from './kettle-pour.ts';
+export { repeated, type KettlePour, type KettlePours } from './kettle-pour.ts';
 export { kettlePours } from './pouring.ts';

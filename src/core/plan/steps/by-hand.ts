@@ -1,10 +1,10 @@
-import { citation } from '../../custom/index.ts';
+import { citation, type ChosenPart } from '../../custom/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import { exactly, mapBand, SECONDS_PER_MINUTE } from '../../units/index.ts';
 import { circuitDemand } from '../context/demands.ts';
 import { standDemand } from '../context/places.ts';
-import { choiceOf, type PlanContext } from '../context/plan-context.ts';
+import { choiceOf, readyId, type PlanContext } from '../context/plan-context.ts';
 import { fuelOf } from '../context/purging.ts';
 import {
   offReminder,
@@ -14,7 +14,7 @@ import {
   unbrokenHold,
   type StepDraft,
 } from '../context/step-draft.ts';
-import { byHandId, restId } from '../context/step-ids.ts';
+import { byHandId, partId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
 import type { Stage } from '../model/index.ts';
 
@@ -32,7 +32,7 @@ function powerOf(context: PlanContext, fixture: Fixture): Readonly<Record<string
 function steamStages(minutes: number): readonly Stage[] {
   return [
     stage('start', message('steps.steam.start'), {
-      detail: [message('steps.steam.start-detail')],
+      detail: [message('steps.steam.cup-on'), message('steps.steam.start-detail')],
       say: message('steps.heat.say-on'),
       hazards: ['boiling-water'],
       resumption: 'ask',
@@ -75,7 +75,7 @@ export function steamStep(context: PlanContext, fixture: Fixture): StepDraft {
     {
       fixture: fixture.id,
       sources: [choice.method.source],
-      needs: [{ step: restId(fixture.id) }],
+      needs: [{ step: readyId(context, fixture.id) }],
       demands: { ...powerOf(context, fixture), ...standDemand(context, fixture) },
       makeSafe: message('steps.steam.safe'),
     },
@@ -136,6 +136,44 @@ function titleOf({ name: fixture }: Fixture, poured: boolean, wet: boolean, leng
     : message('steps.by-hand.heat', { fixture, lengthS });
 }
 
+/** A part of a fixture that is purged by itself: by fire, or by boiling water. */
+export function partByHand(
+  context: PlanContext,
+  fixture: Fixture,
+  { part, method, minutes = LONGEST_HEAT_MIN, reason, source }: ChosenPart,
+  name: Message,
+): StepDraft {
+  const poured = method === 'pour';
+  const wet = poured || method === 'immerse' || method === 'boil-over';
+  const lengthS = minutes * SECONDS_PER_MINUTE;
+  const named = { part: name, fixture: fixture.name };
+  const title = wet
+    ? message('steps.parts.boiling', named)
+    : message(method === 'light-heat' ? 'steps.parts.heat' : 'steps.parts.fire', {
+        ...named,
+        lengthS,
+      });
+  return stepDraft(
+    {
+      id: partId(fixture.id, part),
+      kind: wet ? 'boil-over' : 'high-heat',
+      phase: 'purge',
+      work: { on: 'fixture', method, ...(!wet && { minutes }) },
+      title,
+      reason,
+      stages: wet ? wetStages(title, poured) : heatStages(title, minutes),
+      durationS: wet ? handworkS('by-hand') : exactly(lengthS + handworkS('by-hand').typical),
+    },
+    {
+      fixture: fixture.id,
+      sources: [source],
+      needs: [{ step: readyId(context, fixture.id) }],
+      makeSafe: message('steps.by-hand.safe'),
+    },
+    { fixture, fuel: fuelOf(fixture) ?? 'electric' },
+  );
+}
+
 /** What a household's answer asks for that no other builder knows: heat or immersion by hand. */
 export function byHandStep(context: PlanContext, fixture: Fixture): StepDraft {
   const choice = choiceOf(context, fixture.id);
@@ -159,7 +197,7 @@ export function byHandStep(context: PlanContext, fixture: Fixture): StepDraft {
     {
       fixture: fixture.id,
       sources: [choice.method.source, citation(context.custom.coldSource)],
-      needs: [{ step: restId(fixture.id) }],
+      needs: [{ step: readyId(context, fixture.id) }],
       demands: powerOf(context, fixture),
       makeSafe: message('steps.by-hand.safe'),
     },

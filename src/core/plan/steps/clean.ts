@@ -4,11 +4,12 @@ import { asWritten, message, type Message } from '../../messages/index.ts';
 import type { Choice } from '../../custom/index.ts';
 import { exactly, SECONDS_PER_HOUR } from '../../units/index.ts';
 import { choiceOf, type PlanContext } from '../context/plan-context.ts';
-import { fuelOf, needsRest } from '../context/purging.ts';
+import { fuelOf, restsFirst } from '../context/purging.ts';
 import { stage, stepDraft, type StepDraft } from '../context/step-draft.ts';
 import { cleanId, restId } from '../context/step-ids.ts';
 import { cleaningOf, cleaningS } from '../context/work-times.ts';
 import type { Work } from '../model/index.ts';
+import { partsKept, takenOut } from './parts.ts';
 import { lastPreparation } from './prepare.ts';
 
 function sandLine(fixture: Fixture, choice: Choice): readonly Message[] {
@@ -20,8 +21,9 @@ function sandLine(fixture: Fixture, choice: Choice): readonly Message[] {
 /** Cleans one fixture; levels above it come first in the timetable. */
 function cleanStep(context: PlanContext, fixture: Fixture, above: readonly string[]): StepDraft {
   const choice = choiceOf(context, fixture.id);
-  const { checklist, source } = cleaningOf(fixture.kind);
-  const rests = needsRest(choice.method.method);
+  const kept = partsKept(choice);
+  const { checklist, source } = cleaningOf(fixture, kept);
+  const rests = restsFirst(choice.method);
   const fuel = fuelOf(fixture);
   const title = message('steps.clean.title', { name: asWritten(fixture.name) });
   return stepDraft(
@@ -34,7 +36,7 @@ function cleanStep(context: PlanContext, fixture: Fixture, above: readonly strin
       reason: message(rests ? 'steps.clean.reason-before-rest' : 'steps.clean.reason'),
       stages: [
         stage('clean', title, {
-          detail: [...checklist, ...sandLine(fixture, choice)],
+          detail: [...checklist, ...takenOut(choice), ...sandLine(fixture, choice)],
           say: message('steps.clean.say'),
         }),
       ],
@@ -54,7 +56,7 @@ function cleanStep(context: PlanContext, fixture: Fixture, above: readonly strin
 export function cleanSteps(context: PlanContext): readonly StepDraft[] {
   const levels = new Map<number, Fixture[]>();
   for (const fixture of context.kitchen.fixtures) {
-    const { level } = cleaningOf(fixture.kind);
+    const { level } = cleaningOf(fixture);
     levels.set(level, [...(levels.get(level) ?? []), fixture]);
   }
   const drafts: StepDraft[] = [];
@@ -80,7 +82,12 @@ export function restStep(
   { id, name, work, fixture }: Rested,
 ): StepDraft {
   const lengthS = restHours * SECONDS_PER_HOUR;
-  const title = message('steps.rest.title', { name });
+  const title = message(
+    fixture?.kind === 'sink' ? 'steps.rest.title-sink' : 'steps.rest.title-nothing-hot',
+    {
+      name,
+    },
+  );
   return stepDraft(
     {
       id: restId(id),
@@ -91,7 +98,7 @@ export function restStep(
       reason: message('steps.rest.reason', { restHours }),
       stages: [
         stage('rest', title, {
-          detail: [message('steps.rest.detail')],
+          detail: [message('steps.rest.label'), message('steps.rest.detail')],
           timers: [
             {
               id: 'rest',
@@ -120,8 +127,9 @@ export function restStep(
 /** The rest of every fixture that is purged. */
 export function restSteps(context: PlanContext): readonly StepDraft[] {
   return context.kitchen.fixtures.flatMap((fixture) => {
-    const { method } = choiceOf(context, fixture.id).method;
-    return needsRest(method)
+    const { method: chosen } = choiceOf(context, fixture.id);
+    const { method } = chosen;
+    return restsFirst(chosen)
       ? [
           restStep(context, {
             id: fixture.id,

@@ -3,9 +3,9 @@ import type { Fixture } from '../../kitchen/index.ts';
 import { asWritten, message, type Message } from '../../messages/index.ts';
 import { exactly, SECONDS_PER_HOUR } from '../../units/index.ts';
 import { standingOn } from '../context/places.ts';
-import { choiceOf, type PlanContext } from '../context/plan-context.ts';
+import { choiceOf, readyId, type PlanContext } from '../context/plan-context.ts';
 import { stage, stepDraft, type StepDraft } from '../context/step-draft.ts';
-import { airDryId, dryId, restId } from '../context/step-ids.ts';
+import { airDryId, dryId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
 
 /** A wiped surface is dry to its joints after this, s: common practice, no published source. */
@@ -54,7 +54,7 @@ export function dryStep(context: PlanContext, fixture: Fixture): StepDraft {
     {
       fixture: fixture.id,
       sources: [citation('trade-practice')],
-      needs: [{ step: restId(fixture.id) }],
+      needs: [{ step: readyId(context, fixture.id) }],
     },
     { fixture },
   );

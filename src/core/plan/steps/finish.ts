@@ -16,7 +16,7 @@ const PUT_IN: ReadonlySet<CoverMaterial> = new Set<CoverMaterial>([
 ]);
 
 /** Steps that must be over before a fixture is covered: its last purge and every cool-down. */
-function lastOf(fixture: Fixture, drafts: readonly StepDraft[]): readonly string[] {
+export function lastOf(fixture: Fixture, drafts: readonly StepDraft[]): readonly string[] {
   const own = drafts.map(({ step }) => step).filter((step) => step.fixture === fixture.id);
   const hot = own.filter(({ phase }) => phase === 'purge' || phase === 'cool');
   const needed = new Set(hot.flatMap(({ needs }) => needs.map(({ step }) => step)));

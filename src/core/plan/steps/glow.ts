@@ -3,7 +3,7 @@ import { asWritten, message, type Message } from '../../messages/index.ts';
 import { addBands, exactly, SECONDS_PER_MINUTE } from '../../units/index.ts';
 import { burnerDemand } from '../context/demands.ts';
 import { besideDemand, WATCHED_HEAT } from '../context/places.ts';
-import { choiceOf, type PlanContext } from '../context/plan-context.ts';
+import { choiceOf, readyId, type PlanContext } from '../context/plan-context.ts';
 import {
   estimateTimer,
   offReminder,
@@ -14,7 +14,7 @@ import {
   type About,
   type StepDraft,
 } from '../context/step-draft.ts';
-import { coolId, glowId, restId } from '../context/step-ids.ts';
+import { coolId, glowId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
 import { glowVisible, type BurnerEstimate } from '../estimates/index.ts';
 import type { Hazard, Stage, TimerSpec, Work } from '../model/index.ts';
@@ -131,7 +131,7 @@ function glowStep(context: PlanContext, heated: Heated, follows: readonly string
     {
       fixture: cooktop.id,
       sources: [choice.method.source],
-      needs: [{ step: restId(cooktop.id) }],
+      needs: [{ step: readyId(context, cooktop.id) }],
       demands: {
         ...burnerDemand(context, burner),
         ...besideDemand(context, cooktop),

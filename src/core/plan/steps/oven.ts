@@ -9,7 +9,7 @@ import {
 } from '../../units/index.ts';
 import { BURNERS_LIT, circuitDemand, rangeResource } from '../context/demands.ts';
 import { besideDemand } from '../context/places.ts';
-import { choiceOf, type PlanContext } from '../context/plan-context.ts';
+import { choiceOf, readyId, type PlanContext } from '../context/plan-context.ts';
 import {
   estimateTimer,
   offReminder,
@@ -19,7 +19,7 @@ import {
   unbrokenHold,
   type StepDraft,
 } from '../context/step-draft.ts';
-import { coolId, ovenId, restId } from '../context/step-ids.ts';
+import { coolId, ovenId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
 import {
   calibratedOven,
@@ -29,6 +29,7 @@ import {
 } from '../estimates/index.ts';
 import type { Picture, Stage, TimerSpec } from '../model/index.ts';
 import { coolStep } from './cool.ts';
+import { inTheCycle, racksLine } from './parts.ts';
 
 /** Look at a heated oven at least this often, s: owners' manuals want it attended. */
 const LOOK_S = SECONDS_PER_HOUR;
@@ -70,11 +71,16 @@ function pictureOf(
   };
 }
 
-function cleanStages({ name, racksStayInCycle }: Oven, estimate: OvenEstimate): readonly Stage[] {
+function cleanStages(
+  { name, racksStayInCycle }: Oven,
+  estimate: OvenEstimate,
+  inCycle: readonly Message[],
+): readonly Stage[] {
   return [
     stage('start', message('steps.oven.clean.start', { oven: name }), {
       detail: [
         message(racksStayInCycle ? 'steps.oven.clean.racks-in' : 'steps.oven.clean.racks-out'),
+        ...inCycle,
         message('steps.oven.clean.locks'),
       ],
       say: message('steps.oven.clean.start-say'),
@@ -125,6 +131,7 @@ function cleanStages({ name, racksStayInCycle }: Oven, estimate: OvenEstimate): 
 /** One full self-clean cycle, from the start to the open lock. */
 function selfCleanStep(context: PlanContext, oven: Oven, estimate: OvenEstimate): StepDraft {
   const choice = choiceOf(context, oven.id);
+  const guests = inTheCycle(context, oven);
   const hand = addBands(handworkS('light'), handworkS('open'));
   return stepDraft(
     {
@@ -138,13 +145,13 @@ function selfCleanStep(context: PlanContext, oven: Oven, estimate: OvenEstimate)
       },
       title: message('steps.oven.clean.title', { oven: oven.name }),
       reason: choice.method.reason,
-      stages: cleanStages(oven, estimate),
+      stages: cleanStages(oven, estimate, guests.lines),
       durationS: addBands(addBands(hand, exactly(estimate.holdS)), estimate.coolS),
     },
     {
       fixture: oven.id,
       sources: [choice.method.source],
-      needs: [{ step: restId(oven.id) }],
+      needs: [{ step: readyId(context, oven.id) }, ...guests.needs],
       demands: { ...cleanDemand(context, oven), ...besideDemand(context, oven) },
       makeSafe: message('steps.oven.clean.safe'),
       picture: pictureOf(
@@ -157,10 +164,15 @@ function selfCleanStep(context: PlanContext, oven: Oven, estimate: OvenEstimate)
   );
 }
 
-function heatStages({ name }: Oven, minutes: number, { heatS }: OvenEstimate): readonly Stage[] {
+function heatStages(
+  { name }: Oven,
+  minutes: number,
+  { heatS }: OvenEstimate,
+  racks: Message,
+): readonly Stage[] {
   return [
     stage('start', message('steps.oven.start', { oven: name }), {
-      detail: [message('steps.oven.start-detail')],
+      detail: [racks, message('steps.oven.start-detail')],
       say: message('steps.heat.say-on'),
       hazards: ['oven'],
       resumption: 'ask',
@@ -209,13 +221,13 @@ function highHeatStep(
         lengthS: minutes * SECONDS_PER_MINUTE,
       }),
       reason: choice.method.reason,
-      stages: heatStages(oven, minutes, estimate),
+      stages: heatStages(oven, minutes, estimate, racksLine(choice)),
       durationS: addBands(addBands(hand, estimate.heatS), exactly(estimate.holdS)),
     },
     {
       fixture: oven.id,
       sources: [choice.method.source],
-      needs: [{ step: restId(oven.id) }],
+      needs: [{ step: readyId(context, oven.id) }],
       demands: { ...heatDemand(context, oven), ...besideDemand(context, oven) },
       makeSafe: message('steps.oven.safe'),
       picture: pictureOf(estimate, estimate.holdS, message('steps.oven.picture.cool')),

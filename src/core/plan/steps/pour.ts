@@ -4,7 +4,7 @@ import { message, type Message } from '../../messages/index.ts';
 import { addBands, mapBand, type Band } from '../../units/index.ts';
 import { HANDS, kettleDemand, vesselResource } from '../context/demands.ts';
 import { pourDemand } from '../context/places.ts';
-import { choiceOf, type PlanContext } from '../context/plan-context.ts';
+import { choiceOf, readyId, type PlanContext } from '../context/plan-context.ts';
 import {
   estimateTimer,
   reminder,
@@ -12,12 +12,13 @@ import {
   stepDraft,
   type StepDraft,
 } from '../context/step-draft.ts';
-import { boilId, boilOverId, dryId, pourId, restId } from '../context/step-ids.ts';
+import { boilId, boilOverId, dryId, pourId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
 import type { Kettle, PouredFixture, PourEstimate } from '../estimates/index.ts';
 import type { Need, Stage, Work } from '../model/index.ts';
-import { kettlePours, type KettlePour, type KettlePours } from '../pours/index.ts';
+import { kettlePours, repeated, type KettlePour, type KettlePours } from '../pours/index.ts';
 import { dryStep } from './dry.ts';
+import { pouredParts } from './parts.ts';
 import type { KettleQueue } from './kettle-queue.ts';
 import {
   aboutKettle,
@@ -46,7 +47,9 @@ type Turn = {
 };
 
 function workOf({ pour, of, kettle }: Turn, litres: number): Work {
-  return { on: 'kettle', kettle: pour.kettle, of, vessel: vesselUnit(kettle), litres };
+  const { kettle: number, round, rounds } = pour;
+  const turn = rounds !== undefined && rounds > 1 && { round, rounds };
+  return { on: 'kettle', kettle: number, of, vessel: vesselUnit(kettle), litres, ...turn };
 }
 
 function boilDraft(turn: Turn): StepDraft {
@@ -54,7 +57,7 @@ function boilDraft(turn: Turn): StepDraft {
   const { burner } = kettle;
   const boil = context.boils.get(kettle.id);
   const needs: Need[] = [
-    { step: restId(fixture.id) },
+    { step: readyId(context, fixture.id) },
     ...(kettle.toBuy || kettle.purged ? [] : [{ step: boilOverId(kettle.id) }]),
     ...burnerNeed(context, kettle),
     ...(turn.lastWithKettle === undefined ? [] : [{ step: turn.lastWithKettle }]),
@@ -81,7 +84,7 @@ function boilDraft(turn: Turn): StepDraft {
     },
     {
       fixture: fixture.id,
-      sources: [citation('oc-451-6')],
+      sources: [citation('oc-451-5')],
       needs,
       demands: kettleDemand(context, kettle),
       makeSafe: kettleSafe(kettle),
@@ -99,13 +102,34 @@ function wayLines({ context, fixture, pour }: Turn): readonly Message[] {
     : [message('steps.pour.way.far-to-near')];
 }
 
+/** Which time over the whole of it this is, where it is poured more than once. */
+function roundLine({ pour: { round = 1, rounds = 1 } }: Turn): readonly Message[] {
+  return rounds > 1 ? [message('steps.pour.round', { round, rounds })] : [];
+}
+
+/** Parts that are poured over with the fixture, by its first kettle. */
+function partLines({ context, fixture, pour }: Turn): readonly Message[] {
+  return pour.kettle === 1 ? pouredParts(choiceOf(context, fixture.id)) : [];
+}
+
+function stoneLine({ context, fixture }: Turn): readonly Message[] {
+  return choiceOf(context, fixture.id).method.stone ? [message('steps.pour.stone')] : [];
+}
+
 function pourStages(turn: Turn): readonly Stage[] {
   const { context, fixture, pour, of } = turn;
   const notes = choiceOf(context, fixture.id).notes;
   const named = { kettle: pour.kettle, of, fixture: fixture.name };
   return [
     stage('pour', message('steps.pour.pour', named), {
-      detail: [...wayLines(turn), ...turn.notDrawn, ...notes],
+      detail: [
+        ...roundLine(turn),
+        ...wayLines(turn),
+        ...partLines(turn),
+        ...stoneLine(turn),
+        ...turn.notDrawn,
+        ...notes,
+      ],
       say: message('steps.pour.say'),
       hazards: ['boiling-water'],
       resumption: 'ask',
@@ -179,7 +203,7 @@ export function pourSteps(
     context.filledL,
     context.kitchen.household.laneDirection,
   );
-  const { pours } = planned;
+  const pours = repeated(planned.pours, choiceOf(context, fixture.id).method.times ?? 1);
   const last = new Map<string, string>();
   const total = pours.reduce((sum, { litres }) => sum + litres, 0);
   const drafts = pours.flatMap((pour) => {
@@ -194,7 +218,8 @@ export function pourSteps(
       of: pours.length,
       notDrawn: notDrawn(planned),
       kettle,
-      pourS: mapBand(need.pourS, (s) => s * share),
+      // Once over the whole takes as long as the estimate says, each time.
+      pourS: mapBand(need.pourS, (s) => s * share * (pour.rounds ?? 1)),
       ...(before !== undefined && { lastWithKettle: before }),
     };
     return [boilDraft(turn), pourDraft(turn)];

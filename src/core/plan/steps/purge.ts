@@ -3,11 +3,13 @@ import { choiceOf, type PlanContext } from '../context/plan-context.ts';
 import { needsRest } from '../context/purging.ts';
 import type { StepDraft } from '../context/step-draft.ts';
 import { ovenId } from '../context/step-ids.ts';
+import { mapBand } from '../../units/index.ts';
 import { isPoured, calibratedPour, estimatePour, type PourEstimate } from '../estimates/index.ts';
 import { byHandStep, steamStep } from './by-hand.ts';
 import { glowSteps } from './glow.ts';
 import { ovenSteps } from './oven.ts';
 import { KettleQueue } from './kettle-queue.ts';
+import { partSteps } from './parts.ts';
 import { pourSteps } from './pour.ts';
 
 /** What one fixture's pour takes, as planned. */
@@ -47,7 +49,14 @@ function pourAll(context: PlanContext, fixtures: readonly Fixture[]): Purge {
         at === 0 ? { ...one, follows: [...one.follows, ...follows] } : one,
       ),
     );
-    pours.push({ ...need, fixture: fixture.id, planned: poured.kettles });
+    const times = choiceOf(context, fixture.id).method.times ?? 1;
+    pours.push({
+      ...need,
+      litres: mapBand(need.litres, (litres) => litres * times),
+      kettles: mapBand(need.kettles, (kettles) => kettles * times),
+      fixture: fixture.id,
+      planned: poured.kettles,
+    });
     before = poured.drafts.at(-1)?.step.id;
   }
   return { drafts, pours };
@@ -86,7 +95,10 @@ function heatOf(context: PlanContext, fixture: Fixture): readonly StepDraft[] {
 
 /** The purge of every fixture that has one. */
 export function purgeSteps(context: PlanContext): Purge {
-  const heated = context.kitchen.fixtures.flatMap((fixture) => heatOf(context, fixture));
+  const heated = context.kitchen.fixtures.flatMap((fixture) => [
+    ...heatOf(context, fixture),
+    ...partSteps(context, fixture),
+  ]);
   const poured = context.kitchen.fixtures
     .filter((one) => choiceOf(context, one.id).method.method === 'pour' && isPoured(one))
     .toSorted((a, b) => pourRank(a) - pourRank(b));

@@ -1,3 +1,4 @@
+import { stateOfMethod } from '../../custom/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { standing, standingHolds } from '../gather/attempt-history.ts';
@@ -43,6 +44,7 @@ function methodReport(plan: Plan, fixture: string): MethodReport | null {
     term: row.term ?? null,
     source: row.source,
     checked: row.checked,
+    sourceState: stateOfMethod(row),
     overriddenBy: row.overriddenBy ?? null,
     question: plan.questions.find((one) => one.id === row.question) ?? null,
   };

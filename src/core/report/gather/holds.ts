@@ -11,6 +11,7 @@ const BY_WORD: ReadonlySet<string> = new Set([
   'clock-answered',
   'clock-answer-withdrawn',
   'review-answered',
+  'review-answer-withdrawn',
   'time-corrected',
 ]);
 

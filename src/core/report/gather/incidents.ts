@@ -3,6 +3,7 @@ import { MS_PER_SECOND } from '../../units/index.ts';
 import type { Plan } from '../../plan/index.ts';
 import {
   NO_REASON,
+  stepsOfScope,
   view,
   type Fact,
   type FactBody,
@@ -74,7 +75,7 @@ export class Incidents {
         this.pauses.push({ fromWallMs: wallMs, toWallMs: null });
         return;
       case 'gate-overridden':
-        this.overriddenGates.push(gateOverride(plan, body, wallMs));
+        this.overriddenGates.push(gateOverride(before, plan, body, wallMs));
         return;
       case 'timer-due':
         this.#late(plan, before, body, wallMs);
@@ -86,7 +87,10 @@ export class Incidents {
         this.#clockAnswer(body, wallMs);
         return;
       case 'review-answered':
-        this.#reviewAnswer(body, wallMs);
+        this.#reviewAnswer(body.question, body.answer, wallMs);
+        return;
+      case 'review-answer-withdrawn':
+        this.#reviewAnswer(body.question, 'broke-off', wallMs);
         return;
       case 'session-opened':
         if (before) this.gaps.push(sessionGap(before.clock.lastAt, body, at));
@@ -172,11 +176,12 @@ export class Incidents {
     open.actualWallMs = body.right ? null : body.actualWallMs;
   }
 
-  #reviewAnswer(body: Body<'review-answered'>, wallMs: number): void {
-    const review = this.#reviewOf.get(body.question);
+  /** The last word counts, from when it was said. */
+  #reviewAnswer(question: string, answer: ReviewReport['answer'], wallMs: number): void {
+    const review = this.#reviewOf.get(question);
     if (!review) return;
     review.answeredWallMs = wallMs;
-    review.answer = body.answer;
+    review.answer = answer;
   }
 
   #questions(after: RunState, wallMs: number): void {
@@ -209,8 +214,9 @@ function faultText(before: RunState | null, { text, timer }: Body<'fault-raised'
   return (timer === null ? undefined : before?.timers[timer]?.spec.label) ?? NO_REASON;
 }
 
-export function fixtureName(plan: Plan, id: string): string {
-  return plan.kitchen.fixtures.find((fixture) => fixture.id === id)?.name ?? id;
+/** Name of a fixture or of a vessel. */
+export function fixtureName({ kitchen }: Plan, id: string): string {
+  return [...kitchen.fixtures, ...kitchen.vessels].find((one) => one.id === id)?.name ?? id;
 }
 
 function aboutStep(
@@ -221,16 +227,17 @@ function aboutStep(
   return { stepTitle: step?.title ?? null, fixture: step?.fixture ?? null };
 }
 
-/** The scope key is `run`, a fixture, or a step with the number of its attempt. */
-function gateOverride(plan: Plan, body: Body<'gate-overridden'>, wallMs: number): GateOverride {
+/** What was overridden for the whole run is about no one fixture. */
+function gateOverride(
+  before: RunState | null,
+  plan: Plan,
+  body: Body<'gate-overridden'>,
+  wallMs: number,
+): GateOverride {
   const gate = plan.gates.find((one) => one.id === body.gate);
-  const stepId = body.scopeKey.replace(/#\d+$/, '');
-  const fixture =
-    gate?.scope === 'fixture' && plan.kitchen.fixtures.some(({ id }) => id === body.scopeKey)
-      ? body.scopeKey
-      : gate?.scope === 'step'
-        ? aboutStep(plan, stepId).fixture
-        : null;
+  const [first] =
+    before && gate?.scope !== 'run' ? stepsOfScope(before, body.gate, body.scopeKey) : [];
+  const fixture = first?.fixture ?? null;
   return {
     gate: body.gate,
     signal: gate?.signal ?? null,

@@ -47,7 +47,7 @@ export function fixtureSection(
 
 function methodLines(method: MethodReport | null): readonly ReportLine[] {
   if (!method) return [line(0, message('report.method.none'))];
-  const { minutes, cover, term, reason, source, checked, overriddenBy, question } = method;
+  const { minutes, cover, term, reason, source, sourceState, overriddenBy, question } = method;
   return [
     line(
       0,
@@ -59,7 +59,7 @@ function methodLines(method: MethodReport | null): readonly ReportLine[] {
         ...(term && { term }),
       }),
     ),
-    line(0, message(checked ? 'report.source' : 'report.source-unchecked', { source })),
+    line(0, message('report.source', { source, state: message(`custom.state.${sourceState}`) })),
     ...(overriddenBy === null
       ? []
       : [line(0, message('report.replaces-row', { by: overriddenBy }))]),

@@ -1,3 +1,4 @@
+import type { SourceState } from '../../custom/index.ts';
 import type { Message } from '../../messages/index.ts';
 import type {
   CustomId,
@@ -91,6 +92,8 @@ export type MethodReport = {
   readonly term: Message | null;
   readonly source: Message;
   readonly checked: boolean;
+  /** How far its source can be relied on. */
+  readonly sourceState: SourceState;
   /** Whose word replaced the row of the custom. */
   readonly overriddenBy: Message | null;
   readonly question: Question | null;

@@ -36,6 +36,7 @@ export function beginState(
     gates: {},
     faults: [],
     questions: [],
+    reviewed: [],
     clock: {
       anchor: at,
       lastAt: at,
@@ -47,7 +48,6 @@ export function beginState(
       shownMs: at.wallMs,
       answers: [],
     },
-    idle: null,
     concluded: {},
     heated: {},
     away: null,

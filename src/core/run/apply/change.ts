@@ -1,10 +1,6 @@
 import type { Message } from '../../messages/index.ts';
 import { NO_REASON } from '../model/reason.ts';
 import type { RunState, StepState, Timer } from '../model/state.ts';
-import { elapsed, startInterval } from '../model/elapsed-interval.ts';
-import { lapseGates } from '../rules/gates.ts';
-import type { Readings } from '../model/types.ts';
-import { clockBase } from '../timers/unproved-time.ts';
 
 /** The state of a step of the plan. */
 export function known(state: RunState, step: string): StepState {
@@ -64,27 +60,18 @@ export function ofStep(step: string): (timer: Timer) => boolean {
   return (timer) => timer.step === step && timer.stage !== '';
 }
 
-/** Goes to a status in which the run does not progress, and begins counting for gates that lapse. */
-export function halt(
-  state: RunState,
-  status: 'held' | 'suspended',
-  reason: Message,
-  at: Readings,
-): RunState {
-  const idle = state.idle ?? startInterval(at, clockBase(state.clock));
-  if (state.status === 'reviewing') {
-    return { ...state, reviewFrom: status, reason, idle };
-  }
+/** Goes to a status in which the run does not progress. */
+export function halt(state: RunState, status: 'held' | 'suspended', reason: Message): RunState {
+  if (state.status === 'reviewing') return { ...state, reviewFrom: status, reason };
   if (state.status === 'running' || state.status === 'held' || state.status === 'suspended') {
-    return { ...state, status, reason, idle };
+    return { ...state, status, reason };
   }
   return state;
 }
 
-/** Back to running; gates that lapse after so long are asked again. */
-export function goOn(state: RunState, at: Readings): RunState {
-  const idleS = state.idle ? elapsed(state.idle, at).atMostS : 0;
-  return { ...lapseGates(state, idleS), status: 'running', reason: NO_REASON, idle: null };
+/** Back to running. */
+export function goOn(state: RunState): RunState {
+  return { ...state, status: 'running', reason: NO_REASON };
 }
 
 /** Silences what still rings of steps whose timer has ended by itself: a person is there. */

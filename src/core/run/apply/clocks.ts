@@ -2,28 +2,22 @@ import { message } from '../../messages/index.ts';
 import type { Stage } from '../../plan/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import { lapseGates } from '../rules/gates.ts';
-import { stepOf } from '../model/plan-index.ts';
+import { stageNumber, stepOf } from '../model/plan-index.ts';
 import type { OpenQuestion, RunState, StepState, Timer } from '../model/state.ts';
 import {
-  clockBase,
   clockQuestion,
   closeGap,
   doubtClock,
   leaveInDoubt,
   reanchor,
 } from '../timers/unproved-time.ts';
-import {
-  apartS,
-  gainInSession,
-  gainOverGap,
-  startInterval,
-  type Gain,
-} from '../model/elapsed-interval.ts';
+import { apartS, gainInSession, gainOverGap, type Gain } from '../model/elapsed-interval.ts';
 import { isAlarm } from '../timers/timer.ts';
 import { answerClock } from '../timers/clock-word.ts';
 import type { Readings } from '../model/types.ts';
-import { changeTimers, putStep } from './change.ts';
-import { leaveReview, unwindStep } from './run.ts';
+import { standingGaps } from '../rules/undone.ts';
+import { changeTimers, known } from './change.ts';
+import { breakOff, leaveReview } from './run.ts';
 
 type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 
@@ -95,7 +89,6 @@ function openReview(state: RunState, gapS: number, seq: number, always: boolean)
     questions,
     status: 'reviewing',
     reviewFrom: from === 'held' || from === 'suspended' ? from : 'running',
-    idle: next.idle ?? startInterval(next.clock.anchor, clockBase(next.clock)),
   };
 }
 
@@ -131,15 +124,11 @@ export function applyClockAnswer(
   const toldS = body.actualWallMs === null ? null : (body.actualWallMs - at.wallMs) / 1000;
   const errorS = body.right ? 0 : toldS;
   const word = { answer: seq, errorS, passed: body.passed ?? null };
-  return leaveWhenAnswered(answerClock(state, word), at);
+  return leaveWhenAnswered(answerClock(state, word));
 }
 
 /** What a person saw of one stage: it went on, it broke off, or nobody knows. */
-export function applyReview(
-  state: RunState,
-  body: Body<'review-answered'>,
-  at: Readings,
-): RunState {
+export function applyReview(state: RunState, body: Body<'review-answered'>): RunState {
   const question = state.questions.find((one) => one.id === body.question);
   if (!question) return state;
   const { step } = question;
@@ -151,24 +140,28 @@ export function applyReview(
     body.answer === 'broke-off' || (body.answer === 'unknown' && stage?.resumption !== 'ask');
   let next: RunState;
   if (!brokeOff) {
-    next = changeTimers(asked, ofStage, (timer) =>
+    next = changeTimers(remembered(asked, question), ofStage, (timer) =>
       body.answer === 'went-on' ? closeGap(timer, state.clock) : leaveInDoubt(timer),
     );
-  } else if (stage?.resumption === 'void') {
-    next = unwindStep(asked, step, 'failed', message('engine.because.interrupted'));
   } else {
-    next = putStep(asked, step, {
-      restart: message(
-        body.answer === 'broke-off' ? 'engine.because.broke-off' : 'engine.because.nobody-saw',
-      ),
-    });
+    const why =
+      body.answer === 'broke-off' ? 'engine.because.broke-off' : 'engine.because.nobody-saw';
+    next = breakOff(asked, step, message(why));
   }
-  return leaveWhenAnswered(next, at);
+  return leaveWhenAnswered(next);
+}
+
+/** The work is held to have gone on; a person may find out later that it did not. */
+function remembered(state: RunState, { id, step, attempt, stage, ask }: OpenQuestion): RunState {
+  const round = known(state, step).round;
+  const number = stageNumber(stepOf(state.plan, step), stage);
+  const gap = { id, step, attempt, round, stage: number, ask };
+  return { ...state, reviewed: [...standingGaps(state), gap] };
 }
 
 /** The last answer is the person's word to go on to where it was. */
-function leaveWhenAnswered(state: RunState, at: Readings): RunState {
+function leaveWhenAnswered(state: RunState): RunState {
   if (state.status !== 'reviewing' || state.questions.length > 0 || clockQuestion(state))
     return state;
-  return leaveReview(state, at);
+  return leaveReview(state);
 }

@@ -2,7 +2,6 @@ import { asWritten } from '../../messages/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import { breaksStep, policyOf } from '../rules/faults.ts';
 import type { RunState } from '../model/state.ts';
-import type { Readings } from '../model/types.ts';
 import { halt, putStep } from './change.ts';
 import { tripGates } from './gates.ts';
 import { applyClosing } from './run.ts';
@@ -10,7 +9,7 @@ import { applyClosing } from './run.ts';
 type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 
 /** Writes the fault, shuts the gates it trips, and does what its policy says. */
-export function applyFault(state: RunState, body: Body<'fault-raised'>, at: Readings): RunState {
+export function applyFault(state: RunState, body: Body<'fault-raised'>): RunState {
   const { policy, name } = policyOf(state.plan, body.faultKind);
   const noted: RunState = {
     ...state,
@@ -29,7 +28,7 @@ export function applyFault(state: RunState, body: Body<'fault-raised'>, at: Read
     ],
   };
   if (state.status === 'closing' || state.status === 'drafting') return noted;
-  const tripped = tripGates(noted, body.faultKind, body.step, at);
+  const tripped = tripGates(noted, body.faultKind, body.step);
   switch (policy) {
     case 'stop-run':
       return applyClosing(tripped, {
@@ -38,7 +37,7 @@ export function applyFault(state: RunState, body: Body<'fault-raised'>, at: Read
         reason: name,
       });
     case 'suspend':
-      return halt(tripped, 'suspended', name, at);
+      return halt(tripped, 'suspended', name);
     case 'note':
       return tripped;
   }
@@ -63,8 +62,7 @@ export function applyCleared(state: RunState, body: Body<'fault-cleared'>): RunS
 export function applyStorage(
   state: RunState,
   body: Body<'storage-failed' | 'storage-mended'>,
-  at: Readings,
 ): RunState {
   if (body.kind === 'storage-mended') return { ...state, storageDown: false };
-  return halt({ ...state, storageDown: true }, 'suspended', asWritten(body.text), at);
+  return halt({ ...state, storageDown: true }, 'suspended', asWritten(body.text));
 }

@@ -18,7 +18,7 @@ export function applyGateAnswer(
 ): RunState {
   const gate = indexOf(state.plan).gates.get(body.gate);
   if (body.answer === 'no' && gate?.kind === 'condition') {
-    return tripGate(state, body.gate, body.scopeKey, at);
+    return tripGate(state, body.gate, body.scopeKey);
   }
   const before = gateState(state, body.gate, body.scopeKey);
   const settles = body.answer === 'yes' && before.tripped;
@@ -43,7 +43,7 @@ export function applyOverride(state: RunState, body: Body<'gate-overridden'>): R
 }
 
 /** Shuts a condition gate: the run is suspended and what is hot behind that gate is made safe. */
-function tripGate(state: RunState, gateId: string, key: string, at: Readings): RunState {
+function tripGate(state: RunState, gateId: string, key: string): RunState {
   const gate = indexOf(state.plan).gates.get(gateId);
   if (!gate) return state;
   const shut = putGate(state, {
@@ -57,16 +57,11 @@ function tripGate(state: RunState, gateId: string, key: string, at: Readings): R
     const plan = stepOf(state.plan, step);
     return plan.gates.includes(gateId) && scopeKey(gate, plan, known(state, step).attempt) === key;
   };
-  return halt(unwindHot(shut, behind, gate.makeSafe), 'suspended', gate.say, at);
+  return halt(unwindHot(shut, behind, gate.makeSafe), 'suspended', gate.say);
 }
 
 /** Shuts every condition gate that this fault trips; with a step given, only that step's keys. */
-export function tripGates(
-  state: RunState,
-  fault: FaultKind,
-  step: string | null,
-  at: Readings,
-): RunState {
+export function tripGates(state: RunState, fault: FaultKind, step: string | null): RunState {
   let next = state;
   for (const gate of state.plan.gates) {
     if (gate.kind !== 'condition' || !gate.trippedBy.includes(fault)) continue;
@@ -75,7 +70,7 @@ export function tripGates(
       plan?.gates.includes(gate.id) === true
         ? [scopeKey(gate, plan, known(state, plan.id).attempt)]
         : scopeKeys(state, gate);
-    for (const key of keys) next = tripGate(next, gate.id, key, at);
+    for (const key of keys) next = tripGate(next, gate.id, key);
   }
   return next;
 }

@@ -7,7 +7,7 @@ import { applyAmendment } from './amend.ts';
 import { applyClockAnswer, applyClocks, applyReview, applySession } from './clocks.ts';
 import { beginState } from './begin.ts';
 import { withHands } from '../rules/hands.ts';
-import { applyWithdrawal } from './withdraw.ts';
+import { applyReviewWithdrawal, applyWithdrawal } from './withdraw.ts';
 import { applyRecheck } from './recheck.ts';
 import { applyCleared, applyFault, applyStorage } from './faults.ts';
 import { applyGateAnswer, applyOverride } from './gates.ts';
@@ -69,9 +69,9 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
     case 'run-started':
       return applyRunStart(state, body, at);
     case 'paused':
-      return applyPause(state, at);
+      return applyPause(state);
     case 'resumed':
-      return applyResume(state, at);
+      return applyResume(state);
     case 'closing-begun':
       return applyClosing(state, body);
     case 'run-closed':
@@ -110,7 +110,7 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
     case 'gate-overridden':
       return applyOverride(state, body);
     case 'fault-raised':
-      return applyFault(state, body, at);
+      return applyFault(state, body);
     case 'fault-cleared':
       return applyCleared(state, body);
     default:
@@ -135,12 +135,14 @@ function changeByHost(
     case 'clock-answer-withdrawn':
       return applyWithdrawal(state, at);
     case 'review-answered':
-      return applyReview(state, body, at);
+      return applyReview(state, body);
+    case 'review-answer-withdrawn':
+      return applyReviewWithdrawal(state, body);
     case 'session-opened':
       return applySession(state, body, at, seq);
     case 'storage-failed':
     case 'storage-mended':
-      return applyStorage(state, body, at);
+      return applyStorage(state, body);
     case 'alarm-handed':
     case 'alarm-failed':
       return applyAlarm(state, body);

@@ -24,18 +24,18 @@ export function applyRunStart(state: RunState, body: Body<'run-started'>, at: Re
   };
 }
 
-export function applyPause(state: RunState, at: Readings): RunState {
-  return halt(state, 'held', message('engine.because.paused'), at);
+export function applyPause(state: RunState): RunState {
+  return halt(state, 'held', message('engine.because.paused'));
 }
 
 /** A person's word: from a review back to where it was, otherwise on. */
-export function applyResume(state: RunState, at: Readings): RunState {
-  if (state.status !== 'reviewing') return goOn(state, at);
-  return leaveReview(state, at);
+export function applyResume(state: RunState): RunState {
+  if (state.status !== 'reviewing') return goOn(state);
+  return leaveReview(state);
 }
 
-export function leaveReview(state: RunState, at: Readings): RunState {
-  if (state.reviewFrom === 'running') return goOn(state, at);
+export function leaveReview(state: RunState): RunState {
+  if (state.reviewFrom === 'running') return goOn(state);
   return { ...state, status: state.reviewFrom };
 }
 
@@ -81,6 +81,14 @@ export function unwindStep(
   });
   const quiet = closeTimers(unwinding, (timer) => timer.step === step, true);
   return { ...quiet, questions: quiet.questions.filter((question) => question.step !== step) };
+}
+
+/** The stage in progress broke off: it begins again in this turn, or has failed where it cannot. */
+export function breakOff(state: RunState, step: string, why: Message): RunState {
+  const stage = stepOf(state.plan, step).stages[state.steps[step]?.stage ?? 0];
+  return stage?.resumption === 'void'
+    ? unwindStep(state, step, 'failed', message('engine.because.interrupted'))
+    : putStep(state, step, { restart: why });
 }
 
 export function applyRunClosed(state: RunState, body: Body<'run-closed'>): RunState {

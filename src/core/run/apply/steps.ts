@@ -182,8 +182,9 @@ export function applyRepeat(state: RunState, body: Body<'step-repeated'>): RunSt
 
 export function renew(state: RunState, step: string, attempt: number): RunState {
   const fresh = { ...state, steps: { ...state.steps, [step]: freshStep(attempt) } };
+  // What the old attempt still calls for is no longer so.
   return closeTimers(
-    fresh,
+    hear(fresh, ofStep(step)),
     (timer) => timer.step === step || (timer.stage === '' && timer.spec.id === step),
     true,
   );

@@ -5,7 +5,10 @@ import type { Concluded, RunState } from '../model/state.ts';
 import { elapsed, type ElapsedInterval } from '../model/elapsed-interval.ts';
 import { creditedBy, forgetAnswer } from '../timers/clock-word.ts';
 import type { Readings } from '../model/types.ts';
+import type { FactBody } from '../model/facts.ts';
+import { standingGaps } from '../rules/undone.ts';
 import { changeTimers, known } from './change.ts';
+import { breakOff } from './run.ts';
 import { stopAndRenew } from './recheck.ts';
 import { enterStage, renew } from './steps.ts';
 
@@ -40,21 +43,8 @@ export function applyWithdrawal(state: RunState, at: Readings): RunState {
 /** The wait goes on where it was, unless what it guards has been heated since; then it begins again. */
 function fallBack(state: RunState, fallen: Concluded, at: Readings): RunState {
   const step = stepOf(state.plan, fallen.step);
-  const upon = builtUpon(state, step).filter(({ id }) => known(state, id).status !== 'waiting');
-  let next = state;
-  for (const one of upon) {
-    const { status, attempt } = known(next, one.id);
-    next =
-      status === 'settled'
-        ? renew(next, one.id, attempt + 1)
-        : stopAndRenew(next, one, message('engine.because.answer-withdrawn'));
-  }
-  if (step.kind !== 'rest' && step.kind !== 'cool') {
-    const { status, attempt } = known(next, step.id);
-    return status === 'settled'
-      ? renew(next, step.id, attempt + 1)
-      : stopAndRenew(next, step, message('engine.because.answer-withdrawn'));
-  }
+  let next = again(state, builtUpon(state, step));
+  if (step.kind !== 'rest' && step.kind !== 'cool') return again(next, [step]);
   next = enterStage(renew(next, step.id, fallen.attempt + 1), step.id, 0, at);
   const heatedS = heatedAgo(state.heated[step.fixture ?? '']);
   const untouched = heatedS === null || heatedS >= elapsed(fallen.span, at).atLeastS;
@@ -69,6 +59,40 @@ function fallBack(state: RunState, fallen: Concluded, at: Readings): RunState {
   function heatedAgo(span: ElapsedInterval | undefined): number | null {
     return span ? elapsed(span, at).atMostS : null;
   }
+}
+
+/** What of these was begun is done again; what is hot is made safe first. */
+function again(state: RunState, steps: readonly Step[]): RunState {
+  let next = state;
+  for (const step of steps) {
+    const { status, attempt } = known(next, step.id);
+    if (status === 'settled') next = renew(next, step.id, attempt + 1);
+    else if (status !== 'waiting')
+      next = stopAndRenew(next, step, message('engine.because.answer-withdrawn'));
+  }
+  return next;
+}
+
+/**
+ * The work broke off in a gap after all. In the same stage it begins again;
+ * once it has gone on from there, it is done again with all that rests upon it.
+ */
+export function applyReviewWithdrawal(
+  state: RunState,
+  { question }: Extract<FactBody, { kind: 'review-answer-withdrawn' }>,
+): RunState {
+  const gap = standingGaps(state).find(({ id }) => id === question);
+  if (!gap) return state;
+  const asked = {
+    ...state,
+    reviewed: state.reviewed.filter(({ id }) => id !== question),
+    questions: state.questions.filter(({ step }) => step !== gap.step),
+  };
+  const one = known(state, gap.step);
+  if (one.status === 'active' && one.stage === gap.stage)
+    return breakOff(asked, gap.step, message('engine.because.broke-off'));
+  const step = stepOf(state.plan, gap.step);
+  return again(asked, [...builtUpon(asked, step), step]);
 }
 
 /** Steps of the same thing that come after this one by their needs, however far on. */

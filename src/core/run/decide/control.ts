@@ -1,6 +1,6 @@
 import { reasonOf } from '../model/reason.ts';
 import { message } from '../../messages/index.ts';
-import { stepsAbout } from '../rules/belonging.ts';
+import { stepsAbout, usesVessel } from '../rules/belonging.ts';
 import { trippedGates } from '../rules/gates.ts';
 import { openFaults, policyOf } from '../rules/faults.ts';
 import { restDayAt, rightWallMs } from '../rules/rest-days.ts';
@@ -78,11 +78,29 @@ export function takeNote(asked: Asked<'note'>): Decision {
   return accept({ kind: 'noted', text: asked.text });
 }
 
+/**
+ * A vessel that the plan uses and does not purge has no rest that could begin
+ * again: the run waits until a person has put another in its place, or says
+ * that it is fit.
+ */
 export function reportRecheck(state: RunState, asked: Asked<'report-recheck'>): Decision {
   const { fixture } = asked;
-  if (!stepsAbout(state.plan, fixture).some(({ kind }) => kind !== 'boil')) {
-    return refuse('unknown-fixture', message('engine.unknown.fixture', { id: fixture }));
-  }
   // A doubt without words is a doubt all the same; the report says so in its own.
-  return accept({ kind: 'recheck-reported', fixture, text: asked.text.trim() });
+  const text = asked.text.trim();
+  const doubt = { kind: 'recheck-reported', fixture, text } as const;
+  if (stepsAbout(state.plan, fixture).some(({ kind }) => kind !== 'boil')) return accept(doubt);
+  const uses = state.plan.steps.filter((step) => usesVessel(step, fixture));
+  if (uses.length === 0)
+    return refuse('unknown-fixture', message('engine.unknown.fixture', { id: fixture }));
+  const next = uses.find(({ id }) => state.steps[id]?.status !== 'settled');
+  if (!next) return accept(doubt);
+  return accept(doubt, {
+    kind: 'fault-raised',
+    fault: `fault-${state.seq + 2}`,
+    faultKind: 'undefined',
+    step: next.id,
+    text,
+    timer: null,
+    cause: 0,
+  });
 }

@@ -7,7 +7,12 @@ import { clearFault, confirmSafe, reportFault } from './faults.ts';
 import { answerGate, overrideGate } from './gates.ts';
 import { observe } from './observe.ts';
 import { accept, ALLOWED, PROGRESS, refuse, refuseByStatus, type Decision } from './refusal.ts';
-import { answerClockQuestion, answerReview, withdrawClockAnswer } from './review.ts';
+import {
+  answerClockQuestion,
+  answerReview,
+  withdrawClockAnswer,
+  withdrawReviewAnswer,
+} from './review.ts';
 import { confirm, repeatStep, skipStep, startStep, stopStep } from './steps.ts';
 import { acknowledgeTimer, correctTime, extendTimer } from './timers.ts';
 
@@ -86,6 +91,8 @@ function handle(state: RunState, asked: Request, now: Readings): Decision {
       return answerClockQuestion(state, asked, now);
     case 'withdraw-clock-answer':
       return withdrawClockAnswer(state);
+    case 'withdraw-review-answer':
+      return withdrawReviewAnswer(state, asked);
     case 'report-recheck':
       return reportRecheck(state, asked);
     case 'correct-time':

@@ -112,6 +112,7 @@ export const ALLOWED: Readonly<Record<Request['kind'], readonly RunStatus[]>> = 
   'answer-review': ['reviewing'],
   'answer-clock': ['running', 'held', 'suspended', 'reviewing'],
   'withdraw-clock-answer': ['running', 'held', 'suspended', 'reviewing'],
+  'withdraw-review-answer': ['running', 'held', 'suspended', 'reviewing'],
   'report-recheck': ['running', 'held', 'suspended', 'reviewing'],
   'correct-time': ['running', 'held', 'suspended', 'reviewing'],
   'amend-plan': ['running', 'held', 'suspended'],

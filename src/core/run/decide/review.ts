@@ -5,6 +5,7 @@ import { clockQuestion } from '../timers/unproved-time.ts';
 import { missingS } from '../timers/clock-word.ts';
 import type { Readings, Request } from '../model/types.ts';
 import type { FactBody } from '../model/facts.ts';
+import { standingGaps } from '../rules/undone.ts';
 import { goOnObstacle } from '../rules/work-guard.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
 
@@ -78,4 +79,14 @@ export function withdrawClockAnswer(state: RunState): Decision {
   if (state.clock.answers.length === 0)
     return refuse('nothing-asked', message('engine.clock.nothing-answered'));
   return accept({ kind: 'clock-answer-withdrawn' });
+}
+
+/** Only towards less: what was said to have broken off cannot have gone on after all. */
+export function withdrawReviewAnswer(
+  state: RunState,
+  { question }: Asked<'withdraw-review-answer'>,
+): Decision {
+  return standingGaps(state).some(({ id }) => id === question)
+    ? accept({ kind: 'review-answer-withdrawn', question })
+    : refuse('unknown-question', message('engine.unknown.question', { id: question }));
 }

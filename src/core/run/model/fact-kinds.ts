@@ -30,6 +30,7 @@ const KINDS: Readonly<Record<FactBody['kind'], true>> = {
   'clock-answered': true,
   'clock-answer-withdrawn': true,
   'review-answered': true,
+  'review-answer-withdrawn': true,
   'session-opened': true,
   'session-closed': true,
   'storage-failed': true,

@@ -153,7 +153,9 @@ export type ClockFact =
       readonly kind: 'review-answered';
       readonly question: string;
       readonly answer: 'went-on' | 'broke-off' | 'unknown';
-    };
+    }
+  /** What was said to have gone on broke off. */
+  | { readonly kind: 'review-answer-withdrawn'; readonly question: string };
 
 /** Of the host. A session opened is a gap: nothing is known since `lastHeartbeat`. */
 export type HostFact =

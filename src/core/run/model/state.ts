@@ -25,9 +25,9 @@ export type RunState = {
   readonly gates: Readonly<Record<string, GateState>>;
   readonly faults: readonly FaultState[];
   readonly questions: readonly OpenQuestion[];
+  /** Answers about gaps after which work went on, and which may prove wrong. */
+  readonly reviewed: readonly ReviewedGap[];
   readonly clock: ClockState;
-  /** Time spent not running, for gates that lapse; null while running. */
-  readonly idle: ElapsedInterval | null;
   readonly storageDown: boolean;
   /** Waits that ended by a clock, by timer id. */
   readonly concluded: Readonly<Record<string, Concluded>>;
@@ -166,6 +166,18 @@ export type FaultState = {
   readonly timer: string | null;
   readonly cause: number;
   readonly cleared: boolean;
+};
+
+/** A gap through which a stage is held to have gone on, by a person's word or for want of one. */
+export type ReviewedGap = {
+  /** Id of the question that was asked. */
+  readonly id: string;
+  readonly step: string;
+  readonly attempt: number;
+  readonly round: number;
+  /** Number of the stage. */
+  readonly stage: number;
+  readonly ask: Message;
 };
 
 export type OpenQuestion = {

@@ -76,6 +76,8 @@ export type Request =
     }
   /** Takes the last answer about the clock back; it is asked again. */
   | { readonly kind: 'withdraw-clock-answer' }
+  /** Of a gap it was said that the work went on, or that nobody knows; now it is known that it broke off. */
+  | { readonly kind: 'withdraw-review-answer'; readonly question: string }
   | { readonly kind: 'report-recheck'; readonly fixture: string; readonly text: string }
   /** "It was last hot at …": a rest begun earlier than its step. */
   | {
@@ -215,6 +217,9 @@ export type ReviewQuestion = {
   readonly gapS: number;
 };
 
+/** An answer about a gap that can be taken back (`withdraw-review-answer`): the work broke off after all. */
+type ReviewAnswer = Omit<ReviewQuestion, 'gapS'>;
+
 export type FaultView = {
   readonly id: string;
   readonly kind: FaultKind;
@@ -258,6 +263,7 @@ export type RunView = {
   readonly hot: readonly HotView[];
   readonly faults: readonly FaultView[];
   readonly review: readonly ReviewQuestion[];
+  readonly reviewAnswers: readonly ReviewAnswer[];
   /** The clocks disagree, and a person is to say whether the wall time is right. */
   readonly askClock: boolean;
   /** What to ask then; absent: nothing. */

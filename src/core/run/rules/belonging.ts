@@ -1,10 +1,10 @@
 import type { Plan, Step } from '../../plan/index.ts';
 
 /** Is this vessel in the step's hand or on its fire? */
-export function usesVessel(step: Step, vessel: string): boolean {
-  const { picture, demands } = step;
-  const pictured = picture?.kind === 'kettle' && picture.vessel === vessel;
-  return pictured || (demands[`vessel-${vessel}`] ?? 0) > 0;
+export function usesVessel({ picture, work }: Step, vessel: string): boolean {
+  if (picture?.kind === 'kettle' && picture.vessel === vessel) return true;
+  if (work.on !== 'vessel' && work.on !== 'kettle') return false;
+  return work.vessel.id === vessel || work.vessel.unit === vessel;
 }
 
 /**

@@ -26,6 +26,17 @@ export function scopeKeys(state: RunState, gate: Gate): readonly string[] {
   return [...new Set(keys)];
 }
 
+/** The steps that a key of a gate stands for now; of a key for the whole run, all that ask for it. */
+export function stepsOfScope(state: RunState, gateId: string, key: string): readonly Step[] {
+  const gate = indexOf(state.plan).gates.get(gateId);
+  if (!gate) return [];
+  return state.plan.steps.filter(
+    (step) =>
+      step.gates.includes(gateId) &&
+      scopeKey(gate, step, state.steps[step.id]?.attempt ?? 1) === key,
+  );
+}
+
 function gateKey(gate: string, scope: string): string {
   return `${gate}@${scope}`;
 }
@@ -147,15 +158,17 @@ export function markLapsed(state: RunState, now: Readings): RunState {
   return next;
 }
 
-/** Forgets the answers of gates that lapse after `idleS` seconds of not running. */
-export function lapseGates(state: RunState, idleS: number): RunState {
+/**
+ * Forgets for good the answers that lapse over a gap of `gapS` seconds: nobody
+ * knows who stands there now, whatever is said of the clock later.
+ */
+export function lapseGates(state: RunState, gapS: number): RunState {
   const { gates } = indexOf(state.plan);
   let next = state;
   for (const known of Object.values(state.gates)) {
     const lapsesS = gates.get(known.gate)?.lapsesS;
-    if (known.value === 'yes' && lapsesS !== undefined && idleS > lapsesS) {
+    if (known.value === 'yes' && lapsesS !== undefined && gapS > lapsesS)
       next = putGate(next, forgotten(known));
-    }
   }
   return next;
 }

@@ -1,7 +1,7 @@
 import { isSaid } from '../model/reason.ts';
 import { dependentsOf } from '../model/plan-index.ts';
 import type { Step } from '../../plan/index.ts';
-import type { RunState } from '../model/state.ts';
+import type { ReviewedGap, RunState } from '../model/state.ts';
 
 /**
  * It is over, and neither done nor left out by a person with a reason: a fault
@@ -14,6 +14,18 @@ export function isUndone(state: RunState, step: Step): boolean {
   if (one?.status !== 'settled' || step.kind === 'cool' || isSaid(one.renew)) return false;
   if (one.outcome === 'done' || one.outcome === 'skipped') return false;
   return step.kind !== 'boil' || waitedFor(state, step);
+}
+
+/**
+ * Gaps of attempts that still stand: neither begun again since nor left out, so
+ * that it would matter had the work broken off.
+ */
+export function standingGaps({ reviewed, steps }: RunState): readonly ReviewedGap[] {
+  return reviewed.filter(({ step, attempt, round }) => {
+    const one = steps[step];
+    if (one?.attempt !== attempt || one.round !== round) return false;
+    return one.status === 'active' || (one.status === 'settled' && one.outcome === 'done');
+  });
 }
 
 function waitedFor(state: RunState, boil: Step): boolean {

@@ -1,5 +1,11 @@
 import type { Message } from '../../messages/index.ts';
-import type { Plan, RestDay, Stage, Step } from '../../plan/index.ts';
+import {
+  runsThroughRestDays,
+  type Plan,
+  type RestDay,
+  type Stage,
+  type Step,
+} from '../../plan/index.ts';
 import { ASK_CLOCK_S } from '../model/constants.ts';
 import { dependentsOf, needsMakeSafe } from '../model/plan-index.ts';
 import { nextRestDay, restDayAt, rightWallMs } from './rest-days.ts';
@@ -37,16 +43,6 @@ function momentsMs(state: RunState, now: Readings): readonly number[] {
   const sinceS = anchor.session === now.session ? apartS(anchor, now) : 0;
   const apart = (doubt ? claimS : 0) + sinceS;
   return doubt || Math.abs(apart) > ASK_CLOCK_S ? [shownMs, shownMs - apart * MS] : [shownMs];
-}
-
-/**
- * May it lie in a rest day once begun? Rests and cool-downs measure what goes
- * on without anybody; and a wait with no hands, no eyes and no heat.
- */
-function mayRunThrough(step: Step): boolean {
-  if (step.attention !== 'none') return false;
-  if (step.kind === 'rest' || step.kind === 'cool') return true;
-  return step.stages.every((stage) => stage.hazards.length === 0);
 }
 
 /** Longest wait of a stage, s: what holds it, or what it is reckoned to take. */
@@ -89,7 +85,7 @@ function obstacleFor(
     const inside = restDayAt(plan, wallMs);
     if (inside) return { why: 'inside', what: 'rest-day', name: inside.name };
     const next = nextRestDay(plan, wallMs);
-    if (next && !mayRunThrough(step) && reaches(next, wallMs, forS))
+    if (next && !runsThroughRestDays(step) && reaches(next, wallMs, forS))
       return { why: 'reaches', what: 'rest-day', name: next.name };
     const { deadline } = plan.days;
     if (!deadline || step.phase !== 'purge') continue;
@@ -130,7 +126,7 @@ export function stageObstacle(
   stage: number,
   now: Readings,
 ): WorkObstacle | null {
-  if (stage >= step.stages.length || mayRunThrough(step)) return null;
+  if (stage >= step.stages.length || runsThroughRestDays(step)) return null;
   if (stage > current && onlyEnds(step, current, stage)) return null;
   return obstacleFor(state, step, reachS(state.plan, step, stage), now);
 }
@@ -140,7 +136,7 @@ export function goOnObstacle(state: RunState, now: Readings): WorkObstacle | nul
   for (const step of state.plan.steps) {
     const one = state.steps[step.id];
     const stage = one && step.stages[one.stage];
-    if (one?.status !== 'active' || !stage || mayRunThrough(step)) continue;
+    if (one?.status !== 'active' || !stage || runsThroughRestDays(step)) continue;
     if (onlyEnds(step, one.stage, one.stage)) continue;
     const waits = Object.values(state.timers).filter(
       (timer) =>

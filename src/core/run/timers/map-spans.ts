@@ -7,8 +7,8 @@ function mapped<T>(all: Readonly<Record<string, T>>, change: (one: T) => T): Rec
 
 /**
  * Every open stopwatch of the state through one function: timers, waits that
- * ended by a clock, settling gates, time not running, time without a hand on
- * the work, time since a fixture was hot.
+ * ended by a clock, settling gates, time without a hand on the work, time
+ * since a fixture was hot.
  */
 export function mapSpans(
   state: RunState,
@@ -25,7 +25,6 @@ export function mapSpans(
       gate.settling ? { ...gate, settling: alone(gate.settling) } : gate,
     ),
     heated: mapped(state.heated, alone),
-    idle: state.idle ? alone(state.idle) : null,
     away: state.away ? alone(state.away) : null,
   };
 }

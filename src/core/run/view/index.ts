@@ -12,6 +12,7 @@ import type { RunState } from '../model/state.ts';
 import { clockQuestion } from '../timers/unproved-time.ts';
 import { missingS } from '../timers/clock-word.ts';
 import type { FaultView, HotView, Readings, RunView, StepView } from '../model/types.ts';
+import { standingGaps } from '../rules/undone.ts';
 import { timerViews, wakeInS } from './timers.ts';
 import { fixturePhases } from './fixtures.ts';
 import { stepView } from './steps.ts';
@@ -34,6 +35,9 @@ export function view(state: RunState, readings: Readings): RunView {
     hot: hotViews(state),
     faults: state.faults.map((fault) => faultView(state, fault)),
     review: state.questions.map(({ id, step, ask, gapS }) => ({ id, step, ask, gapS })),
+    reviewAnswers: ALLOWED['withdraw-review-answer'].includes(state.status)
+      ? standingGaps(state).map(({ id, step, ask }) => ({ id, step, ask }))
+      : [],
     askClock: clockQuestion(state),
     ...clockAsked(state, readings),
     canWithdrawClock:
@@ -87,6 +91,19 @@ function restDays(
   };
 }
 
+/**
+ * Nothing but a person's press holds up work that goes on by itself: an oven to
+ * be started or opened. It is one touch, and goes before what hands are full of.
+ */
+function pressIsDue({ step, stage, timers, canConfirm }: StepView): boolean {
+  if (!canConfirm || step.attention === 'hands') return false;
+  const waits = timers.filter(
+    (timer) => timer.stage !== '' && (timer.role === 'hold' || timer.role === 'estimate'),
+  );
+  const over = waits.every(({ status }) => status === 'due' || status === 'late');
+  return over && step.stages[stage]?.say !== undefined;
+}
+
 /** How loudly a step asks for a person: lower is sooner; null: it does not. */
 function urgency(step: StepView): number | null {
   if (step.timers.some((clock) => clock.alerting)) return 0;
@@ -97,6 +114,7 @@ function urgency(step: StepView): number | null {
     case 'stalled':
       return 2;
     case 'active':
+      if (pressIsDue(step)) return 2;
       if (step.step.attention === 'hands') return 3;
       return step.step.attention === 'watch' || step.canConfirm ? 4 : null;
     case 'ready':

@@ -82,14 +82,21 @@ const ovenHeat = (s: Seen): boolean => selfCleans(s) || (heats(s) && isOven(s));
 
 /** Whatever can crack, craze, lift or swell: everything but bare stainless steel. */
 function canCrack({ fixture }: Seen): boolean {
+  if (fixture?.kind === 'cooktop') return true;
   return fixture !== undefined && 'material' in fixture && fixture.material !== 'stainless-steel';
 }
 
 /** Something with a plug and electrics inside. */
 function isAppliance({ fixture }: Seen): boolean {
-  return ['fridge', 'freezer', 'microwave', 'dishwasher', 'warming-drawer', 'hood'].includes(
-    fixture?.kind ?? '',
-  );
+  return [
+    'cooktop',
+    'fridge',
+    'freezer',
+    'microwave',
+    'dishwasher',
+    'warming-drawer',
+    'hood',
+  ].includes(fixture?.kind ?? '');
 }
 
 /** Does a rest of 24 hours begin when this cleaning is over? */
@@ -103,13 +110,13 @@ export const WHERE: Readonly<Record<string, Where>> = {
   'child-pet': { gate: ({ step }) => step.phase === 'purge' },
   'scald-dress': { gate: byHand },
   'scald-carry': { standing: (s) => hasBoilingWater(s) && s.step.kind !== 'steam' },
-  'pour-stance': { standing: pours },
+  'pour-stance': { standing: (s) => pours(s) || wetsByHand(s) },
   'pour-power': {
     gate: (s) => (pours(s) && s.fixture?.kind === 'counter') || (wetsByHand(s) && isAppliance(s)),
   },
   'pour-material': { gate: (s) => (pours(s) || wetsByHand(s)) && canCrack(s) },
   'pour-drain': { standing: (s) => pours(s) && s.fixture?.kind === 'sink' },
-  'cold-where': { gate: pours },
+  'cold-where': { gate: (s) => pours(s) || wetsByHand(s) },
   'wet-floor': { after: byHand },
   'burner-clear': { gate: (s) => heats(s) || (boils(s) && s.vessel === 'on-the-stove') },
   'burner-air': { gate: (s) => s.step.phase === 'purge' && !pours(s) && s.heat === 'gas' },
@@ -140,13 +147,16 @@ export const WHERE: Readonly<Record<string, Where>> = {
   'electric-load': { gate: (s) => boils(s) && s.vessel === 'plugged' },
   climb: {
     standing: (s) =>
-      (cleans(s) && ['hood', 'cupboard', 'fridge', 'freezer'].includes(s.fixture?.kind ?? '')) ||
-      (s.step.kind === 'cover' && s.fixture?.kind === 'cupboard'),
+      (cleans(s) && ['hood', 'fridge', 'freezer'].includes(s.fixture?.kind ?? '')) ||
+      ((cleans(s) || s.step.kind === 'cover') &&
+        s.fixture?.kind === 'cupboard' &&
+        s.fixture.place !== 'under-counter'),
   },
   'heat-stress': { standing: (s) => s.roomIsHot && (heats(s) || selfCleans(s)) },
   alone: {
     standing: (s) =>
-      s.plan.kitchen.household.people === 1 && (heats(s) || selfCleans(s) || pours(s)),
+      s.plan.kitchen.household.people === 1 &&
+      (heats(s) || selfCleans(s) || pours(s) || wetsByHand(s)),
   },
   labels: { after: (s) => cleans(s) && restFollows(s) },
 };

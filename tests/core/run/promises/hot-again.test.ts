@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildPlan } from '../../../../src/core/plan/index.ts';
 import { kitchenOf, only } from '../../plan/support/plans.ts';
+import { alertsDue } from '../../../../src/core/run/index.ts';
 import { DAY_S, purgePlan, smallPlan } from '../support/fixtures.ts';
 import { glowing, resting, Tablet } from '../support/tablet.ts';
 
@@ -30,6 +31,25 @@ describe('cleaning again with hot water', () => {
     tablet.does({ kind: 'repeat-step', step: 'clean-sink', reason: 'Grease was left.' });
     tablet.passes(DAY_S);
     expect(tablet.step('rest-sink').status).toBe('waiting');
+  });
+
+  it('silences the alarm of the rest before, which nobody had answered', () => {
+    // Verifies: I-24
+    const tablet = resting(smallPlan);
+    tablet.passes(DAY_S + 20);
+    expect(tablet.clock('rest-sink').alerting).toBe(true);
+    tablet.does({ kind: 'repeat-step', step: 'clean-sink', reason: 'Grease was left.' });
+    expect(tablet.view.timers.filter(({ alerting }) => alerting)).toEqual([]);
+    expect(alertsDue(tablet.view)).toEqual([]);
+  });
+
+  it('so does a doubt about it', () => {
+    // Verifies: I-24
+    const tablet = resting(smallPlan);
+    tablet.passes(DAY_S + 20);
+    tablet.does({ kind: 'report-recheck', fixture: 'sink', text: '' });
+    expect(tablet.view.timers.filter(({ alerting }) => alerting)).toEqual([]);
+    expect(tablet.clock('rest-sink#2').atLeastS).toBe(0);
   });
 
   it('before any rest began changes nothing else', () => {
@@ -84,7 +104,47 @@ describe('a doubt', () => {
     expect(tablet.tries({ kind: 'start-step', step: boil?.id ?? '' })).toBe('needs-unmet');
   });
 
-  it('about what the plan does not purge is refused by name', () => {
+  it('about a kettle that the plan does not purge is known: what it holds is made safe, and nothing goes on before a person has looked', () => {
+    // Verifies: I-24
+    for (const text of ['Somebody made soup in it.', '']) {
+      const tablet = new Tablet(purgePlan);
+      tablet.does({ kind: 'start-run' }, { kind: 'start-step', step: 'boil-1' });
+      tablet.does({ kind: 'report-recheck', fixture: 'kettle', text });
+      expect(tablet.step('boil-1').status).toBe('unwinding');
+      expect(tablet.view.status).toBe('suspended');
+      expect(tablet.tries({ kind: 'resume' })).toBe('make-safe-first');
+      tablet.does({ kind: 'confirm-safe', step: 'boil-1' });
+      expect(tablet.step('boil-1')).toMatchObject({ attempt: 2, status: 'ready' });
+      expect(tablet.tries({ kind: 'resume' })).toBe('fault-open');
+      expect(tablet.tries({ kind: 'start-step', step: 'boil-1' })).toBe('run-suspended');
+      const [fault] = tablet.view.faults;
+      tablet.does({ kind: 'clear-fault', faultId: fault?.id ?? '' }, { kind: 'resume' });
+      expect(tablet.tries({ kind: 'start-step', step: 'boil-1' })).toBeNull();
+    }
+  });
+
+  it('about such a kettle leaves a glow that goes on beside it alone', () => {
+    // Verifies: I-24, I-25
+    const tablet = glowing(purgePlan);
+    tablet.passes(60);
+    tablet.does({ kind: 'report-recheck', fixture: 'kettle', text: 'Soup.' });
+    const [fault] = tablet.view.faults;
+    tablet.does({ kind: 'clear-fault', faultId: fault?.id ?? '' }, { kind: 'resume' });
+    expect(tablet.kinds()).not.toContain('stage-restarted');
+    expect(tablet.clock('/hold/hold').atLeastS).toBeCloseTo(60, 0);
+  });
+
+  it('about such a kettle with boiled water in it: the water is not poured', () => {
+    // Verifies: I-24
+    const tablet = new Tablet(purgePlan);
+    tablet.does({ kind: 'start-run' }, { kind: 'start-step', step: 'boil-1' });
+    tablet.says('boil-1');
+    tablet.does({ kind: 'report-recheck', fixture: 'kettle', text: 'Soup.' });
+    expect(tablet.step('boil-1')).toMatchObject({ attempt: 2 });
+    expect(tablet.hasClock('/need/boil-1')).toBe(false);
+  });
+
+  it('about what the plan does not use is refused by name', () => {
     const tablet = new Tablet(purgePlan);
     tablet.does({ kind: 'start-run' });
     expect(tablet.tries({ kind: 'report-recheck', fixture: 'moon', text: '' })).toBe(

@@ -62,6 +62,22 @@ describe('a gate of the body', () => {
     expect(dressed(tablet, 'pour-2')).toBe('unknown');
   });
 
+  it('answered while the work is paused is not asked again when it goes on', () => {
+    const tablet = poured();
+    tablet.does({ kind: 'pause' });
+    tablet.passes(2400);
+    expect(dressed(tablet, 'pour-2')).toBe('unknown');
+    tablet.opens('scald-dress');
+    tablet.passes(60);
+    tablet.does({ kind: 'resume' });
+    expect(dressed(tablet, 'pour-2')).toBe('yes');
+    // And what was never answered anew stays forgotten, though somebody goes on.
+    tablet.does({ kind: 'pause' });
+    tablet.passes(2400);
+    tablet.does({ kind: 'resume' });
+    expect(dressed(tablet, 'pour-2')).toBe('unknown');
+  });
+
   it('an alarm answered in passing is no hand on the work', () => {
     const tablet = poured();
     tablet.does({ kind: 'start-step', step: 'boil-2' });

@@ -1,4 +1,5 @@
 import { createSignal, For, Match, Show, Switch } from 'solid-js';
+import { asWritten, type Message } from '../../../../core/messages/index.ts';
 import type { VesselUnit } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
@@ -61,6 +62,17 @@ function Menu(props: PartProps) {
             </Action>
           )}
         </For>
+        <For each={props.view.reviewAnswers}>
+          {({ id, step }) => (
+            <Action
+              class="button button--plain"
+              name={`broke-off-${step}`}
+              onPress={() => props.done({ kind: 'withdraw-review-answer', question: id })}
+            >
+              {t('run.happened.broke-off', { step: titleOf(props.view, step) })}
+            </Action>
+          )}
+        </For>
       </div>
       <div class="button-row">
         <Action class="button button--plain" name="used" onPress={() => props.onPart('used')}>
@@ -82,10 +94,14 @@ function Menu(props: PartProps) {
   );
 }
 
-/** Kettles that the plan purges themselves. */
-function purgedVessels(view: RunView): readonly VesselUnit[] {
+function titleOf({ steps }: RunView, id: string): Message {
+  return steps.find(({ step }) => step.id === id)?.step.title ?? asWritten(id);
+}
+
+/** Kettles of the plan, purged by it or not. */
+function vesselsOf(view: RunView): readonly VesselUnit[] {
   const vessels = view.plan.steps.flatMap(({ work }) =>
-    work.on === 'vessel' ? [work.vessel] : [],
+    work.on === 'vessel' || work.on === 'kettle' ? [work.vessel] : [],
   );
   return vessels.filter(({ id }, at) => vessels.findIndex((one) => one.id === id) === at);
 }
@@ -123,7 +139,7 @@ function Told(props: PartProps & { readonly part: Part }) {
           <For each={props.view.plan.methods}>
             {({ fixture }) => <Used id={fixture} name={fixtureName(fixture)} />}
           </For>
-          <For each={purgedVessels(props.view)}>
+          <For each={vesselsOf(props.view)}>
             {({ id, name }) => <Used id={id} name={say(name)} />}
           </For>
         </div>

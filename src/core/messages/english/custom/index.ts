@@ -1,7 +1,20 @@
-import { rowsOne } from './rows-1.ts';
-import { rowsThree } from './rows-3.ts';
-import { rowsTwo } from './rows-2.ts';
+import { appliances } from './appliances.ts';
+import { fire } from './fire.ts';
+import { parts } from './parts.ts';
+import { retired } from './retired.ts';
+import { rules } from './rules.ts';
+import { sinks } from './sinks.ts';
 import { told } from './told.ts';
+import { tops } from './tops.ts';
 
 /** What the customs say, and how it is told. */
-export const custom = { ...told, ...rowsOne, ...rowsTwo, ...rowsThree };
+export const custom = {
+  ...told,
+  ...sinks,
+  ...tops,
+  ...fire,
+  ...appliances,
+  ...rules,
+  ...parts,
+  ...retired,
+};

@@ -22,6 +22,20 @@ export const told = {
   'custom.term.irui': 'irui',
   'custom.term.libun-gamur': 'libun gamur',
   'custom.term.libun-kal': 'libun kal',
+  'custom.sources': ({ sources }: { sources: readonly Message[] }, f) =>
+    sources.map((source) => f.say(source)).join('; '),
+  'custom.state.read': 'read in the text',
+  'custom.state.inference': 'no text says it in so many words',
+  'custom.state.later-authorities': 'later authorities, not read here',
+  'custom.state.common-practice': 'as it is done',
+  'custom.state.memory': 'cited from memory, not yet checked',
+  'custom.state.said': 'said to this household',
+  'custom.rest.ask': 'Must it rest 24 hours before a heat that burns out what was absorbed?',
+  'custom.rest.why':
+    'Water would be taken up again; fire consumes and draws nothing out (inferred from the Siftei Kohen, Yoreh Deah 121:17). Without the rest the plan may be a day shorter.',
+  'custom.rest.until-then': 'Let it rest 24 hours first.',
+  'custom.rest.answer-1': 'Let it rest 24 hours.',
+  'custom.rest.answer-2': 'No rest is needed before such heat.',
   'custom.reasons': ({ row, rule }: { row: Message; rule: Message }, f) =>
     `${f.say(row)} ${f.say(rule)}`,
   'custom.said-by': ({ saidBy, saidOn }: { saidBy: string; saidOn: string }) =>
@@ -36,8 +50,8 @@ export const told = {
     saidOn: string;
   }) => `a row of our own custom “${custom}”: ${saidBy}, ${saidOn}`,
   'custom.said.reason': 'So it was said for this fixture, in place of the row of the custom.',
-  'custom.said.would-change': 'Another answer to the same question.',
-  'custom.own-row.would-change': 'Taking this row of your own custom back.',
+  'custom.said.would-change': 'Another answer to the same question changes it.',
+  'custom.own-row.would-change': 'Take this row of your own custom back to change it.',
   'custom.own-row.burners': ({ burners, why }: { burners: readonly Message[]; why: string }, f) =>
     `Burners of the type ${burners.map((burner) => f.say(burner)).join(', ')}, by your own custom: ${why}`,
 

@@ -86,7 +86,7 @@ export const notices = {
   'plan.notice.unused-vessels': ({ names }: { names: readonly string[] }) =>
     `Not used: ${names.join(', ')}, with no heater named, too weak to boil here, or too small beside the others.`,
   'plan.notice.no-change':
-    'By custom a vessel is not changed between meat and dairy (Magen Avraham 509:11, from memory): ask before you do.',
+    'By custom a vessel is not changed between meat and dairy (Magen Avraham 509:11): ask before you do.',
   'plan.notice.passover-hour':
     'The purge must be over before the hour on the eve of Passover at which leaven becomes forbidden: plan it to end a day earlier.',
   'plan.notice.overnight': ({ step }: { step: Message }, f) =>
@@ -107,7 +107,7 @@ export const notices = {
   'plan.notice.leaven-passed':
     'The hour at which leaven becomes forbidden has passed: what is not purged by now is cleaned, closed up and kept out of use over Passover. Ask your rabbi.',
   'plan.notice.eve-is-sabbath':
-    'This year the eve of Passover is a Sabbath: purging and burning are planned to end on the Friday before, by its fifth hour as in other years (Orach Chaim 444:1–2, from memory, not yet checked). Some let the rest of Friday serve: ask your rabbi.',
+    'This year the eve of Passover is a Sabbath: purging and burning are planned to end on the Friday before, by its fifth hour as in other years (Orach Chaim 444:1–2, of burning). Nothing is said there of purging: ask your rabbi whether it may go on until candle lighting.',
   'plan.notice.no-sun-on-eve':
     'At this place the sun does not rise and set on the eve of Passover, so its hours are not reckoned: the plan ends a day earlier. Ask your rabbi for the hour.',
   'plan.notice.leaven-hour': (
@@ -122,7 +122,7 @@ export const notices = {
     },
     f,
   ) =>
-    `Leaven becomes forbidden at ${f.moment(leavenWallMs, zone)} (the end of the fifth hour of the day; many say the fourth); the plan purges until ${f.moment(purgeWallMs, zone)}.`,
+    `Leaven becomes forbidden at ${f.moment(leavenWallMs, zone)} (the end of the fifth hour of the day; it is eaten until the end of the fourth); the plan purges until ${f.moment(purgeWallMs, zone)}.`,
   'plan.notice.dim-days': ({ day, untilHour }: { day: Message; untilHour: number }, f) =>
     `At this place the sun does not tell when ${f.say(day)} begins or ends at this time of the year (it does not set, or the night does not get dark): the plan leaves out all from lighting, or from noon where there is no sunset, to ${f.number(untilHour)}:00 on the morning after. Ask your rabbi for the hours.`,
   'plan.notice.recheck': ({ what }: { what: string }) =>

@@ -53,12 +53,34 @@ export const print = {
     f,
   ) =>
     `${fixture}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${cover ? ', then cover' : ''}${term ? ` (${f.say(term)})` : ''}`,
-  'plan.method.source': ({ source, wouldChange }: { source: Message; wouldChange: Message }, f) =>
-    `${f.say(source)}. Would change it: ${f.say(wouldChange)}`,
-  'plan.method.source-unchecked': (
-    { source, wouldChange }: { source: Message; wouldChange: Message },
+  'plan.method.source': (
+    { source, state, wouldChange }: { source: Message; state: Message; wouldChange: Message },
     f,
-  ) => `${f.say(source)} (from memory, not yet checked). Would change it: ${f.say(wouldChange)}`,
+  ) => `${f.say(source)} (${f.say(state)}). ${f.say(wouldChange)}`,
+  'plan.method.times': ({ times }: { times: number }, f) =>
+    `Poured ${f.number(times)} times over the whole of it.`,
+  'plan.method.no-rest': 'No rest before it, by the word you were given.',
+  'plan.method.stone': 'A hot stone is moved over it while it is poured.',
+  'plan.method.part.not-purged': 'Not purged: put nothing on it',
+  'plan.method.part': (
+    {
+      part,
+      method,
+      minutes,
+      reason,
+      source,
+      state,
+    }: {
+      part: Message;
+      method: Message;
+      minutes: number;
+      reason: Message;
+      source: Message;
+      state: Message;
+    },
+    f,
+  ) =>
+    `${f.capital(f.say(part))}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}. ${f.say(reason)} ${f.say(source)} (${f.say(state)}).`,
   'plan.method.instead-of-row': ({ by }: { by: Message }, f) =>
     `In place of the custom’s row: ${f.say(by)}`,
   'plan.to-ask': ({ ask, untilThen }: { ask: Message; untilThen: Message }, f) =>

@@ -47,6 +47,8 @@ export const fields = {
   'problems.yes-no.allowed': 'true or false',
   'problems.yes-no.advice': 'Write true or false, without quotes.',
   'problems.unknown-field.found': ({ name }: { name: string }) => `the unknown field "${name}"`,
+  'problems.unknown-field.more': ({ more }: { more: number }, f) =>
+    `${f.number(more)} more unknown ${f.plural(more, { one: 'field', other: 'fields' })}`,
   'problems.unknown-field.allowed': ({ names }: { names: string }) => `the fields ${names}`,
   'problems.unknown-field.advice': 'Take it out; free words go into a comment field.',
   'problems.object.allowed': ({ names }: { names: string }) => `an object in { } with ${names}`,

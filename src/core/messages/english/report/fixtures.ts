@@ -17,9 +17,8 @@ export const fixtures = {
     f,
   ) =>
     `Method: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${cover ? ', then cover' : ''}${term ? ` (${f.say(term)})` : ''}. ${ended(f.say(reason))}`,
-  'report.source': ({ source }: { source: Message }, f) => `Source: ${f.say(source)}.`,
-  'report.source-unchecked': ({ source }: { source: Message }, f) =>
-    `Source: ${f.say(source)} (cited from memory, not yet checked).`,
+  'report.source': ({ source, state }: { source: Message; state: Message }, f) =>
+    `Source: ${f.say(source)} (${f.say(state)}).`,
   'report.replaces-row': ({ by }: { by: Message }, f) =>
     `Replaces the row of the custom, by the word of: ${ended(f.say(by))}`,
   'report.open-when-planned': ({ ask, untilThen }: { ask: Message; untilThen: Message }, f) =>

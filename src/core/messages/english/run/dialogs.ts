@@ -2,17 +2,6 @@ import type { Message, Section } from '../../model/message.ts';
 
 /** What lies over the run while a person answers, looks up, or tells something. */
 export const dialogs = {
-  'run.stop': 'Stop – make safe',
-  'run.stop.dialog': 'Stop and make safe',
-  'run.stop.nothing-hot': 'Nothing in the plan is hot now.',
-  'run.stop.first': 'Do this first, whatever you press:',
-  'run.stop.danger':
-    'Fire, gas or someone hurt: get out and call the local emergency number. The app can wait.',
-  'run.stop.press': 'Stop the run now',
-  'run.stop.lead': 'Lead the run here, to stop it',
-  'run.stop.keep-going': 'Keep going',
-  'run.stop.reason': 'Stopped by the person: make safe.',
-
   'run.fault.first': ({ fault }: { fault: Message }, f) => `${f.say(fault)}: do this first`,
   'run.fault.oven-shut': 'Keep the oven door shut: air feeds the fire.',
   'run.fault.policy.stop-run':
@@ -23,6 +12,8 @@ export const dialogs = {
   'run.fault.well': 'All is well',
 
   'run.happened.used': 'A fixture was used or touched',
+  'run.happened.broke-off': ({ step }: { step: Message }, f) =>
+    `It did not go on, after all: ${f.say(step)}`,
   'run.happened.skip': 'Skip this step',
   'run.happened.note': 'Write a note',
   'run.happened.what': 'What happened?',

@@ -1,8 +1,8 @@
-import { dialogs } from './dialogs.ts';
 import { page } from './page.ts';
 import { pictures } from './pictures.ts';
 import { recovery } from './recovery.ts';
 import { step } from './step.ts';
+import { stop } from './stop.ts';
 import { timers } from './timers.ts';
 import { voice } from './voice.ts';
 
@@ -11,7 +11,7 @@ export const run = {
   ...page,
   ...step,
   ...timers,
-  ...dialogs,
+  ...stop,
   ...recovery,
   ...voice,
   ...pictures,

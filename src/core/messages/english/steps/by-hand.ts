@@ -9,6 +9,7 @@ export const byHand = {
     `Boil water inside for ${f.duration(lengthS)}: ${fixture}.`,
   'steps.steam.start':
     'Put a wide cup of water in, with a wooden stick standing in it, and switch it on.',
+  'steps.steam.cup-on': 'Stand the cup on something new: a paper towel folded four times.',
   'steps.steam.start-detail':
     'The stick lets it boil quietly: still water can leap out of the cup when it is moved.',
   'steps.steam.start-ask': 'Is it on now?',

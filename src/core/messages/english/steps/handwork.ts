@@ -14,17 +14,44 @@ export const handwork = {
   'steps.clean.rinse-vessel': 'Rinse it well, lid and spout too.',
   'steps.clean.say': 'It is clean',
 
-  'steps.rest.title': ({ name }: Name, f) => `Leave it unused: ${f.say(name)}.`,
+  'steps.rest.title-nothing-hot': ({ name }: Name, f) =>
+    `Nothing hot in it or on it: ${f.say(name)}.`,
+  'steps.rest.title-sink': ({ name }: Name, f) => `Cold water only in it: ${f.say(name)}.`,
+  'steps.rest.label': 'Put up: RESTING, do not heat.',
   'steps.rest.reason': ({ restHours }: { restHours: number }, f) =>
     `It must not have been used hot within ${f.shortNumber(restHours)} hours of its purge (eino ben yomo).`,
   'steps.rest.detail':
-    'No hot use and no hot cleaning. If in doubt, say so: the rest begins again.',
+    'No hot use and no hot cleaning until its time is up. If in doubt, say so: the rest begins again.',
   'steps.rest.timer': ({ name }: Name, f) => `Rest: ${f.say(name)}`,
   'steps.rest.timer-short': 'Rest',
 
   'steps.cool.title': ({ name }: Name, f) => `Let it cool untouched: ${f.say(name)}.`,
   'steps.cool.timer': ({ name }: Name, f) => `Safe to touch: ${f.say(name)}`,
   'steps.cool.timer-short': 'Safe to touch',
+
+  'steps.parts.take-out': ({ parts }: { parts: readonly Message[] }, f) =>
+    `Out for good, new ones go in at the end: ${f.list(parts.map((part) => f.say(part)))}.`,
+  'steps.parts.pour-over': ({ part }: { part: Message }, f) => `With it: ${f.say(part)}.`,
+  'steps.parts.into-cycle': ({ part, fixture }: { part: Message; fixture: string }, f) =>
+    `Put in, where its maker allows it: ${f.say(part)} of ${fixture}.`,
+  'steps.parts.heat': (
+    { part, fixture, lengthS }: { part: Message; fixture: string; lengthS: number },
+    f,
+  ) => `Heat at the highest setting, ${f.duration(lengthS)}: ${f.say(part)} of ${fixture}.`,
+  'steps.parts.fire': (
+    { part, fixture, lengthS }: { part: Message; fixture: string; lengthS: number },
+    f,
+  ) => `Bring to a glow by fire, ${f.duration(lengthS)}: ${f.say(part)} of ${fixture}.`,
+  'steps.parts.boiling': ({ part, fixture }: { part: Message; fixture: string }, f) =>
+    `Boiling water over every spot: ${f.say(part)} of ${fixture}.`,
+  'steps.parts.title': ({ fixture }: { fixture: string }) => `Put the new parts in: ${fixture}.`,
+  'steps.parts.title-cover': ({ fixture }: { fixture: string }) =>
+    `Cover the rest of it: ${fixture}.`,
+  'steps.parts.reason': 'What is not purged is replaced or covered.',
+  'steps.parts.new': ({ part }: { part: Message }, f) => `New: ${f.say(part)}.`,
+  'steps.parts.cover': ({ part }: { part: Message }, f) => `Cover: ${f.say(part)}.`,
+  'steps.parts.cold': 'Only when everything is cold and dry.',
+  'steps.parts.say': 'They are in',
 
   'steps.cover.title': ({ fixture }: { fixture: string }) => `Cover: ${fixture}.`,
   'steps.line.title': ({ fixture }: { fixture: string }) => `Line: ${fixture}.`,

@@ -87,8 +87,9 @@ export const heat = {
   'steps.oven.title': ({ oven, lengthS }: { oven: string; lengthS: number }, f) =>
     `Heat at the highest setting for ${f.duration(lengthS)}: ${oven}.`,
   'steps.oven.start': ({ oven }: OvenName) => `Turn ${oven} to its highest setting, door shut.`,
-  'steps.oven.start-detail':
-    'Racks in, clean and dry. If it has a broiler, use it for the last minutes.',
+  'steps.oven.start-detail': 'If it has a broiler, use it for the last minutes.',
+  'steps.oven.racks-in': 'Racks in, clean and dry.',
+  'steps.oven.racks-out': 'The old racks are out.',
   'steps.oven.start-ask': 'Is the oven on now?',
   'steps.oven.warm-up': 'Wait until it has reached its highest heat.',
   'steps.oven.warm-up-say': 'It is at its highest',

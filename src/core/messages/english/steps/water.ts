@@ -80,6 +80,9 @@ export const water = {
   'steps.pour.way.shortest':
     'Lane by lane as drawn: the shortest way, by your choice; let the water run down the front.',
   'steps.pour.way.far-to-near': 'From the far edge to the near one, lane by lane.',
+  'steps.pour.round': ({ round, rounds }: { round: number; rounds: number }) =>
+    `Time ${round} of ${rounds} over the whole of it.`,
+  'steps.pour.stone': 'With long tongs, move the hot stone along in the stream, over every spot.',
   'steps.pour.say': 'Poured',
   'steps.pour.ask': 'Was this kettle poured to the end?',
   'steps.pour.expect': 'Empty about now',

@@ -73,6 +73,14 @@ export const fixture = {
   'survey.sink.sprayer': 'Pull-out sprayer',
   'survey.sink.drainboard': 'Drainboard',
 
+  'survey.parts': 'Which of these has it?',
+  'survey.fact.varnished': 'Is the wood varnished or lacquered?',
+  'survey.fact.kneaded': 'Was dough kneaded straight on it?',
+  'survey.fact.hotFood': 'Did hot food lie straight on it, without a dish?',
+  'survey.cupboard.place': 'Where is it?',
+  'survey.cupboard.over-counter': 'Over the counter',
+  'survey.cupboard.under-counter': 'Under the counter',
+
   'survey.shelves': 'Shelves',
   'survey.shelves.drawer': 'Floors to line',
   'survey.shelves.cupboard': 'Shelves to line',

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { buildPlan } from '../../../../src/core/plan/index.ts';
+import { kitchenOf, only, withMethod } from '../../plan/support/plans.ts';
+import { Tablet } from '../support/tablet.ts';
+
+const DAY_S = 86_400;
+
+/** All is clean and rested; the oven is on, and so is a kettle that is poured beside it. */
+function heating(method: 'self-clean' | 'light-heat'): Tablet {
+  const kitchen = withMethod(kitchenOf('flat-coils'), 'oven', method);
+  const plan = buildPlan(only(kitchen, 'oven', 'counter-right'));
+  const tablet = new Tablet(plan);
+  tablet.does({ kind: 'start-run' });
+  for (const step of plan.steps)
+    if (step.phase === 'prepare' || step.phase === 'clean') finishes(tablet, step.id);
+  tablet.passes(DAY_S + 60);
+  for (const { step, status } of tablet.view.steps)
+    if (step.kind === 'boil-over' && status === 'ready') finishes(tablet, step.id);
+  begins(tablet, 'heat-oven');
+  return tablet;
+}
+
+function begins(tablet: Tablet, id: string): void {
+  for (const { gate, scopeKey } of tablet.step(id).gates) tablet.opens(gate.id, scopeKey);
+  tablet.does({ kind: 'start-step', step: id });
+}
+
+function finishes(tablet: Tablet, id: string): void {
+  begins(tablet, id);
+  for (const stage of tablet.step(id).step.stages) {
+    tablet.passes(30);
+    if (stage.say) tablet.tries({ kind: 'confirm', step: id, stage: stage.id });
+  }
+  hears(tablet);
+}
+
+function hears(tablet: Tablet): void {
+  for (const { id, alerting } of tablet.view.timers)
+    if (alerting) tablet.does({ kind: 'acknowledge-timer', timer: id });
+}
+
+/** A kettle boils and is being poured: hands are at work. */
+function pours(tablet: Tablet): void {
+  const boil = tablet.view.steps.find(
+    ({ step, status }) => step.kind === 'boil' && status === 'ready',
+  );
+  finishes(tablet, boil?.step.id ?? '');
+  const pour = tablet.view.steps.find(
+    ({ step, status }) => step.kind === 'pour' && status === 'ready',
+  );
+  begins(tablet, pour?.step.id ?? '');
+  hears(tablet);
+}
+
+function firstShown(tablet: Tablet): string | undefined {
+  return tablet.view.currentSteps[0]?.step.id;
+}
+
+describe('a press that is due at an oven', () => {
+  it('is shown before a pour that goes on beside it', () => {
+    const tablet = heating('self-clean');
+    pours(tablet);
+    expect(tablet.step('heat-oven')).toMatchObject({ stage: 0, canConfirm: true });
+    expect(firstShown(tablet)).toBe('heat-oven');
+    // Begun, it waits by itself, and the pour is what is to be done.
+    tablet.says('heat-oven');
+    expect(firstShown(tablet)).toMatch(/^pour-/);
+  });
+
+  it('stays first when its wait is over and the sound was answered', () => {
+    const soon = heating('light-heat');
+    soon.says('heat-oven');
+    pours(soon);
+    expect(firstShown(soon)).toMatch(/^pour-/);
+    const tablet = heating('light-heat');
+    tablet.says('heat-oven');
+    tablet.passes(3 * 3600);
+    pours(tablet);
+    expect(tablet.view.timers.filter(({ alerting }) => alerting)).toEqual([]);
+    expect(tablet.step('heat-oven')).toMatchObject({ stage: 1, canConfirm: true });
+    expect(firstShown(tablet)).toBe('heat-oven');
+  });
+});
