@@ -8,6 +8,7 @@ export {
   SAME_PLACE_M,
   spikeCorner,
 } from './contact.ts';
+export { gapM } from './gap.ts';
 export {
   quarterTurnAbout,
   rectangle,

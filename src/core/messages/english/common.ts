@@ -81,6 +81,8 @@ export const common = {
 
   'common.resource.hands': 'Hands',
   'common.resource.burners-lit': 'Burners lit',
+  'common.resource.watch': 'Eyes',
+  'common.resource.unit.shares': 'shares',
   'common.resource.unit.people': 'people',
   'common.resource.unit.burners': 'burners',
   'common.resource.unit.kettles': 'kettles',

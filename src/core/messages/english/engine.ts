@@ -99,6 +99,10 @@ export const engine = {
     `All hands are busy with ${f.list(steps.map((step) => `“${f.say(step)}”`))}.`,
   'engine.resource.burners': ({ lit }: { lit: number }, f) =>
     `Burner limit reached: ${f.number(lit)} ${f.plural(lit, { one: 'is', other: 'are' })} lit.`,
+  'engine.resource.place': ({ name, steps }: { name: Message; steps: readonly Message[] }, f) =>
+    `Nothing is hot beside a pour, and nothing runs on it. At ${f.say(name)} there is still ${f.list(steps.map((step) => `“${f.say(step)}”`))}.`,
+  'engine.resource.watch': ({ steps }: { steps: readonly Message[] }, f) =>
+    `Nobody pours and watches a burner at once. Wait for ${f.list(steps.map((step) => `“${f.say(step)}”`))}, or have somebody watch who does nothing else.`,
   'engine.resource.in-use': ({ name, steps }: { name: Message; steps: readonly Message[] }, f) =>
     `${f.say(name)} is in use by ${f.list(steps.map((step) => `“${f.say(step)}”`))}.`,
   'engine.resource.taken': (

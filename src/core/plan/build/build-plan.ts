@@ -4,9 +4,9 @@ import { cautionTexts, FAULTS, gatesOf, planCautions, withCautions } from '../ca
 import { calendarOf } from '../timetable/days.ts';
 import { recheckNotice, recheckContext, type Recheck } from '../context/recheck-context.ts';
 import type { PlanContext } from '../context/plan-context.ts';
-import { calibrationNotices, withCalibration } from '../steps/calibration-notes.ts';
+import { calibrationNotices, withCalibration } from './calibration-notes.ts';
 import { noticesOf } from './notices.ts';
-import { withOpenQuestions } from '../steps/open-questions.ts';
+import { withOpenQuestions } from './open-questions.ts';
 import { purgeSteps } from '../steps/purge.ts';
 import { resourcesOf } from '../timetable/resources.ts';
 import { shoppingOf } from './shopping.ts';

@@ -2,6 +2,7 @@ import type { Plan } from '../model/index.ts';
 import { orderProblems } from './order.ts';
 import type { PlanProblem } from './problem.ts';
 import { restLengthProblems } from './rest-lengths.ts';
+import { roomRuleProblems } from './room-rules.ts';
 import { stepProblems } from './steps.ts';
 import { wordProblems } from './words.ts';
 
@@ -13,6 +14,7 @@ export function checkPlan(plan: Plan): readonly PlanProblem[] {
   return [
     ...orderProblems(plan),
     ...restLengthProblems(plan),
+    ...roomRuleProblems(plan),
     ...stepProblems(plan),
     ...wordProblems(plan),
   ];

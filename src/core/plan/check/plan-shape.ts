@@ -5,7 +5,7 @@ import { band, faultKind, stepShape } from './step-shape.ts';
 const messages = list(said);
 const anything: ShapeOf = () => undefined;
 const signal = oneOf('DANGER', 'WARNING', 'CAUTION', 'NOTICE');
-const resourceKind = oneOf('hands', 'burners-lit', 'range', 'vessel', 'circuit');
+const resourceKind = oneOf('hands', 'burners-lit', 'range', 'vessel', 'circuit', 'place', 'watch');
 
 const gate = fields(
   {

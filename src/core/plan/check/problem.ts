@@ -16,7 +16,12 @@ export type PlanProblem = {
     | 'resources'
     | 'timetable'
     | 'methods'
-    | 'questions';
+    | 'questions'
+    | 'hot-beside'
+    | 'stands-on'
+    | 'dry'
+    | 'watch'
+    | 'range';
   /** Ids of the steps (or of the fixture, gate, resource) it is about. */
   readonly about: readonly string[];
   readonly say: string;

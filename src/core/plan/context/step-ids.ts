@@ -26,6 +26,16 @@ export function pourId(fixture: string, kettle: number): string {
   return `pour-${fixture}-${kettle}`;
 }
 
+/** The drying before the first kettle. */
+export function dryId(fixture: string): string {
+  return `dry-${fixture}`;
+}
+
+/** The drying before a cover. */
+export function airDryId(fixture: string): string {
+  return `air-dry-${fixture}`;
+}
+
 export function glowId(burner: string): string {
   return `glow-${burner}`;
 }

@@ -88,8 +88,12 @@ export type Question = {
   readonly answers?: readonly RowAnswer[];
 };
 
-/** What can be in use: pairs of hands, burners lit at once, the burners of one range, one vessel, amperes of a circuit. */
-export type ResourceKind = 'hands' | 'burners-lit' | 'range' | 'vessel' | 'circuit';
+/**
+ * What can be in use: pairs of hands, burners lit at once, the burners of one range, one vessel,
+ * amperes of a circuit, the place of a fixture that is poured, eyes for what glows.
+ */
+export type ResourceKind =
+  'hands' | 'burners-lit' | 'range' | 'vessel' | 'circuit' | 'place' | 'watch';
 
 export type Resource = {
   readonly id: string;

@@ -34,7 +34,7 @@ export type Hazard = 'boiling-water' | 'flame' | 'element' | 'oven' | 'hot-surfa
 /**
  * What a stage is in its step.
  * - `do`: work without stages of its own; `clean`, `cover`, `mark`: likewise, by their name.
- * - `rest`: unused, for its time.
+ * - `rest`: unused, for its time. `dry`: wiped dry, or left to dry.
  * - `fill`: water in, heat on. `boil`: wait for a rolling boil. `overflow`: let it run over the rim.
  * - `pour`: boiling water over it. `immerse`: into boiling water. `cold`: cold water at once after it.
  * - `light`: a burner is turned on. `start`: an oven, a cycle or an appliance is.
@@ -46,6 +46,7 @@ export type StageRole =
   | 'do'
   | 'clean'
   | 'rest'
+  | 'dry'
   | 'fill'
   | 'boil'
   | 'overflow'

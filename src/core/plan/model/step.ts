@@ -10,6 +10,7 @@ export type StepKind =
   | 'prepare'
   | 'clean'
   | 'rest'
+  | 'dry'
   | 'boil'
   | 'pour'
   | 'glow'

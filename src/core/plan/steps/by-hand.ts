@@ -3,6 +3,7 @@ import type { Fixture } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import { exactly, mapBand, SECONDS_PER_MINUTE } from '../../units/index.ts';
 import { circuitDemand } from '../context/demands.ts';
+import { standDemand } from '../context/places.ts';
 import { choiceOf, readyId, type PlanContext } from '../context/plan-context.ts';
 import { fuelOf } from '../context/purging.ts';
 import {
@@ -75,7 +76,7 @@ export function steamStep(context: PlanContext, fixture: Fixture): StepDraft {
       fixture: fixture.id,
       sources: [choice.method.source],
       needs: [{ step: readyId(context, fixture.id) }],
-      demands: powerOf(context, fixture),
+      demands: { ...powerOf(context, fixture), ...standDemand(context, fixture) },
       makeSafe: message('steps.steam.safe'),
     },
     { fixture, fuel: fuelOf(fixture) ?? 'electric' },

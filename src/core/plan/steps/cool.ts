@@ -37,6 +37,8 @@ export type Cooling = {
   readonly test: HeatTest;
   readonly reason: Message;
   readonly makeSafe: Message;
+  /** What is kept free while it is hot. */
+  readonly demands: Readonly<Record<string, number>>;
 };
 
 /**
@@ -79,6 +81,7 @@ export function coolStep(of: Cooling, about: About): StepDraft {
       startsBy: 'chain',
       needs: [{ step: of.heated }],
       makeSafe: of.makeSafe,
+      demands: of.demands,
     },
     about,
   );

@@ -3,9 +3,10 @@ import type { Fixture } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import { choiceOf, type PlanContext } from '../context/plan-context.ts';
 import { stage, stepDraft, type StepDraft } from '../context/step-draft.ts';
-import { cleanId, coverId, MARK_ID } from '../context/step-ids.ts';
+import { airDryId, cleanId, coverId, MARK_ID } from '../context/step-ids.ts';
 import { handworkS, surfaceM2 } from '../context/work-times.ts';
 import type { Step } from '../model/index.ts';
+import { airDryStep } from './dry.ts';
 
 /** A rack, a basin or an insert is only put in; all others are laid on flat and taped. */
 const PUT_IN: ReadonlySet<CoverMaterial> = new Set<CoverMaterial>([
@@ -38,8 +39,12 @@ export function coverSteps(
     fixture: fixture.name,
   });
   const { coverWith } = choice;
+  const last = lastOf(fixture, drafts);
+  const wet = drafts.some(({ step }) => step.kind === 'pour' && step.fixture === fixture.id);
+  const dried = wet ? [airDryStep(context, fixture, last)] : [];
   const material = message(`custom.cover.${coverWith}`);
   return [
+    ...dried,
     stepDraft(
       {
         id: coverId(fixture.id),
@@ -64,7 +69,7 @@ export function coverSteps(
       {
         fixture: fixture.id,
         sources: [choice.method.source],
-        needs: lastOf(fixture, drafts).map((step) => ({ step })),
+        needs: (wet ? [airDryId(fixture.id)] : last).map((step) => ({ step })),
       },
       { fixture },
     ),

@@ -2,6 +2,7 @@ import { hasHeatLamp, isGas, type Burner, type Cooktop } from '../../kitchen/ind
 import { asWritten, message, type Message } from '../../messages/index.ts';
 import { addBands, exactly, SECONDS_PER_MINUTE } from '../../units/index.ts';
 import { burnerDemand } from '../context/demands.ts';
+import { besideDemand, WATCHED_HEAT } from '../context/places.ts';
 import { choiceOf, readyId, type PlanContext } from '../context/plan-context.ts';
 import {
   estimateTimer,
@@ -135,7 +136,11 @@ function glowStep(context: PlanContext, heated: Heated, follows: readonly string
       fixture: cooktop.id,
       sources: [choice.method.source],
       needs: [{ step: readyId(context, cooktop.id) }],
-      demands: burnerDemand(context, burner),
+      demands: {
+        ...burnerDemand(context, burner),
+        ...besideDemand(context, cooktop),
+        ...WATCHED_HEAT,
+      },
       makeSafe: message('steps.glow.off', { burner: burner.name }),
       picture: { kind: 'burner', cooktop: cooktop.id, burner: burner.id },
     },
@@ -144,7 +149,7 @@ function glowStep(context: PlanContext, heated: Heated, follows: readonly string
   );
 }
 
-function burnerCool(heated: Heated): readonly StepDraft[] {
+function burnerCool(context: PlanContext, heated: Heated): readonly StepDraft[] {
   const { cooktop, burner, estimate } = heated;
   if (!estimate) return [];
   const of: Cooling = {
@@ -158,6 +163,7 @@ function burnerCool(heated: Heated): readonly StepDraft[] {
     test: hasHeatLamp(cooktop) ? 'lamp' : 'drop',
     reason: message('steps.glow.cool-reason'),
     makeSafe: message('steps.glow.cool-safe', { burner: burner.name }),
+    demands: besideDemand(context, cooktop),
   };
   return [coolStep(of, aboutOf(heated))];
 }
@@ -182,6 +188,6 @@ export function glowSteps(context: PlanContext, cooktop: Cooktop): readonly Step
       notes,
       estimate,
     };
-    return [glowStep(context, heated, behind), ...burnerCool(heated)];
+    return [glowStep(context, heated, behind), ...burnerCool(context, heated)];
   });
 }

@@ -8,6 +8,7 @@ import {
   SECONDS_PER_MINUTE,
 } from '../../units/index.ts';
 import { BURNERS_LIT, circuitDemand, rangeResource } from '../context/demands.ts';
+import { besideDemand } from '../context/places.ts';
 import { choiceOf, readyId, type PlanContext } from '../context/plan-context.ts';
 import {
   estimateTimer,
@@ -152,7 +153,7 @@ function selfCleanStep(context: PlanContext, oven: Oven, estimate: OvenEstimate)
       fixture: oven.id,
       sources: [choice.method.source],
       needs: [{ step: readyId(context, oven.id) }, ...guests.needs],
-      demands: cleanDemand(context, oven),
+      demands: { ...cleanDemand(context, oven), ...besideDemand(context, oven) },
       makeSafe: message('steps.oven.clean.safe'),
       picture: pictureOf(
         estimate,
@@ -228,7 +229,7 @@ function highHeatStep(
       fixture: oven.id,
       sources: [choice.method.source],
       needs: [{ step: readyId(context, oven.id) }],
-      demands: heatDemand(context, oven),
+      demands: { ...heatDemand(context, oven), ...besideDemand(context, oven) },
       makeSafe: message('steps.oven.safe'),
       picture: pictureOf(estimate, estimate.holdS, message('steps.oven.picture.cool')),
     },
@@ -250,6 +251,7 @@ function ovenCool(context: PlanContext, oven: Oven, lengthS: number): StepDraft 
       test: 'drop-in-oven',
       reason: message('steps.oven.cool-reason'),
       makeSafe: message('steps.oven.cool-safe', { oven: oven.name }),
+      demands: besideDemand(context, oven),
     },
     { fixture: oven, fuel: oven.heat },
   );

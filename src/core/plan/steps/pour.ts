@@ -3,6 +3,7 @@ import type { Fixture } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import { addBands, mapBand, type Band } from '../../units/index.ts';
 import { HANDS, kettleDemand, vesselResource } from '../context/demands.ts';
+import { pourDemand } from '../context/places.ts';
 import { choiceOf, readyId, type PlanContext } from '../context/plan-context.ts';
 import {
   estimateTimer,
@@ -11,11 +12,12 @@ import {
   stepDraft,
   type StepDraft,
 } from '../context/step-draft.ts';
-import { boilId, boilOverId, pourId } from '../context/step-ids.ts';
+import { boilId, boilOverId, dryId, pourId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
 import type { Kettle, PouredFixture, PourEstimate } from '../estimates/index.ts';
 import type { Need, Stage, Work } from '../model/index.ts';
 import { kettlePours, repeated, type KettlePour, type KettlePours } from '../pours/index.ts';
+import { dryStep } from './dry.ts';
 import { pouredParts } from './parts.ts';
 import type { KettleQueue } from './kettle-queue.ts';
 import {
@@ -164,7 +166,10 @@ function pourStages(turn: Turn): readonly Stage[] {
       timers: [estimateTimer('empty', turn.pourS.typical, message('steps.pour.expect'))],
     }),
     stage('cold', message('steps.pour.cold'), {
-      detail: [message('steps.pour.cold-where')],
+      detail: [
+        message('steps.pour.cold-where'),
+        ...(pour.kettle < of ? [message('steps.pour.swab')] : []),
+      ],
       say: message('steps.pour.cold-say'),
       resumption: 'ask',
       reviewAsk: message('steps.pour.cold-ask'),
@@ -177,7 +182,9 @@ function pourDraft(turn: Turn): StepDraft {
   const { context, fixture, pour, kettle, of } = turn;
   const choice = choiceOf(context, fixture.id);
   const waitS = context.boils.get(kettle.id)?.waitS ?? 0;
-  const before = pour.kettle > 1 ? [{ step: pourId(fixture.id, pour.kettle - 1) }] : [];
+  const before = {
+    step: pour.kettle > 1 ? pourId(fixture.id, pour.kettle - 1) : dryId(fixture.id),
+  };
   return stepDraft(
     {
       id: pourId(fixture.id, pour.kettle),
@@ -192,8 +199,8 @@ function pourDraft(turn: Turn): StepDraft {
     {
       fixture: fixture.id,
       sources: [choice.method.source, citation(context.custom.coldSource)],
-      needs: [{ step: boilId(fixture.id, pour.kettle), withinS: Math.floor(waitS) }, ...before],
-      demands: { [HANDS]: 1, [vesselResource(kettle)]: 1 },
+      needs: [{ step: boilId(fixture.id, pour.kettle), withinS: Math.floor(waitS) }, before],
+      demands: { [HANDS]: 1, [vesselResource(kettle)]: 1, ...pourDemand(fixture) },
       makeSafe: message('steps.pour.safe'),
       ...(pour.picture && { picture: pour.picture }),
     },
@@ -245,5 +252,5 @@ export function pourSteps(
     };
     return [boilDraft(turn), pourDraft(turn)];
   });
-  return { drafts, kettles: pours.length };
+  return { drafts: [dryStep(context, fixture), ...drafts], kettles: pours.length };
 }

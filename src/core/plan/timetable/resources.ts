@@ -6,6 +6,7 @@ import {
   rangeResource,
   vesselResource,
 } from '../context/demands.ts';
+import { placeResource, WATCH, WHOLE } from '../context/places.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import type { Resource, Step } from '../model/index.ts';
 
@@ -40,6 +41,20 @@ export function resourcesOf(context: PlanContext, steps: readonly Step[]): reado
           ]
         : [],
     ),
+    ...kitchen.fixtures.map((one) => ({
+      id: placeResource(one.id),
+      kind: 'place' as const,
+      name: asWritten(one.name),
+      capacity: WHOLE,
+      unit: message('common.resource.unit.shares'),
+    })),
+    {
+      id: WATCH,
+      kind: 'watch' as const,
+      name: message('common.resource.watch'),
+      capacity: WHOLE * kitchen.household.people,
+      unit: message('common.resource.unit.shares'),
+    },
     ...kettles.map((kettle) => ({
       id: vesselResource(kettle),
       kind: 'vessel' as const,

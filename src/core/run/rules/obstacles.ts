@@ -18,6 +18,8 @@ export function shortageMessage({ resource, used, usedBy, wanted }: Shortage): M
     return message('engine.resource.too-few', { name, unit, wanted, capacity });
   if (resource.kind === 'hands') return message('engine.resource.hands', { steps });
   if (resource.kind === 'burners-lit') return message('engine.resource.burners', { lit: used });
+  if (resource.kind === 'place') return message('engine.resource.place', { name, steps });
+  if (resource.kind === 'watch') return message('engine.resource.watch', { steps });
   if (capacity === 1) return message('engine.resource.in-use', { name, steps });
   return message('engine.resource.taken', { name, unit, used, capacity, steps });
 }

@@ -59,6 +59,22 @@ export const water = {
   'steps.boil-over.cold': 'Empty it and rinse it with cold water.',
   'steps.cold.say-rinsed': 'Rinsed cold',
 
+  'steps.dry.title': ({ fixture }: { fixture: string }) => `Dry ${fixture} all over.`,
+  'steps.dry.reason':
+    'Water left on it cools the stream before it reaches the surface: it is poured dry.',
+  'steps.dry.seams': 'Seams, corners and round the tap too.',
+  'steps.dry.drain': 'Leave the drain open.',
+  'steps.dry.clear-to': ({ names, to }: { names: readonly Message[]; to: string }, f) =>
+    `Take ${f.list(names.map((name) => f.say(name)))} off it and put it on ${to}; it stays there until this place is dry again.`,
+  'steps.dry.clear': ({ names }: { names: readonly Message[] }, f) =>
+    `Take ${f.list(names.map((name) => f.say(name)))} off it, out of the kitchen; it stays there until this place is dry again.`,
+  'steps.dry.say': 'Dry',
+  'steps.air-dry.title': ({ fixture }: { fixture: string }) =>
+    `Wipe ${fixture} dry, then let it stand uncovered.`,
+  'steps.air-dry.reason': 'A cover over water stays wet, slips and lifts the wood under it.',
+  'steps.air-dry.timer': ({ name }: { name: Message }, f) => `Drying: ${f.say(name)}`,
+  'steps.air-dry.timer-short': 'Drying',
+
   'steps.pour.title': ({ kettle, of, fixture }: OfKettles) =>
     `Pour kettle ${kettle} of ${of} over ${fixture}.`,
   'steps.pour.pour': ({ kettle, of, fixture }: OfKettles) =>
@@ -88,6 +104,7 @@ export const water = {
   'steps.pour.expect': 'Empty about now',
   'steps.pour.cold': 'Pour cold water over the same place at once.',
   'steps.pour.cold-where': 'Only where the boiling water went.',
+  'steps.pour.swab': 'Swab dry what is still to be poured.',
   'steps.pour.cold-say': 'Cold water poured',
   'steps.pour.cold-ask': 'Was cold water poured over it?',
   'steps.pour.cold-timer': 'Cold water now',
