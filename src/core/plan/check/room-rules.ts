@@ -7,6 +7,9 @@ import { problem, type PlanProblem } from './problem.ts';
 // What the room allows at one time, told by what stands where and when: written
 // apart from the resources by which the timetable keeps it.
 
+/** Names of these rules. */
+export const ROOM_RULES = ['hot-beside', 'stands-on', 'dry', 'watch', 'range'] as const;
+
 /** Nearer than this a surface is beside what is hot, m. */
 const BESIDE_M = 0.1;
 /** Times of a timetable are whole milliseconds. */
@@ -107,6 +110,12 @@ function comesAfter(plan: Plan, later: Step, earlier: Step): boolean {
   return false;
 }
 
+/** A cover or liner, not a new strainer that may be wet. */
+function laysSomething({ kind, stages }: Step): boolean {
+  const told = stages.flatMap(({ detail }) => detail);
+  return kind === 'cover' && told.some(({ key }) => key.startsWith('steps.cover.with'));
+}
+
 /** 3 and 6: dry before the first kettle, and dry again before a cover. */
 function* dryness(plan: Plan): Generator<PlanProblem> {
   const dryings = plan.steps.filter(({ kind }) => kind === 'dry');
@@ -116,7 +125,7 @@ function* dryness(plan: Plan): Generator<PlanProblem> {
     );
     if (!dried) yield problem('dry', [step.id], `${step.id} pours on what nobody dried`);
   }
-  for (const cover of plan.steps.filter(({ kind }) => kind === 'cover')) {
+  for (const cover of plan.steps.filter(laysSomething)) {
     const { fromS } = spanOf(plan, cover);
     for (const pour of poursOf(plan)) {
       if (pour.step.fixture === cover.fixture && fromS < pour.toS + DRY_S - TOUCH_S)

@@ -49,10 +49,10 @@ function pourAll(context: PlanContext, fixtures: readonly Fixture[]): Purge {
     const need = calibratedPour(estimatePour(fixture, filledL, place), filledL, calibration);
     const poured = pourSteps(context, fixture, need, queue);
     const follows = before === undefined ? [] : [before];
-    // One fixture after the other: the first boil may not overtake the last pour of the one above.
+    // One fixture after the other: neither towel nor first boil may overtake the last pour of the one above.
     drafts.push(
       ...poured.drafts.map((one, at) =>
-        at === 0 ? { ...one, follows: [...one.follows, ...follows] } : one,
+        at <= 1 ? { ...one, follows: [...one.follows, ...follows] } : one,
       ),
     );
     const times = choiceOf(context, fixture.id).method.times ?? 1;

@@ -20,6 +20,7 @@ export function mostLagS(step: Step, withinS: number): number {
 
 /** A need as the schedule keeps it. */
 export function lagOf(step: Step, { step: id, withinS }: Need): After {
-  if (step.startsBy === 'chain') return { id, maxLagS: 0 };
+  // What waits for several begins with the last of them, which no single lag can say.
+  if (step.startsBy === 'chain') return step.needs.length === 1 ? { id, maxLagS: 0 } : { id };
   return withinS === undefined ? { id } : { id, maxLagS: mostLagS(step, withinS) };
 }

@@ -107,7 +107,8 @@ function restFollows({ plan, step }: Seen): boolean {
 }
 
 export const WHERE: Readonly<Record<string, Where>> = {
-  'child-pet': { gate: ({ step }) => step.phase === 'purge' },
+  // A towel on a cold surface hurts nobody.
+  'child-pet': { gate: ({ step }) => step.phase === 'purge' && step.kind !== 'dry' },
   'scald-dress': { gate: byHand },
   'scald-carry': { standing: (s) => hasBoilingWater(s) && s.step.kind !== 'steam' },
   'pour-stance': { standing: (s) => pours(s) || wetsByHand(s) },

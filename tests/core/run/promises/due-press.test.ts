@@ -5,17 +5,18 @@ import { Tablet } from '../support/tablet.ts';
 
 const DAY_S = 86_400;
 
-/** All is clean and rested; the oven is on, and so is a kettle that is poured beside it. */
+/** All is clean and rested; the oven is on, and a kettle is poured at the sink across the room. */
 function heating(method: 'self-clean' | 'light-heat'): Tablet {
   const kitchen = withMethod(kitchenOf('flat-coils'), 'oven', method);
-  const plan = buildPlan(only(kitchen, 'oven', 'counter-right'));
+  const plan = buildPlan(only(kitchen, 'oven', 'sink'));
   const tablet = new Tablet(plan);
   tablet.does({ kind: 'start-run' });
   for (const step of plan.steps)
     if (step.phase === 'prepare' || step.phase === 'clean') finishes(tablet, step.id);
   tablet.passes(DAY_S + 60);
   for (const { step, status } of tablet.view.steps)
-    if (step.kind === 'boil-over' && status === 'ready') finishes(tablet, step.id);
+    if ((step.kind === 'boil-over' || step.kind === 'dry') && status === 'ready')
+      finishes(tablet, step.id);
   begins(tablet, 'heat-oven');
   return tablet;
 }
