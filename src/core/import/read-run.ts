@@ -1,6 +1,12 @@
 import { decodeJournal, type StoredEntry } from '../journal/index.ts';
 import { message, type Message } from '../messages/index.ts';
-import { checkPlan, planShapeProblems, ROOM_RULES, type Plan, type PlanProblem } from '../plan/index.ts';
+import {
+  checkPlan,
+  planShapeProblems,
+  LATER_RULES,
+  type Plan,
+  type PlanProblem,
+} from '../plan/index.ts';
 import { apply, decide, namesNothing, type Fact, type RunState } from '../run/index.ts';
 import { firstOf, tooManyRecords, tooManySteps } from './bounds.ts';
 
@@ -16,7 +22,7 @@ export type ReadRun =
 /** Rules about when and with how much at once; a run that has gone on keeps them by its own guards. */
 const TIMES: ReadonlySet<PlanProblem['rule']> = new Set(['timetable', 'resources', 'rest-days']);
 /** Rules that plans of earlier years did not know: a run of such a plan is a record that is kept, not judged. */
-const LATER: ReadonlySet<PlanProblem['rule']> = new Set(ROOM_RULES);
+const LATER: ReadonlySet<PlanProblem['rule']> = new Set(LATER_RULES);
 
 /**
  * Checks the entries of a run that comes from elsewhere, before anything of it

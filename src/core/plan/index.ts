@@ -1,6 +1,6 @@
 export { buildPlan, type PlanOptions } from './build/build-plan.ts';
 export { whatItChanges, type AnswerChange } from './build/what-it-changes.ts';
-export { checkPlan, ROOM_RULES, planShapeProblems, type PlanProblem } from './check/index.ts';
+export { checkPlan, LATER_RULES, planShapeProblems, type PlanProblem } from './check/index.ts';
 export { midnightsBetween, nightsBetween } from './timetable/nights.ts';
 export { gravestFirst, gravityOf } from './build/gravity.ts';
 export { describePlan } from './describe/index.ts';

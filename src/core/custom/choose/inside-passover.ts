@@ -11,10 +11,18 @@ const COVERED: readonly MethodId[] = ['pour'];
 const RESTS_ON = { source: citation(SOURCE), sourceState: sourceState(SOURCE) } as const;
 
 function closedPart(part: ChosenPart): ChosenPart {
-  if (!BY_WATER.includes(part.method) || part.overriddenBy) return part;
   const { minutes: _none, ...rest } = part;
   const reason = message('custom.inside-passover.reason');
-  return { ...rest, method: 'not-purged', reason, ...RESTS_ON };
+  return { ...rest, method: 'not-purged', within: false, reason, ...RESTS_ON };
+}
+
+/** Parts by water are closed up with the rest; one that was answered is done, by itself where its fixture is not. */
+function closedParts(parts: readonly ChosenPart[], isShut: boolean): readonly ChosenPart[] {
+  return parts.map((part) => {
+    if (!BY_WATER.includes(part.method)) return part;
+    if (!part.overriddenBy) return closedPart(part);
+    return isShut ? { ...part, within: false } : part;
+  });
 }
 
 /**
@@ -22,10 +30,10 @@ function closedPart(part: ChosenPart): ChosenPart {
  * covered or closed up, unless the household was told otherwise about it.
  */
 export function closedUp({ method: planned, ...choice }: Choice): Choice {
-  const parts = planned.parts?.map(closedPart);
+  const isShut = BY_WATER.includes(planned.method) && !planned.overriddenBy;
+  const parts = planned.parts && closedParts(planned.parts, isShut);
   const withParts: ChosenMethod = { ...planned, ...(parts && { parts }) };
-  if (!BY_WATER.includes(planned.method) || planned.overriddenBy)
-    return { ...choice, method: withParts };
+  if (!isShut) return { ...choice, method: withParts };
   const { minutes: _none, times: _once, stone: _cold, term: _by, ...rest } = withParts;
   const id = `ask-${planned.fixture}-inside-passover`;
   return {

@@ -6,7 +6,7 @@ import {
   type Calendar,
 } from '../../schedule/index.ts';
 import { calendarOf } from '../timetable/days.ts';
-import { lagOf } from '../timetable/lags.ts';
+import { isDrying, lagOf } from '../timetable/lags.ts';
 import { usualNights, type ClosedHours } from '../timetable/timetable.ts';
 import type { Plan, Step } from '../model/index.ts';
 
@@ -64,8 +64,16 @@ function keepsHours(step: Step, startS: number | undefined, closed: ClosedHours)
   return startS === undefined || !liesIn(closed, startS, startS + step.durationS.typical);
 }
 
-function afterOf(step: Step, isPourAfter: boolean, newLast: string): readonly After[] {
-  const own = step.needs.map((need) => lagOf(step, need));
+function afterOf(
+  step: Step,
+  isPourAfter: boolean,
+  newLast: string,
+  begun: ReadonlySet<string>,
+): readonly After[] {
+  // What was dried already may have to wait for the new kettles: it is swabbed again.
+  const own = step.needs.map((need) =>
+    isDrying(step, need) && begun.has(need.step) ? { id: need.step } : lagOf(step, need),
+  );
   return isPourAfter ? [...own, { id: newLast }] : own;
 }
 
@@ -91,7 +99,7 @@ function activityOf(
     ...common,
     notBeforeS: Math.max(nowS, plannedS ?? nowS),
     priority: plannedS ?? oldEndS,
-    after: afterOf(step, isPourAfter, of.newLast),
+    after: afterOf(step, isPourAfter, of.newLast, begun),
     ...(keepsHours(step, plannedS, closed) && { calendar: WORK }),
   };
 }

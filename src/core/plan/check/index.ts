@@ -1,4 +1,5 @@
 import type { Plan } from '../model/index.ts';
+import { JOB_RULES, jobRuleProblems } from './job-rules.ts';
 import { orderProblems } from './order.ts';
 import type { PlanProblem } from './problem.ts';
 import { restLengthProblems } from './rest-lengths.ts';
@@ -8,7 +9,9 @@ import { wordProblems } from './words.ts';
 
 export { planShapeProblems } from './plan-shape.ts';
 export type { PlanProblem } from './problem.ts';
-export { ROOM_RULES };
+
+/** Rules that plans of earlier versions did not know. */
+export const LATER_RULES = [...ROOM_RULES, ...JOB_RULES] as const;
 
 /** Everything that a plan may not have; empty: the plan holds. */
 export function checkPlan(plan: Plan): readonly PlanProblem[] {
@@ -16,6 +19,7 @@ export function checkPlan(plan: Plan): readonly PlanProblem[] {
     ...orderProblems(plan),
     ...restLengthProblems(plan),
     ...roomRuleProblems(plan),
+    ...jobRuleProblems(plan),
     ...stepProblems(plan),
     ...wordProblems(plan),
   ];

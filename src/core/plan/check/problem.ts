@@ -21,7 +21,9 @@ export type PlanProblem = {
     | 'stands-on'
     | 'dry'
     | 'watch'
-    | 'range';
+    | 'range'
+    | 'passover-water'
+    | 'parts';
   /** Ids of the steps (or of the fixture, gate, resource) it is about. */
   readonly about: readonly string[];
   readonly say: string;

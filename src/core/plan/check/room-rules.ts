@@ -125,6 +125,15 @@ function* dryness(plan: Plan): Generator<PlanProblem> {
     );
     if (!dried) yield problem('dry', [step.id], `${step.id} pours on what nobody dried`);
   }
+  for (const { step: dry, toS } of dryings.map((step) => spanOf(plan, step))) {
+    const firstS = Math.min(
+      ...poursOf(plan)
+        .filter(({ step }) => step.fixture === dry.fixture && comesAfter(plan, step, dry))
+        .map(({ fromS }) => fromS),
+    );
+    if (Number.isFinite(firstS) && firstS - toS > DRY_S)
+      yield problem('dry', [dry.id], `${dry.id} dries what is poured hours later`);
+  }
   for (const cover of plan.steps.filter(laysSomething)) {
     const { fromS } = spanOf(plan, cover);
     for (const pour of poursOf(plan)) {
