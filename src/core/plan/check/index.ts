@@ -1,7 +1,9 @@
 import type { Plan } from '../model/index.ts';
 import { orderProblems } from './order.ts';
 import type { PlanProblem } from './problem.ts';
+import { chilledProblems } from './chilled.ts';
 import { restLengthProblems } from './rest-lengths.ts';
+import { restProblems } from './rests.ts';
 import { stepProblems } from './steps.ts';
 import { wordProblems } from './words.ts';
 
@@ -13,6 +15,8 @@ export function checkPlan(plan: Plan): readonly PlanProblem[] {
   return [
     ...orderProblems(plan),
     ...restLengthProblems(plan),
+    ...restProblems(plan),
+    ...chilledProblems(plan),
     ...stepProblems(plan),
     ...wordProblems(plan),
   ];

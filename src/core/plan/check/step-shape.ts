@@ -14,6 +14,8 @@ import {
 const PHASES = ['prepare', 'clean', 'rest', 'purge', 'cool', 'cover', 'mark'] as const;
 const KINDS = [
   'prepare',
+  'unplug',
+  'thaw',
   'clean',
   'rest',
   'boil',
@@ -25,6 +27,7 @@ const KINDS = [
   'steam',
   'boil-over',
   'cover',
+  'switch-on',
   'mark',
 ] as const;
 const ROLES = [
@@ -163,5 +166,5 @@ export const stepShape = fields(
     standing: texts,
     after: texts,
   },
-  { fixture: text, makeSafe: said, picture },
+  { fixture: text, makeSafe: said, picture, lastHotWallMs: number() },
 );
