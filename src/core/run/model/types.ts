@@ -153,7 +153,16 @@ export type TimerView = {
   readonly cause: number;
   /** It came due inside this rest day, in silence; told after it. */
   readonly cameDueIn?: Message;
+  /**
+   * The plan counts this rest from a last hot use that nobody has confirmed in this run: "Was it
+   * last hot then, or before?" Yes is `correct-time`, no is `report-recheck` of `about`. Until
+   * then the rest counts from its beginning.
+   */
+  readonly lastHot?: LastHotClaim;
 };
+
+/** When a fixture or vessel is said to have been last hot. */
+export type LastHotClaim = { readonly wallMs: number; readonly about: string };
 
 /** The question about the wall clock. */
 export type ClockQuestion = {

@@ -15,6 +15,7 @@ import { message, type Message } from '../../../../../core/messages/index.ts';
 import { lazyPage, t } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/press/action.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
+import { LastHot } from '../inputs/last-hot.tsx';
 import { Pick } from '../inputs/pick.tsx';
 import { Typed } from '../inputs/typed.tsx';
 
@@ -31,6 +32,11 @@ export function PeopleChapter(props: { survey: SurveyController }) {
   const ownName = () => ownCustomOf(household())?.name;
   const set = (change: Partial<Household>, what: Message) =>
     survey.change({ ...survey.kitchen(), household: { ...household(), ...change } }, what);
+  const setLastHot = (lastHotAt: string | undefined) => {
+    const { lastHotAt: _old, ...others } = household();
+    const next = lastHotAt === undefined ? others : { ...others, lastHotAt };
+    survey.change({ ...survey.kitchen(), household: next }, message('survey.done.last-hot'));
+  };
   return (
     <div class="chapter chapter--two">
       <section aria-label={t('survey.people.purpose')}>
@@ -104,6 +110,13 @@ export function PeopleChapter(props: { survey: SurveyController }) {
             />
           </div>
         </Show>
+        <LastHot
+          label={t('survey.last-hot.all')}
+          path="household.lastHotAt"
+          value={household().lastHotAt}
+          hint={t('survey.last-hot.all.hint')}
+          onValue={setLastHot}
+        />
         <Pick
           label={t('survey.people.lanes')}
           path="household.laneDirection"
