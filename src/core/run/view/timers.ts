@@ -8,7 +8,8 @@ import type { RunState, Timer } from '../model/state.ts';
 import { elapsed } from '../model/elapsed-interval.ts';
 import { coolingsWakeS } from '../timers/cooling.ts';
 import { isAlarm, isHold, lateByS, safeLeftS, wakeAfterS } from '../timers/timer.ts';
-import type { LastHotClaim, TimerView, Readings, TimerStatus } from '../model/types.ts';
+import type { LastHotClaim } from '../model/questions.ts';
+import type { TimerView, Readings, TimerStatus } from '../model/types.ts';
 
 function statusOf(state: RunState, timer: Timer, now: Readings): TimerStatus {
   if (timer.announced)

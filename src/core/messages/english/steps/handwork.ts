@@ -9,8 +9,6 @@ export const handwork = {
   'steps.clean.reason': 'Cleaning is what this fixture needs.',
   'steps.clean.reason-before-rest':
     'What clings to it would shield it from the purge, and hot cleaning counts as use: it comes before the rest.',
-  'steps.clean.reason-resting':
-    'What clings to it would shield it from the purge. It rests already, and hot cleaning would begin its rest anew.',
   'steps.clean.cold-only': 'Cold water only, no steam: it rests already.',
   'steps.clean.reason-vessel': 'Scale and grease would shield its walls.',
   'steps.clean.sand': 'Sand out every cut and scratch.',
@@ -18,19 +16,16 @@ export const handwork = {
   'steps.clean.say': 'It is clean',
 
   'steps.unplug.title': ({ name }: Name, f) => `Empty and unplug: ${f.say(name)}.`,
-  'steps.unplug.reason': 'Water and mains do not meet: its plug is out before it is washed.',
   'steps.unplug.food': 'Food into a cool box with ice packs; keep its lid shut.',
   'steps.unplug.plug': 'Dry hands, plug out, its end hung up where no water runs.',
   'steps.unplug.towels': 'Towels and a tray under it.',
   'steps.unplug.say': 'It is unplugged',
   'steps.thaw.title': ({ name }: Name, f) => `Let the ice melt: ${f.say(name)}.`,
-  'steps.thaw.reason': 'What is frozen in cannot be cleaned out.',
   'steps.thaw.open': 'Door open; wring out the towels now and then.',
   'steps.thaw.no-tools': 'Take ice off by hand only: no knife, no flame, no heater.',
   'steps.thaw.say': 'The ice is off',
   'steps.thaw.timer': ({ name }: Name, f) => `Look at the ice: ${f.say(name)}`,
   'steps.switch-on.title': ({ name }: Name, f) => `Switch on again: ${f.say(name)}.`,
-  'steps.switch-on.reason': 'Food keeps in a cool box for some hours only.',
   'steps.switch-on.dry': 'Wipe it dry inside, dry your hands, then plug in.',
   'steps.switch-on.chilled': 'Food goes back when a thermometer inside shows 5 °C or less.',
   'steps.switch-on.frozen': 'Food goes back when a thermometer inside shows −15 °C or less.',

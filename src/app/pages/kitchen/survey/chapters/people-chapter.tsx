@@ -32,11 +32,6 @@ export function PeopleChapter(props: { survey: SurveyController }) {
   const ownName = () => ownCustomOf(household())?.name;
   const set = (change: Partial<Household>, what: Message) =>
     survey.change({ ...survey.kitchen(), household: { ...household(), ...change } }, what);
-  const setLastHot = (lastHotAt: string | undefined) => {
-    const { lastHotAt: _old, ...others } = household();
-    const next = lastHotAt === undefined ? others : { ...others, lastHotAt };
-    survey.change({ ...survey.kitchen(), household: next }, message('survey.done.last-hot'));
-  };
   return (
     <div class="chapter chapter--two">
       <section aria-label={t('survey.people.purpose')}>
@@ -110,13 +105,7 @@ export function PeopleChapter(props: { survey: SurveyController }) {
             />
           </div>
         </Show>
-        <LastHot
-          label={t('survey.last-hot.all')}
-          path="household.lastHotAt"
-          value={household().lastHotAt}
-          hint={t('survey.last-hot.all.hint')}
-          onValue={setLastHot}
-        />
+        <LastHotOfAll survey={survey} />
         <Pick
           label={t('survey.people.lanes')}
           path="household.laneDirection"
@@ -152,5 +141,27 @@ export function PeopleChapter(props: { survey: SurveyController }) {
         </div>
       </section>
     </div>
+  );
+}
+
+/** Told once for everything that no fixture or kettle tells otherwise. */
+function LastHotOfAll(props: { survey: SurveyController }) {
+  const household = () => props.survey.kitchen().household;
+  const set = (lastHotAt: string | undefined) => {
+    const { lastHotAt: _old, ...others } = household();
+    const next = lastHotAt === undefined ? others : { ...others, lastHotAt };
+    props.survey.change(
+      { ...props.survey.kitchen(), household: next },
+      message('survey.done.last-hot'),
+    );
+  };
+  return (
+    <LastHot
+      label={t('survey.last-hot.all')}
+      path="household.lastHotAt"
+      value={household().lastHotAt}
+      hint={t('survey.last-hot.all.hint')}
+      onValue={set}
+    />
   );
 }
