@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { FIXTURE_KINDS, PARTS } from '../../../src/core/kitchen/index.ts';
 import { cleaning } from '../../../src/core/messages/english/steps/cleaning.ts';
+import { reasons } from '../../../src/core/messages/english/plan/reasons.ts';
 import { preparing } from '../../../src/core/messages/english/steps/preparing.ts';
 
 type Row = { readonly lines: number | readonly { readonly parts?: readonly string[] }[] };
@@ -39,6 +40,9 @@ describe('the table of cleaning', () => {
       ...['title', 'reason'].map((part) => `steps.prepare.${row.id}.${part}`),
       ...lines(`steps.prepare.${row.id}`, row),
     ]);
-    expect(Object.keys(preparing).toSorted()).toEqual(['steps.prepare.say', ...keys].toSorted());
+    const said = Object.keys({ ...preparing, ...reasons }).filter((key) =>
+      key.startsWith('steps.prepare.'),
+    );
+    expect(said.toSorted()).toEqual(['steps.prepare.say', ...keys].toSorted());
   });
 });

@@ -23,12 +23,17 @@ const LATER = {
   quiet: () => import('./recovery/quiet.tsx'),
   review: () => import('./recovery/review.tsx'),
   clock: () => import('./recovery/clock-question.tsx'),
+  lastHot: () => import('./recovery/last-hot-question.tsx'),
 };
 const RunSheets = lazyPage(['run-later'], async () => (await LATER.sheets()).RunSheets);
 const Cooling = lazyPage(['run-later'], async () => (await LATER.cooling()).Cooling);
 const Quiet = lazyPage(['run-later'], async () => (await LATER.quiet()).Quiet);
 const Review = lazyPage(['run-later'], async () => (await LATER.review()).Review);
 const ClockQuestion = lazyPage(['run-later'], async () => (await LATER.clock()).ClockQuestion);
+const LastHotQuestion = lazyPage(
+  ['run-later'],
+  async () => (await LATER.lastHot()).LastHotQuestion,
+);
 
 /** Fetched as soon as the page stands, so that nothing waits for a network when it is needed. */
 async function fetchLater(): Promise<void> {
@@ -124,6 +129,11 @@ export function RunBody(props: RunBodyProps) {
               <ClockQuestion question={question()} send={props.send} />
             </Suspense>
           )}
+        </Show>
+        <Show when={props.view.status === 'running'}>
+          <Suspense>
+            <LastHotQuestion view={props.view} nowMs={props.nowMs} send={props.send} />
+          </Suspense>
         </Show>
         <Show when={props.view.canWithdrawClock}>
           <Action

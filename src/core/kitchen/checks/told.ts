@@ -14,9 +14,26 @@ function daysIn(year: number, month: number): number {
 
 type Dated = { readonly path: string; readonly date: string };
 
-/** Every date a household wrote. */
-function datesOf({ household, utensils = [] }: Kitchen): readonly Dated[] {
+type LastHot = Dated & { readonly written: string };
+
+/** Every moment of a last hot use, with the day it lies on. */
+function lastHotsOf({ household, fixtures, vessels }: Kitchen): readonly LastHot[] {
+  const told = (path: string, { lastHotAt }: { readonly lastHotAt?: string }): LastHot[] =>
+    lastHotAt === undefined
+      ? []
+      : [{ path: `${path}.lastHotAt`, date: lastHotAt.slice(0, 10), written: lastHotAt }];
   return [
+    ...told('household', household),
+    ...vessels.flatMap((one, i) => told(`vessels[${i}]`, one)),
+    ...fixtures.flatMap((one, i) => told(`fixtures[${i}]`, one)),
+  ];
+}
+
+/** Every date a household wrote. */
+function datesOf(kitchen: Kitchen): readonly (Dated & Partial<LastHot>)[] {
+  const { household, utensils = [] } = kitchen;
+  return [
+    ...lastHotsOf(kitchen),
     ...utensils.flatMap(({ answer }, i) =>
       answer ? [{ path: `utensils[${i}].answer.saidOn`, date: answer.saidOn }] : [],
     ),
@@ -33,14 +50,26 @@ function datesOf({ household, utensils = [] }: Kitchen): readonly Dated[] {
 
 /** A date that its month has. */
 export function* datesExist(kitchen: Kitchen): Generator<KitchenProblem> {
-  for (const { path, date } of datesOf(kitchen)) {
+  for (const { path, date, written = date } of datesOf(kitchen)) {
     const [year = 0, month = 0, day = 0] = date.split('-').map(Number);
     const last = daysIn(year, month);
     if (day > last) {
       const allowed = message('problems.date.days', { last });
-      yield problemAt(path, quoted(date), allowed, message('problems.date.look-up'));
+      yield problemAt(path, quoted(written), allowed, message('problems.date.look-up'));
     }
   }
+}
+
+/** A wall time tells no moment where nobody knows the zone of that wall. */
+export function* lastHotsHaveTheirZone(kitchen: Kitchen): Generator<KitchenProblem> {
+  const [first] = lastHotsOf(kitchen);
+  if (first && kitchen.place === undefined)
+    yield problemAt(
+      first.path,
+      quoted(first.written),
+      message('problems.last-hot.zone.allowed'),
+      message('problems.last-hot.zone.advice'),
+    );
 }
 
 function zoneIsKnown(zone: string): boolean {

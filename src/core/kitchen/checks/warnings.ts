@@ -4,6 +4,7 @@ import { shortLoadShare } from '../model/country.ts';
 import { isElectric } from '../queries/vessels.ts';
 import { answersToLookAt, ownCustomRests } from './own-custom.ts';
 import { utensilsToLookAt } from './utensils.ts';
+import { lastHotsHaveTheirZone } from './told.ts';
 import type { Circuit, Kitchen, Vessel } from '../model/kitchen.ts';
 
 /** Rated and mains voltage may differ by this share (IEC 60038 allows ±10 %) before we ask. */
@@ -132,6 +133,7 @@ export function warningsFor(kitchen: Kitchen): readonly KitchenWarning[] {
     ...leftOpen(kitchen),
     ...rooms(kitchen),
     ...cycles(kitchen),
+    ...lastHotsHaveTheirZone(kitchen),
     ...utensilsToLookAt(kitchen),
     ...ownCustomRests(kitchen),
     ...answersToLookAt(kitchen),

@@ -25,6 +25,16 @@ export const dateCodec = named(
   ),
 );
 
+/** A moment on the wall of the kitchen, to the minute. */
+export const localTimeCodec = named(
+  'localTime',
+  form(
+    '^(19[5-9]|20[0-9])[0-9]-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])T([01][0-9]|2[0-3]):[0-5][0-9]$',
+    message('problems.local-time.allowed'),
+    message('problems.local-time.advice'),
+  ),
+);
+
 /** A corner of the plan view, metres. */
 export const pointCodec = named(
   'point',

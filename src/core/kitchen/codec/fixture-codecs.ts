@@ -18,6 +18,7 @@ import { LIMITS } from '../model/limits.ts';
 import {
   edgeCodec,
   idCodec,
+  localTimeCodec,
   nameCodec,
   pointCodec,
   polygonCodec,
@@ -45,6 +46,7 @@ const base = {
   name: must(nameCodec),
   comment: may(wordsCodec),
   designation: orElse(designationCodec, undecided, message('problems.filled.designation')),
+  lastHotAt: may(localTimeCodec),
   parts: may(list(partCodec, LIMITS.parts)),
 } satisfies { [K in keyof FixtureBase]: unknown };
 

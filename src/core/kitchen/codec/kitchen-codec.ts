@@ -15,6 +15,7 @@ import { LIMITS } from '../model/limits.ts';
 import {
   dateCodec,
   idCodec,
+  localTimeCodec,
   nameCodec,
   powerCodec,
   voltsCodec,
@@ -85,6 +86,7 @@ const household = object<Household>({
   pourUntil: may(pourUntilCodec),
   leavenDay: may(leavenDayCodec),
   armM: may(number(LIMITS.armM)),
+  lastHotAt: may(localTimeCodec),
   overrides: orElse(list(override, LIMITS.overrides), [], message('problems.filled.overrides')),
   comment: may(wordsCodec),
 });
@@ -159,6 +161,7 @@ const vessel = object<Vessel>({
   circuit: may(idCodec),
   burner: may(idCodec),
   count: orElse(whole(LIMITS.vesselCount), 1, message('problems.filled.vessel-count')),
+  lastHotAt: may(localTimeCodec),
   comment: may(wordsCodec),
 });
 

@@ -48,6 +48,8 @@ export type Household = {
   readonly leavenDay?: LeavenDay;
   /** How far a hand with a kettle reaches over the edge of a counter, m, 0.4 to 1. Absent: 0.65. */
   readonly armM?: number;
+  /** When anything here was last used hot, unless told of itself: local date and time, yyyy-mm-ddThh:mm. Absent: not told. */
+  readonly lastHotAt?: string;
   readonly overrides: readonly Override[];
   readonly comment?: string;
 };
@@ -100,6 +102,8 @@ export type Vessel = {
   /** Burner id for one that stands on the stove. */
   readonly burner?: string;
   readonly count: number;
+  /** When it was last used hot: local date and time. Absent: as `Household.lastHotAt`. */
+  readonly lastHotAt?: string;
   readonly comment?: string;
 };
 
@@ -108,6 +112,8 @@ export type FixtureBase = {
   readonly name: string;
   readonly comment?: string;
   readonly designation: Designation;
+  /** When it was last used hot, hot cleaning included: local date and time. Absent: as `Household.lastHotAt`. */
+  readonly lastHotAt?: string;
   /** Absent: the parts that such a fixture usually has. */
   readonly parts?: readonly PartId[];
 };

@@ -11,11 +11,13 @@ import { purgeSteps } from '../steps/purge.ts';
 import { resourcesOf } from '../timetable/resources.ts';
 import { shoppingOf } from './shopping.ts';
 import { planContextOf } from '../context/plan-context.ts';
-import { cleanSteps, restSteps } from '../steps/clean.ts';
+import { cleanSteps, restSteps, withRestLeft } from '../steps/clean.ts';
 import { coverSteps, markStep } from '../steps/finish.ts';
 import { newPartsSteps } from '../steps/parts.ts';
 import { kettleSteps } from '../steps/kettles.ts';
 import { prepareSteps } from '../steps/prepare.ts';
+import { switchOnSteps } from '../chilled/chilled-steps.ts';
+import { clocksFirst } from '../timetable/cleaning-order.ts';
 import { timetableOf, type TimetableOptions } from '../timetable/timetable.ts';
 import { totalsOf } from './totals.ts';
 import type { Calibration, Plan } from '../model/index.ts';
@@ -38,18 +40,19 @@ function allDrafts(context: PlanContext) {
   const purge = purgeSteps(context);
   const kettles =
     purge.pours.length > 0 ? context.kettles.flatMap((kettle) => kettleSteps(context, kettle)) : [];
-  const work = [
+  const work = clocksFirst([
     ...prepareSteps(context),
     ...cleanSteps(context),
     ...restSteps(context),
     ...kettles,
     ...purge.drafts,
-  ];
+  ]);
   const covered = context.kitchen.fixtures.flatMap((fixture) => coverSteps(context, fixture, work));
   const parts = context.kitchen.fixtures.flatMap((fixture) =>
     newPartsSteps(context, fixture, work),
   );
-  const drafts = [...work, ...covered, ...parts];
+  const finished = [...work, ...covered, ...parts];
+  const drafts = [...finished, ...switchOnSteps(context, finished)];
   return { drafts: [...drafts, markStep(context, drafts)], pours: purge.pours };
 }
 
@@ -88,7 +91,7 @@ export function buildPlan(written: Kitchen, options: PlanOptions = {}): Plan {
     custom: kitchen.household.custom,
     boilingC: context.boilingC,
     methods: choices.map(({ method }) => method),
-    steps,
+    steps: steps.map((step, at) => withRestLeft(step, drafts[at] ?? {}, timed.timetable.startS)),
     resources,
     gates: gatesOf(steps, kitchen),
     cautions: cautionTexts(steps, kitchen, planCautions(drafts, context)),

@@ -8,6 +8,7 @@ import type { PourTotal } from '../steps/purge.ts';
 import { dayNotices, type Known } from '../timetable/day-notices.ts';
 import type { Timed } from '../timetable/timetable.ts';
 import { gravestFirst } from './gravity.ts';
+import { restNotices } from './rest-notices.ts';
 import { roomNotices } from './room-notices.ts';
 import { boilNotices, reachNotices, waterNotices } from './water-notices.ts';
 
@@ -128,6 +129,7 @@ export function noticesOf(
     ...dayNotices(context, drafts, timed, known),
     ...timed.overnight.map((step) => message('plan.notice.overnight', { step })),
     ...planCautions(drafts, context).map(({ say }) => say),
+    ...restNotices(context, drafts),
     ...roomNotices(context),
     ...circuitNotices(context),
     ...darkNotices(context),

@@ -12,6 +12,8 @@ export type PlanProblem = {
     | 'cold'
     | 'rest'
     | 'rest-days'
+    | 'cleaning-order'
+    | 'chilled'
     | 'make-safe'
     | 'resources'
     | 'timetable'

@@ -14,6 +14,8 @@ import {
 const PHASES = ['prepare', 'clean', 'rest', 'purge', 'cool', 'cover', 'mark'] as const;
 const KINDS = [
   'prepare',
+  'unplug',
+  'thaw',
   'clean',
   'rest',
   'dry',
@@ -26,6 +28,7 @@ const KINDS = [
   'steam',
   'boil-over',
   'cover',
+  'switch-on',
   'mark',
 ] as const;
 const ROLES = [
@@ -165,5 +168,5 @@ export const stepShape = fields(
     standing: texts,
     after: texts,
   },
-  { fixture: text, makeSafe: said, picture },
+  { fixture: text, makeSafe: said, picture, lastHotWallMs: number() },
 );

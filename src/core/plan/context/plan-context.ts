@@ -29,6 +29,7 @@ import {
   type Kettle,
 } from '../estimates/index.ts';
 import type { Calibration } from '../model/index.ts';
+import { lastHotsOf, type LastHot } from './last-hot.ts';
 import { restsFirst } from './purging.ts';
 import { cleanId, restId } from './step-ids.ts';
 
@@ -47,6 +48,8 @@ export type PlanContext = {
   readonly filledL: number;
   readonly boils: ReadonlyMap<string, BoilEstimate>;
   readonly room: AtOnce;
+  /** What was told of the last hot use, by fixture or vessel. */
+  readonly lastHots: ReadonlyMap<string, LastHot>;
   /** What of the calibration this kitchen can use; in `burners` and `boils` it is used already. */
   readonly calibration?: Calibration;
 };
@@ -164,6 +167,7 @@ export function planContextOf(
         ),
       ]),
     ),
+    lastHots: lastHotsOf(kitchen, o.startWallMs),
     room: o.room ?? roomWith(kitchen, lit, choices, o.startWallMs),
     ...(calibration && { calibration }),
   };

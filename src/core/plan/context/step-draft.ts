@@ -20,7 +20,14 @@ export type StepDraft = {
   readonly about: About;
   /** Steps that the timetable puts earlier; the run does not insist. */
   readonly follows: readonly string[];
+  /** How the timetable ties it to others besides; the run does not insist. */
+  readonly ties: readonly Tie[];
+  /** A rest that began before the work: not over before this, s after the start. Its length follows from the timetable. */
+  readonly overS?: number;
 };
+
+/** Not before the other step has begun (`start`) or is over (`end`); and no more than `mostS` after that. */
+export type Tie = { readonly step: string; readonly to: 'start' | 'end'; readonly mostS?: number };
 
 type Needed = Pick<
   Step,
@@ -42,6 +49,7 @@ export function stepDraft(
   more: More = {},
   about: About = {},
   follows: readonly string[] = [],
+  ties: readonly Tie[] = [],
 ): StepDraft {
   const attention = more.attention ?? (WATCHED.has(needed.kind) ? 'watch' : 'hands');
   return {
@@ -59,6 +67,7 @@ export function stepDraft(
     },
     about,
     follows,
+    ties,
   };
 }
 

@@ -9,6 +9,18 @@ export function cleanId(id: string): string {
   return `clean-${id}`;
 }
 
+export function unplugId(fixture: string): string {
+  return `unplug-${fixture}`;
+}
+
+export function thawId(fixture: string): string {
+  return `thaw-${fixture}`;
+}
+
+export function switchOnId(fixture: string): string {
+  return `switch-on-${fixture}`;
+}
+
 /** @param id of a fixture or of a vessel */
 export function restId(id: string): string {
   return `rest-${id}`;

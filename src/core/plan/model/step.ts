@@ -8,6 +8,8 @@ export type Phase = 'prepare' | 'clean' | 'rest' | 'purge' | 'cool' | 'cover' | 
 
 export type StepKind =
   | 'prepare'
+  | 'unplug'
+  | 'thaw'
   | 'clean'
   | 'rest'
   | 'dry'
@@ -20,6 +22,7 @@ export type StepKind =
   | 'steam'
   | 'boil-over'
   | 'cover'
+  | 'switch-on'
   | 'mark';
 
 /** Who must be where: hands busy, near and watching, or free. */
@@ -89,4 +92,10 @@ export type Step = {
   readonly after: readonly string[];
   readonly makeSafe?: Message;
   readonly picture?: Picture;
+  /**
+   * Of a rest: when it was told that the thing was last used hot, ms since 1970-01-01 UTC. The
+   * timetable counts from then. The run does only once a person has confirmed it: its own clock
+   * is as long as the whole rest.
+   */
+  readonly lastHotWallMs?: number;
 };

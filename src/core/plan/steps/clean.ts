@@ -8,7 +8,9 @@ import { fuelOf, restsFirst } from '../context/purging.ts';
 import { stage, stepDraft, type StepDraft } from '../context/step-draft.ts';
 import { cleanId, restId } from '../context/step-ids.ts';
 import { cleaningOf, cleaningS } from '../context/work-times.ts';
-import type { Work } from '../model/index.ts';
+import { beforeWashing, washedUnplugged } from '../chilled/chilled-steps.ts';
+import { restCounts } from '../context/last-hot.ts';
+import type { Step, Timetable, Work } from '../model/index.ts';
 import { partsKept, takenOut } from './parts.ts';
 import { lastPreparation } from './prepare.ts';
 
@@ -18,12 +20,24 @@ function sandLine(fixture: Fixture, choice: Choice): readonly Message[] {
   return wooden && choice.method.method === 'pour' ? [message('steps.clean.sand')] : [];
 }
 
-/** Cleans one fixture; levels above it come first in the timetable. */
-function cleanStep(context: PlanContext, fixture: Fixture, above: readonly string[]): StepDraft {
+/** Hot water would begin a rest anew that runs already. */
+export function coldOnly(counted: boolean): readonly Message[] {
+  return counted ? [message('steps.clean.cold-only')] : [];
+}
+
+/** Why before the rest, or that it rests already. */
+function cleanReason(rests: boolean, counted: boolean): Message {
+  if (!rests) return message('steps.clean.reason');
+  return message(counted ? 'steps.clean.reason-resting' : 'steps.clean.reason-before-rest');
+}
+
+/** Cleans one fixture. */
+function cleanStep(context: PlanContext, fixture: Fixture): StepDraft {
   const choice = choiceOf(context, fixture.id);
   const kept = partsKept(choice);
   const { checklist, source } = cleaningOf(fixture, kept);
   const rests = restsFirst(choice.method);
+  const counted = rests && restCounts(context, fixture.id);
   const fuel = fuelOf(fixture);
   const title = message('steps.clean.title', { name: asWritten(fixture.name) });
   return stepDraft(
@@ -33,10 +47,15 @@ function cleanStep(context: PlanContext, fixture: Fixture, above: readonly strin
       phase: 'clean',
       work: { on: 'fixture', method: choice.method.method },
       title,
-      reason: message(rests ? 'steps.clean.reason-before-rest' : 'steps.clean.reason'),
+      reason: cleanReason(rests, counted),
       stages: [
         stage('clean', title, {
-          detail: [...checklist, ...takenOut(choice), ...sandLine(fixture, choice)],
+          detail: [
+            ...coldOnly(counted),
+            ...checklist,
+            ...takenOut(choice),
+            ...sandLine(fixture, choice),
+          ],
           say: message('steps.clean.say'),
         }),
       ],
@@ -48,47 +67,47 @@ function cleanStep(context: PlanContext, fixture: Fixture, above: readonly strin
       needs: [{ step: lastPreparation(context) }],
     },
     { fixture, rests, ...(fuel && { fuel }) },
-    above,
   );
 }
 
-/** All cleaning, level by level from the top. */
+/** All cleaning, in the order of the kitchen file; the timetable orders it by what must rest. */
 export function cleanSteps(context: PlanContext): readonly StepDraft[] {
-  const levels = new Map<number, Fixture[]>();
-  for (const fixture of context.kitchen.fixtures) {
-    const { level } = cleaningOf(fixture);
-    levels.set(level, [...(levels.get(level) ?? []), fixture]);
-  }
-  const drafts: StepDraft[] = [];
-  let above: readonly string[] = [];
-  for (const [, fixtures] of [...levels].toSorted(([a], [b]) => a - b)) {
-    drafts.push(...fixtures.map((fixture) => cleanStep(context, fixture, above)));
-    above = fixtures.map(({ id }) => cleanId(id));
-  }
-  return drafts;
+  return context.kitchen.fixtures.flatMap((fixture) => {
+    const before = beforeWashing(fixture, lastPreparation(context));
+    return [...before, washedUnplugged(cleanStep(context, fixture), before)];
+  });
 }
 
 type Rested = {
-  /** Of a fixture or of a vessel. */
+  /** Of a fixture or of one vessel of those alike. */
   readonly id: string;
+  /** Of the fixture or of the vessel as the kitchen tells it. */
+  readonly toldAs: string;
   readonly name: Message;
   readonly work: Work;
   readonly fixture?: Fixture;
 };
 
-/** The rest of one thing: by a timer that begins when it is clean. */
+/**
+ * The rest of one thing: by a timer that begins when it is clean. From a last hot use that was told
+ * the timetable counts less; the clock of the run is dated back when a person has confirmed it.
+ */
 export function restStep(
-  { custom: { restHours, restSource } }: PlanContext,
-  { id, name, work, fixture }: Rested,
+  context: PlanContext,
+  { id, toldAs, name, work, fixture }: Rested,
 ): StepDraft {
+  const { restHours, restSource } = context.custom;
   const lengthS = restHours * SECONDS_PER_HOUR;
+  const since = context.lastHots.get(toldAs);
+  const zone = context.kitchen.place?.zone;
   const title = message(
     fixture?.kind === 'sink' ? 'steps.rest.title-sink' : 'steps.rest.title-nothing-hot',
     {
       name,
     },
   );
-  return stepDraft(
+  const counted = since?.wallMs !== undefined && zone !== undefined;
+  const draft = stepDraft(
     {
       id: restId(id),
       kind: 'rest',
@@ -98,7 +117,13 @@ export function restStep(
       reason: message('steps.rest.reason', { restHours }),
       stages: [
         stage('rest', title, {
-          detail: [message('steps.rest.label'), message('steps.rest.detail')],
+          detail: [
+            message('steps.rest.label'),
+            message('steps.rest.detail'),
+            ...(counted
+              ? [message('steps.rest.from-last-hot', { wallMs: since.wallMs, zone })]
+              : []),
+          ],
           timers: [
             {
               id: 'rest',
@@ -111,7 +136,7 @@ export function restStep(
           ],
         }),
       ],
-      durationS: exactly(lengthS),
+      durationS: exactly(counted ? 0 : lengthS),
     },
     {
       ...(fixture && { fixture: fixture.id }),
@@ -119,9 +144,21 @@ export function restStep(
       attention: 'none',
       startsBy: 'chain',
       needs: [{ step: cleanId(id) }],
+      ...(counted && { lastHotWallMs: since.wallMs }),
     },
     fixture ? { fixture } : {},
   );
+  return counted ? { ...draft, overS: lengthS - since.restedS } : draft;
+}
+
+/** The step with the time that is left of its rest where the timetable has put it. */
+export function withRestLeft(
+  step: Step,
+  { overS }: Pick<StepDraft, 'overS'>,
+  startS: Timetable['startS'],
+): Step {
+  if (overS === undefined) return step;
+  return { ...step, durationS: exactly(Math.max(0, overS - (startS[step.id] ?? 0))) };
 }
 
 /** The rest of every fixture that is purged. */
@@ -133,6 +170,7 @@ export function restSteps(context: PlanContext): readonly StepDraft[] {
       ? [
           restStep(context, {
             id: fixture.id,
+            toldAs: fixture.id,
             name: asWritten(fixture.name),
             work: { on: 'fixture', method },
             fixture,

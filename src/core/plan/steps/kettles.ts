@@ -15,7 +15,8 @@ import { boilOverId, cleanId, glowId, restId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
 import type { Kettle } from '../estimates/index.ts';
 import type { Hazard, Need, Picture, Stage, VesselUnit } from '../model/index.ts';
-import { restStep } from './clean.ts';
+import { restCounts } from '../context/last-hot.ts';
+import { coldOnly, restStep } from './clean.ts';
 import { lastPreparation } from './prepare.ts';
 
 export function vesselUnit({ id, name, vessel }: Kettle): VesselUnit {
@@ -122,7 +123,10 @@ function cleanKettle(context: PlanContext, kettle: Kettle): StepDraft {
       reason: message('steps.clean.reason-vessel'),
       stages: [
         stage('clean', title, {
-          detail: [message('steps.clean.rinse-vessel')],
+          detail: [
+            ...coldOnly(restCounts(context, kettle.vessel.id)),
+            message('steps.clean.rinse-vessel'),
+          ],
           say: message('steps.clean.say'),
         }),
       ],
@@ -141,7 +145,12 @@ export function kettleSteps(context: PlanContext, kettle: Kettle): readonly Step
   const handling = addBands(handworkS('carry'), handworkS('cold'));
   return [
     cleanKettle(context, kettle),
-    restStep(context, { id: kettle.id, name: kettle.name, work: { on: 'vessel', vessel } }),
+    restStep(context, {
+      id: kettle.id,
+      toldAs: kettle.vessel.id,
+      name: kettle.name,
+      work: { on: 'vessel', vessel },
+    }),
     stepDraft(
       {
         id: boilOverId(kettle.id),

@@ -1,12 +1,14 @@
 import { lagOf } from './lags.ts';
 import type { Message } from '../../messages/index.ts';
 import {
+  ScheduleRefusal,
   solve,
   type Activity,
   type After,
   type Calendar,
   type Problem,
   type Schedule,
+  type SolveOptions,
 } from '../../schedule/index.ts';
 import { SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/index.ts';
 import { runsThroughRestDays } from '../model/index.ts';
@@ -44,9 +46,19 @@ export function usualNights(): ClosedHours {
   }));
 }
 
-function afterOf({ step, follows }: StepDraft): readonly After[] {
+/** Lags after other steps. Ties to steps that are not timed with it are passed over. */
+function afterOf(
+  { step, follows, ties }: StepDraft,
+  lengths: ReadonlyMap<string, number>,
+): readonly After[] {
   const own = step.needs.map((need) => lagOf(step, need));
-  return [...own, ...follows.map((id) => ({ id }))];
+  const tied = ties.flatMap(({ step: id, to, mostS }): After[] => {
+    const lengthS = lengths.get(id);
+    if (lengthS === undefined) return [];
+    const fromS = to === 'start' ? -lengthS : 0;
+    return [{ id, minLagS: fromS, ...(mostS !== undefined && { maxLagS: fromS + mostS }) }];
+  });
+  return [...own, ...follows.map((id) => ({ id })), ...tied];
 }
 
 /** Hours a step keeps to: a calendar's name, or none for what runs through day and night. */
@@ -64,18 +76,41 @@ function isOvernight(
   return givesWay && step.attention !== 'none' && step.durationS.typical > WORKDAY_S;
 }
 
+/** What all steps of one timetable share. */
+type Timing = {
+  readonly options: TimetableOptions;
+  /** Typical durations, s. */
+  readonly lengths: ReadonlyMap<string, number>;
+  /** When rests that began before the work are over, s after the start. */
+  readonly overS: ReadonlyMap<string, number>;
+};
+
+function timingOf(drafts: readonly StepDraft[], options: TimetableOptions): Timing {
+  return {
+    options,
+    lengths: new Map(drafts.map(({ step }) => [step.id, step.durationS.typical])),
+    overS: new Map(drafts.flatMap(({ step, overS = 0 }) => (overS > 0 ? [[step.id, overS]] : []))),
+  };
+}
+
 /**
  * A step as work to be timed. What needs or watches a person keeps to the
  * working hours; rests and cool-downs run through the night.
  */
-function activityOf(draft: StepDraft, priority: number, options: TimetableOptions): Activity {
+function activityOf(
+  draft: StepDraft,
+  priority: number,
+  { options, lengths, overS }: Timing,
+): Activity {
   const { step } = draft;
   const calendar = hoursOf(draft, options);
+  const notBeforeS = Math.max(0, ...step.needs.map((need) => overS.get(need.step) ?? 0));
   return {
     id: step.id,
     durationS: step.durationS.typical,
     demand: step.demands,
-    after: afterOf(draft),
+    after: afterOf(draft, lengths),
+    ...(notBeforeS > 0 && { notBeforeS }),
     ...(calendar !== undefined && { calendar }),
     priority,
   };
@@ -99,12 +134,13 @@ function problemOf(
   resources: readonly Resource[],
   options: TimetableOptions,
 ): Problem {
+  const timing = timingOf(drafts, options);
   const calendars: readonly Calendar[] = [
     { id: WORK, closed: options.closed ?? usualNights() },
     { id: REST_DAYS, closed: options.rests ?? [] },
   ];
   return {
-    activities: drafts.map((draft, at) => activityOf(draft, at, options)),
+    activities: drafts.map((draft, at) => activityOf(draft, at, timing)),
     resources: resources.map(({ id, capacity }) => ({ id, capacity })),
     calendars,
     ...(options.deadlineS !== undefined && { deadlineS: options.deadlineS }),
@@ -133,6 +169,26 @@ function untilPurged(drafts: readonly StepDraft[]): readonly StepDraft[] {
   return drafts.filter(({ step }) => kept.has(step.id));
 }
 
+/** How long things may wait at most is a wish: where the hours of work are too short for it, it is given up. */
+function withoutMost(draft: StepDraft): StepDraft {
+  return { ...draft, ties: draft.ties.map(({ step, to }) => ({ step, to })) };
+}
+
+function solved(
+  drafts: readonly StepDraft[],
+  resources: readonly Resource[],
+  options: TimetableOptions,
+  how: SolveOptions,
+): Schedule {
+  try {
+    return solve(problemOf(drafts, resources, options), how);
+  } catch (refusal) {
+    const wished = drafts.some(({ ties }) => ties.some(({ mostS }) => mostS !== undefined));
+    if (!(refusal instanceof ScheduleRefusal) || !wished) throw refusal;
+    return solve(problemOf(drafts.map(withoutMost), resources, options), how);
+  }
+}
+
 type Late = Pick<Timed, 'lateS' | 'certain'> & { readonly solved: Schedule };
 
 /**
@@ -143,16 +199,16 @@ function purgeLate(
   drafts: readonly StepDraft[],
   resources: readonly Resource[],
   options: TimetableOptions,
-  solved: Schedule,
+  first: Schedule,
   byS: number,
 ): Late {
-  if (purgedS(drafts, solved) <= byS) return { lateS: 0, certain: false, solved };
-  const purge = solve(problemOf(untilPurged(drafts), resources, options), { rounds: ROUNDS });
-  const again = solve(problemOf(drafts, resources, options), {
+  if (purgedS(drafts, first) <= byS) return { lateS: 0, certain: false, solved: first };
+  const purge = solved(untilPurged(drafts), resources, options, { rounds: ROUNDS });
+  const again = solved(drafts, resources, options, {
     rounds: ROUNDS,
-    previousS: { ...solved.startS, ...purge.startS },
+    previousS: { ...first.startS, ...purge.startS },
   });
-  const best = purgedS(drafts, again) < purgedS(drafts, solved) ? again : solved;
+  const best = purgedS(drafts, again) < purgedS(drafts, first) ? again : first;
   const lateS = Math.max(0, purgedS(drafts, best) - byS);
   return { lateS, certain: lateS > 0 && purge.lowerBoundS > byS, solved: best };
 }
@@ -174,11 +230,16 @@ function earliest(
   resources: readonly Resource[],
   options: TimetableOptions,
 ): Schedule {
-  const problem = problemOf(drafts, resources, options);
   const { previousS } = options;
-  const first = solve(problem, { rounds: ROUNDS, ...(previousS && { previousS }) });
+  const first = solved(drafts, resources, options, {
+    rounds: ROUNDS,
+    ...(previousS && { previousS }),
+  });
   if (previousS || first.finishS <= first.lowerBoundS) return first;
-  const second = solve(problem, { rounds: ROUNDS, previousS: waterFirst(drafts) });
+  const second = solved(drafts, resources, options, {
+    rounds: ROUNDS,
+    previousS: waterFirst(drafts),
+  });
   return second.finishS < first.finishS ? second : first;
 }
 
@@ -190,15 +251,18 @@ export function timetableOf(
 ): Timed {
   const first = earliest(drafts, resources, options);
   const { late } = first;
-  const { solved, lateS, certain }: Late =
-    options.purgeByS === undefined
-      ? { solved: first, lateS: late?.byS ?? 0, certain: late?.certain ?? false }
-      : purgeLate(drafts, resources, options, first, options.purgeByS);
+  const {
+    solved: best,
+    lateS,
+    certain,
+  }: Late = options.purgeByS === undefined
+    ? { solved: first, lateS: late?.byS ?? 0, certain: late?.certain ?? false }
+    : purgeLate(drafts, resources, options, first, options.purgeByS);
   return {
     timetable: {
-      startS: solved.startS,
-      finishS: solved.finishS,
-      lowerBoundS: solved.lowerBoundS,
+      startS: best.startS,
+      finishS: best.finishS,
+      lowerBoundS: best.lowerBoundS,
     },
     lateS,
     certain,

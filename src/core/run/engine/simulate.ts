@@ -40,8 +40,8 @@ type Stand = {
 
 /**
  * Plays a plan through the engine with a simulated clock and a person who
- * confirms when the work is done, answers gates with yes, and starts what can
- * be started in the order of the timetable. Work with no clock of its own
+ * confirms when the work is done, answers gates with yes, confirms the last hot
+ * uses that the plan counts from, and starts what can be started in the order of the timetable. Work with no clock of its own
  * takes its share of the step's typical duration.
  */
 export function simulateRun(plan: Plan, options: SimulateOptions = {}): Simulated {
@@ -130,6 +130,7 @@ function wishes(stand: Stand, seen: RunView, eager: boolean): readonly Request[]
   const wanted: Request[] = [];
   for (const clock of seen.timers) {
     if (clock.alerting) wanted.push({ kind: 'acknowledge-timer', timer: clock.id });
+    if (clock.lastHot) wanted.push(...lastHotWishes(clock.id, clock.lastHot.wallMs));
   }
   for (const fault of seen.faults) {
     if (!fault.cleared) wanted.push({ kind: 'clear-fault', faultId: fault.id });
@@ -145,6 +146,11 @@ function wishes(stand: Stand, seen: RunView, eager: boolean): readonly Request[]
     wanted.push({ kind: 'resume' });
   }
   return wanted;
+}
+
+/** What was told of the last hot use when planning is told again in the run, by a clock that is right. */
+function lastHotWishes(timer: string, sinceWallMs: number): readonly Request[] {
+  return [{ kind: 'correct-time', timer, sinceWallMs, reason: REASON, clockRight: true }];
 }
 
 function stepWishes(stand: Stand, seen: RunView, step: StepView, eager: boolean): Request[] {

@@ -11,6 +11,7 @@ import type {
   TimerSpec,
 } from '../../plan/index.ts';
 import type { CoolingEnd, CoolingView } from './cooling.ts';
+import type { ClockQuestion, LastHotClaim } from './questions.ts';
 import type { RunStatus, StepStatus, TimerStatus } from './statuses.ts';
 
 /** The two clocks of the device, read by the host at the moment of a request. Milliseconds. */
@@ -125,7 +126,7 @@ export type Observation =
   /** Time passed: re-anchor, let timers come due, start what is chained. */
   | { readonly kind: 'tick' };
 
-export type { RunStatus, StepStatus, TimerStatus };
+export type { ClockQuestion, RunStatus, StepStatus, TimerStatus };
 export type Outcome = 'done' | 'skipped' | 'failed' | 'stopped' | 'not-run';
 
 /** How a screen sees a timer. Seconds. `leftS` is on the safe side for its purpose. */
@@ -153,16 +154,8 @@ export type TimerView = {
   readonly cause: number;
   /** It came due inside this rest day, in silence; told after it. */
   readonly cameDueIn?: Message;
-};
-
-/** The question about the wall clock. */
-export type ClockQuestion = {
-  /** The time the tablet shows, ms. Say it with weekday and date. */
-  readonly shownWallMs: number;
-  /** Time that nobody saw pass, if the time shown is right, s; 0 or more. */
-  readonly missingS: number;
-  /** `answer-clock` needs `passed` when the time shown is said to be right. */
-  readonly needsPassed: boolean;
+  /** The plan counts this rest from a last hot use that nobody has confirmed in this run yet. */
+  readonly lastHot?: LastHotClaim;
 };
 
 /** A clock whose alarm the device could not sound, and which nobody has answered. */

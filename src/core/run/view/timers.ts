@@ -7,7 +7,8 @@ import { cameDueIn, restDayTurnS, rightWallMs } from '../rules/rest-days.ts';
 import type { RunState, Timer } from '../model/state.ts';
 import { elapsed } from '../model/elapsed-interval.ts';
 import { coolingsWakeS } from '../timers/cooling.ts';
-import { isAlarm, lateByS, safeLeftS, wakeAfterS } from '../timers/timer.ts';
+import { isAlarm, isHold, lateByS, safeLeftS, wakeAfterS } from '../timers/timer.ts';
+import type { LastHotClaim } from '../model/questions.ts';
 import type { TimerView, Readings, TimerStatus } from '../model/types.ts';
 
 function statusOf(state: RunState, timer: Timer, now: Readings): TimerStatus {
@@ -37,10 +38,25 @@ function lateNowS(state: RunState, timer: Timer, now: Readings): number {
     : timer.lateByS;
 }
 
+/**
+ * A last hot use that the plan counts from and nobody has spoken about yet; none any more once
+ * the rest was begun anew, or the record knows of a later hot use.
+ */
+function lastHotOf(state: RunState, timer: Timer): LastHotClaim | undefined {
+  const { lastHotWallMs, fixture, work } = stepOf(state.plan, timer.step);
+  const about = fixture ?? (work.on === 'vessel' ? work.vessel.id : undefined);
+  if (lastHotWallMs === undefined || about === undefined) return undefined;
+  const open = timer.mode === 'running' && isHold(timer) && !timer.announced;
+  const untold = timer.attempt === 1 && timer.correctedS === 0;
+  if (!open || !untold || Object.hasOwn(state.heated, about)) return undefined;
+  return { wallMs: lastHotWallMs, about };
+}
+
 export function timerView(state: RunState, timer: Timer, now: Readings): TimerView {
   const { atLeastS, atMostS } = elapsed(timer.span, now);
   const { fixture } = stepOf(state.plan, timer.step);
   const day = cameDueIn(state, timer);
+  const lastHot = lastHotOf(state, timer);
   return {
     id: timer.id,
     step: timer.step,
@@ -59,6 +75,7 @@ export function timerView(state: RunState, timer: Timer, now: Readings): TimerVi
     lateByS: lateNowS(state, timer, now),
     cause: timer.cause,
     ...(day ? { cameDueIn: day.name } : {}),
+    ...(lastHot && { lastHot }),
   };
 }
 

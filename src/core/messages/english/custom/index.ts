@@ -1,6 +1,7 @@
 import { appliances } from './appliances.ts';
 import { deadlines } from './deadlines.ts';
 import { fire } from './fire.ts';
+import { names } from './names.ts';
 import { parts } from './parts.ts';
 import { retired } from './retired.ts';
 import { rules } from './rules.ts';
@@ -18,5 +19,6 @@ export const custom = {
   ...appliances,
   ...rules,
   ...parts,
+  ...names,
   ...retired,
 };

@@ -3,6 +3,7 @@ import { charts } from './charts.ts';
 import { notices } from './notices.ts';
 import { pours } from './pours.ts';
 import { print } from './print.ts';
+import { reasons } from './reasons.ts';
 import { shopping } from './shopping.ts';
 
 /** What the plan tells the household, and how it is printed. */
@@ -13,4 +14,5 @@ export const plan = {
   ...pours,
   ...charts,
   ...basis,
+  ...reasons,
 };

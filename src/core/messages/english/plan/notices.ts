@@ -1,5 +1,7 @@
 import type { Message, Section } from '../../model/message.ts';
 
+type LastHot = { names: readonly string[]; wall: string };
+
 type Share = { name: Message; percent: number };
 
 /** "takes 20 % longer than reckoned". */
@@ -17,6 +19,17 @@ type EveHours = {
 };
 
 export const notices = {
+  'plan.notice.last-hot.counts': (
+    { names, wallMs, zone }: { names: readonly string[]; wallMs: number; zone: string },
+    f,
+  ) =>
+    `Rests are planned from the last hot use, ${f.moment(wallMs, zone)}: ${f.list(names)}. Clean ${f.plural(names.length, { one: 'it', other: 'them' })} with cold water only; the run asks you to confirm the time.`,
+  'plan.notice.last-hot.later': ({ names, wall }: LastHot, f) =>
+    `The last hot use is ${wall}, after the work begins: ${f.list(names)}. It is not counted, only one before the start is; correct it in the kitchen, or begin later.`,
+  'plan.notice.last-hot.long-ago': ({ names, wall, mostDays }: LastHot & { mostDays: number }, f) =>
+    `The last hot use is ${wall}: ${f.list(names)}. More than ${f.number(mostDays)} days before the start it is not counted; tell the last one in the kitchen.`,
+  'plan.notice.last-hot.unplaced': ({ names, wall }: LastHot, f) =>
+    `The last hot use is ${wall}: ${f.list(names)}. It is not counted until the kitchen has a place and the plan a start; tell both.`,
   'plan.notice.circuit-overloaded': (
     {
       name,

@@ -69,6 +69,10 @@ export const fields = {
   'problems.date.advice': 'Write the year, the month and the day, such as "2026-03-29".',
   'problems.date.days': ({ last }: { last: number }) => `day 1 to ${last} in that month`,
   'problems.date.look-up': 'Look the date up again.',
+  'problems.local-time.allowed':
+    'a local day and time as "yyyy-mm-ddThh:mm", of the years 1950 to 2099',
+  'problems.local-time.advice':
+    'Write the day and the time on the kitchen clock, such as "2026-03-29T20:00".',
   'problems.point.allowed': 'a corner [x, y] in metres',
   'problems.edge.allowed': 'two neighbouring corner numbers [from, to], counted from 0',
   'problems.country.allowed': 'a country as two capital letters (ISO 3166-1)',

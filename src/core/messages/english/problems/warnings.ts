@@ -43,6 +43,9 @@ export const warnings = {
     `${f.number(leastM3)} m³ or more`,
   'problems.room-small.advice':
     'Measure floor and ceiling again; for a smaller room its heat and air are not reckoned.',
+  'problems.last-hot.zone.allowed': 'a last hot use in a kitchen that tells its place',
+  'problems.last-hot.zone.advice':
+    'Add the place: until then nobody knows which moment that is, and each rest counts from its cleaning.',
   'problems.cycle.found': ({ cycleMin }: { cycleMin: number }) =>
     `${cycleMin} for an oven that does not clean itself`,
   'problems.cycle.allowed': 'no cycle',

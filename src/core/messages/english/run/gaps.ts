@@ -15,6 +15,15 @@ export const gaps = {
   'run.clock.unknown': 'Nobody knows',
   'run.clock.about':
     'The tablet slept or its clock was changed. Waits count the missing time only after you say so.',
+  'run.last-hot.ask': ({ name, wallMs, zone }: Clock & { name: Message }, f) =>
+    `${f.say(name)}: was its last hot use on ${f.moment(wallMs, zone)}, or before?`,
+  'run.last-hot.about':
+    'Hot water, hot food and hot cleaning all count. Only if you are sure: then its rest counts from that time.',
+  'run.last-hot.yes': ({ wallMs, zone }: Clock, f) =>
+    `Yes, and it is ${f.moment(wallMs, zone)} now`,
+  'run.last-hot.no': 'No, or nobody knows: begin its rest now',
+  'run.last-hot.reason': 'Said before the run, and again when it was clean.',
+  'run.last-hot.no-reason': 'Its last hot use was later than was said, or nobody knows.',
   'run.clock.really': 'What time is it really?',
   'run.clock.right': 'This is the right time',
   'run.clock.right-passed': ({ missingS }: Missing, f) =>

@@ -9,10 +9,27 @@ export const handwork = {
   'steps.clean.reason': 'Cleaning is what this fixture needs.',
   'steps.clean.reason-before-rest':
     'What clings to it would shield it from the purge, and hot cleaning counts as use: it comes before the rest.',
+  'steps.clean.cold-only': 'Cold water only, no steam: it rests already.',
   'steps.clean.reason-vessel': 'Scale and grease would shield its walls.',
   'steps.clean.sand': 'Sand out every cut and scratch.',
   'steps.clean.rinse-vessel': 'Rinse it well, lid and spout too.',
   'steps.clean.say': 'It is clean',
+
+  'steps.unplug.title': ({ name }: Name, f) => `Empty and unplug: ${f.say(name)}.`,
+  'steps.unplug.food': 'Food into a cool box with ice packs; keep its lid shut.',
+  'steps.unplug.plug': 'Dry hands, plug out, its end hung up where no water runs.',
+  'steps.unplug.towels': 'Towels and a tray under it.',
+  'steps.unplug.say': 'It is unplugged',
+  'steps.thaw.title': ({ name }: Name, f) => `Let the ice melt: ${f.say(name)}.`,
+  'steps.thaw.open': 'Door open; wring out the towels now and then.',
+  'steps.thaw.no-tools': 'Take ice off by hand only: no knife, no flame, no heater.',
+  'steps.thaw.say': 'The ice is off',
+  'steps.thaw.timer': ({ name }: Name, f) => `Look at the ice: ${f.say(name)}`,
+  'steps.switch-on.title': ({ name }: Name, f) => `Switch on again: ${f.say(name)}.`,
+  'steps.switch-on.dry': 'Wipe it dry inside, dry your hands, then plug in.',
+  'steps.switch-on.chilled': 'Food goes back when a thermometer inside shows 5 °C or less.',
+  'steps.switch-on.frozen': 'Food goes back when a thermometer inside shows −15 °C or less.',
+  'steps.switch-on.say': 'It runs',
 
   'steps.rest.title-nothing-hot': ({ name }: Name, f) =>
     `Nothing hot in it or on it: ${f.say(name)}.`,
@@ -22,6 +39,8 @@ export const handwork = {
     `It must not have been used hot within ${f.shortNumber(restHours)} hours of its purge (eino ben yomo).`,
   'steps.rest.detail':
     'No hot use and no hot cleaning until its time is up. If in doubt, say so: the rest begins again.',
+  'steps.rest.from-last-hot': ({ wallMs, zone }: { wallMs: number; zone: string }, f) =>
+    `Planned from its last hot use, ${f.moment(wallMs, zone)}: confirm that in the run. Until then the whole rest counts from its cleaning.`,
   'steps.rest.timer': ({ name }: Name, f) => `Rest: ${f.say(name)}`,
   'steps.rest.timer-short': 'Rest',
 

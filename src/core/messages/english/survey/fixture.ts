@@ -80,6 +80,11 @@ export const fixture = {
   'survey.fact.varnished': 'Is the wood varnished or lacquered?',
   'survey.fact.kneaded': 'Was dough kneaded straight on it?',
   'survey.fact.hotFood': 'Did hot food lie straight on it, without a dish?',
+  'survey.last-hot.own': 'Its own last hot use, if it was another',
+  'survey.last-hot.all': 'When was anything here last used hot?',
+  'survey.last-hot.all.hint':
+    'Stove, oven, sink, counters, kettle; hot cleaning counts. The rests are then planned from that time, and all is cleaned with cold water only. The run asks again.',
+  'survey.last-hot.forget': 'Not told',
   'survey.cupboard.place': 'Where is it?',
   'survey.cupboard.over-counter': 'Over the counter',
   'survey.cupboard.under-counter': 'Under the counter',

@@ -15,6 +15,7 @@ import { message, type Message } from '../../../../../core/messages/index.ts';
 import { lazyPage, t } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/press/action.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
+import { LastHot } from '../inputs/last-hot.tsx';
 import { Pick } from '../inputs/pick.tsx';
 import { Typed } from '../inputs/typed.tsx';
 
@@ -104,6 +105,7 @@ export function PeopleChapter(props: { survey: SurveyController }) {
             />
           </div>
         </Show>
+        <LastHotOfAll survey={survey} />
         <Pick
           label={t('survey.people.lanes')}
           path="household.laneDirection"
@@ -139,5 +141,27 @@ export function PeopleChapter(props: { survey: SurveyController }) {
         </div>
       </section>
     </div>
+  );
+}
+
+/** Told once for everything that no fixture or kettle tells otherwise. */
+function LastHotOfAll(props: { survey: SurveyController }) {
+  const household = () => props.survey.kitchen().household;
+  const set = (lastHotAt: string | undefined) => {
+    const { lastHotAt: _old, ...others } = household();
+    const next = lastHotAt === undefined ? others : { ...others, lastHotAt };
+    props.survey.change(
+      { ...props.survey.kitchen(), household: next },
+      message('survey.done.last-hot'),
+    );
+  };
+  return (
+    <LastHot
+      label={t('survey.last-hot.all')}
+      path="household.lastHotAt"
+      value={household().lastHotAt}
+      hint={t('survey.last-hot.all.hint')}
+      onValue={set}
+    />
   );
 }

@@ -24,6 +24,7 @@ import { t, translator } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/press/action.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
 import { CircuitSelect } from '../inputs/circuit-select.tsx';
+import { LastHot } from '../inputs/last-hot.tsx';
 import { Pick, Select, Toggle } from '../inputs/pick.tsx';
 import { Typed, TypedName } from '../inputs/typed.tsx';
 
@@ -93,7 +94,7 @@ function VesselRow(props: { survey: SurveyController; vessel: Vessel }) {
   const { survey } = props;
   const vessel = () => props.vessel;
   const path = (field: string) => `vessels.${vessel().id}.${field}`;
-  const patch = (change: Partial<Vessel>) =>
+  const patch = (change: Parameters<typeof changeVessel>[2]) =>
     survey.change(
       changeVessel(survey.kitchen(), vessel().id, change),
       message('survey.done.thing-changed', { name: vessel().name }),
@@ -155,6 +156,12 @@ function VesselRow(props: { survey: SurveyController; vessel: Vessel }) {
         value={vessel().body}
         choices={VESSEL_BODIES.map((id) => ({ id, name: t(`survey.body.${id}`) }))}
         onPick={(body) => patch({ body })}
+      />
+      <LastHot
+        label={t('survey.last-hot.own')}
+        path={path('lastHotAt')}
+        value={vessel().lastHotAt}
+        onValue={(lastHotAt) => patch({ lastHotAt })}
       />
       <div class="field-row">
         <Show
