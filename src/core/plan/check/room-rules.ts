@@ -143,22 +143,20 @@ function* dryness(plan: Plan): Generator<PlanProblem> {
   }
 }
 
-/** 4: nobody pours while a burner glows that only they could watch. */
+/** 4: nobody pours while a burner glows that only they could watch: at every moment at which either begins. */
 function* watched(plan: Plan): Generator<PlanProblem> {
   const pours = poursOf(plan);
   const glows = plan.steps
     .filter(({ work, kind }) => work.on === 'burner' && (kind === 'glow' || kind === 'high-heat'))
     .map((step) => spanOf(plan, step));
-  for (const pour of pours) {
-    const lit = glows.filter((glow) => meet(glow, pour));
-    if (lit.length === 0) continue;
-    const beside = pours.filter((other) => other !== pour && meet(other, pour)).length;
-    if (beside + 2 > plan.kitchen.household.people)
-      yield problem(
-        'watch',
-        [pour.step.id, ...lit.map(({ step }) => step.id)],
-        `${pour.step.id} takes the eyes that ${lit.map(({ step }) => step.id).join(', ')} need`,
-      );
+  for (const { fromS } of [...pours, ...glows]) {
+    const goesOn = (one: Span) => one.fromS <= fromS + TOUCH_S && fromS + TOUCH_S < one.toS;
+    const poured = pours.filter(goesOn);
+    const lit = glows.filter(goesOn);
+    if (poured.length === 0 || lit.length === 0) continue;
+    if (poured.length + 1 <= plan.kitchen.household.people) continue;
+    const about = [...poured, ...lit].map(({ step }) => step.id);
+    yield problem('watch', about, `${about.join(', ')} go on at once: nobody is left to watch`);
   }
 }
 

@@ -148,8 +148,11 @@ describe('a plan that holds, with one fault planted in it', () => {
     expect(said(plan, 'parts')).toContain(`${first.fixture} ${first.part}`);
   });
 
-  it('has one rule for each, all of them played here', () => {
-    expect([...LATER_RULES].toSorted()).toEqual(
+  it('has one rule for each that is kept here or beside its own', () => {
+    // The order of cleaning and what is chilled are planted beside their own rules.
+    const elsewhere = new Set(['cleaning-order', 'chilled']);
+    const here = LATER_RULES.filter((rule) => !elsewhere.has(rule));
+    expect(here.toSorted()).toEqual(
       ['dry', 'hot-beside', 'parts', 'passover-water', 'range', 'stands-on', 'watch'].toSorted(),
     );
   });
