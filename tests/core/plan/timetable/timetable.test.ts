@@ -32,9 +32,9 @@ describe('the timetable', () => {
   it('says by how much a deadline is missed, and what would help', () => {
     const [first = asWritten('none')] = buildPlan(flat, { deadlineS: 20 * H_S }).notices;
     expect(first).toMatchObject({ key: 'plan.notice.plan-late', params: { certain: true } });
-    expect(Math.floor(Number(first.params['lateH']))).toBe(28);
+    expect(Math.floor(Number(first.params['lateH']))).toBe(16);
     expect(inEnglish.say(first)).toMatch(
-      /28\.\d h after the deadline, and no other order of work would keep it.*second kettle/,
+      /16\.\d h after the deadline, and no other order of work would keep it.*second kettle/,
     );
   });
 
