@@ -77,6 +77,8 @@ export const BROKEN_SHAPES: readonly Broken[] = [
   broken('yes for true', COILS, (k) => (k.household.keepsRestDays = 'yes'), 'household.keepsRestDays', '"yes"', 'true or false', 'without quotes'),
   broken('a method misspelt', HALL, (k) => (k.household.overrides[0].method = 'self clean'), 'household.overrides[0].method', '"self clean"', '"self-clean"', 'Did you mean "self-clean"?'),
   broken('a date the other way round', HALL, (k) => (k.household.overrides[0].saidOn = '02.03.2026'), 'household.overrides[0].saidOn', '"02.03.2026"', 'yyyy-mm-dd', 'the year, the month and the day'),
+  broken('a last hot use without its hour', COILS, (k) => (at(k, 'sink').lastHotAt = '2026-03-29'), 'fixtures[2].lastHotAt', '"2026-03-29"', 'yyyy-mm-ddThh:mm', 'such as "2026-03-29T20:00"'),
+  broken('a last hot use of another age', COILS, (k) => (k.household.lastHotAt = '1926-03-29T20:00'), 'household.lastHotAt', '"1926-03-29T20:00"', '1950 to 2099', 'on the kitchen clock'),
   broken('an own custom without a name', COILS, (k) => (k.household.ownCustom = { basedOn: 'sephardic', changedRows: [] }), 'household.ownCustom.name', 'missing', 'text of 1 to 80', 'Write some words'),
   broken('an own custom of a custom misspelt', COILS, (k) => (k.household.ownCustom = { name: 'Ours', basedOn: 'sefardic', changedRows: [] }), 'household.ownCustom.basedOn', '"sefardic"', '"ashkenazic"', 'Did you mean "sephardic"?'),
   broken('an own row that nobody said', COILS, (k) => { own(k, {}); delete k.household.ownCustom.changedRows[0].saidBy; }, 'household.ownCustom.changedRows[0].saidBy', 'missing', 'text of 1 to 80', 'Write some words'),
@@ -114,6 +116,7 @@ export const BROKEN_SHAPES: readonly Broken[] = [
 export const BROKEN_SENSE: readonly Broken[] = [
   broken('one id for a utensil and a fixture', COILS, (k) => spoon(k, { id: 'counter-left' }), 'utensils[0].id', 'fixtures[0].id has already', 'nothing else', 'another id'),
   broken('an answer of no day', COILS, (k) => spoon(k, { answer: { method: 'immerse', saidBy: 'our rabbi', saidOn: '2027-02-30' } }), 'utensils[0].answer.saidOn', '"2027-02-30"', '28', ''),
+  broken('a last hot use on no day', COILS, (k) => (k.vessels[0].lastHotAt = '2027-02-29T20:00'), 'vessels[0].lastHotAt', '"2027-02-29T20:00"', '1 to 28', 'Look the date up'),
   broken('one id for two fixtures', COILS, (k) => (k.fixtures[1].id = 'counter-left'), 'fixtures[1].id', 'fixtures[0].id has already', 'nothing else', 'another id'),
   broken('one id for a circuit and a burner', COILS, (k) => (k.fixtures[3].burners[0].id = 'sockets-left'), 'fixtures[3].burners[0].id', 'circuits[0].id has already', 'nothing else', 'another id'),
   broken('a kettle on a circuit misspelt', COILS, (k) => (k.vessels[0].circuit = 'sockets-rigth'), 'vessels[0].circuit', '"sockets-rigth"', '"sockets-right"', 'Did you mean "sockets-right"?'),

@@ -65,14 +65,6 @@ describe('a flat for one person', () => {
     expect(plan.steps.some(({ id }) => id === 'rest-sink')).toBe(true);
   });
 
-  it('is cleaned from the top down', () => {
-    const at = (id: string): number => startS(plan, `clean-${id}`);
-    expect(at('hood')).toBeLessThan(at('fridge'));
-    expect(at('fridge')).toBeLessThan(at('range-top'));
-    expect(at('range-top')).toBeLessThan(at('counter-left'));
-    expect(at('counter-left')).toBeLessThan(at('sink'));
-  });
-
   it('pours the counters before the sink that their run-off goes into', () => {
     const last = Math.max(...stepsOf(plan, 'pour', 'counter-left').map(({ id }) => endS(plan, id)));
     expect(startS(plan, 'pour-sink-1')).toBeGreaterThanOrEqual(last);

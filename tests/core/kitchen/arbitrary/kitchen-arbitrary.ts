@@ -56,6 +56,7 @@ function base(id: string): fc.Arbitrary<FixtureBase> {
       name,
       comment: fc.constantFrom('a note', 'with "quotes" and \\', 'two\nlines'),
       designation: fc.constantFrom('meat', 'dairy', 'pareve', 'undecided'),
+      lastHotAt: fc.constantFrom('2026-03-29T20:00', '2028-02-29T07:30'),
     },
     { requiredKeys: ['id', 'name', 'designation'] },
   );
