@@ -36,7 +36,12 @@ function cleanStep(context: PlanContext, fixture: Fixture, above: readonly strin
       reason: message(rests ? 'steps.clean.reason-before-rest' : 'steps.clean.reason'),
       stages: [
         stage('clean', title, {
-          detail: [...checklist, ...takenOut(choice), ...sandLine(fixture, choice)],
+          detail: [
+            ...checklist,
+            ...takenOut(choice),
+            ...sandLine(fixture, choice),
+            ...(rests ? [message('steps.rest.label')] : []),
+          ],
           say: message('steps.clean.say'),
         }),
       ],

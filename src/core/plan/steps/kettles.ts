@@ -122,7 +122,7 @@ function cleanKettle(context: PlanContext, kettle: Kettle): StepDraft {
       reason: message('steps.clean.reason-vessel'),
       stages: [
         stage('clean', title, {
-          detail: [message('steps.clean.rinse-vessel')],
+          detail: [message('steps.clean.rinse-vessel'), message('steps.rest.label')],
           say: message('steps.clean.say'),
         }),
       ],

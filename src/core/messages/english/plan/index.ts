@@ -1,3 +1,4 @@
+import { hazards } from '../cautions/hazards.ts';
 import { basis } from './basis.ts';
 import { charts } from './charts.ts';
 import { notices } from './notices.ts';
@@ -8,6 +9,7 @@ import { shopping } from './shopping.ts';
 /** What the plan tells the household, and how it is printed. */
 export const plan = {
   ...notices,
+  ...hazards,
   ...shopping,
   ...print,
   ...pours,

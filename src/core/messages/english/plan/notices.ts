@@ -60,8 +60,6 @@ export const notices = {
       atOnce,
       limitedBy,
       peakC,
-      lowC,
-      highC,
     }: {
       atOnce: number;
       limitedBy: 'heat' | 'air' | 'circuit' | 'none';
@@ -77,7 +75,7 @@ export const notices = {
       circuit: ', for the circuit',
       none: '',
     };
-    return `${atOnce === 1 ? 'One burner' : 'Two burners'} at a time${why[limitedBy]}: the room is expected to reach about ${f.number(peakC)} °C (${f.number(lowC)} to ${f.number(highC)} °C). It advises; it never says the air is safe.`;
+    return `${atOnce === 1 ? 'One burner' : 'Two burners'} at a time${why[limitedBy]}: the room is expected to reach about ${f.number(peakC)} °C. It advises; it never says the air is safe.`;
   },
   'plan.notice.room-blocked': ({ says }: { says: readonly Message[] }, f) =>
     says.map((one) => f.say(one)).join(' '),

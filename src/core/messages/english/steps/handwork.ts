@@ -1,6 +1,12 @@
-import type { Message, Section } from '../../model/message.ts';
+import type { Formatter, Message, Section } from '../../model/message.ts';
 
 type Name = { name: Message };
+/** A time of day, filled in by a view that knows it. */
+type Until = { until?: Message };
+
+function untilText(until: Message | undefined, f: Pick<Formatter, 'say'>): string {
+  return until ? ` until ${f.say(until)}` : '';
+}
 
 /** Cleaning, resting, covering, marking: what is done without heat. */
 export const handwork = {
@@ -14,10 +20,12 @@ export const handwork = {
   'steps.clean.rinse-vessel': 'Rinse it well, lid and spout too.',
   'steps.clean.say': 'It is clean',
 
-  'steps.rest.title-nothing-hot': ({ name }: Name, f) =>
-    `Nothing hot in it or on it: ${f.say(name)}.`,
-  'steps.rest.title-sink': ({ name }: Name, f) => `Cold water only in it: ${f.say(name)}.`,
-  'steps.rest.label': 'Put up: RESTING, do not heat.',
+  'steps.rest.title-nothing-hot': ({ name, until }: Name & Until, f) =>
+    `${f.say(name)}: nothing hot in it or on it${untilText(until, f)}.`,
+  'steps.rest.title-sink': ({ name, until }: Name & Until, f) =>
+    `${f.say(name)}: cold water only${untilText(until, f)}.`,
+  'steps.rest.label': ({ until }: Until, f) =>
+    `Put up: RESTING, do not heat${until ? `, until ${f.say(until)}` : ''}.`,
   'steps.rest.reason': ({ restHours }: { restHours: number }, f) =>
     `It must not have been used hot within ${f.shortNumber(restHours)} hours of its purge (eino ben yomo).`,
   'steps.rest.detail':
@@ -81,7 +89,7 @@ export const handwork = {
   'steps.mark.dairy': ({ fixture }: { fixture: string }) => `${fixture}: dairy`,
   'steps.mark.pareve': ({ fixture }: { fixture: string }) => `${fixture}: pareve (neutral)`,
   'steps.mark.undecided': ({ fixture }: { fixture: string }) =>
-    `${fixture}: not decided yet: decide now, and write it down`,
+    `${fixture}: meat, dairy or neutral?`,
   'steps.mark.out-of-use': ({ fixture }: { fixture: string }) =>
     `${fixture}: keep out of use until it has been asked about`,
   'steps.mark.say': 'All is marked',

@@ -68,12 +68,13 @@ export const heat = {
     `Close the door and start the full self-clean cycle of ${oven}.`,
   'steps.oven.clean.racks-in': 'The racks stay in, as its manual allows.',
   'steps.oven.clean.racks-out': 'The racks are out.',
+  'steps.oven.clean.hob-cold': 'The burners above it stay off until the lock opens.',
   'steps.oven.clean.locks': 'The door locks by itself when it is hot.',
   'steps.oven.clean.start-say': 'It runs',
   'steps.oven.clean.start-ask': 'Does the cycle run now?',
   'steps.oven.clean.cycle': 'Let the cycle run to its end.',
   'steps.oven.clean.cycle-detail':
-    'Stay home and awake. If the power fails, the cycle begins again.',
+    'Stay home and awake; keep children away. If the power fails, the cycle begins again.',
   'steps.oven.clean.cycle-ask': 'Did the cycle run on without a break?',
   'steps.oven.clean.cycle-timer': 'Self-clean cycle',
   'steps.oven.clean.cool': 'Leave the door shut until the lock opens.',
@@ -114,13 +115,13 @@ export const heat = {
   'steps.oven.picture.cool-locked': 'Cool, locked',
 
   'steps.experience.boil': ({ lengthS, reports }: Expected, f) =>
-    `From your last run: it boils in about ${f.duration(lengthS)} (${reportsText(reports)}).`,
+    `From your last run: it boils in ${f.about(lengthS)} (${reportsText(reports)}).`,
   'steps.experience.glow': ({ lengthS, reports }: Expected, f) =>
-    `From your last run: it glows after about ${f.duration(lengthS)} (${reportsText(reports)}).`,
+    `From your last run: it glows after ${f.about(lengthS)} (${reportsText(reports)}).`,
   'steps.experience.heat-up': ({ lengthS, reports }: Expected, f) =>
-    `From your last run: it is at its highest after about ${f.duration(lengthS)} (${reportsText(reports)}).`,
+    `From your last run: it is at its highest after ${f.about(lengthS)} (${reportsText(reports)}).`,
   'steps.experience.pour': ({ lengthS, reports }: Expected, f) =>
-    `From your last run: this kettle is empty after about ${f.duration(lengthS)} (${reportsText(reports)}).`,
+    `From your last run: this kettle is empty after ${f.about(lengthS)} (${reportsText(reports)}).`,
   /** Why a step is done, and what earlier runs showed about it. */
   'steps.reason-and-experience': (
     { reason, experience }: { reason: Message; experience: Message },

@@ -36,7 +36,7 @@ export const water = {
   'steps.boil.wait-low': ({ boilingC }: { boilingC: number }, f) =>
     `Wait for a rolling boil. Water boils at ${f.number(boilingC)} °C here; that is boiling, and it gets no hotter.`,
   'steps.boil.again': ({ againS }: { againS: number }, f) =>
-    `Switch it on again just before you lift it: water that has waited rolls again within ${f.duration(againS)}. Then pour at once.`,
+    `Switch it on again just before you lift it: it rolls again in ${f.about(againS)}. Then pour at once.`,
   'steps.boil.burner-off': ({ burner }: { burner: string }) =>
     `Turn the ${burner} burner off as you lift it, straight off the boil, and pour at once.`,
   'steps.boil.say': 'It boils',
@@ -63,6 +63,10 @@ export const water = {
     `Pour kettle ${kettle} of ${of} over ${fixture}.`,
   'steps.pour.pour': ({ kettle, of, fixture }: OfKettles) =>
     `Pour kettle ${kettle} of ${of} over ${fixture}: every spot reached by the stream.`,
+  'steps.pour.line': ({ kettle }: { kettle: number }) =>
+    `Kettle ${kettle}: along the blue line, from mark ${kettle} to mark ${kettle + 1}.`,
+  'steps.pour.line-to-end': ({ kettle }: { kettle: number }) =>
+    `Kettle ${kettle}: along the blue line, from mark ${kettle} to its end.`,
   'steps.pour.dry-first': 'Swab dry what is still to be poured: water left on it cools the stream.',
   'steps.pour.drain-open': 'Drain open, so that what runs ahead runs off.',
   'steps.pour.wipe-floor':
