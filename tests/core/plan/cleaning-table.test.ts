@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { FIXTURE_KINDS, PARTS } from '../../../src/core/kitchen/index.ts';
+import { stepReasons } from '../../../src/core/messages/english/plan/step-reasons.ts';
 import { cleaning } from '../../../src/core/messages/english/steps/cleaning.ts';
 import { preparing } from '../../../src/core/messages/english/steps/preparing.ts';
 
@@ -36,6 +37,9 @@ describe('the table of cleaning', () => {
       ...['title', 'reason'].map((part) => `steps.prepare.${row.id}.${part}`),
       ...lines(`steps.prepare.${row.id}`, row),
     ]);
-    expect(Object.keys(preparing).toSorted()).toEqual(['steps.prepare.say', ...keys].toSorted());
+    const reasons = Object.keys(stepReasons).filter((key) => key.startsWith('steps.prepare.'));
+    expect([...Object.keys(preparing), ...reasons].toSorted()).toEqual(
+      ['steps.prepare.say', ...keys].toSorted(),
+    );
   });
 });

@@ -89,7 +89,7 @@ describe('cleaning lists', () => {
   });
 
   it('pull out a range, not a wall oven', () => {
-    expect(cleaningOf(buildPlan(FLAT), 'oven')).toContain('two people pull it out');
+    expect(cleaningOf(buildPlan(FLAT), 'oven')).toContain('Two people pull it out');
     const { sharesRangeWith: _none, ...alone } = fixtureIn(FLAT, 'oven') as Extract<
       Fixture,
       { kind: 'oven' }

@@ -31,8 +31,6 @@ export type Trigger = {
   readonly inRange?: boolean;
   /** Of the fixture of the step. */
   readonly methods?: readonly MethodId[];
-  /** It pours the first kettle of its fixture. */
-  readonly firstKettle?: boolean;
   /** The room is expected to get hot. */
   readonly hotRoom?: boolean;
   /** At most this many people work. */

@@ -99,6 +99,11 @@ function isAppliance({ fixture }: Seen): boolean {
   ].includes(fixture?.kind ?? '');
 }
 
+/** Kettles are poured over it, or it is poured by hand. */
+function isPouredLater({ plan, step }: Seen): boolean {
+  return plan.methods.some(({ fixture, method }) => fixture === step.fixture && method === 'pour');
+}
+
 /** Poured by hand, not put under water. */
 function isPoured({ step }: Seen): boolean {
   return step.stages.some(({ role }) => role === 'pour');
@@ -133,9 +138,9 @@ export const WHERE: Readonly<Record<string, Where>> = {
   },
   'hot-refill': { standing: ({ step }) => step.kind === 'boil' },
   'steam-leap': { standing: (s) => s.step.kind === 'steam' && s.fixture?.kind === 'microwave' },
+  // Before it is poured, while there is time to ask.
   'tap-chrome': {
-    standing: ({ step, fixture }) =>
-      fixture?.kind === 'sink' && step.id.endsWith('-1') && step.kind === 'pour',
+    standing: (s) => cleans(s) && s.fixture?.kind === 'sink' && isPouredLater(s),
   },
   'wash-unplugged': {
     standing: (s) => cleans(s) && isAppliance(s) && s.fixture?.kind !== 'cooktop',

@@ -12,10 +12,6 @@ function untilText(until: Message | undefined, f: Pick<Formatter, 'say'>): strin
 export const handwork = {
   'steps.clean.title': ({ name }: Name, f) => `Clean: ${f.say(name)}.`,
   'steps.clean.title-vessel': ({ name }: Name, f) => `Clean and descale: ${f.say(name)}.`,
-  'steps.clean.reason': 'Cleaning is what this fixture needs.',
-  'steps.clean.reason-before-rest':
-    'What clings to it would shield it from the purge, and hot cleaning counts as use: it comes before the rest.',
-  'steps.clean.reason-vessel': 'Scale and grease would shield its walls.',
   'steps.clean.sand': 'Sand out every cut and scratch.',
   'steps.clean.rinse-vessel': 'Rinse it well, lid and spout too.',
   'steps.clean.say': 'It is clean',
@@ -26,8 +22,6 @@ export const handwork = {
     `${f.say(name)}: cold water only${untilText(until, f)}.`,
   'steps.rest.label': ({ until }: Until, f) =>
     `Put up: RESTING, do not heat${until ? `, until ${f.say(until)}` : ''}.`,
-  'steps.rest.reason': ({ restHours }: { restHours: number }, f) =>
-    `It must not have been used hot within ${f.shortNumber(restHours)} hours of its purge (eino ben yomo).`,
   'steps.rest.detail':
     'No hot use and no hot cleaning until its time is up. If in doubt, say so: the rest begins again.',
   'steps.rest.timer': ({ name }: Name, f) => `Rest: ${f.say(name)}`,
@@ -44,7 +38,7 @@ export const handwork = {
   'steps.cool.test.drop-in-oven':
     'Then open the door, stand aside, and hold the back of the hand inside without touching. Let one drop of water fall on the floor of the oven: it must not hiss.',
   'steps.cool.lamp-dead':
-    'A lamp that never came on proves nothing: let one drop of water fall on the glass, it must not hiss, and write a note.',
+    'A lamp that never came on proves nothing: let one drop of water fall on the glass, it must not hiss. Write a note.',
   'steps.cool.still-hot': 'Lamp on, hiss or heat? Add time to the clock and leave it.',
   'steps.cool.say.lamp': 'Lamp out, no heat felt',
   'steps.cool.say.drop': 'No hiss, no heat felt',
@@ -68,7 +62,6 @@ export const handwork = {
   'steps.parts.title': ({ fixture }: { fixture: string }) => `Put the new parts in: ${fixture}.`,
   'steps.parts.title-cover': ({ fixture }: { fixture: string }) =>
     `Cover the rest of it: ${fixture}.`,
-  'steps.parts.reason': 'What is not purged is replaced or covered.',
   'steps.parts.new': ({ part }: { part: Message }, f) => `New: ${f.say(part)}.`,
   'steps.parts.cover': ({ part }: { part: Message }, f) => `Cover: ${f.say(part)}.`,
   'steps.parts.cold': 'Only when everything is cold and dry.',
@@ -84,7 +77,6 @@ export const handwork = {
   'steps.cover.say': 'It is covered',
 
   'steps.mark.title': 'Mark the meat, dairy and neutral places.',
-  'steps.mark.reason': 'So that nobody undoes the work by mistake.',
   'steps.mark.meat': ({ fixture }: { fixture: string }) => `${fixture}: meat`,
   'steps.mark.dairy': ({ fixture }: { fixture: string }) => `${fixture}: dairy`,
   'steps.mark.pareve': ({ fixture }: { fixture: string }) => `${fixture}: pareve (neutral)`,
