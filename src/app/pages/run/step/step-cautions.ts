@@ -28,7 +28,10 @@ function readBefore(plan: Plan, { needs }: Step): ReadonlySet<string> {
  * stage is reached. At a pour only two: what is due now, then what this step
  * adds to the one before it, the gravest first.
  */
-export function stepCautions(plan: Plan, { step, stage }: StepView): StepCautions {
+export function stepCautions(
+  plan: Plan,
+  { step, stage }: Pick<StepView, 'step' | 'stage'>,
+): StepCautions {
   const isLast = stage >= step.stages.length - 1;
   const after = isLast ? step.after : [];
   const all = plan.cautions.filter(({ id }) => step.standing.includes(id) || after.includes(id));
