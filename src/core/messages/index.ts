@@ -3,6 +3,7 @@ export type * from './model/traits.ts';
 export {
   asWritten,
   message,
+  untilTold,
   type MessageKey,
   type ParamArgs,
   type PlainKey,

@@ -3,7 +3,7 @@ export { whatItChanges, type AnswerChange } from './build/what-it-changes.ts';
 export { checkPlan, LATER_RULES, planShapeProblems, type PlanProblem } from './check/index.ts';
 export { midnightsBetween, nightsBetween } from './timetable/nights.ts';
 export { gravestFirst, gravityOf } from './build/gravity.ts';
-export { describePlan } from './describe/index.ts';
+export { describePlan, titleUntil } from './describe/index.ts';
 export { burnersNeedOf } from './context/burners-need.ts';
 export { openEdges, pourNeedOf, roomNeedOf } from './pours/index.ts';
 export type * from './model/index.ts';

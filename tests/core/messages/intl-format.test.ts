@@ -2,8 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { inEnglish } from '../../support/english.ts';
 
-const { duration, durationBand, range, band, clock, day, dateTime, plural, list } =
-  inEnglish.format;
+const { duration, about, range, clock, day, dateTime, plural, list } = inEnglish.format;
 
 describe('a length of time', () => {
   it('is told as people say it', () => {
@@ -51,9 +50,19 @@ describe('an estimate of time', () => {
     ]);
   });
 
-  it('has its ends where they differ', () => {
-    expect(durationBand({ low: 300, typical: 480, high: 900 })).toBe('8 min (5 min to 15 min)');
-    expect(durationBand({ low: 480, typical: 480, high: 500 })).toBe('8 min');
+  it('is told in round figures where a person is told one number', () => {
+    expect([2, 29, 54, 75, 125, 555, 1590, 3580, 5700, 15_540].map(about)).toEqual([
+      'about 10 s',
+      'about 30 s',
+      'about 50 s',
+      'about 1 min',
+      'about 2 min',
+      'about 9 min',
+      'about 27 min',
+      'about 1 h',
+      'about 1 h 35 min',
+      'about 4 h 20 min',
+    ]);
   });
 });
 
@@ -61,7 +70,6 @@ describe('numbers, times and lists', () => {
   it('are written as English writes them', () => {
     expect(range(3, 4)).toBe('3–4');
     expect(range(3.01, 3.02)).toBe('3');
-    expect(band({ low: 11, typical: 18, high: 20 })).toBe('18 (11 to 20)');
     const noonMs = Date.UTC(2026, 2, 29, 15, 5);
     expect(clock(noonMs, 'Asia/Jerusalem')).toBe('18:05');
     expect(day(noonMs, 'Asia/Jerusalem')).toBe('Sunday 29 March');

@@ -192,7 +192,7 @@ const WRONG: readonly (readonly [
     'a standing caution taken away',
     withStep('pour-sink-1', () => ({ standing: [] })),
     'cautions',
-    'pour-stance',
+    'splash',
   ],
   [
     'an after caution taken away',
@@ -225,6 +225,31 @@ const WRONG: readonly (readonly [
 describe('checkPlan', () => {
   it('finds nothing in a plan that holds', () => {
     expect(checkPlan(good)).toEqual([]);
+  });
+
+  it('holds no older plan to cautions of a later edition, and no plan that has any of them lacks the rest', () => {
+    const later = [
+      'splash',
+      'hot-refill',
+      'steam-leap',
+      'tap-chrome',
+      'wash-unplugged',
+      'sand-dust',
+    ];
+    const without = (ids: readonly string[]): Plan => ({
+      ...good,
+      cautions: good.cautions.filter(({ id }) => !ids.includes(id)),
+      steps: good.steps.map((one) => ({
+        ...one,
+        standing: one.standing.filter((id) => !ids.includes(id)),
+      })),
+    });
+    expect(checkPlan(without(later))).toEqual([]);
+    const lacks = checkPlan(without(['wash-unplugged'])).flatMap(({ about }) => about);
+    expect(lacks).toEqual(expect.arrayContaining(['clean-fridge', 'wash-unplugged']));
+    // What there was from the first edition on is asked of every plan.
+    const torn = checkPlan(without([...later, 'scald-carry'])).flatMap(({ about }) => about);
+    expect(torn).toContain('scald-carry');
   });
 
   it.each(WRONG)('finds %s', (_, plan, rule, about) => {

@@ -130,6 +130,32 @@ describe('a burner', () => {
     expect(checkPlan(induction)).toEqual([]);
   });
 
+  it('of induction that is poured by an answer is guarded as any pour', () => {
+    const glass = kitchenOf('flat-glass-230');
+    const range = glass.fixtures.find(({ kind }) => kind === 'cooktop');
+    if (range?.kind !== 'cooktop') throw new Error('no cooktop');
+    const burners = range.burners.map((burner) => ({ ...burner, type: 'induction' as const }));
+    const answered = withMethod(withFixture(glass, range.id, { burners }), range.id, 'pour');
+    const plan = buildPlan(answered);
+    const poured = plan.steps.filter(
+      ({ fixture, phase }) => fixture === range.id && phase === 'purge',
+    );
+    expect(poured).not.toEqual([]);
+    for (const { gates, standing, after } of poured) {
+      expect(gates).toEqual(
+        expect.arrayContaining([
+          'child-pet',
+          'scald-dress',
+          'pour-power',
+          'pour-material',
+          'cold-where',
+        ]),
+      );
+      expect(standing).toEqual(expect.arrayContaining(['scald-carry', 'pour-stance', 'splash']));
+      expect(after).toContain('wet-floor');
+    }
+  });
+
   it('follows the answer about its minutes', () => {
     const answered = {
       ...flat,

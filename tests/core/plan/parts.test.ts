@@ -89,7 +89,7 @@ describe('cleaning lists', () => {
   });
 
   it('pull out a range, not a wall oven', () => {
-    expect(cleaningOf(buildPlan(FLAT), 'oven')).toContain('two people pull it out');
+    expect(cleaningOf(buildPlan(FLAT), 'oven')).toContain('Two people pull it out');
     const { sharesRangeWith: _none, ...alone } = fixtureIn(FLAT, 'oven') as Extract<
       Fixture,
       { kind: 'oven' }
@@ -185,4 +185,30 @@ it('every part can be part of something', () => {
   const sprayer = { ...fixtureIn(FLAT, 'sink'), tap: { handles: 1, sprayer: true } } as Fixture;
   const all = new Set([...FLAT.fixtures, ...tops, sprayer].flatMap((one) => possibleParts(one)));
   expect([...all].toSorted()).toEqual([...PARTS].toSorted());
+});
+
+describe('what a plan says of one part', () => {
+  it('is not said otherwise of the whole: glass is rinsed by one custom, replaced by the other', () => {
+    for (const [custom, method] of [
+      ['sephardic', 'clean'],
+      ['ashkenazic', 'replace'],
+    ] as const) {
+      const plan = buildPlan({ ...FLAT, household: { ...FLAT.household, custom } });
+      const parts = plan.methods.find(({ fixture }) => fixture === 'microwave')?.parts;
+      expect(parts?.find(({ part }) => part === 'plate')?.method).toBe(method);
+      const [asked] = plan.questions.filter(({ fixture }) => fixture === 'microwave');
+      expect(asked && inEnglish.say(asked.untilThen)).not.toMatch(/plate/i);
+    }
+  });
+
+  it('speaks of no pour where its fixture is not poured', () => {
+    const plan = buildPlan(GAS);
+    const overflowOf = (method: string) =>
+      plan.methods
+        .filter((row) => row.method === method)
+        .flatMap(({ parts = [] }) => parts.filter(({ part }) => part === 'overflow'))
+        .map(({ reason }) => inEnglish.say(reason));
+    expect(overflowOf('pour')).toEqual([expect.stringMatching(/pour of the sink/)]);
+    expect(overflowOf('cover')).toEqual([expect.not.stringMatching(/pour/)]);
+  });
 });

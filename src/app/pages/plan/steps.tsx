@@ -1,7 +1,12 @@
 import { say, t } from '../../context/language.ts';
 import { createMemo, For, Show } from 'solid-js';
-import type { Plan, Step } from '../../../core/plan/index.ts';
-import { HOURS_PER_DAY, MINUTES_PER_HOUR, SECONDS_PER_MINUTE } from '../../../core/units/index.ts';
+import { titleUntil, type Plan, type Step } from '../../../core/plan/index.ts';
+import {
+  HOURS_PER_DAY,
+  MINUTES_PER_HOUR,
+  MS_PER_SECOND,
+  SECONDS_PER_MINUTE,
+} from '../../../core/units/index.ts';
 import { Lanes } from '../../pictures/lanes.tsx';
 
 /** The open questions that make a step what it is: it purges or covers the stricter way. */
@@ -19,6 +24,15 @@ function offsetText(offsetS: number): string {
   return t('plan-page.steps.offset', { day, hours, minutes });
 }
 
+/** On the wall of the kitchen where the plan knows its days, else counted from the start. */
+function whenText({ days, kitchen, timetable }: Plan, { id }: Step): string {
+  const startS = timetable.startS[id] ?? 0;
+  const zone = kitchen.place?.zone;
+  return days && zone !== undefined
+    ? t('plan-page.steps.at', { wallMs: days.startWallMs + startS * MS_PER_SECOND, zone })
+    : offsetText(startS);
+}
+
 /** Every step in the order of the timetable. */
 export function Steps(props: { plan: Plan }) {
   const ordered = createMemo(() =>
@@ -34,11 +48,11 @@ export function Steps(props: { plan: Plan }) {
       <For each={ordered()}>
         {(step) => (
           <li class="step-row">
-            <span class="step-when">{offsetText(props.plan.timetable.startS[step.id] ?? 0)}</span>
+            <span class="step-when">{whenText(props.plan, step)}</span>
             <div class="step-what">
               <details>
                 <summary>
-                  <span class="step-title">{say(step.title)}</span>
+                  <span class="step-title">{say(titleUntil(props.plan, step))}</span>
                   <span class="quiet">
                     {t('plan-page.steps.about', {
                       where: fixture(step),

@@ -99,6 +99,7 @@ export function RunBody(props: RunBodyProps) {
                     <CurrentStepPanel
                       view={props.view}
                       step={step()}
+                      nowMs={props.nowMs}
                       send={props.send}
                       next={others().find((s) => s.status === 'ready')}
                       onChoose={choose}

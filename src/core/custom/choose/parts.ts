@@ -5,6 +5,7 @@ import {
   type MethodId,
   type PartId,
 } from '../../kitchen/index.ts';
+import { message } from '../../messages/index.ts';
 import type { ChosenPart, ChosenQuestion, PartRow } from '../model/types.ts';
 import { citation, sourceState } from '../table/sources.ts';
 import { PART_ROWS } from '../table/tables.ts';
@@ -77,7 +78,7 @@ function choosePart(
       method,
       within,
       ...(minutes !== undefined && { minutes }),
-      reason: row.reason,
+      reason: method === wanted ? row.reason : message('custom.part.not-reached.reason'),
       source: said ? saidBy(said) : citation(row.source, row.alsoSources),
       sourceState: said ? 'said' : sourceState(row.source),
       ...(said && { overriddenBy: saidBy(said) }),

@@ -102,7 +102,8 @@ export const planPage = {
   'plan-page.steps.about': (
     { where, phase, lengthS }: { where: string; phase: string; lengthS: number },
     f,
-  ) => `${where}, ${phase.toLowerCase()}, ${f.duration(lengthS)}`,
+  ) => `${where}, ${phase.toLowerCase()}, ${f.about(lengthS)}`,
+  'plan-page.steps.at': ({ wallMs, zone }: Moment, f) => f.shortMoment(wallMs, zone),
   'plan-page.steps.offset': ({ day, hours, minutes }: StepOffset) =>
     `Day ${day}, +${hours}:${String(minutes).padStart(2, '0')}`,
 

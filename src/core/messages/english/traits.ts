@@ -9,7 +9,7 @@ export const englishTraits: LanguageTraits = {
     hours: (count) => `${count} h`,
     minutes: (count) => `${count} min`,
     seconds: (count) => `${count} s`,
-    spread: (typical, low, high) => `${typical} (${low} to ${high})`,
+    about: (length) => `about ${length}`,
     rangeTo: (low, high) => `${low}–${high}`,
   },
 };

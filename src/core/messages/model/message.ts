@@ -45,12 +45,10 @@ export type Formatter = {
   shortNumber(value: number, mostDecimals?: number): string;
   /** "3–4", or "3" where both ends look alike. */
   range(low: number, high: number, decimals?: number): string;
-  /** "18 (11 to 20)", or "18" where both ends look alike. */
-  band(band: Band, decimals?: number): string;
   /** A length of time in seconds: "45 s", "2 min 25 s", "12 min", "1 h 35 min", "24 h". */
   duration(lengthS: number, rounding?: Rounding): string;
-  /** "8 min (5 min to 15 min)"; without spread only the length. Seconds. */
-  durationBand(lengthS: Band): string;
+  /** An estimate in round figures: "about 40 s", "about 9 min", "about 1 h 35 min". Seconds. */
+  about(lengthS: number): string;
   /** "18:05" on the wall of a zone (IANA name). ms since 1970-01-01 UTC. */
   clock(wallMs: number, zone: string): string;
   /** "Sunday 29 March" on the wall of a zone. */

@@ -3,8 +3,8 @@ export type FormatWords = {
   readonly hours: (count: string) => string;
   readonly minutes: (count: string) => string;
   readonly seconds: (count: string) => string;
-  /** A typical value with its ends. */
-  readonly spread: (typical: string, low: string, high: string) => string;
+  /** An estimate. */
+  readonly about: (length: string) => string;
   readonly rangeTo: (low: string, high: string) => string;
 };
 

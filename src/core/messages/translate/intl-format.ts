@@ -12,6 +12,13 @@ const SECONDS_BELOW_S = 90;
 /** Sums of binary fractions end a hair short of the whole second they mean, s. */
 const HAIR_S = 1e-6;
 
+/** To what an estimate is rounded in round figures, s. */
+const ROUND_STEPS = [
+  { belowS: 55, toS: 10 },
+  { belowS: HOUR_S, toS: MINUTE_S },
+] as const;
+const HOUR_STEP_S = 300;
+
 const ROUND: Readonly<Record<Rounding, (value: number) => number>> = {
   nearest: Math.round,
   down: (value) => Math.floor(value + HAIR_S),
@@ -36,6 +43,13 @@ function durationParts(
   if (wholeMin * MINUTE_S < HOUR_S) return { min: wholeMin };
   const min = wholeMin % 60;
   return { h: Math.floor(wholeMin / 60), ...(min > 0 && { min }) };
+}
+
+/** An estimate in the figures a person would name: tens of seconds, minutes, from an hour on five of them. */
+function roundFigure(lengthS: number): number {
+  const step = ROUND_STEPS.find(({ belowS }) => lengthS < belowS);
+  const toS = step?.toS ?? HOUR_STEP_S;
+  return Math.max(toS, Math.round(lengthS / toS) * toS);
 }
 
 type Says = Pick<Formatter, 'say'>;
@@ -85,16 +99,8 @@ export function intlFormat(locale: string, words: FormatWords, { say }: Says): F
       const [a, b] = [number(low, decimals), number(high, decimals)];
       return a === b ? a : words.rangeTo(a, b);
     },
-    band({ low, typical, high }, decimals = 0) {
-      const [a, b] = [number(low, decimals), number(high, decimals)];
-      return a === b ? number(typical, decimals) : words.spread(number(typical, decimals), a, b);
-    },
     duration,
-    durationBand({ low, typical, high }) {
-      return high - low < MINUTE_S
-        ? duration(typical)
-        : words.spread(duration(typical), duration(low), duration(high));
-    },
+    about: (lengthS) => words.about(duration(roundFigure(lengthS), 'down')),
     clock,
     day,
     shortDay: (wallMs, zone) =>

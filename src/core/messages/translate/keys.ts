@@ -28,6 +28,11 @@ export function message<K extends MessageKey>(key: K, ...[params]: ParamArgs<K>)
   return { key, params: (params ?? {}) as Params };
 }
 
+/** The same sentence with a time of day filled in by a view that knows it; one that has no room for it stays as it is. */
+export function untilTold({ key, params }: Message, until: Message): Message {
+  return { key, params: { ...params, until } };
+}
+
 /** What a person wrote, shown as it is: a name, a note, a reason, an answer of the household's rabbi. */
 export function asWritten(text: string): Message {
   return message('common.as-written', { text });

@@ -2,7 +2,7 @@ import { citation } from '../../custom/index.ts';
 import type { Fixture, Kitchen } from '../../kitchen/index.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import type { About, StepDraft } from '../context/step-draft.ts';
-import type { CautionText, Gate, Step } from '../model/index.ts';
+import type { CautionText, Gate, Plan, Step } from '../model/index.ts';
 import { SECONDS_PER_MINUTE } from '../../units/index.ts';
 import { cautionMessage } from './messages.ts';
 import { CAUTIONS, type CautionKind, type CautionRow, type Trigger } from './table.ts';
@@ -14,6 +14,15 @@ function within<T>(list: readonly T[] | undefined, value: T | undefined): boolea
 /** Told to stand under a counter: nothing of it is reached from a ladder. */
 function isLow(fixture: Fixture | undefined): boolean {
   return fixture !== undefined && 'place' in fixture && fixture.place === 'under-counter';
+}
+
+/** In one appliance with a cooktop or an oven: what can be pulled out, and tips. */
+function isInRange(fixture: Fixture | undefined, { fixtures }: Kitchen): boolean {
+  if (fixture?.kind === 'oven') return fixture.sharesRangeWith !== undefined;
+  return (
+    fixture !== undefined &&
+    fixtures.some((one) => one.kind === 'oven' && one.sharesRangeWith === fixture.id)
+  );
 }
 
 /** Does this trigger hold for that step? */
@@ -31,6 +40,8 @@ function triggers(on: Trigger, step: Step, about: About, context: PlanContext): 
     (on.fuel === undefined || on.fuel === fuel) &&
     (on.rests === undefined || on.rests === (rests ?? false)) &&
     (on.low === undefined || on.low === isLow(fixture)) &&
+    (on.inRange === undefined || on.inRange === isInRange(fixture, context.kitchen)) &&
+    within(on.methods, step.work.on === 'fixture' ? step.work.method : undefined) &&
     (on.hotRoom === undefined || on.hotRoom === context.room.hot) &&
     (on.mostPeople === undefined || household.people <= on.mostPeople)
   );
@@ -48,6 +59,18 @@ export function cautionsFor(
   ).map(({ id }) => id);
 }
 
+/**
+ * Ids of the cautions that a plan need not have: it was made before there were
+ * any of their edition. A gate is never among them.
+ */
+export function laterCautions({ cautions }: Pick<Plan, 'cautions'>): ReadonlySet<string> {
+  const named = new Set(cautions.map(({ id }) => id));
+  const later = CAUTIONS.filter(
+    ({ edition, kinds }) => edition !== undefined && !kinds.includes('gate'),
+  ).map(({ id }) => id);
+  return new Set(later.some((id) => named.has(id)) ? [] : later);
+}
+
 /** The step with its gates, its standing cautions and those that guard its end. */
 export function withCautions({ step, about }: StepDraft, context: PlanContext): Step {
   const of = (kind: CautionKind): string[] => cautionsFor(kind, step, about, context);
@@ -59,6 +82,9 @@ export function withCautions({ step, about }: StepDraft, context: PlanContext): 
   };
 }
 
+/** An answer holds no longer than this without a hand on the work, where its row says nothing else, min. */
+const LAPSES_MIN = 120;
+
 function gateOf(row: CautionRow, kitchen: Kitchen): Gate {
   return {
     id: row.id,
@@ -67,7 +93,7 @@ function gateOf(row: CautionRow, kitchen: Kitchen): Gate {
     ask: cautionMessage(row.id, 'ask', kitchen),
     say: cautionMessage(row.id, 'say', kitchen),
     scope: row.scope ?? 'step',
-    ...(row.lapsesMin !== undefined && { lapsesS: row.lapsesMin * SECONDS_PER_MINUTE }),
+    lapsesS: (row.lapsesMin ?? LAPSES_MIN) * SECONDS_PER_MINUTE,
     trippedBy: row.trippedBy ?? [],
     settleS: (row.settleMin ?? 0) * SECONDS_PER_MINUTE,
     makeSafe: cautionMessage(row.id, 'make-safe', kitchen),

@@ -1,2 +1,9 @@
-export { cautionsFor, cautionTexts, gatesOf, planCautions, withCautions } from './attach.ts';
+export {
+  cautionsFor,
+  cautionTexts,
+  gatesOf,
+  laterCautions,
+  planCautions,
+  withCautions,
+} from './attach.ts';
 export { CAUTIONS, FAULTS, type CautionKind } from './table.ts';

@@ -6,6 +6,7 @@ import type {
   CustomId,
   FixtureKind,
   Material,
+  MethodId,
   VesselKind,
 } from '../../kitchen/index.ts';
 import type { Fuel } from '../context/purging.ts';
@@ -26,6 +27,10 @@ export type Trigger = {
   readonly rests?: boolean;
   /** It stands under a counter. */
   readonly low?: boolean;
+  /** Oven and cooktop in one appliance, which can be pulled out. */
+  readonly inRange?: boolean;
+  /** Of the fixture of the step. */
+  readonly methods?: readonly MethodId[];
   /** The room is expected to get hot. */
   readonly hotRoom?: boolean;
   /** At most this many people work. */
@@ -37,6 +42,8 @@ export type CautionKind = 'gate' | 'standing' | 'after' | 'timer' | 'plan';
 /** Its words are in the catalogue, under its id. */
 export type CautionRow = {
   readonly id: string;
+  /** Absent: of every plan there was. Else no plan is held to it that has none of this edition. */
+  readonly edition?: 2;
   readonly signal: SignalWord;
   readonly kinds: readonly CautionKind[];
   /** Key of a source. */

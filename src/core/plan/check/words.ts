@@ -1,4 +1,4 @@
-import { cautionsFor } from '../cautions/index.ts';
+import { cautionsFor, laterCautions } from '../cautions/index.ts';
 import { aboutStep } from '../context/about-step.ts';
 import { planContextOf, type PlanContext } from '../context/plan-context.ts';
 import { UNLIT } from '../estimates/index.ts';
@@ -26,6 +26,7 @@ function contextIn(plan: Plan): PlanContext {
 /** Every caution whose trigger holds stands where the trigger says. */
 function* attached(plan: Plan): Generator<PlanProblem> {
   const context = contextIn(plan);
+  const later = laterCautions(plan);
   for (const step of plan.steps) {
     const about = aboutStep(context, step);
     const due = {
@@ -37,7 +38,7 @@ function* attached(plan: Plan): Generator<PlanProblem> {
       after: cautionsFor('after', step, about, context).filter((id) => !step.after.includes(id)),
     };
     for (const [where, missing] of Object.entries(due)) {
-      for (const id of missing)
+      for (const id of missing.filter((one) => !later.has(one)))
         yield problem('cautions', [step.id, id], `${step.id} lacks the ${where} caution ${id}`);
     }
   }

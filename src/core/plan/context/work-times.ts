@@ -1,5 +1,13 @@
 import table from '../../../../shared/cleaning.json';
-import { partsOf, type Fixture, type FixtureKind, type PartId } from '../../kitchen/index.ts';
+import {
+  hoodTold,
+  partsOf,
+  windowTold,
+  type Fixture,
+  type FixtureKind,
+  type Kitchen,
+  type PartId,
+} from '../../kitchen/index.ts';
 import { areaM2, netAreaM2 } from '../../geometry/index.ts';
 import { message, type Message, type PlainKey } from '../../messages/index.ts';
 import { mapBand, SECONDS_PER_MINUTE, type Band } from '../../units/index.ts';
@@ -21,8 +29,7 @@ type PreparingTask = 'ask' | 'gather' | 'alarms' | 'clear';
 type PreparingRow = {
   readonly id: PreparingTask;
   readonly minutes: Band;
-  /** Number of lines in the catalogue. */
-  readonly lines: number;
+  readonly lines: readonly PreparingLine[];
   /** Key of a source. */
   readonly source: string;
 };
@@ -30,13 +37,21 @@ type Handwork = (typeof table.finishing)[number]['id'];
 
 export const PREPARING = table.preparing as readonly PreparingRow[];
 
-function lines(count: number, key: (line: number) => string): readonly Message[] {
-  return Array.from({ length: count }, (_, at) => message(key(at + 1) as PlainKey));
-}
+/** Number of its sentence in the catalogue, and what of the kitchen must be there for it. */
+type PreparingLine = {
+  readonly line: number;
+  /** To the outside. */
+  readonly hood?: true;
+  /** That opens. */
+  readonly window?: true;
+};
 
-/** What is to be done in a task of preparing, line by line. */
-export function preparingLines({ id, lines: count }: PreparingRow): readonly Message[] {
-  return lines(count, (line) => `steps.prepare.${id}.line-${line}`);
+/** What is to be done in a task of preparing, line by line: only what the kitchen has. */
+export function preparingLines({ id, lines }: PreparingRow, kitchen: Kitchen): readonly Message[] {
+  return lines
+    .filter(({ hood }) => hood === undefined || hoodTold(kitchen))
+    .filter(({ window }) => window === undefined || windowTold(kitchen))
+    .map(({ line }) => message(`steps.prepare.${id}.line-${line}` as PlainKey));
 }
 
 function rowOf(kind: FixtureKind) {
@@ -45,26 +60,50 @@ function rowOf(kind: FixtureKind) {
   return row;
 }
 
-/** What must be there for a line; an absent field holds for everything. */
-type LineWhen = {
+/** Number of its sentence in the catalogue, and what must be there for it; an absent field holds for everything. */
+type CleaningLine = {
+  readonly line: number;
   /** Any of these parts, which is kept. */
   readonly parts?: readonly PartId[];
   readonly surfaces?: readonly string[];
   /** In one appliance with a cooktop. */
   readonly inRange?: boolean;
+  /** Not a plate that is put away. */
+  readonly builtIn?: boolean;
+  /** At the tap. */
+  readonly handles?: boolean;
+  readonly drainboard?: boolean;
+  /** At a wall behind it. */
+  readonly backsplash?: boolean;
+  readonly shelves?: boolean;
+  readonly place?: string;
 };
 
+/** What of a fixture the lines may ask for; a question that does not fit its kind is answered no. */
+function featuresOf(fixture: Fixture): Omit<Required<CleaningLine>, 'line' | 'parts' | 'surfaces'> {
+  const { kind } = fixture;
+  return {
+    inRange: kind === 'oven' && fixture.sharesRangeWith !== undefined,
+    builtIn: kind === 'cooktop' && fixture.burners.some(({ type }) => type !== 'portable-plate'),
+    handles: kind === 'sink' && fixture.tap.handles > 0,
+    drainboard: kind === 'sink' && fixture.drainboard,
+    backsplash: kind === 'counter' && fixture.backEdges.length > 0 && fixture.backsplashHeightM > 0,
+    shelves: 'shelves' in fixture && fixture.shelves.length > 0,
+    place: ('place' in fixture && fixture.place) || '',
+  };
+}
+
 function isThere(
-  { parts, surfaces, inRange }: LineWhen,
+  { line: _line, parts, surfaces, ...asked }: CleaningLine,
   fixture: Fixture,
   kept: readonly PartId[],
 ): boolean {
-  const ranged = fixture.kind === 'oven' && fixture.sharesRangeWith !== undefined;
+  const features = featuresOf(fixture);
   return (
     (parts === undefined || parts.some((part) => kept.includes(part))) &&
     (surfaces === undefined ||
       (fixture.kind === 'cooktop' && surfaces.includes(fixture.surface))) &&
-    (inRange === undefined || inRange === ranged)
+    Object.entries(asked).every(([name, value]) => features[name as keyof typeof asked] === value)
   );
 }
 
@@ -75,11 +114,12 @@ function isThere(
 export function cleaningOf(fixture: Fixture, kept: readonly PartId[] = partsOf(fixture)): Cleaning {
   const { kind } = fixture;
   const row = rowOf(kind);
-  const whens = row.lines as readonly LineWhen[];
-  const checklist = lines(whens.length, (line) => `steps.clean.${kind}.line-${line}`);
+  const lines = row.lines as readonly CleaningLine[];
   return {
     level: row.level,
-    checklist: checklist.filter((_, at) => isThere(whens[at] ?? {}, fixture, kept)),
+    checklist: lines
+      .filter((line) => isThere(line, fixture, kept))
+      .map(({ line }) => message(`steps.clean.${kind}.line-${line}` as PlainKey)),
     source: row.source,
   };
 }

@@ -1,1 +1,2 @@
 export { describePlan } from './describe-plan.ts';
+export { titleUntil } from './timetable.ts';

@@ -1,5 +1,6 @@
 import { customName, stateOfMethod } from '../../custom/index.ts';
 import { message, type Message } from '../../messages/index.ts';
+import { LOW_BOIL_C } from '../steps/pour.ts';
 import type { FixtureMethod, Plan } from '../model/index.ts';
 import { line, lines, type Line } from './line.ts';
 
@@ -13,7 +14,7 @@ export function nameOf(plan: Plan, fixture: string): string {
 }
 
 export function headerMessages(plan: Plan): readonly Message[] {
-  const { name, household, altitudeM } = plan.kitchen;
+  const { name, household } = plan.kitchen;
   const { finishS, lowerBoundS } = plan.timetable;
   return [
     message('plan.title', { kitchen: name }),
@@ -22,7 +23,10 @@ export function headerMessages(plan: Plan): readonly Message[] {
       custom: customName(household),
       people: household.people,
     }),
-    message('plan.boils-at', { boilingC: plan.boilingC, altitudeM }),
+    message('plan.boils-at', {
+      boilingC: plan.boilingC,
+      low: plan.boilingC < LOW_BOIL_C,
+    }),
     finishS - lowerBoundS < AT_BOUND_S
       ? message('plan.done-earliest', { finishS })
       : message('plan.done-after', { finishS, boundS: lowerBoundS }),

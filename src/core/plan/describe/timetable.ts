@@ -1,4 +1,4 @@
-import { message, type Message } from '../../messages/index.ts';
+import { message, untilTold, type Message } from '../../messages/index.ts';
 import type { Plan, Step } from '../model/index.ts';
 import {
   HOURS_PER_DAY,
@@ -62,10 +62,19 @@ export function dayMessages(plan: Plan): readonly Message[] {
   ];
 }
 
+/** The title with the hour until which it holds, where it is a rest and the plan knows its days. */
+export function titleUntil(plan: Plan, { id, kind, title, durationS }: Step): Message {
+  const startS = plan.timetable.startS[id];
+  if (kind !== 'rest' || !plan.days || startS === undefined) return title;
+  const nowMs = plan.days.startWallMs + startS * MS_PER_SECOND;
+  const wallMs = nowMs + durationS.typical * MS_PER_SECOND;
+  return untilTold(title, message('common.when', { wallMs, nowMs, zone: zoneOf(plan) }));
+}
+
 /** On the wall of the kitchen where the plan knows its days, else counted from the start. */
 function stepMessage(plan: Plan, step: Step): Message {
   const startS = plan.timetable.startS[step.id];
-  const about = { step: step.title, lengthS: step.durationS };
+  const about = { step: titleUntil(plan, step), lengthS: step.durationS };
   const itself = step.startsBy === 'chain';
   if (startS === undefined) return message('plan.step.untimed', about);
   if (!plan.days)

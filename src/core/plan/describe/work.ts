@@ -1,5 +1,5 @@
 import { message, type Message } from '../../messages/index.ts';
-import type { Gate, Plan, Stage, Step } from '../model/index.ts';
+import type { Gate, Plan, Stage, Step, TimerSpec } from '../model/index.ts';
 import { line, lines, type Line } from './line.ts';
 import { nameOf } from './sections.ts';
 
@@ -11,12 +11,17 @@ function same(a: Message, b: Message | undefined): boolean {
   return b !== undefined && JSON.stringify(a) === JSON.stringify(b);
 }
 
+/** A wait by its length; what is looked for by when to look. */
+function timerMessage({ role, repeats, label: timer, lengthS }: TimerSpec): Message {
+  if (role === 'hold') return message('plan.work.timer', { timer, lengthS });
+  if (role === 'estimate') return message('plan.work.timer-about', { timer, lengthS });
+  return message(repeats ? 'plan.work.timer-every' : 'plan.work.timer-after', { timer, lengthS });
+}
+
 /** A stage that only repeats the heading has no line of its own. */
 function stageLines({ title, detail, timers }: Stage, heading?: Message): readonly Line[] {
   if (same(title, heading)) return lines(detail, UNDER);
-  const told = timers.map(({ label, lengthS }) =>
-    message('plan.work.timer', { timer: label, lengthS }),
-  );
+  const told = timers.map(timerMessage);
   return [
     line(message('plan.work.stage', { stage: title, timers: told }), UNDER),
     ...lines(detail, DETAIL),

@@ -129,11 +129,14 @@ function heatStages(title: Message, minutes: number): readonly Stage[] {
   ];
 }
 
-function titleOf({ name: fixture }: Fixture, poured: boolean, wet: boolean, lengthS: number) {
+function titleOf({ kind, name: fixture }: Fixture, poured: boolean, wet: boolean, lengthS: number) {
   if (poured) return message('steps.by-hand.pour', { fixture });
   return wet
     ? message('steps.by-hand.immerse', { fixture })
-    : message('steps.by-hand.heat', { fixture, lengthS });
+    : message(kind === 'dishwasher' ? 'steps.by-hand.run-empty' : 'steps.by-hand.heat', {
+        fixture,
+        lengthS,
+      });
 }
 
 /** A part of a fixture that is purged by itself: by fire, or by boiling water. */

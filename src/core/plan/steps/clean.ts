@@ -55,6 +55,7 @@ function cleanStep(context: PlanContext, fixture: Fixture): StepDraft {
             ...checklist,
             ...takenOut(choice),
             ...sandLine(fixture, choice),
+            ...(rests ? [message('steps.rest.label')] : []),
           ],
           say: message('steps.clean.say'),
         }),

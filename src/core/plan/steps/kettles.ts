@@ -126,6 +126,7 @@ function cleanKettle(context: PlanContext, kettle: Kettle): StepDraft {
           detail: [
             ...coldOnly(restCounts(context, kettle.vessel.id)),
             message('steps.clean.rinse-vessel'),
+            message('steps.rest.label'),
           ],
           say: message('steps.clean.say'),
         }),

@@ -72,7 +72,7 @@ function pictureOf(
 }
 
 function cleanStages(
-  { name, racksStayInCycle }: Oven,
+  { name, racksStayInCycle, sharesRangeWith }: Oven,
   estimate: OvenEstimate,
   inCycle: readonly Message[],
 ): readonly Stage[] {
@@ -81,6 +81,7 @@ function cleanStages(
       detail: [
         message(racksStayInCycle ? 'steps.oven.clean.racks-in' : 'steps.oven.clean.racks-out'),
         ...inCycle,
+        ...(sharesRangeWith === undefined ? [] : [message('steps.oven.clean.hob-cold')]),
         message('steps.oven.clean.locks'),
       ],
       say: message('steps.oven.clean.start-say'),

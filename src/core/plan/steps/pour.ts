@@ -118,16 +118,24 @@ function dryLines({ fixture }: Turn): readonly Message[] {
     : [message('steps.pour.dry-first')];
 }
 
+/** Where this kettle begins and ends in its picture: at its own mark, and where the next one has its. */
+function blueLine({ kettle, picture }: KettlePour): readonly Message[] {
+  if (picture?.kind !== 'lanes') return [];
+  const isLast = picture.stretches.every((stretch) => stretch.kettle <= kettle);
+  return [message(isLast ? 'steps.pour.line-to-end' : 'steps.pour.line', { kettle })];
+}
+
 /** Which way to pour: the parts of a sink by name, or lane by lane. */
 function wayLines({ context, fixture, pour }: Turn): readonly Message[] {
   if (pour.parts.length > 0) return pour.parts;
   const sides = (pour.sides ?? []).map((side) => message(`steps.pour.side.${side}`));
   const stand = sides.length > 0 ? [message('steps.pour.stand', { sides })] : [];
+  const line = blueLine(pour);
   const way =
     fixture.kind === 'counter' && fixture.backEdges.length > 0
       ? message(`steps.pour.way.${context.kitchen.household.laneDirection ?? 'back-to-front'}`)
       : message('steps.pour.way.far-to-near');
-  return [...stand, way];
+  return [...stand, ...line, way];
 }
 
 /** Which time over the whole of it this is, where it is poured more than once. */

@@ -21,7 +21,10 @@ export function prepareSteps(context: PlanContext): readonly StepDraft[] {
         title,
         reason: message(`steps.prepare.${row.id}.reason`),
         stages: [
-          stage('do', title, { detail: preparingLines(row), say: message('steps.prepare.say') }),
+          stage('do', title, {
+            detail: preparingLines(row, context.kitchen),
+            say: message('steps.prepare.say'),
+          }),
         ],
         durationS: preparingS(row),
       },

@@ -99,6 +99,25 @@ function isAppliance({ fixture }: Seen): boolean {
   ].includes(fixture?.kind ?? '');
 }
 
+/** Kettles are poured over it, or it is poured by hand. */
+function isPouredLater({ plan, step }: Seen): boolean {
+  return plan.methods.some(({ fixture, method }) => fixture === step.fixture && method === 'pour');
+}
+
+/** Poured by hand, not put under water. */
+function isPoured({ step }: Seen): boolean {
+  return step.stages.some(({ role }) => role === 'pour');
+}
+
+/** Oven and burners in one piece, not built into a wall or a counter: it can be pulled out. */
+function standsFree({ plan, fixture }: Seen): boolean {
+  const ovens = plan.kitchen.fixtures.filter((one) => one.kind === 'oven');
+  return ovens.some(
+    ({ id, sharesRangeWith }) =>
+      sharesRangeWith !== undefined && [id, sharesRangeWith].includes(fixture?.id ?? ''),
+  );
+}
+
 /** Does a rest of 24 hours begin when this cleaning is over? */
 function restFollows({ plan, step }: Seen): boolean {
   return plan.steps.some(
@@ -111,7 +130,26 @@ export const WHERE: Readonly<Record<string, Where>> = {
   'child-pet': { gate: ({ step }) => step.phase === 'purge' && step.kind !== 'dry' },
   'scald-dress': { gate: byHand },
   'scald-carry': { standing: (s) => hasBoilingWater(s) && s.step.kind !== 'steam' },
-  'pour-stance': { standing: (s) => pours(s) || wetsByHand(s) },
+  // It runs off the front of what has no bowl.
+  'pour-stance': {
+    standing: (s) => s.fixture?.kind !== 'sink' && (pours(s) || (wetsByHand(s) && isPoured(s))),
+  },
+  splash: {
+    standing: (s) => (pours(s) && s.fixture?.kind === 'sink') || s.step.kind === 'boil-over',
+  },
+  'hot-refill': { standing: ({ step }) => step.kind === 'boil' },
+  'steam-leap': { standing: (s) => s.step.kind === 'steam' && s.fixture?.kind === 'microwave' },
+  // Before it is poured, while there is time to ask.
+  'tap-chrome': {
+    standing: (s) => cleans(s) && s.fixture?.kind === 'sink' && isPouredLater(s),
+  },
+  'wash-unplugged': {
+    standing: (s) => cleans(s) && isAppliance(s) && s.fixture?.kind !== 'cooktop',
+  },
+  'sand-dust': {
+    standing: ({ step }) =>
+      step.stages.some(({ detail }) => detail.some(({ key }) => key === 'steps.clean.sand')),
+  },
   'pour-power': {
     gate: (s) => (pours(s) && s.fixture?.kind === 'counter') || (wetsByHand(s) && isAppliance(s)),
   },
@@ -142,9 +180,9 @@ export const WHERE: Readonly<Record<string, Where>> = {
   'oven-late': {},
   'chem-mix': { gate: cleans },
   'range-move': {
-    gate: (s) => cleans(s) && s.heat === 'gas' && (isOven(s) || s.fixture?.kind === 'cooktop'),
+    gate: (s) => cleans(s) && s.heat === 'gas' && standsFree(s),
   },
-  'range-tip': { gate: (s) => cleans(s) && isOven(s) && s.heat === 'electric' },
+  'range-tip': { gate: (s) => cleans(s) && isOven(s) && s.heat === 'electric' && standsFree(s) },
   'electric-load': { gate: (s) => boils(s) && s.vessel === 'plugged' },
   climb: {
     standing: (s) =>

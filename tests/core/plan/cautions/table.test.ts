@@ -3,13 +3,15 @@ import { SOURCE_KEYS } from '../../../../src/core/custom/index.ts';
 import { buildPlan, type Plan } from '../../../../src/core/plan/index.ts';
 import { CAUTIONS, FAULTS, type CautionKind } from '../../../../src/core/plan/cautions/index.ts';
 import { BY_AIR } from '../../../../src/core/plan/cautions/messages.ts';
+import { hazards } from '../../../../src/core/messages/english/cautions/hazards.ts';
 import { cautions } from '../../../../src/core/messages/english/cautions/index.ts';
 import { cooling } from '../../../../src/core/messages/english/run/cooling.ts';
 import { DEMOS, kitchenOf, noticeKeys, planOfDemo, step, stepsOf } from '../support/plans.ts';
 
-/** Words of the cautions and faults; what to do for a burn comes with the sheets of the run. */
+/** Words of the cautions and faults; what threatens comes with a plan, what to do for a burn with the sheets of the run. */
 const english = {
   ...cautions,
+  ...hazards,
   ...Object.fromEntries(Object.entries(cooling).filter(([key]) => key.startsWith('cautions.'))),
 };
 
@@ -21,6 +23,12 @@ const NEEDED: Readonly<Record<string, readonly CautionKind[]>> = {
   'pour-power': ['gate'],
   'pour-material': ['gate'],
   'pour-drain': ['standing'],
+  splash: ['standing'],
+  'hot-refill': ['standing'],
+  'steam-leap': ['standing'],
+  'tap-chrome': ['standing'],
+  'wash-unplugged': ['standing'],
+  'sand-dust': ['standing'],
   'cold-where': ['gate'],
   'wet-floor': ['after'],
   'burner-clear': ['gate'],
@@ -133,7 +141,7 @@ describe('a caution stands at its step', () => {
   it('at each pour', () => {
     const pour = at(coils, 'pour-sink-1');
     expect(pour.gates).toEqual(['child-pet', 'scald-dress', 'cold-where']);
-    expect(pour.standing).toEqual(['scald-carry', 'pour-stance', 'pour-drain', 'alone']);
+    expect(pour.standing).toEqual(['scald-carry', 'splash', 'pour-drain', 'alone']);
     expect(pour.after).toEqual(['wet-floor']);
     expect(at(coils, 'pour-counter-left-1').gates).toEqual(
       expect.arrayContaining(['pour-power', 'pour-material']),
@@ -168,7 +176,11 @@ describe('a caution stands at its step', () => {
     expect(at(coils, 'clean-oven').gates).toEqual(['chem-mix', 'range-tip']);
     expect(at(coils, 'clean-wall-cupboard').standing).toContain('climb');
     expect(at(coils, 'clean-sink').after).toContain('labels');
+    expect(at(coils, 'clean-sink').standing).toEqual(['tap-chrome']);
     expect(at(coils, 'clean-fridge').after).toEqual([]);
+    expect(at(coils, 'clean-fridge').standing).toContain('wash-unplugged');
+    expect(at(gas, 'clean-table').standing).toContain('sand-dust');
+    expect(at(gas, 'clean-pantry').standing).not.toContain('sand-dust');
   });
 
   it('at every cool-down', () => {
@@ -190,6 +202,13 @@ describe('the gates', () => {
       'pour-power': 'fixture',
     });
     expect(gas.gates.find(({ id }) => id === 'scald-dress')?.lapsesS).toBe(1800);
+  });
+
+  it('all lapse when people come back after hours', () => {
+    for (const demo of DEMOS)
+      for (const { id, lapsesS = Infinity } of planOfDemo(demo).gates)
+        expect(lapsesS, id).toBeLessThanOrEqual(4 * 3600);
+    expect(gas.gates.find(({ id }) => id === 'pour-power')?.lapsesS).toBe(7200);
   });
 
   it('about the air is a condition that faults trip and time settles', () => {

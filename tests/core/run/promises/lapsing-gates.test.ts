@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { planOfDemo } from '../../plan/support/plans.ts';
 import { DAY_S, purgePlan, smallPlan } from '../support/fixtures.ts';
 import { resting, Tablet } from '../support/tablet.ts';
 
@@ -85,5 +86,48 @@ describe('a gate of the body', () => {
     tablet.does({ kind: 'acknowledge-timer', timer: tablet.clock('/boil').id });
     tablet.passes(500);
     expect(dressed(tablet, 'pour-2')).toBe('unknown');
+  });
+});
+
+describe('the gates of a plan', () => {
+  const plan = planOfDemo('flat-coils');
+  const HOURS_S = 3600;
+
+  /** Everything answered that may be, and one thing begun. */
+  function answered(): Tablet {
+    const tablet = new Tablet(plan);
+    tablet.does({ kind: 'start-run' });
+    for (const { gates } of tablet.view.steps)
+      for (const { gate, scopeKey } of gates) tablet.opens(gate.id, scopeKey);
+    return tablet;
+  }
+  const open = (tablet: Tablet): ReadonlySet<string> =>
+    new Set(
+      tablet.view.steps
+        .flatMap(({ gates }) => gates)
+        .filter(({ value }) => value === 'yes')
+        .map(({ gate }) => gate.id),
+    );
+
+  it('hold through a break and are all asked again when people come back after hours', () => {
+    const tablet = answered();
+    expect([...open(tablet)].toSorted()).toEqual(plan.gates.map(({ id }) => id).toSorted());
+    tablet.passes(1.9 * HOURS_S);
+    expect([...open(tablet)]).toEqual(expect.arrayContaining(['pour-power', 'cold-where']));
+    tablet.passes(0.2 * HOURS_S);
+    // Sockets stay what they are for longer than who stands in the kitchen.
+    expect([...open(tablet)]).toEqual(['electric-load']);
+    tablet.passes(2 * HOURS_S);
+    expect([...open(tablet)]).toEqual([]);
+  });
+
+  it('are asked again after a night in which the tablet was off', () => {
+    const tablet = answered();
+    tablet.restarts(9 * HOURS_S);
+    expect([...open(tablet)]).toEqual([]);
+    const step = plan.steps.find(({ kind }) => kind === 'clean')?.id ?? '';
+    tablet.tries({ kind: 'answer-clock', right: true, passed: true });
+    tablet.tries({ kind: 'resume' });
+    expect(tablet.step(step).gates.map(({ value }) => value)).toEqual(['unknown']);
   });
 });

@@ -1,11 +1,12 @@
 import { Index, Show } from 'solid-js';
+import type { Message } from '../../../../core/messages/index.ts';
 import type { StepView } from '../../../../core/run/index.ts';
-import { say, t } from '../../../context/language.ts';
+import { t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { checklistOf, isTicked, openLines, tick } from './ticks.ts';
 
 /** Where food hides, line by line; a touch ticks and unticks. The step ends when no line is open. */
-export function Checklist(props: { step: StepView }) {
+export function Checklist(props: { step: StepView; sayLine: (line: Message) => string }) {
   return (
     <div class="checklist">
       <ul>
@@ -24,7 +25,7 @@ export function Checklist(props: { step: StepView }) {
                     <path d="m7.5 14.5 4.5 4.6 8.5-10" />
                   </Show>
                 </svg>
-                <span>{say(line().text)}</span>
+                <span>{props.sayLine(line().text)}</span>
               </Action>
             </li>
           )}

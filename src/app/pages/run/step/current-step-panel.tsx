@@ -1,7 +1,8 @@
-import { createMemo, Index, lazy, Show, Suspense } from 'solid-js';
+import { createMemo, createSignal, Index, lazy, Show, Suspense } from 'solid-js';
 import type { FaultKind } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { message, type Message } from '../../../../core/messages/index.ts';
+import { MS_PER_MINUTE } from '../../../../core/units/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { CautionLine } from '../../../parts/caution-line.tsx';
@@ -14,7 +15,8 @@ import { GatePanel } from './gate-panel.tsx';
 import { likelyFaults } from './likely-faults.ts';
 import { leadTimer, mainAction } from './main-action.ts';
 import { MainBar, type MainKey } from './main-bar.tsx';
-import { fixtureName, sentenceOf } from './step-text.ts';
+import { stepCautions } from './step-cautions.ts';
+import { fixtureName, sentenceOf, withRestEnd } from './step-text.ts';
 import { checklistOf } from './ticks.ts';
 
 // The sentence and the button first, the picture right after them.
@@ -25,6 +27,7 @@ const StepPicture = lazy(async () => ({
 export type CurrentStepPanelProps = {
   readonly view: RunView;
   readonly step: StepView;
+  readonly nowMs: number;
   readonly send: (request: Request) => void;
   readonly next: StepView | undefined;
   readonly onChoose: (stepId: string) => void;
@@ -109,8 +112,9 @@ function StageHead(props: CurrentStepPanelProps) {
 
 function Middle(props: CurrentStepPanelProps) {
   const timer = createMemo(() => leadTimer(props.step));
-  const cautions = () =>
-    props.view.plan.cautions.filter((c) => props.step.step.standing.includes(c.id));
+  // By the minute: a sentence names no seconds.
+  const minuteMs = createMemo(() => Math.floor(props.nowMs / MS_PER_MINUTE) * MS_PER_MINUTE);
+  const sayLine = (line: Message) => say(withRestEnd(props.view, props.step, line, minuteMs()));
   const details = () => props.step.step.stages[props.step.stage]?.detail ?? [];
   /** Between the hour that is planned by and the one after which nothing is purged. */
   const asked = () => {
@@ -145,20 +149,38 @@ function Middle(props: CurrentStepPanelProps) {
           fallback={
             <Show when={details().length > 0}>
               <ul class="stage-detail">
-                <Index each={details()}>{(line) => <li>{say(line())}</li>}</Index>
+                <Index each={details()}>{(line) => <li>{sayLine(line())}</li>}</Index>
               </ul>
             </Show>
           }
         >
-          <Checklist step={props.step} />
+          <Checklist step={props.step} sayLine={sayLine} />
         </Show>
-        <Show when={cautions().length > 0}>
-          <ul class="stage-cautions" aria-label={t('run.step.cautions')}>
-            <Index each={cautions()}>{(caution) => <CautionLine caution={caution()} />}</Index>
-          </ul>
-        </Show>
+        <Cautions {...props} />
       </div>
     </div>
+  );
+}
+
+/** What the hand must mind now; at a pour only two of them, the rest behind one press. */
+function Cautions(props: CurrentStepPanelProps) {
+  const all = createMemo(() => stepCautions(props.view.plan, props.step));
+  const here = () => `${props.step.step.id}/${props.step.stage}`;
+  /** Where all of them were asked for; at the next stage they are put away again. */
+  const [opened, setOpened] = createSignal('');
+  const shown = () => (opened() === here() ? [...all().shown, ...all().more] : all().shown);
+  const hidden = () => all().shown.length + all().more.length - shown().length;
+  return (
+    <Show when={shown().length > 0}>
+      <ul class="stage-cautions" aria-label={t('run.step.cautions')}>
+        <Index each={shown()}>{(caution) => <CautionLine caution={caution()} />}</Index>
+      </ul>
+      <Show when={hidden() > 0}>
+        <Action class="button button--plain" name="more-cautions" onPress={() => setOpened(here())}>
+          {t('run.step.cautions.more', { count: hidden() })}
+        </Action>
+      </Show>
+    </Show>
   );
 }
 

@@ -1,5 +1,7 @@
-import type { Message } from '../../../../core/messages/index.ts';
+import { untilTold, type Message } from '../../../../core/messages/index.ts';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
+import { MS_PER_SECOND } from '../../../../core/units/index.ts';
+import { when } from '../../../parts/time/when.ts';
 
 /** The one sentence of a step: of the stage in progress, or of the step when it has not begun. */
 export function sentenceOf(step: StepView): Message {
@@ -11,4 +13,15 @@ export function sentenceOf(step: StepView): Message {
 /** Name of a fixture, as the kitchen has it; undefined for what is of no fixture. */
 export function fixtureName(view: RunView, fixture: string | undefined): string | undefined {
   return view.plan.kitchen.fixtures.find((f) => f.id === fixture)?.name;
+}
+
+/** A line of a step that is over at `nowMs`, with the hour until which the rest after it lasts, ms. */
+export function withRestEnd(view: RunView, step: StepView, line: Message, nowMs: number): Message {
+  const rest = view.plan.steps.find(
+    ({ kind, needs }) => kind === 'rest' && needs.some((need) => need.step === step.step.id),
+  );
+  const lengthS = rest?.stages[0]?.timers[0]?.lengthS;
+  return lengthS === undefined
+    ? line
+    : untilTold(line, when(nowMs + lengthS * MS_PER_SECOND, nowMs));
 }

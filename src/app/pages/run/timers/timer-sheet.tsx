@@ -1,4 +1,5 @@
-import { createSignal, Show } from 'solid-js';
+import { createSignal, For, Show } from 'solid-js';
+import { untilTold } from '../../../../core/messages/index.ts';
 import type { Request, RunView, TimerView } from '../../../../core/run/index.ts';
 import { MS_PER_SECOND, SECONDS_PER_MINUTE } from '../../../../core/units/index.ts';
 import { say, t } from '../../../context/language.ts';
@@ -17,24 +18,29 @@ export function TimerSheet(props: {
   onClose: () => void;
 }) {
   const [part, setPart] = createSignal<'look' | 'earlier' | 'used'>('look');
-  const isRest = () =>
-    props.view.steps.find((one) => one.step.id === props.timer.step)?.step.kind === 'rest';
+  const rest = () => {
+    const step = props.view.steps.find((one) => one.step.id === props.timer.step)?.step;
+    return step?.kind === 'rest' ? step : undefined;
+  };
+  const until = () => when(props.nowMs + props.timer.leftS * MS_PER_SECOND, props.nowMs);
+  const lines = () => (rest()?.stages[0]?.detail ?? []).map((one) => say(untilTold(one, until())));
   const done = (request: Request) => {
     props.send(request);
     props.onClose();
   };
   return (
     <Sheet label={say(props.timer.label)} onClose={props.onClose}>
-      <h2>{say(props.timer.label)}</h2>
+      <h2>{say(untilTold(rest()?.title ?? props.timer.label, until()))}</h2>
+      <For each={lines()}>{(line) => <p>{line}</p>}</For>
       <p class="clock-sheet-until">
         {t('run.timer.over', {
-          when: when(props.nowMs + props.timer.leftS * MS_PER_SECOND, props.nowMs),
+          when: until(),
           leftS: Math.ceil(props.timer.leftS / SECONDS_PER_MINUTE) * SECONDS_PER_MINUTE,
         })}
       </p>
       <Show when={part() === 'look'}>
         <div class="button-row">
-          <Show when={isRest()}>
+          <Show when={rest()}>
             <Action class="button" name="was-earlier" onPress={() => setPart('earlier')}>
               {t('run.timer.was-earlier')}
             </Action>

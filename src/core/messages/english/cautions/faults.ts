@@ -11,7 +11,7 @@ export const faults = {
   'cautions.fault.no-glow.line-3':
     'Check that it is on high, plugged in, and that the gas is full.',
   'cautions.fault.no-glow.line-4':
-    'A coil that senses the pan, a plate with a red dot, or a range made for 240 V on 208 V may never redden bare. That is no breakage.',
+    'A coil that senses the pan, a plate with a red dot or a range that gets too little voltage may never redden bare. That is no breakage.',
   'cautions.fault.no-glow.line-5':
     'If it stays dark, turn it off and skip it: it is not purged. Ask which way it is to be purged; until the answer it stays out of use.',
   'cautions.fault.flame-out.name': 'The flame went out',

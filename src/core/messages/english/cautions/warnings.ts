@@ -1,71 +1,66 @@
 import type { Section } from '../../model/message.ts';
 
-/** The cautions of shared/cautions.json: what threatens, what to do and why, what a gate asks, how it is made safe. */
+/** The cautions of shared/cautions.json: what to do and why, what a gate asks, how it is made safe. */
 export const warnings = {
-  'cautions.child-pet.hazard': 'everything hot',
   'cautions.child-pet.say':
     'Keep children and pets out of the kitchen, or have a second adult mind them: a scald takes seconds.',
   'cautions.child-pet.ask':
     'Are children and pets out, behind a closed door or with another adult?',
   'cautions.child-pet.make-safe': 'Turn off what is hot and lead them out.',
-  'cautions.scald-dress.hazard': 'scald',
   'cautions.scald-dress.say':
     'Wear closed shoes, long sleeves and heat-proof gloves, and keep the floor dry: boiling water runs where you do not look.',
   'cautions.scald-dress.ask':
     'Closed shoes, long sleeves and heat-proof gloves on, floor dry, path clear?',
   'cautions.scald-dress.make-safe': 'Put the kettle down.',
-  'cautions.scald-carry.hazard': 'scald',
   'cautions.scald-carry.say':
-    'Fill to the mark at most, spout away from you, carry low, one kettle at a time: water above 60 °C burns in seconds.',
-  'cautions.pour-stance.hazard': 'scald',
-  'cautions.pour-stance.say':
-    'Stand to the side of the run-off and pour low and slow: the water comes back at the front edge.',
-  'cautions.pour-power.hazard': 'electric shock',
+    'Fill to the mark at most, carry low, spout away from you, one kettle at a time: water above 60 °C burns in seconds.',
+  'cautions.pour-stance.say': 'Hot water runs off the front: stand aside, and pour low and slow.',
+  'cautions.splash.say':
+    'Stand upright, spout away from you, and pour low and slow: boiling water splashes back.',
+  'cautions.hot-refill.say':
+    'Open a hot kettle away from you and fill it slowly, off its base: steam leaps out of it.',
+  'cautions.steam-leap.say':
+    'Half fill the cup, leave the stick in, let it stand before you lift it: still water leaps up, a full cup boils over.',
   'cautions.pour-power.say':
     'Unplug and move what stands there, and let no water into sockets, switches, lights or the seam of the hob: wet sockets can kill.',
   'cautions.pour-power.ask':
     'Appliances unplugged and moved, no water near sockets, lights or hob seams, and the socket circuit off where a splash can reach it?',
   'cautions.pour-power.make-safe': 'Put the kettle down and switch the circuit off.',
-  'cautions.pour-material.hazard': 'cracking',
   'cautions.pour-material.say':
-    'Try a hidden corner first and never pour on a crack, on hob glass or in a cold room: sudden heat can crack or lift it, and its maker may forbid it.',
+    'Try a hidden corner first, and pour on no crack, no hob glass and nothing cold: sudden heat can crack or lift it.',
   'cautions.pour-material.ask':
     'Hidden corner tried, no cracks, not cold, and the maker does not forbid it?',
   'cautions.pour-material.make-safe': 'Put the kettle down.',
-  'cautions.pour-drain.hazard': 'softened pipe',
   'cautions.pour-drain.say':
     'Let cold water follow into the drain after each kettle: plastic traps soften in hot water.',
-  'cautions.cold-where.hazard': 'thermal shock',
+  'cautions.tap-chrome.say':
+    'Knock on the tap, and ask if it sounds like plastic: its chrome peels when it is poured over.',
   'cautions.cold-where.say':
     'Pour cold water only where boiling water was just poured, never on hot glass, oven door, hob, burner or enamel: it can burst.',
   'cautions.cold-where.ask': 'Cold water ready, and nothing else hot where it will run?',
   'cautions.cold-where.make-safe': 'Put the jug down.',
-  'cautions.wet-floor.hazard': 'slip',
   'cautions.wet-floor.say': 'Mop now: the floor is wet where you carry the next kettle.',
-  'cautions.burner-clear.hazard': 'fire',
   'cautions.burner-clear.say':
-    'Take towels, paper, curtains and spray cans out of reach of the heat, and keep an extinguisher or lid at hand: what is near will catch.',
+    'Take towels, paper, curtains and spray cans well away, keep an extinguisher or lid at hand: what is near will catch.',
   'cautions.burner-clear.ask':
     'Nothing that burns near, hood filters free of grease, extinguisher or lid at hand, smoke alarm working?',
   'cautions.burner-clear.make-safe': 'Turn the burners off.',
-  'cautions.burner-air.hazard': 'carbon monoxide, nitrogen dioxide, heat',
   'cautions.burner-air.say':
-    'Run the hood to the outside on high and open a window, with a working CO alarm: gas flames fill a closed kitchen with gases that kill, and a hood that only filters removes none of them.',
+    'Hood to the outside on high, window open, CO alarm working: gas flames fill a closed kitchen with gases that kill.',
   'cautions.burner-air.ask':
     'Hood on high to the outside, window open, CO alarm working, nobody dizzy or sick?',
   'cautions.burner-air.say-hood':
-    'Run the hood to the outside on high, with a working CO alarm: gas flames fill a closed kitchen with gases that kill.',
+    'Hood to the outside on high, CO alarm working: gas flames fill a closed kitchen with gases that kill.',
   'cautions.burner-air.ask-hood':
     'Hood on high to the outside, CO alarm working, nobody dizzy or sick?',
   'cautions.burner-air.say-window':
-    'Open the window wide, with a working CO alarm: gas flames fill a closed kitchen with gases that kill, and a hood that only filters removes none of them.',
+    'Window wide open, CO alarm working: gas flames fill a closed kitchen with gases that kill.',
   'cautions.burner-air.ask-window': 'Window wide open, CO alarm working, nobody dizzy or sick?',
   'cautions.burner-air.say-way-out':
-    'Give the air a way to the outside before you light gas, with a working CO alarm: gas flames fill a closed kitchen with gases that kill, and a hood that only filters removes none of them.',
+    'First a way out for the air, and a working CO alarm: gas flames fill a closed kitchen with gases that kill.',
   'cautions.burner-air.ask-way-out':
     'A way for the air to the outside, open and drawing, CO alarm working, nobody dizzy or sick?',
   'cautions.burner-air.make-safe': 'Heat off, everybody out into fresh air, then call for help.',
-  'cautions.heat-air.hazard': 'smoke and heat',
   'cautions.heat-air.say':
     'Turn the hood on and open a window: hot dust and grease smoke, and the room heats up.',
   'cautions.heat-air.ask': 'Hood on or window open, and nobody dizzy or sick?',
@@ -79,82 +74,70 @@ export const warnings = {
     'Give the air a way to the outside: hot dust and grease smoke, and the room heats up.',
   'cautions.heat-air.ask-way-out': 'A way for the air to the outside, and nobody dizzy or sick?',
   'cautions.heat-air.make-safe': 'Heat off, everybody out into fresh air.',
-  'cautions.burner-attend.hazard': 'fire',
   'cautions.burner-attend.say':
     'Stay with it, light no more burners than planned, and do not lean over: a glowing burner sets light to sleeves.',
-  'cautions.burner-sheet.hazard': 'overheated glass, carbon monoxide',
   'cautions.burner-sheet.say':
-    'Lay a metal sheet over burners only on a metal range whose maker allows it, with gaps for air and no vent covered: it starves the flame and cracks glass.',
+    'Lay a sheet over burners only on metal, where its maker allows it, with gaps for air: it starves flames and cracks glass.',
   'cautions.burner-sheet.ask':
     'No sheet over the burners, or one that the maker allows, with gaps for air?',
   'cautions.burner-sheet.make-safe': 'Turn the burners off and leave the sheet where it is.',
-  'cautions.glass-top.hazard': 'burns, breakage',
   'cautions.glass-top.say':
-    'Leave the glass dry and untouched: an electric zone goes on and off by itself, which is normal, and the glass stays hot after it looks dark.',
-  'cautions.hot-after.hazard': 'burn',
+    'Leave the glass dry and untouched: a zone goes on and off by itself, and the glass stays hot after it looks dark.',
   'cautions.hot-after.say':
     'Leave it alone and dry until the clock ends: it burns the hand long after it looks cold, and water can crack it.',
-  'cautions.oven-pre.hazard': 'fire, smoke',
   'cautions.oven-pre.say':
-    'Wipe out loose soil and grease, rinse off every trace of oven cleaner, and take out racks, foil, pans, probe and liners unless the manual says they stay: what is left burns.',
+    'Wipe it out, rinse off cleaner, take out racks, foil, pans, probe and liners unless the manual keeps them: what is left burns.',
   'cautions.oven-pre.ask':
     'Wiped out, no cleaner left inside, emptied as the manual says, drawer beneath empty, seal not scrubbed?',
   'cautions.oven-pre.make-safe': 'Leave the door shut and turn the oven off.',
-  'cautions.oven-birds.hazard': 'fumes',
   'cautions.oven-birds.say':
     'Take birds out of the home and every nonstick thing off the range: hot coatings give fumes that kill birds and hurt lungs.',
   'cautions.oven-birds.ask':
     'Birds out of the home, nothing nonstick in or on the range, infants and people with lung disease elsewhere?',
   'cautions.oven-birds.make-safe':
     'Turn the oven off, air the room, and bring people and birds out.',
-  'cautions.oven-attend.hazard': 'fire',
   'cautions.oven-attend.say':
-    'Stay home and awake, keep children away and the hob cold, and if it smokes or burns keep the door shut, turn it off at its control or breaker, and call if it does not die down: air feeds the fire.',
-  'cautions.oven-late.hazard': 'failed lock or cut-out',
+    'Stay home and awake, and if it smokes turn it off at its control or breaker: the door stays shut, air feeds fire.',
   'cautions.oven-late.say':
-    'Keep a spare day between a self-clean and any deadline, and do not run it overnight: locks and heat cut-outs fail after such cycles, and repair takes days.',
-  'cautions.chem-mix.hazard': 'poison gas, chemical burns',
+    'Keep a spare day between a self-clean and any deadline, and run none overnight: locks and cut-outs fail after it, and repair takes days.',
   'cautions.chem-mix.say':
-    'Use one cleaner at a time, with gloves, eye cover and open air, and rinse it off before anything is heated: bleach with acid or ammonia gives poison gas.',
+    'One cleaner at a time, gloves, eye cover, open air, rinsed off before any heat: bleach with acid or ammonia gives poison gas.',
   'cautions.chem-mix.ask':
     'One cleaner at a time, never bleach with acid or ammonia, gloves on, window open?',
   'cautions.chem-mix.say-hood':
-    'Use one cleaner at a time, with gloves, eye cover and fresh air, and rinse it off before anything is heated: bleach with acid or ammonia gives poison gas.',
+    'One cleaner at a time, gloves, eye cover, hood on, rinsed off before any heat: bleach with acid or ammonia gives poison gas.',
   'cautions.chem-mix.ask-hood':
     'One cleaner at a time, never bleach with acid or ammonia, gloves on, hood on?',
   'cautions.chem-mix.say-way-out':
-    'Use one cleaner at a time, with gloves, eye cover and fresh air, and rinse it off before anything is heated: bleach with acid or ammonia gives poison gas.',
+    'One cleaner at a time, gloves, eye cover, fresh air, rinsed off before any heat: bleach with acid or ammonia gives poison gas.',
   'cautions.chem-mix.ask-way-out':
     'One cleaner at a time, never bleach with acid or ammonia, gloves on, fresh air coming in?',
   'cautions.chem-mix.make-safe': 'Leave the room and air it.',
-  'cautions.range-move.hazard': 'gas leak, tipping, back injury',
+  'cautions.wash-unplugged.say':
+    'Unplug it, or switch its circuit off, before you wash it: water on live parts kills.',
+  'cautions.sand-dust.say':
+    'Wear a mask to sand, let fresh air in, then vacuum and wipe: fine wood dust hurts the lungs.',
   'cautions.range-move.say':
-    'Close the gas valve before you pull the range out, never strain the hose, work in twos, and refit the bracket that keeps it from tipping: a torn hose fills the house with gas.',
+    'Close the gas valve, two people pull it out, spare the hose, refit the bracket: a torn hose fills the house with gas.',
   'cautions.range-move.ask':
     'Left where it stands, or gas valve closed, two people, and the bracket will be refitted?',
   'cautions.range-move.make-safe': 'If you smell gas: no flame, no switch, everybody out, call.',
-  'cautions.range-tip.hazard': 'tipping, back injury',
   'cautions.range-tip.say':
-    'Pull it out in twos, and refit the bracket that keeps it from tipping before you open the door: a range falls on whoever leans on it.',
+    'Two people pull it out, and refit its bracket before its door opens: a range falls on whoever leans on it.',
   'cautions.range-tip.ask':
     'Left where it stands, or two people to move it, and the bracket refitted before its door is opened?',
   'cautions.range-tip.make-safe': 'Let go of it, keep the door shut, and step away from its front.',
-  'cautions.electric-load.hazard': 'overloaded circuit',
   'cautions.electric-load.say':
-    'Plug each kettle straight into the socket the plan names, without adapters or light cords: two heaters on one circuit overheat it or trip it.',
+    'Plug each kettle straight into the socket of the plan, no adapter, no light cord: two heaters on one circuit overheat or trip it.',
   'cautions.electric-load.ask':
     'Kettles plugged straight into the sockets of the plan, nothing else on them?',
   'cautions.electric-load.make-safe': 'Switch the kettles off.',
-  'cautions.climb.hazard': 'fall',
   'cautions.climb.say':
-    'Stand on a ladder, not on a chair: wet hands and high shelves make people fall.',
-  'cautions.heat-stress.hazard': 'heat illness',
+    'Where you do not reach, stand on a ladder, not on a chair: wet hands and high shelves make people fall.',
   'cautions.heat-stress.say':
     'Drink, rest in a cooler room, and stop when you feel weak or stop sweating: the plan expects a hot kitchen.',
-  'cautions.alone.hazard': 'nobody to help',
   'cautions.alone.say':
     'Tell someone what you are doing and keep the phone at hand: alone, nobody else can call.',
-  'cautions.labels.hazard': 'used by mistake',
   'cautions.labels.say':
-    'Mark it as treated: else somebody uses it by mistake during the rest, which then begins again.',
+    'Use it for nothing hot from now on: one hot use, and its rest begins again.',
 } satisfies Section;

@@ -11,7 +11,7 @@ export const appliances = {
     'Tell us if its lining is cracked or it has a browning element.',
   'custom.way.microwave.ask': 'May the microwave be purged by steam, and for how many minutes?',
   'custom.way.microwave.why': 'No code names it. Views run from 10 to 20 minutes.',
-  'custom.way.microwave.until-then': 'Steam it for 20 minutes and keep the glass plate out of use.',
+  'custom.way.microwave.until-then': 'Steam it for 20 minutes.',
   'custom.way.microwave.answer-1': 'Steam for 10 minutes.',
   'custom.way.microwave.answer-2': 'Steam for 20 minutes.',
   'custom.way.dishwasher.reason':

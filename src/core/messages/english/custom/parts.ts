@@ -66,6 +66,8 @@ export const parts = {
   'custom.part.hood-filter.reason':
     'Grease and steam hang in its mesh, which is judged as a sieve: buy a new one.',
   'custom.part.sieve.reason': 'A sieve is not purged: buy a new one.',
+  'custom.part.not-reached.reason':
+    'Its fixture is not purged by heat or water, so it is only cleaned.',
   'custom.part.overflow.reason': 'The stream is led into its mouth with the pour of the sink.',
   'custom.part.sprayer-hose.reason':
     'Only clean water ran inside it; a narrow hose is not purged by water.',

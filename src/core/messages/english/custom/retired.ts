@@ -34,7 +34,6 @@ const UNCHANGED = [
   'burner-gas.ashkenazic.reason',
   'hood.reason',
   'microwave.ask',
-  'microwave.until-then',
   'dishwasher.reason',
   'dishwasher.ask',
   'dishwasher.until-then',
@@ -129,6 +128,7 @@ export const retired = {
     'Heat it at the highest setting for two hours, and put food in it only covered or on an insert.',
   'custom.row.microwave.reason':
     'It absorbed by steam, so steam of boiling water inside purges it.',
+  'custom.row.microwave.until-then': 'Steam it for 20 minutes and keep the glass plate out of use.',
   'custom.row.sink-wood-open.reason':
     'Cracks and open grain hold what neither sanding nor water reaches, so it is not poured but used with a basin.',
   'custom.row.wood-open.reason':

@@ -1,4 +1,4 @@
-import type { Message, Section } from '../../model/message.ts';
+import type { Formatter, Message, Section } from '../../model/message.ts';
 
 type LastHot = { names: readonly string[]; wall: string };
 
@@ -9,6 +9,15 @@ function shareText(percent: number): string {
   const whole = Math.round(percent);
   if (whole === 0) return 'takes as long as reckoned';
   return `takes ${Math.abs(whole)} % ${whole > 0 ? 'longer' : 'less time'} than reckoned`;
+}
+
+/** More names than this are counted, not listed. */
+const MOST_NAMES = 5;
+
+/** "the kettle, the front left burner and 3 more". */
+function someOf(names: readonly string[], f: Formatter): string {
+  const more = names.length - MOST_NAMES;
+  return f.list(more > 0 ? [...names.slice(0, MOST_NAMES), `${f.number(more)} more`] : names);
 }
 
 /** What the plan tells the household before it starts, and how it is printed. */
@@ -59,7 +68,7 @@ export const notices = {
     },
     f,
   ) =>
-    `${circuit} (${f.shortNumber(ratingA)} A) cannot carry ${names.map((name) => f.say(name)).join(', ')} together (${f.number(drawsA)} A): never run them together, as the plan does not.`,
+    `${circuit} (${f.shortNumber(ratingA)} A) cannot carry ${someOf(names.map(f.say), f)} together (${f.number(drawsA)} A): never run them together, as the plan does not.`,
   'plan.notice.boils-low': ({ boilingC }: { boilingC: number }, f) =>
     `Water boils at ${f.number(boilingC)} °C here; that is boiling. It gets no hotter, however long it is on the fire; the hand is slower for it where that is needed.`,
   'plan.notice.may-stay-dark': (
@@ -73,8 +82,6 @@ export const notices = {
       atOnce,
       limitedBy,
       peakC,
-      lowC,
-      highC,
     }: {
       atOnce: number;
       limitedBy: 'heat' | 'air' | 'circuit' | 'none';
@@ -90,7 +97,7 @@ export const notices = {
       circuit: ', for the circuit',
       none: '',
     };
-    return `${atOnce === 1 ? 'One burner' : 'Two burners'} at a time${why[limitedBy]}: the room is expected to reach about ${f.number(peakC)} °C (${f.number(lowC)} to ${f.number(highC)} °C). It advises; it never says the air is safe.`;
+    return `${atOnce === 1 ? 'One burner' : 'Two burners'} at a time${why[limitedBy]}: the room is expected to reach about ${f.number(peakC)} °C. It advises; it never says the air is safe.`;
   },
   'plan.notice.room-blocked': ({ says }: { says: readonly Message[] }, f) =>
     says.map((one) => f.say(one)).join(' '),

@@ -1,4 +1,4 @@
-import type { Message, Section } from '../../model/message.ts';
+import type { Formatter, Message, Section } from '../../model/message.ts';
 
 type Band = { readonly low: number; readonly typical: number; readonly high: number };
 type StepAt = { step: Message; lengthS: Band };
@@ -11,6 +11,11 @@ function offset({ days, hours, minutes }: Offset): string {
   return days === 0 ? `T+${clock}` : `T+${days} ${days === 1 ? 'day' : 'days'} ${clock}`;
 }
 
+/** One number a line: what is exact as it is, an estimate in round figures. */
+function lasts({ low, typical, high }: Band, f: Formatter): string {
+  return low === high ? f.duration(typical) : f.about(typical);
+}
+
 /** The plan as plain text. */
 export const print = {
   'plan.customs-differ':
@@ -21,8 +26,8 @@ export const print = {
     f,
   ) =>
     `${f.say(purpose)}, custom: ${f.say(custom)}, ${f.number(people)} ${f.plural(people, { one: 'person', other: 'people' })}`,
-  'plan.boils-at': ({ boilingC, altitudeM }: { boilingC: number; altitudeM: number }, f) =>
-    `Water boils at ${f.number(boilingC, 1)} °C here (${f.shortNumber(altitudeM)} m).`,
+  'plan.boils-at': ({ boilingC, low }: { boilingC: number; low: boolean }, f) =>
+    `Water boils at ${f.number(boilingC, 1)} °C here${low ? '; that is boiling' : ''}.`,
   'plan.done-earliest': ({ finishS }: { finishS: number }, f) =>
     `Done after ${f.duration(finishS)}, as early as it can be.`,
   'plan.done-after': ({ finishS, boundS }: { finishS: number; boundS: number }, f) =>
@@ -94,13 +99,14 @@ export const print = {
   'plan.buy': ({ name, amount, why }: { name: Message; amount: Message; why: Message }, f) =>
     `${f.say(name)}: ${f.say(amount)}. ${f.say(why)}`,
   'plan.total.hot': ({ hotL, kettles }: { hotL: Band; kettles: Band }, f) =>
-    `Boiling water: ${f.band(hotL)} L in ${f.band(kettles)} kettles`,
-  'plan.total.cold': ({ coldL }: { coldL: Band }, f) => `Cold water after it: ${f.band(coldL)} L`,
+    `Boiling water: about ${f.number(hotL.typical)} L, ${f.number(kettles.typical)} ${f.plural(kettles.typical, { one: 'kettle', other: 'kettles' })}`,
+  'plan.total.cold': ({ coldL }: { coldL: Band }, f) =>
+    `Cold water after it: about ${f.number(coldL.typical)} L`,
   'plan.total.electricity': ({ kWh }: { kWh: number }, f) =>
     `Electricity: about ${f.number(kWh, 1)} kWh`,
   'plan.total.gas': ({ kWh }: { kWh: number }, f) => `Gas: about ${f.number(kWh, 1)} kWh`,
   'plan.total.hands': ({ lengthS }: { lengthS: number }, f) =>
-    `Work with the hands: ${f.duration(lengthS)}`,
+    `Work with the hands: ${f.about(lengthS)}`,
   'plan.day.begins': (
     { startWallMs, endWallMs, zone }: { startWallMs: number; endWallMs: number; zone: string },
     f,
@@ -129,19 +135,25 @@ export const print = {
   'plan.step.clock': (
     { wallMs, zone, step, lengthS }: StepAt & { wallMs: number; zone: string },
     f,
-  ) => `${f.clock(wallMs, zone)}  ${f.say(step)}  [${f.durationBand(lengthS)}]`,
+  ) => `${f.clock(wallMs, zone)}  ${f.say(step)}  [${lasts(lengthS, f)}]`,
   'plan.step.clock-itself': (
     { wallMs, zone, step, lengthS }: StepAt & { wallMs: number; zone: string },
     f,
-  ) => `${f.clock(wallMs, zone)}  ${f.say(step)}  [${f.durationBand(lengthS)}, starts by itself]`,
+  ) => `${f.clock(wallMs, zone)}  ${f.say(step)}  [${lasts(lengthS, f)}, starts by itself]`,
   'plan.step.offset': ({ days, hours, minutes, step, lengthS }: StepAt & Offset, f) =>
-    `${offset({ days, hours, minutes })}  ${f.say(step)}  [${f.durationBand(lengthS)}]`,
+    `${offset({ days, hours, minutes })}  ${f.say(step)}  [${lasts(lengthS, f)}]`,
   'plan.step.offset-itself': ({ days, hours, minutes, step, lengthS }: StepAt & Offset, f) =>
-    `${offset({ days, hours, minutes })}  ${f.say(step)}  [${f.durationBand(lengthS)}, starts by itself]`,
+    `${offset({ days, hours, minutes })}  ${f.say(step)}  [${lasts(lengthS, f)}, starts by itself]`,
   'plan.step.untimed': ({ step, lengthS }: StepAt, f) =>
-    `not timed  ${f.say(step)}  [${f.durationBand(lengthS)}]`,
+    `not timed  ${f.say(step)}  [${lasts(lengthS, f)}]`,
   'plan.work.timer': ({ timer, lengthS }: { timer: Message; lengthS: number }, f) =>
     `${f.say(timer)}, ${f.duration(lengthS)}`,
+  'plan.work.timer-about': ({ timer, lengthS }: { timer: Message; lengthS: number }, f) =>
+    `after ${f.about(lengthS)}: ${f.say(timer)}`,
+  'plan.work.timer-after': ({ timer, lengthS }: { timer: Message; lengthS: number }, f) =>
+    `after ${f.duration(lengthS)}: ${f.say(timer)}`,
+  'plan.work.timer-every': ({ timer, lengthS }: { timer: Message; lengthS: number }, f) =>
+    `every ${f.duration(lengthS)}: ${f.say(timer)}`,
   'plan.work.stage': ({ stage, timers }: { stage: Message; timers: readonly Message[] }, f) =>
     timers.length === 0
       ? f.say(stage)

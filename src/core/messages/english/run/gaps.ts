@@ -45,7 +45,7 @@ export const gaps = {
   'run.quiet': 'Nothing to do just now',
   'run.quiet.none': 'No step can begin.',
   'run.quiet.about':
-    'Leave what rests unused. Go, sleep, come back: the clocks run on, and what came due meanwhile is told at once.',
+    'Use nothing hot that rests. Go, sleep, come back: the clocks run on, and what came due meanwhile is told at once.',
 
   'run.rest-day': 'Rest day',
   'run.rest-day.title': 'Rest. Nothing is asked of you.',

@@ -1,7 +1,8 @@
 import { cooling } from './cooling.ts';
 import { dialogs } from './dialogs.ts';
 import { gaps } from './gaps.ts';
+import { notDrawn } from '../steps/not-drawn.ts';
 import { refusals } from './refusals.ts';
 
 /** What a run says after its first moment: in its sheets, after gaps, for a burn, and where the engine refuses. */
-export const runLater = { ...dialogs, ...cooling, ...gaps, ...refusals };
+export const runLater = { ...dialogs, ...cooling, ...gaps, ...notDrawn, ...refusals };

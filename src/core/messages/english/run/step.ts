@@ -10,8 +10,10 @@ export const step = {
   'run.step.attempt': ({ about, attempt }: { about: Message; attempt: number }, f) =>
     `${f.say(about)}, attempt ${f.number(attempt)}`,
   'run.step.cautions': 'Cautions',
+  'run.step.cautions.more': ({ count }: { count: number }, f) =>
+    `${f.number(count)} more ${f.plural(count, { one: 'caution', other: 'cautions' })}`,
   'run.step.next': ({ step, lengthS }: { step: Message; lengthS: number }, f) =>
-    `Next: ${f.say(step)} (${f.duration(lengthS)})`,
+    `Next: ${f.say(step)} (${f.about(lengthS)})`,
   'run.step.faults': 'If something goes wrong',
   'run.step.fault': ({ fault }: { fault: Message }, f) => `${f.say(fault)}?`,
 

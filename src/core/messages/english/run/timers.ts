@@ -21,9 +21,9 @@ export const timers = {
   'run.timer.due-in-rest-day': ({ day, ago }: { day: Message; ago: Message }, f) =>
     `came due during ${f.say(day)}, ${f.say(ago)} ago`,
   'run.timer.over-at': ({ label, when }: { label: Message; when: Message }, f) =>
-    `${f.say(label)}: over ${f.say(when)}`,
+    `${f.say(label)}: until ${f.say(when)}`,
   'run.timer.over': ({ when, leftS }: { when: Message; leftS: number }, f) =>
-    `Over ${f.say(when)}, in ${f.duration(leftS)}.`,
+    `Until ${f.say(when)}, ${f.duration(leftS)} more.`,
   'run.timer.was-earlier': 'It was last hot earlier',
   'run.timer.was-used': 'It was used',
   'run.timer.last-hot': 'It was last hot at',

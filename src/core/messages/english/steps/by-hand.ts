@@ -8,7 +8,7 @@ export const byHand = {
   'steps.steam.title': ({ fixture, lengthS }: Held, f) =>
     `Boil water inside for ${f.duration(lengthS)}: ${fixture}.`,
   'steps.steam.start':
-    'Put a wide cup of water in, with a wooden stick standing in it, and switch it on.',
+    'Half fill a wide cup with water, stand a wooden stick in it, put it in and switch it on.',
   'steps.steam.cup-on': 'Stand the cup on something new: a paper towel folded four times.',
   'steps.steam.start-detail':
     'The stick lets it boil quietly: still water can leap out of the cup when it is moved.',
@@ -40,6 +40,8 @@ export const byHand = {
   'steps.by-hand.cold': 'Rinse every part with cold water at once.',
   'steps.by-hand.heat': ({ fixture, lengthS }: Held, f) =>
     `Heat as your answer says, ${f.duration(lengthS)}: ${fixture}.`,
+  'steps.by-hand.run-empty': ({ fixture, lengthS }: Held, f) =>
+    `Run it empty, hottest cycle, ${f.duration(lengthS)}: ${fixture}.`,
   'steps.by-hand.heat-say': 'The time is over',
   'steps.by-hand.heat-ask': 'Did the heat go on without a break?',
   'steps.by-hand.heat-timer': 'Heat',

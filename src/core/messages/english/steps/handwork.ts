@@ -1,16 +1,18 @@
-import type { Message, Section } from '../../model/message.ts';
+import type { Formatter, Message, Section } from '../../model/message.ts';
 
 type Name = { name: Message };
+/** A time of day, filled in by a view that knows it. */
+type Until = { until?: Message };
+
+function untilText(until: Message | undefined, f: Pick<Formatter, 'say'>): string {
+  return until ? ` until ${f.say(until)}` : '';
+}
 
 /** Cleaning, resting, covering, marking: what is done without heat. */
 export const handwork = {
   'steps.clean.title': ({ name }: Name, f) => `Clean: ${f.say(name)}.`,
   'steps.clean.title-vessel': ({ name }: Name, f) => `Clean and descale: ${f.say(name)}.`,
-  'steps.clean.reason': 'Cleaning is what this fixture needs.',
-  'steps.clean.reason-before-rest':
-    'What clings to it would shield it from the purge, and hot cleaning counts as use: it comes before the rest.',
   'steps.clean.cold-only': 'Cold water only, no steam: it rests already.',
-  'steps.clean.reason-vessel': 'Scale and grease would shield its walls.',
   'steps.clean.sand': 'Sand out every cut and scratch.',
   'steps.clean.rinse-vessel': 'Rinse it well, lid and spout too.',
   'steps.clean.say': 'It is clean',
@@ -31,12 +33,12 @@ export const handwork = {
   'steps.switch-on.frozen': 'Food goes back when a thermometer inside shows −15 °C or less.',
   'steps.switch-on.say': 'It runs',
 
-  'steps.rest.title-nothing-hot': ({ name }: Name, f) =>
-    `Nothing hot in it or on it: ${f.say(name)}.`,
-  'steps.rest.title-sink': ({ name }: Name, f) => `Cold water only in it: ${f.say(name)}.`,
-  'steps.rest.label': 'Put up: RESTING, do not heat.',
-  'steps.rest.reason': ({ restHours }: { restHours: number }, f) =>
-    `It must not have been used hot within ${f.shortNumber(restHours)} hours of its purge (eino ben yomo).`,
+  'steps.rest.title-nothing-hot': ({ name, until }: Name & Until, f) =>
+    `${f.say(name)}: nothing hot in it or on it${untilText(until, f)}.`,
+  'steps.rest.title-sink': ({ name, until }: Name & Until, f) =>
+    `${f.say(name)}: cold water only${untilText(until, f)}.`,
+  'steps.rest.label': ({ until }: Until, f) =>
+    `Put up: RESTING, do not heat${until ? `, until ${f.say(until)}` : ''}.`,
   'steps.rest.detail':
     'No hot use and no hot cleaning until its time is up. If in doubt, say so: the rest begins again.',
   'steps.rest.from-last-hot': ({ wallMs, zone }: { wallMs: number; zone: string }, f) =>
@@ -55,7 +57,7 @@ export const handwork = {
   'steps.cool.test.drop-in-oven':
     'Then open the door, stand aside, and hold the back of the hand inside without touching. Let one drop of water fall on the floor of the oven: it must not hiss.',
   'steps.cool.lamp-dead':
-    'A lamp that never came on proves nothing: let one drop of water fall on the glass, it must not hiss, and write a note.',
+    'A lamp that never came on proves nothing: let one drop of water fall on the glass, it must not hiss. Write a note.',
   'steps.cool.still-hot': 'Lamp on, hiss or heat? Add time to the clock and leave it.',
   'steps.cool.say.lamp': 'Lamp out, no heat felt',
   'steps.cool.say.drop': 'No hiss, no heat felt',
@@ -79,7 +81,6 @@ export const handwork = {
   'steps.parts.title': ({ fixture }: { fixture: string }) => `Put the new parts in: ${fixture}.`,
   'steps.parts.title-cover': ({ fixture }: { fixture: string }) =>
     `Cover the rest of it: ${fixture}.`,
-  'steps.parts.reason': 'What is not purged is replaced or covered.',
   'steps.parts.new': ({ part }: { part: Message }, f) => `New: ${f.say(part)}.`,
   'steps.parts.cover': ({ part }: { part: Message }, f) => `Cover: ${f.say(part)}.`,
   'steps.parts.cold': 'Only when everything is cold and dry.',
@@ -95,12 +96,11 @@ export const handwork = {
   'steps.cover.say': 'It is covered',
 
   'steps.mark.title': 'Mark the meat, dairy and neutral places.',
-  'steps.mark.reason': 'So that nobody undoes the work by mistake.',
   'steps.mark.meat': ({ fixture }: { fixture: string }) => `${fixture}: meat`,
   'steps.mark.dairy': ({ fixture }: { fixture: string }) => `${fixture}: dairy`,
   'steps.mark.pareve': ({ fixture }: { fixture: string }) => `${fixture}: pareve (neutral)`,
   'steps.mark.undecided': ({ fixture }: { fixture: string }) =>
-    `${fixture}: not decided yet: decide now, and write it down`,
+    `${fixture}: meat, dairy or neutral?`,
   'steps.mark.out-of-use': ({ fixture }: { fixture: string }) =>
     `${fixture}: keep out of use until it has been asked about`,
   'steps.mark.say': 'All is marked',

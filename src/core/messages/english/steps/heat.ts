@@ -1,14 +1,8 @@
-import type { Message, Section } from '../../model/message.ts';
+import type { Section } from '../../model/message.ts';
 
 type BurnerName = { burner: string };
 type OvenName = { oven: string };
 type BurnerHeld = { burner: string; cooktop: string; lengthS: number };
-
-type Expected = { lengthS: number; reports: number };
-
-function reportsText(reports: number): string {
-  return reports === 1 ? 'one report' : `${reports} reports`;
-}
 
 /** Burners and ovens. */
 export const heat = {
@@ -31,7 +25,7 @@ export const heat = {
   'steps.glow.visible.electric-coil':
     'The whole coil turns dull red, then orange. A newer coil with a sensing limiter may cycle and never glow bare.',
   'steps.glow.visible.solid-plate':
-    'A cast-iron plate reddens dully in the dark, if its limiter lets it; many plates with a red dot cut their power before they glow.',
+    'A cast-iron plate reddens dully in the dark, if its limiter lets it. Many with a red dot cut their power before they glow.',
   'steps.glow.visible.radiant-glass':
     'The ribbon under the glass glows within seconds; a limiter turns it off and on, which is normal. The glass itself does not glow.',
   'steps.glow.visible.gas-sealed':
@@ -58,7 +52,6 @@ export const heat = {
   'steps.glow.off-detail': 'Leave it untouched and dry.',
   'steps.glow.off-ask': 'Is the burner off?',
   'steps.glow.off-timer': 'Turn the burner off',
-  'steps.glow.cool-reason': 'It burns the hand long after the glow is gone.',
   'steps.glow.cool-safe': ({ burner }: BurnerName) =>
     `Keep hands, cloths and children away from the ${burner} burner until it has cooled.`,
 
@@ -68,12 +61,13 @@ export const heat = {
     `Close the door and start the full self-clean cycle of ${oven}.`,
   'steps.oven.clean.racks-in': 'The racks stay in, as its manual allows.',
   'steps.oven.clean.racks-out': 'The racks are out.',
+  'steps.oven.clean.hob-cold': 'The burners above it stay off until the lock opens.',
   'steps.oven.clean.locks': 'The door locks by itself when it is hot.',
   'steps.oven.clean.start-say': 'It runs',
   'steps.oven.clean.start-ask': 'Does the cycle run now?',
   'steps.oven.clean.cycle': 'Let the cycle run to its end.',
   'steps.oven.clean.cycle-detail':
-    'Stay home and awake. If the power fails, the cycle begins again.',
+    'Stay home and awake; keep children away. If the power fails, the cycle begins again.',
   'steps.oven.clean.cycle-ask': 'Did the cycle run on without a break?',
   'steps.oven.clean.cycle-timer': 'Self-clean cycle',
   'steps.oven.clean.cool': 'Leave the door shut until the lock opens.',
@@ -105,25 +99,10 @@ export const heat = {
   'steps.oven.off-ask': 'Is the oven off?',
   'steps.oven.off-timer': 'Turn the oven off',
   'steps.oven.safe': 'Turn the oven off and keep its door shut.',
-  'steps.oven.cool-reason': 'It burns the hand long after it is off.',
   'steps.oven.cool-safe': ({ oven }: OvenName) =>
     `Keep the door shut and children away until it has cooled: ${oven}.`,
   'steps.oven.picture.heat': 'Heat',
   'steps.oven.picture.hold': 'Hold',
   'steps.oven.picture.cool': 'Cool',
   'steps.oven.picture.cool-locked': 'Cool, locked',
-
-  'steps.experience.boil': ({ lengthS, reports }: Expected, f) =>
-    `From your last run: it boils in about ${f.duration(lengthS)} (${reportsText(reports)}).`,
-  'steps.experience.glow': ({ lengthS, reports }: Expected, f) =>
-    `From your last run: it glows after about ${f.duration(lengthS)} (${reportsText(reports)}).`,
-  'steps.experience.heat-up': ({ lengthS, reports }: Expected, f) =>
-    `From your last run: it is at its highest after about ${f.duration(lengthS)} (${reportsText(reports)}).`,
-  'steps.experience.pour': ({ lengthS, reports }: Expected, f) =>
-    `From your last run: this kettle is empty after about ${f.duration(lengthS)} (${reportsText(reports)}).`,
-  /** Why a step is done, and what earlier runs showed about it. */
-  'steps.reason-and-experience': (
-    { reason, experience }: { reason: Message; experience: Message },
-    f,
-  ) => `${f.say(reason)} ${f.say(experience)}`,
 } satisfies Section;

@@ -27,8 +27,6 @@ export const water = {
 
   'steps.boil.title': ({ kettle, of, fixture, vessel }: OfKettles & Vessel, f) =>
     `Boil kettle ${kettle} of ${of} for ${fixture}: ${lower(f.say(vessel))}.`,
-  'steps.boil.reason':
-    'It is poured from the vessel that was on the fire (kli rishon), at a rolling boil.',
   'steps.boil.fill-mark': 'Never past the mark.',
   'steps.boil.wait': 'Wait for a rolling boil.',
   'steps.boil.wait-here': ({ boilingC }: { boilingC: number }, f) =>
@@ -36,7 +34,7 @@ export const water = {
   'steps.boil.wait-low': ({ boilingC }: { boilingC: number }, f) =>
     `Wait for a rolling boil. Water boils at ${f.number(boilingC)} °C here; that is boiling, and it gets no hotter.`,
   'steps.boil.again': ({ againS }: { againS: number }, f) =>
-    `Switch it on again just before you lift it: water that has waited rolls again within ${f.duration(againS)}. Then pour at once.`,
+    `Switch it on again just before you lift it: it rolls again in ${f.about(againS)}. Then pour at once.`,
   'steps.boil.burner-off': ({ burner }: { burner: string }) =>
     `Turn the ${burner} burner off as you lift it, straight off the boil, and pour at once.`,
   'steps.boil.say': 'It boils',
@@ -44,8 +42,6 @@ export const water = {
   'steps.boil.expect': 'Boils about now',
 
   'steps.boil-over.title': ({ vessel }: Vessel, f) => `Purge the ${lower(f.say(vessel))} itself.`,
-  'steps.boil-over.reason':
-    'What purges must itself be kosher: boiling water in it and over its rim purges it (hagalah).',
   'steps.boil-over.overflow-on-burner': ({ burner }: { burner: string }) =>
     `Turn the ${burner} burner off, then pour so that the water runs over the whole rim and spout.`,
   'steps.boil-over.overflow-plugged':
@@ -79,6 +75,10 @@ export const water = {
     `Pour kettle ${kettle} of ${of} over ${fixture}.`,
   'steps.pour.pour': ({ kettle, of, fixture }: OfKettles) =>
     `Pour kettle ${kettle} of ${of} over ${fixture}: every spot reached by the stream.`,
+  'steps.pour.line': ({ kettle }: { kettle: number }) =>
+    `Kettle ${kettle}: along the blue line, from mark ${kettle} to mark ${kettle + 1}.`,
+  'steps.pour.line-to-end': ({ kettle }: { kettle: number }) =>
+    `Kettle ${kettle}: along the blue line, from mark ${kettle} to its end.`,
   'steps.pour.dry-first': 'Swab dry what is still to be poured: water left on it cools the stream.',
   'steps.pour.drain-open': 'Drain open, so that what runs ahead runs off.',
   'steps.pour.wipe-floor':
@@ -89,7 +89,7 @@ export const water = {
     'Lane by lane as drawn: the shortest way, by your choice; let the water run down the front.',
   'steps.pour.way.far-to-near': 'Lane by lane toward yourself, the farthest first.',
   'steps.pour.stand': ({ sides }: { sides: readonly Message[] }, f) =>
-    `Stand where the feet are drawn: at ${sides.map((side) => f.say(side)).join(', then at ')}.`,
+    `Stand where the feet are drawn: ${sides.map((side) => f.say(side)).join(', then ')}.`,
   'steps.pour.side.far': 'the far side',
   'steps.pour.side.near': 'the near side',
   'steps.pour.side.left': 'the left side',
@@ -116,21 +116,6 @@ export const water = {
 
   'steps.pour.not-drawn': ({ why }: { why: Message }, f) =>
     `Where each kettle goes cannot be drawn (${f.say(why)}): its water is shared alike. See for yourself that every spot is reached.`,
-  'steps.pour.not-drawn.too-few-points': 'its outline has too few corners',
-  'steps.pour.not-drawn.not-a-number': 'a corner of its outline is no place',
-  'steps.pour.not-drawn.too-large': 'it is larger than a room',
-  'steps.pour.not-drawn.too-many-points': 'its outline has too many corners',
-  'steps.pour.not-drawn.too-fine': 'it is too long for lanes so narrow',
-  'steps.pour.not-drawn.no-area': 'its outline encloses nothing',
-  'steps.pour.not-drawn.all-cut-away': 'its cut-outs leave nothing of it',
-  'steps.pour.not-drawn.no-such-edge': 'a back edge is none of its edges',
-  'steps.pour.not-drawn.swath-out-of-range': 'the stream is too narrow or too wide for it',
-  'steps.pour.not-drawn.volume-out-of-range': 'it takes too little water, or too many kettles',
-  'steps.pour.not-drawn.speed-out-of-range': 'the hand would be too slow or too fast',
-  'steps.pour.not-drawn.size-out-of-range': 'a bowl is of no usual size',
-  'steps.pour.not-drawn.place-out-of-range': 'a place on it lies outside',
-  'steps.pour.not-drawn.arm-out-of-range': 'the arm told is too short or too long',
-  'steps.pour.not-drawn.nowhere-to-stand': 'no side of it is free to stand at',
 
   'steps.sink.spout-and-tap': 'Spout and tap',
   'steps.sink.handles': ({ count }: { count: number }, f) =>

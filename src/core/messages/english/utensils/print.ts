@@ -42,7 +42,7 @@ export const print = {
     },
     f,
   ) =>
-    `${f.say(name)}, ${f.shortNumber(volumeL)} L; water boils at ${f.number(boilingC, 1)} °C here, after about ${f.durationBand(firstS)}.`,
+    `${f.say(name)}, ${f.shortNumber(volumeL)} L; water boils at ${f.number(boilingC, 1)} °C here, after ${f.about(firstS.typical)}.`,
   'utensils.no-pot':
     'No pot on a burner is told that boils water for this: borrow or buy one that is only for the purge.',
   'utensils.unfit': ({ what, leastPotL }: { what: Message; leastPotL: number }, f) =>
@@ -73,5 +73,5 @@ export const print = {
   'utensils.batch.halves': ({ dips }: { dips: number }, f) =>
     `One by one, held at one end: one half under a little past the middle, then the other (${f.number(dips)} dips).`,
   'utensils.batch.wait': ({ mixedC, recoverS }: { mixedC: Band; recoverS: Band }, f) =>
-    `The water falls to about ${f.number(mixedC.typical, 1)} °C; it boils again after about ${f.durationBand(recoverS)}. Wait for that with the things under water.`,
+    `The water falls to about ${f.number(mixedC.typical, 1)} °C; it boils again after ${f.about(recoverS.typical)}. Wait for that with the things under water.`,
 } satisfies Section;
