@@ -18,7 +18,7 @@ function testDetail(test: HeatTest): readonly Message[] {
     message('steps.cool.slow-end'),
     message(`steps.cool.test.${test}`),
     ...(test === 'lamp' ? [message('steps.cool.lamp-dead')] : []),
-    message('steps.cool.still-hot'),
+    message(test === 'lamp' ? 'steps.cool.still-hot.lamp' : 'steps.cool.still-hot.drop'),
   ];
 }
 

@@ -58,7 +58,8 @@ export const handwork = {
     'Then open the door, stand aside, and hold the back of the hand inside without touching. Let one drop of water fall on the floor of the oven: it must not hiss.',
   'steps.cool.lamp-dead':
     'A lamp that never came on proves nothing: let one drop of water fall on the glass, it must not hiss. Write a note.',
-  'steps.cool.still-hot': 'Lamp on, hiss or heat? Add time to the clock and leave it.',
+  'steps.cool.still-hot.lamp': 'Lamp on, or heat felt? Add time to the clock and leave it.',
+  'steps.cool.still-hot.drop': 'A hiss, or heat felt? Add time to the clock and leave it.',
   'steps.cool.say.lamp': 'Lamp out, no heat felt',
   'steps.cool.say.drop': 'No hiss, no heat felt',
   'steps.cool.say.drop-in-oven': 'No hiss, no heat felt inside',

@@ -58,8 +58,8 @@ export const water = {
   'steps.dry.title': ({ fixture }: { fixture: string }) => `Dry ${fixture} all over.`,
   'steps.dry.reason':
     'Water left on it cools the stream before it reaches the surface: it is poured dry.',
-  'steps.dry.seams': 'Seams, corners and round the tap too.',
-  'steps.dry.drain': 'Leave the drain open.',
+  'steps.dry.seams': 'Seams and corners too.',
+  'steps.dry.drain': 'Round the tap too. Leave the drain open.',
   'steps.dry.clear-to': ({ names, to }: { names: readonly Message[]; to: string }, f) =>
     `Take ${f.list(names.map((name) => f.say(name)))} off it and put it on ${to}; it stays there until this place is dry again.`,
   'steps.dry.clear': ({ names }: { names: readonly Message[] }, f) =>
