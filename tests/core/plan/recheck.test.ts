@@ -46,6 +46,20 @@ describe('a small plan after a doubt', () => {
     expect(checkPlan(plan)).toEqual([]);
   });
 
+  it('rests from the doubt on, whatever was told of hot uses before. Verifies: I-17', () => {
+    const startWallMs = Date.UTC(2026, 10, 16, 14);
+    const told: Kitchen = {
+      ...flat,
+      household: { ...flat.household, lastHotAt: '2026-11-15T00:00' },
+    };
+    const plan = planForRecheck(told, ['counter-left'], WHAT, { startWallMs });
+    expect(plan.days).toBeDefined();
+    const [rest] = stepsOf(plan, 'rest');
+    expect(rest?.durationS.typical).toBe(24 * H_S);
+    expect(rest?.lastHotWallMs).toBeUndefined();
+    expect(checkPlan(plan)).toEqual([]);
+  });
+
   it('asks first whether it must be purged again, with what was told', () => {
     const plan = planForRecheck(flat, ['counter-left', 'sink'], `  ${WHAT}  `);
     for (const fixture of ['counter-left', 'sink']) {

@@ -2,12 +2,12 @@ import type { Plan, Step } from '../model/index.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
 /** Steps that `from` cannot begin without, however far back. */
-function before(plan: Plan, from: Step): ReadonlySet<string> {
+function before(byId: ReadonlyMap<string, Step>, from: Step): ReadonlySet<string> {
   const found = new Set<string>();
   const open = [from];
   for (let at = open.pop(); at; at = open.pop())
     for (const need of at.needs) {
-      const needed = plan.steps.find(({ id }) => id === need.step);
+      const needed = byId.get(need.step);
       if (!needed || found.has(needed.id)) continue;
       found.add(needed.id);
       open.push(needed);
@@ -20,12 +20,13 @@ function before(plan: Plan, from: Step): ReadonlySet<string> {
  * switched on again after all that is done to it.
  */
 export function* chilledProblems(plan: Plan): Generator<PlanProblem> {
+  const byId = new Map(plan.steps.map((step) => [step.id, step]));
   for (const { id, kind } of plan.kitchen.fixtures) {
     if (kind !== 'fridge' && kind !== 'freezer') continue;
     const own = plan.steps.filter(({ fixture }) => fixture === id);
     const clean = own.find((step) => step.kind === 'clean');
     if (!clean) continue;
-    const first = before(plan, clean);
+    const first = before(byId, clean);
     const asked = kind === 'freezer' ? (['unplug', 'thaw'] as const) : (['unplug'] as const);
     for (const wanted of asked)
       if (!own.some((step) => step.kind === wanted && first.has(step.id)))
@@ -35,7 +36,7 @@ export function* chilledProblems(plan: Plan): Generator<PlanProblem> {
       yield problem('chilled', [id], `${id} is cleaned and not switched on again`);
       continue;
     }
-    const done = before(plan, on);
+    const done = before(byId, on);
     for (const step of own)
       if (step !== on && !done.has(step.id))
         yield problem(

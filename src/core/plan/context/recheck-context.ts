@@ -79,6 +79,8 @@ export function recheckContext(context: PlanContext, { what, fixtures }: Recheck
       ]),
     ),
     kettles: context.kettles.map((kettle) => ({ ...kettle, purged: true })),
+    // What was told of hot uses was before the doubt.
+    lastHots: new Map(),
   };
 }
 

@@ -3,7 +3,7 @@ import { readRun } from '../../../../../src/core/import/index.ts';
 import { asWritten } from '../../../../../src/core/messages/index.ts';
 import { inEnglish } from '../../../../support/english.ts';
 import { encodeEntries } from '../../../../../src/core/journal/index.ts';
-import type { Plan, Step } from '../../../../../src/core/plan/index.ts';
+import { checkPlan, type Plan, type Step } from '../../../../../src/core/plan/index.ts';
 import { createRun, simulateRun } from '../../../../../src/core/run/index.ts';
 import { DEMOS, planOfDemo } from '../../../plan/support/plans.ts';
 
@@ -42,6 +42,28 @@ describe('a run from a file', () => {
     expect(problemsOf(holed)[0]).toContain('plan.steps[0].stages');
     const endless = withSteps((step) => ({ ...step, durationS: { ...step.durationS, low: -1 } }));
     expect(problemsOf(endless)[0]).toContain('durationS.low');
+  });
+
+  it('of a plan from before fridges were switched on again is taken', () => {
+    const chilled = new Set(['unplug', 'thaw', 'switch-on']);
+    const steps = plan.steps
+      .filter(({ kind }) => !chilled.has(kind))
+      .map((step) => ({
+        ...step,
+        needs: step.needs.filter(({ step: id }) =>
+          plan.steps.some((one) => one.id === id && !chilled.has(one.kind)),
+        ),
+      }));
+    expect(checkPlan({ ...plan, steps }).map(({ rule }) => rule)).toContain('chilled');
+    expect(problemsOf({ ...plan, steps })).toEqual([]);
+  });
+
+  it('with a rest from a last hot use that nobody told is refused', () => {
+    // Verifies: I-17, I-28
+    const early = withSteps((step) =>
+      step.kind === 'rest' ? { ...step, lastHotWallMs: 1 } : step,
+    );
+    expect(problemsOf(early).join()).toContain('the kitchen tells no last hot use of it');
   });
 
   it('without rests, or with rests of a second, is refused in words', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { axeFindsNothing } from './support/axe.ts';
-import { t } from './support/language.ts';
-import { onTablet } from './support/on-tablet.ts';
+import { axeFindsNothing } from '../support/axe.ts';
+import { t } from '../support/language.ts';
+import { onTablet } from '../support/on-tablet.ts';
 
 /** Ten in the morning where the flat of the demo is (New York, winter time: UTC−5). */
 const THURSDAY_MORNING = Date.parse('2027-03-04T15:00:00Z');
