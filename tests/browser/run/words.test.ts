@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { onTablet } from './support/on-tablet.ts';
-import type { Screen } from './support/screen.ts';
+import { onTablet } from '../support/on-tablet.ts';
+import type { Screen } from '../support/screen.ts';
 
 /** What is read with a wet hand: the hour until which something rests, and two cautions beside a pour. */
 let screen: Screen;
