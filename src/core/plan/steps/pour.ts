@@ -119,7 +119,7 @@ function dryLines({ fixture }: Turn): readonly Message[] {
 }
 
 /** Where this kettle begins and ends in its picture: at its own mark, and where the next one has its. */
-function blueLine({ kettle, picture }: KettlePour): readonly Message[] {
+function bluePart({ kettle, picture }: KettlePour): readonly Message[] {
   if (picture?.kind !== 'lanes') return [];
   const isLast = picture.stretches.every((stretch) => stretch.kettle <= kettle);
   return [message(isLast ? 'steps.pour.line-to-end' : 'steps.pour.line', { kettle })];
@@ -130,12 +130,12 @@ function wayLines({ context, fixture, pour }: Turn): readonly Message[] {
   if (pour.parts.length > 0) return pour.parts;
   const sides = (pour.sides ?? []).map((side) => message(`steps.pour.side.${side}`));
   const stand = sides.length > 0 ? [message('steps.pour.stand', { sides })] : [];
-  const line = blueLine(pour);
+  const line = bluePart(pour);
   const way =
     fixture.kind === 'counter' && fixture.backEdges.length > 0
       ? message(`steps.pour.way.${context.kitchen.household.laneDirection ?? 'back-to-front'}`)
       : message('steps.pour.way.far-to-near');
-  return [...stand, ...line, way];
+  return [...stand, ...(line.length > 0 ? line : [way])];
 }
 
 /** Which time over the whole of it this is, where it is poured more than once. */

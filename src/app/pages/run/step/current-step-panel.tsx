@@ -1,5 +1,5 @@
 import { createMemo, createSignal, Index, lazy, Show, Suspense } from 'solid-js';
-import type { FaultKind } from '../../../../core/plan/index.ts';
+import type { CautionText, FaultKind } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { message, type Message } from '../../../../core/messages/index.ts';
 import { MS_PER_MINUTE } from '../../../../core/units/index.ts';
@@ -48,6 +48,9 @@ export function CurrentStepPanel(props: CurrentStepPanelProps) {
     const { work } = props.step.step;
     return work.on === 'kettle' ? work : undefined;
   };
+  // By the minute: a sentence names no seconds.
+  const minuteMs = createMemo(() => Math.floor(props.nowMs / MS_PER_MINUTE) * MS_PER_MINUTE);
+  const sayLine = (line: Message) => say(withRestEnd(props.view, props.step, line, minuteMs()));
   const gatesLeft = () => props.step.gates.filter((g) => g.value !== 'yes').length;
   return (
     <section
@@ -74,12 +77,13 @@ export function CurrentStepPanel(props: CurrentStepPanelProps) {
           />
         }
       >
-        <Middle {...props} />
+        <Middle {...props} sayLine={sayLine} />
       </Show>
       <Foot {...props} />
       <MainBar
         action={action()}
         step={props.step}
+        sayLine={sayLine}
         meanwhile={meanwhile()}
         send={props.send}
         onChoose={props.onChoose}
@@ -110,11 +114,17 @@ function StageHead(props: CurrentStepPanelProps) {
   );
 }
 
-function Middle(props: CurrentStepPanelProps) {
+function Middle(props: CurrentStepPanelProps & { readonly sayLine: (line: Message) => string }) {
   const timer = createMemo(() => leadTimer(props.step));
-  // By the minute: a sentence names no seconds.
-  const minuteMs = createMemo(() => Math.floor(props.nowMs / MS_PER_MINUTE) * MS_PER_MINUTE);
-  const sayLine = (line: Message) => say(withRestEnd(props.view, props.step, line, minuteMs()));
+  /** With a kettle in the hand the two cautions come first. */
+  const isPour = () => props.step.step.kind === 'pour';
+  const cautions = createMemo(() => stepCautions(props.view.plan, props.step));
+  const here = () => `${props.step.step.id}/${props.step.stage}`;
+  /** Where all of them were asked for; at the next stage they are put away again. */
+  const [opened, setOpened] = createSignal('');
+  const shown = () =>
+    opened() === here() ? [...cautions().shown, ...cautions().more] : cautions().shown;
+  const hidden = () => (opened() === here() ? 0 : cautions().more.length);
   const details = () => props.step.step.stages[props.step.stage]?.detail ?? [];
   /** Between the hour that is planned by and the one after which nothing is purged. */
   const asked = () => {
@@ -141,45 +151,46 @@ function Middle(props: CurrentStepPanelProps) {
           {(c) => <Countdown leftS={c().leftS} label={c().label} over={c().alerting} />}
         </Show>
         <BurnersTogether view={props.view} step={props.step} send={props.send} />
-        <Show when={props.step.step.kind === 'pour'}>
+        <Show when={isPour()}>
           <ConcurrentKettles view={props.view} step={props.step} />
+          <Cautions shown={shown()} />
         </Show>
         <Show
           when={checklistOf(props.step).length > 0}
           fallback={
             <Show when={details().length > 0}>
               <ul class="stage-detail">
-                <Index each={details()}>{(line) => <li>{sayLine(line())}</li>}</Index>
+                <Index each={details()}>{(line) => <li>{props.sayLine(line())}</li>}</Index>
               </ul>
             </Show>
           }
         >
-          <Checklist step={props.step} sayLine={sayLine} />
+          <Checklist step={props.step} sayLine={props.sayLine} />
         </Show>
-        <Cautions {...props} />
+        <Show when={!isPour()}>
+          <Cautions shown={shown()} />
+        </Show>
+        <Show when={hidden() > 0}>
+          <Action
+            class="button button--plain"
+            name="more-cautions"
+            onPress={() => setOpened(here())}
+          >
+            {t('run.step.cautions.more', { count: hidden() })}
+          </Action>
+        </Show>
       </div>
     </div>
   );
 }
 
-/** What the hand must mind now; at a pour only two of them, the rest behind one press. */
-function Cautions(props: CurrentStepPanelProps) {
-  const all = createMemo(() => stepCautions(props.view.plan, props.step));
-  const here = () => `${props.step.step.id}/${props.step.stage}`;
-  /** Where all of them were asked for; at the next stage they are put away again. */
-  const [opened, setOpened] = createSignal('');
-  const shown = () => (opened() === here() ? [...all().shown, ...all().more] : all().shown);
-  const hidden = () => all().shown.length + all().more.length - shown().length;
+/** What the hand must mind now. */
+function Cautions(props: { readonly shown: readonly CautionText[] }) {
   return (
-    <Show when={shown().length > 0}>
+    <Show when={props.shown.length > 0}>
       <ul class="stage-cautions" aria-label={t('run.step.cautions')}>
-        <Index each={shown()}>{(caution) => <CautionLine caution={caution()} />}</Index>
+        <Index each={props.shown}>{(caution) => <CautionLine caution={caution()} />}</Index>
       </ul>
-      <Show when={hidden() > 0}>
-        <Action class="button button--plain" name="more-cautions" onPress={() => setOpened(here())}>
-          {t('run.step.cautions.more', { count: hidden() })}
-        </Action>
-      </Show>
     </Show>
   );
 }

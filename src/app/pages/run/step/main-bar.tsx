@@ -1,4 +1,5 @@
 import { createEffect, createMemo, on, onCleanup, onMount, Show } from 'solid-js';
+import type { Message } from '../../../../core/messages/index.ts';
 import type { GateView, Request, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
@@ -19,6 +20,8 @@ export type MainKey = { readonly press: () => void } | 'gate' | undefined;
 export type MainBarProps = {
   readonly action: MainAction;
   readonly step: StepView;
+  /** A line of a list, with the hour where it has one. */
+  readonly sayLine: (line: Message) => string;
   /** What hands can do while this one waits. */
   readonly meanwhile: StepView | undefined;
   readonly send: (request: Request) => void;
@@ -71,7 +74,7 @@ export function MainBar(props: MainBarProps) {
       <Show when={ticking()}>
         <Action class="main-action main-action--tick" name="tick" onPress={settled(doIt)}>
           <small>{t('run.action.ticks-left', { count: lines().length })}</small>
-          <Show when={lines()[0]}>{(line) => <>{say(line().text)}</>}</Show>
+          <Show when={lines()[0]}>{(line) => <>{props.sayLine(line().text)}</>}</Show>
         </Action>
       </Show>
       <Show when={press()}>

@@ -76,9 +76,9 @@ export const water = {
   'steps.pour.pour': ({ kettle, of, fixture }: OfKettles) =>
     `Pour kettle ${kettle} of ${of} over ${fixture}: every spot reached by the stream.`,
   'steps.pour.line': ({ kettle }: { kettle: number }) =>
-    `Kettle ${kettle}: along the blue line, from mark ${kettle} to mark ${kettle + 1}.`,
+    `Kettle ${kettle}: the blue part, from mark ${kettle} to mark ${kettle + 1}.`,
   'steps.pour.line-to-end': ({ kettle }: { kettle: number }) =>
-    `Kettle ${kettle}: along the blue line, from mark ${kettle} to its end.`,
+    `Kettle ${kettle}: the blue part, from mark ${kettle} to its end.`,
   'steps.pour.dry-first': 'Swab dry what is still to be poured: water left on it cools the stream.',
   'steps.pour.drain-open': 'Drain open, so that what runs ahead runs off.',
   'steps.pour.wipe-floor':
