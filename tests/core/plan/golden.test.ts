@@ -64,7 +64,10 @@ const START_WALL_MS = Date.UTC(2026, 2, 22, 13);
 /** The whole of each, line by line as it is printed: what a change of a sentence or an hour does is seen here. */
 describe('the printed plan', () => {
   it.each(DEMOS)('of %s, begun on a Sunday', async (demo) => {
-    const text = describePlan(buildPlan(kitchenOf(demo), { startWallMs: START_WALL_MS }), inEnglish);
+    const text = describePlan(
+      buildPlan(kitchenOf(demo), { startWallMs: START_WALL_MS }),
+      inEnglish,
+    );
     await expect(text).toMatchFileSnapshot(join(GOLDEN, `${demo}.txt`));
   });
 });
