@@ -19,20 +19,10 @@ export const engine = {
   'engine.halted.closing': 'The run is being stopped.',
   'engine.halted.closed': 'The run is closed.',
 
-  'engine.step.over': ({ step }: Step, f) => `“${f.say(step)}” is over.`,
-  'engine.step.over-repeat': ({ step }: Step, f) =>
-    `“${f.say(step)}” is over. Repeat it to do it again.`,
-  'engine.step.begun': ({ step }: Step, f) => `“${f.say(step)}” has begun.`,
-  'engine.step.not-begun': ({ step }: Step, f) => `“${f.say(step)}” has not begun.`,
-  'engine.step.stopped': ({ step }: Step, f) => `“${f.say(step)}” was stopped. Make it safe.`,
-  'engine.step.not-over': ({ step }: Step, f) => `“${f.say(step)}” is not over yet. Stop it first.`,
-  'engine.step.cannot-repeat': ({ step }: Step, f) => `“${f.say(step)}” cannot be repeated.`,
   'engine.step.ends-by-itself': 'This part ends by its clock.',
-  'engine.step.fault-open': 'Put right first what was reported about this step.',
   'engine.step.not-due': 'The time is not over yet.',
   'engine.step.cold-first': 'Boiling water was poured here. Confirm the cold water first.',
   'engine.step.hot': 'It is hot. Stop the step and make it safe.',
-  'engine.step.not-stopped': 'This step was not stopped, so there is nothing to make safe.',
   'engine.step.went-on': ({ step }: Step, f) => `Did “${f.say(step)}” go on without a break?`,
   'engine.step.make-safe': ({ step }: Step, f) => `Make “${f.say(step)}” safe.`,
   'engine.step.make-safe-cold': ({ makeSafe, cold }: { makeSafe: Message; cold: Message }, f) =>
@@ -49,16 +39,6 @@ export const engine = {
   'engine.because.nobody-saw': 'Nobody saw whether it broke off.',
   'engine.because.doubt': 'It was used or touched.',
   'engine.because.answer-withdrawn': 'An answer about the clock was taken back.',
-
-  'engine.resume.review-gap': 'Answer first what happened in the gap.',
-  'engine.resume.review-clock': 'Say first whether the time shown is right.',
-  'engine.resume.storage': 'Nothing can be written down yet.',
-  'engine.resume.hot': 'Make safe first what is still hot.',
-  'engine.resume.fault': ({ fault }: { fault: Message }, f) =>
-    `Not put right yet: ${f.say(fault)}.`,
-  'engine.resume.gate-settling': ({ ask }: { ask: Message }, f) =>
-    `Wait until it has settled: ${f.say(ask)}`,
-  'engine.resume.gate-asked': ({ ask }: { ask: Message }, f) => `Answer first: ${f.say(ask)}`,
 
   'engine.need.open': ({ step }: Step, f) => `First: “${f.say(step)}”.`,
   'engine.need.undone': ({ step }: Step, f) =>

@@ -1,5 +1,7 @@
 import type { Message, Section } from '../../model/message.ts';
 
+type Step = { step: Message };
+
 /**
  * Why the engine refuses what no screen offers, what was told already, and
  * changes of a running plan. It comes after the run's page: nobody asks for
@@ -142,4 +144,24 @@ export const refusals = {
     `Step "${id}" does not need fresh water as “${f.say(step)}” does.`,
   'engine.amend.not-begun-so': ({ id, step }: { id: string; step: Message }, f) =>
     `Step "${id}" is not begun as “${f.say(step)}” is.`,
+
+  'engine.step.over': ({ step }: Step, f) => `“${f.say(step)}” is over.`,
+  'engine.step.over-repeat': ({ step }: Step, f) =>
+    `“${f.say(step)}” is over. Repeat it to do it again.`,
+  'engine.step.begun': ({ step }: Step, f) => `“${f.say(step)}” has begun.`,
+  'engine.step.not-begun': ({ step }: Step, f) => `“${f.say(step)}” has not begun.`,
+  'engine.step.stopped': ({ step }: Step, f) => `“${f.say(step)}” was stopped. Make it safe.`,
+  'engine.step.not-over': ({ step }: Step, f) => `“${f.say(step)}” is not over yet. Stop it first.`,
+  'engine.step.cannot-repeat': ({ step }: Step, f) => `“${f.say(step)}” cannot be repeated.`,
+  'engine.step.fault-open': 'Put right first what was reported about this step.',
+  'engine.step.not-stopped': 'This step was not stopped, so there is nothing to make safe.',
+  'engine.resume.review-gap': 'Answer first what happened in the gap.',
+  'engine.resume.review-clock': 'Say first whether the time shown is right.',
+  'engine.resume.storage': 'Nothing can be written down yet.',
+  'engine.resume.hot': 'Make safe first what is still hot.',
+  'engine.resume.fault': ({ fault }: { fault: Message }, f) =>
+    `Not put right yet: ${f.say(fault)}.`,
+  'engine.resume.gate-settling': ({ ask }: { ask: Message }, f) =>
+    `Wait until it has settled: ${f.say(ask)}`,
+  'engine.resume.gate-asked': ({ ask }: { ask: Message }, f) => `Answer first: ${f.say(ask)}`,
 } satisfies Section;
