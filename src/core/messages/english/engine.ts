@@ -4,14 +4,6 @@ type Step = { step: Message };
 
 /** What the run engine says: why something cannot be, and what to do instead. */
 export const engine = {
-  'engine.status.drafting': 'The run has not started. Start it first.',
-  'engine.status.running': 'The run is going on already.',
-  'engine.status.held': 'The run is paused. Resume it first.',
-  'engine.status.suspended': 'The run is suspended. Put right what stopped it, then resume.',
-  'engine.status.reviewing': 'Answer first what happened while the app was away.',
-  'engine.status.closing': 'The run is being stopped. Only making safe is left.',
-  'engine.status.closed': 'The run is closed.',
-
   'engine.halted.drafting': 'The run has not started.',
   'engine.halted.held': 'The run is paused.',
   'engine.halted.suspended': 'The run is suspended.',

@@ -164,4 +164,12 @@ export const refusals = {
   'engine.resume.gate-settling': ({ ask }: { ask: Message }, f) =>
     `Wait until it has settled: ${f.say(ask)}`,
   'engine.resume.gate-asked': ({ ask }: { ask: Message }, f) => `Answer first: ${f.say(ask)}`,
+
+  'engine.status.drafting': 'The run has not started. Start it first.',
+  'engine.status.running': 'The run is going on already.',
+  'engine.status.held': 'The run is paused. Resume it first.',
+  'engine.status.suspended': 'The run is suspended. Put right what stopped it, then resume.',
+  'engine.status.reviewing': 'Answer first what happened while the app was away.',
+  'engine.status.closing': 'The run is being stopped. Only making safe is left.',
+  'engine.status.closed': 'The run is closed.',
 } satisfies Section;
