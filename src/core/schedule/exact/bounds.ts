@@ -116,10 +116,8 @@ export class Bounds {
     this.queue.push(side);
   }
 
-  private pushPast(holes: readonly number[], side: Side): boolean {
-    const lower = (side & 1) === 0;
-    const at = lower ? this.bound[side]! : -this.bound[side]!;
-    if (!Number.isFinite(at)) return true;
+  /** The index behind the last hole that begins at or before a value. */
+  private static holesUntil(holes: readonly number[], at: number): number {
     let low = 0;
     let high = holes.length / 2;
     while (low < high) {
@@ -127,9 +125,26 @@ export class Bounds {
       if (holes[2 * middle]! <= at) low = middle + 1;
       else high = middle;
     }
-    if (low === 0) return true;
-    const first = holes[2 * low - 2]!;
-    const free = holes[2 * low - 1]!;
+    return low;
+  }
+
+  /** The first forbidden value between the bounds of a variable; undefined: there is none. */
+  firstHole(variable: number): number | undefined {
+    const holes = this.holes[variable];
+    if (!holes) return undefined;
+    const next = Bounds.holesUntil(holes, this.bound[2 * variable]!);
+    const first = holes[2 * next];
+    return first !== undefined && first < -this.bound[2 * variable + 1]! ? first : undefined;
+  }
+
+  private pushPast(holes: readonly number[], side: Side): boolean {
+    const lower = (side & 1) === 0;
+    const at = lower ? this.bound[side]! : -this.bound[side]!;
+    if (!Number.isFinite(at)) return true;
+    const behind = Bounds.holesUntil(holes, at);
+    if (behind === 0) return true;
+    const first = holes[2 * behind - 2]!;
+    const free = holes[2 * behind - 1]!;
     if (at >= free) return true;
     if (lower) this.push(side, free, REASON.hours, 0, first);
     else this.push(side, 1 - first, REASON.hours, 0, 1 - free);

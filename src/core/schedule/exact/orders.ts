@@ -8,16 +8,14 @@ export type Literal = { readonly side: Side; readonly value: number };
 
 /** Which of two activities that ask for the same goes first, as variables of 0 and 1 made when they are needed. */
 export class Orders {
-  /** By variable, less the first: how often it had to do with a clash of late. */
-  readonly activity: number[] = [];
+  /** By variable: how often it had to do with a clash of late. */
+  readonly activity: number[];
   private readonly literals = new Map<number, Literal>();
   private readonly sets = new Set<string>();
   private readonly model: Model;
   private readonly bounds: Bounds;
   private readonly ties: Ties;
   private readonly clauses: Clauses;
-  /** Number of the first variable. */
-  private readonly first: number;
   private readonly step: number;
 
   /** @param step that all times are multiples of, in ticks */
@@ -26,12 +24,12 @@ export class Orders {
     this.bounds = bounds;
     this.ties = ties;
     this.clauses = clauses;
-    this.first = model.count + 1;
+    this.activity = Array.from({ length: model.count + 1 }, () => 0);
     this.step = step;
   }
 
   private variable(): number {
-    const variable = this.first + this.activity.length;
+    const variable = this.activity.length;
     this.activity.push(0);
     this.bounds.grow(variable, 0, 1);
     return variable;

@@ -7,7 +7,7 @@ export type Obstacle =
   | { readonly kind: 'order'; readonly literal: Literal }
   | { readonly kind: 'set'; readonly members: readonly number[] };
 
-type Choice = { readonly first: number; readonly second: number; readonly activity: number };
+type Choice = { readonly literal: Literal; readonly activity: number };
 
 /** Looks where activities that all start as early as they may ask for more than there is. */
 export class Overlaps {
@@ -66,8 +66,7 @@ export class Overlaps {
         best = this.better(best, members);
       }
     }
-    if (!best) return undefined;
-    return { kind: 'order', literal: this.orders.known(best.first, best.second)! };
+    return best && { kind: 'order', literal: best.literal };
   }
 
   private knows([i, j]: readonly number[]): boolean {
@@ -98,6 +97,10 @@ export class Overlaps {
     const { bound } = this.bounds;
     let found = best;
     for (const i of members) {
+      const day = this.sooner(i);
+      if (day && (!found || day.activity > found.activity)) found = day;
+    }
+    for (const i of members) {
       for (const j of members) {
         // Latest starts with the sign turned: the greater must begin sooner.
         const later = bound[2 * i + 1]! - bound[2 * j + 1]!;
@@ -107,6 +110,13 @@ export class Overlaps {
       }
     }
     return found;
+  }
+
+  /** That an activity begins before the first night it could wait for. */
+  private sooner(i: number): Choice | undefined {
+    const night = this.bounds.firstHole(i);
+    if (night === undefined) return undefined;
+    return { literal: { side: 2 * i + 1, value: 1 - night }, activity: this.orders.activity[i]! };
   }
 
   private choice(i: number, j: number): Choice | undefined {
@@ -119,7 +129,6 @@ export class Overlaps {
     const { bound } = this.bounds;
     const { side, value } = this.orders.known(first, second)!;
     if (bound[side]! >= value || bound[side ^ 1]! >= 1 - value) return undefined;
-    const variable = (side >> 1) - this.model.count - 1;
-    return { first, second, activity: this.orders.activity[variable]! };
+    return { literal: { side, value }, activity: this.orders.activity[side >> 1]! };
   }
 }

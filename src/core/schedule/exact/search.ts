@@ -91,8 +91,7 @@ export class ExactSearch {
     const atoms = new Atoms();
     this.energies = loadsOf(model).map((load) => new Energy(load, this.bounds, duration, atoms));
     this.learner = new Learner(this.bounds, this.ties, this.clauses, (variable) => {
-      const order = variable - count - 1;
-      if (order >= 0) this.orders.activity[order]! += this.weight;
+      this.orders.activity[variable]! += this.weight;
     });
   }
 
