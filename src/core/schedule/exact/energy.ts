@@ -12,6 +12,11 @@ export type Load = {
   /** No two of them go together. */
   readonly alone: boolean;
   readonly open: OpenTime;
+  /**
+   * Members that follow each other with something in between that does not hold the resource, as the
+   * least time from the end of each to the beginning of the next such member; 0 for all others.
+   */
+  readonly gap: readonly number[];
 };
 
 /**
@@ -30,6 +35,10 @@ export class Energy {
   private readonly byHead: number[];
   private readonly byTail: number[];
   private readonly atoms: Atoms;
+  /** Closed spans begun before each member may start, and by when it must be over. */
+  private readonly spansAtHead: Int32Array;
+  private readonly spansAtTail: Int32Array;
+  private readonly widestGap: number;
   /** 1 forwards, −1 backwards in time. */
   private way: 1 | -1 = 1;
 
@@ -40,6 +49,9 @@ export class Energy {
     this.atoms = atoms;
     const count = load.members.length;
     this.head = new Float64Array(count);
+    this.spansAtHead = new Int32Array(count);
+    this.spansAtTail = new Int32Array(count);
+    this.widestGap = Math.max(0, ...load.gap);
     this.tail = new Float64Array(count);
     this.byHead = Array.from({ length: count }, (_, k) => k);
     this.byTail = Array.from({ length: count }, (_, k) => k);
@@ -69,6 +81,11 @@ export class Energy {
       const late = open.until(this.duration[i]! - bound[2 * i + 1]!);
       this.head[k] = this.way > 0 ? early : -late;
       this.tail[k] = this.way > 0 ? late : -early;
+      if (this.widestGap === 0) return;
+      const before = open.spansBefore(early, false);
+      const by = open.spansBefore(late, true);
+      this.spansAtHead[k] = this.way > 0 ? before : -by;
+      this.spansAtTail[k] = this.way > 0 ? by : -before;
     });
     sortBy(this.byHead, (a, b) => this.head[b]! - this.head[a]!);
     sortBy(this.byTail, (a, b) => this.tail[a]! - this.tail[b]!);
@@ -79,32 +96,46 @@ export class Energy {
     for (let at = 0; at < byTail.length; at++) {
       const end = tail[byTail[at]!]!;
       if (at + 1 < byTail.length && tail[byTail[at + 1]!] === end) continue;
-      if (!this.lookUntil(end)) return false;
+      if (!this.lookUntil(end, this.spansAtTail[byTail[at]!]!)) return false;
     }
     return true;
   }
 
   /** All intervals that end at one moment. */
-  private lookUntil(end: number): boolean {
-    const { head, tail, byHead } = this;
-    const { busy, alone } = this.load;
+  private lookUntil(end: number, spans: number): boolean {
+    const { head, tail, byHead, widestGap } = this;
+    const { busy, alone, gap } = this.load;
     let energy = 0;
     let longest = -1;
     let full = -Infinity;
     let fullFrom = 0;
+    let gaps = -widestGap;
+    let fillers = 0;
     for (const k of byHead) {
       const from = head[k]!;
       if (tail[k]! <= end) {
         energy += busy[k]!;
-        if (from + energy > full) {
-          full = from + energy;
-          fullFrom = from;
-        }
-        if (energy - DUST_TICKS > end - from) return this.overload(from, end, energy);
-      } else if (longest < 0 || busy[k]! > busy[longest]!) longest = k;
-      if (!alone || longest < 0 || energy === 0) continue;
-      if (energy + busy[longest]! - DUST_TICKS <= end - from || head[longest]! >= full) continue;
-      if (!this.pushBehind(longest, from, end, energy, fullFrom, full)) return false;
+        if (gap[k]! > 0) gaps += gap[k]!;
+        else fillers++;
+      } else {
+        if (longest < 0 || busy[k]! > busy[longest]!) longest = k;
+      }
+      if (energy === 0) continue;
+      // Each of the others fills one gap at most, and so does each night.
+      const nights = widestGap > 0 ? spans - this.spansAtHead[k]! : 0;
+      const idle = Math.max(0, gaps - widestGap * (fillers + nights));
+      const needed = energy + idle;
+      if (from + needed > full) {
+        full = from + needed;
+        fullFrom = from;
+      }
+      const spare = idle > 0 ? 0 : Infinity;
+      if (needed - DUST_TICKS > end - from) return this.overload(from, end, needed, spare);
+      if (!alone || longest < 0) continue;
+      const withLast = energy + busy[longest]! + Math.max(0, idle - widestGap);
+      if (withLast - DUST_TICKS <= end - from || head[longest]! >= full) continue;
+      const most = Math.min(spare, Math.ceil(withLast - (end - from) - DUST_TICKS) - 1);
+      if (!this.pushBehind(longest, from, end, fullFrom, full, most)) return false;
     }
     return true;
   }
@@ -123,11 +154,11 @@ export class Energy {
     else into.add(2 * i, this.load.open.earliest(-moment));
   }
 
-  private overload(from: number, end: number, energy: number): false {
+  private overload(from: number, end: number, needed: number, most: number): false {
     const { clash } = this.bounds;
     clash.clear();
     // The interval may be longer by what is too much, and the work still does not fit.
-    const spare = Math.max(0, Math.ceil(energy - (end - from) - DUST_TICKS) - 1);
+    const spare = Math.min(most, Math.max(0, Math.ceil(needed - (end - from) - DUST_TICKS) - 1));
     for (const k of this.byHead) {
       if (this.tail[k]! > end || this.head[k]! < from) continue;
       this.addHead(k, from - spare, clash);
@@ -140,20 +171,18 @@ export class Energy {
     last: number,
     from: number,
     end: number,
-    energy: number,
     fullFrom: number,
     full: number,
+    spare: number,
   ): boolean {
     const { atoms, load } = this;
     atoms.clear();
-    const busy = load.busy[last]!;
-    const spare = Math.max(0, Math.ceil(energy + busy - (end - from) - DUST_TICKS) - 1);
     for (const k of this.byHead) {
       if (this.tail[k]! > end || this.head[k]! < from) continue;
-      this.addHead(k, this.head[k]! >= fullFrom ? fullFrom : from - spare, atoms);
+      this.addHead(k, this.head[k]! >= fullFrom ? fullFrom : from - Math.max(0, spare), atoms);
       this.addTail(k, end, atoms);
     }
-    this.addHead(last, from - spare, atoms);
+    this.addHead(last, from - Math.max(0, spare), atoms);
     const i = load.members[last]!;
     const side = this.way > 0 ? 2 * i : 2 * i + 1;
     const moment = Math.ceil(full - DUST_TICKS);

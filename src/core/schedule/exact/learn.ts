@@ -25,9 +25,18 @@ export class Learner {
   /** By entry of the trail: the value needed of its side. */
   private readonly needed = new Map<number, number>();
   private readonly causes = new Atoms();
+  /** The first variable that says an order. */
+  private readonly orders: number;
   private readonly onAtom: (variable: number) => void;
 
-  constructor(bounds: Bounds, ties: Ties, clauses: Clauses, onAtom: (variable: number) => void) {
+  constructor(
+    bounds: Bounds,
+    ties: Ties,
+    clauses: Clauses,
+    orders: number,
+    onAtom: (variable: number) => void,
+  ) {
+    this.orders = orders;
     this.bounds = bounds;
     this.ties = ties;
     this.clauses = clauses;
@@ -90,6 +99,12 @@ export class Learner {
     return level;
   }
 
+  /** A start that everything hangs on teaches less than the order or the choice that set it. */
+  private isChoice(entry: number): boolean {
+    const { side, reason } = this.bounds;
+    return side[entry]! >> 1 >= this.orders || reason[entry] === REASON.none;
+  }
+
   /** What the clash of the bounds teaches; undone to the level that it belongs to. */
   learn(): Lesson {
     const { bounds, needed } = this;
@@ -113,7 +128,7 @@ export class Learner {
     for (; ; entry--) {
       const value = needed.get(entry);
       if (value === undefined) continue;
-      if (open === 1) break;
+      if (open === 1 && this.isChoice(entry)) break;
       needed.delete(entry);
       open--;
       needAll(this.explain(entry, value));

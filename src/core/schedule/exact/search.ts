@@ -20,6 +20,9 @@ const LOWERING_SHARE = 0.6;
 /** Share of the steps that one try for the bound may take. */
 const TRY_SHARE = 0.08;
 
+/** How often all bounds may grow in one go before it is looked for why. */
+const CALM_ROUNDS = 4;
+
 export type Steps = { left: number };
 
 /** What the search knows: the best starts it found, when any, and the finish that nothing goes below. */
@@ -90,7 +93,7 @@ export class ExactSearch {
     this.overlaps = new Overlaps(model, this.bounds, this.orders);
     const atoms = new Atoms();
     this.energies = loadsOf(model).map((load) => new Energy(load, this.bounds, duration, atoms));
-    this.learner = new Learner(this.bounds, this.ties, this.clauses, (variable) => {
+    this.learner = new Learner(this.bounds, this.ties, this.clauses, count + 1, (variable) => {
       this.orders.activity[variable]! += this.weight;
     });
   }
@@ -145,8 +148,11 @@ export class ExactSearch {
 
   private propagate(): boolean {
     const { bounds, ties, clauses, steps } = this;
+    // Bounds that grow again and again may be pushing each other.
+    let calm = CALM_ROUNDS * this.model.count;
     for (;;) {
       for (let side = bounds.next(); side >= 0; side = bounds.next()) {
+        if (--calm < 0 && !ties.chase(side)) return false;
         steps.left -= 1 + ties.workOf(side) + clauses.workOf(side);
         if (!ties.propagate(side) || !clauses.propagate(side)) return false;
       }

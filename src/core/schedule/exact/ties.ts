@@ -69,6 +69,33 @@ export class Ties {
     return true;
   }
 
+  /**
+   * Ties that push each other on without end: when the latest growth of a side
+   * leads back to itself, their literals cannot all hold.
+   * @returns false on a clash
+   */
+  chase(start: Side): boolean {
+    const { bounds } = this;
+    let side = start;
+    let gain = 0;
+    const through: number[] = [];
+    for (let links = 0; links <= this.from.length; links++) {
+      const entry = bounds.head[side]!;
+      if (entry < 0 || bounds.reason[entry] !== REASON.tie) return true;
+      const tie = bounds.data[entry]!;
+      through.push(tie);
+      gain += this.weight[tie]!;
+      side = (side & 1) === 0 ? 2 * this.from[tie]! : 2 * this.to[tie]! + 1;
+      if (side === start) break;
+    }
+    if (side !== start || gain <= 0) return true;
+    bounds.clash.clear();
+    for (const tie of through) {
+      if (this.literal[tie]! >= 0) bounds.clash.add(this.literal[tie]!, this.literalAt[tie]!);
+    }
+    return false;
+  }
+
   /** Ties that a side touches, as work done. */
   workOf(side: Side): number {
     return (this.touched[side]?.length ?? 0) + (this.switched[side]?.length ?? 0);
