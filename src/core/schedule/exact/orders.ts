@@ -50,10 +50,7 @@ export class Orders {
     return this.literals.get(i * this.model.count + j);
   }
 
-  /**
-   * Makes the variables of a pair. Only at level 0: what follows at once stays.
-   * @returns false on a clash
-   */
+  /** Makes the variables of a pair. @returns false on a clash */
   introduce(i: number, j: number): boolean {
     if (this.known(i, j)) return true;
     return excludes(this.model, i, j)

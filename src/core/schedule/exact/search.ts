@@ -224,7 +224,6 @@ export class ExactSearch {
     const obstacle = this.overlaps.next();
     if (!obstacle) return this.take();
     if (obstacle.kind === 'set') {
-      bounds.undo(0);
       const { members } = obstacle;
       return members.length > 2
         ? this.orders.forbid(members)
