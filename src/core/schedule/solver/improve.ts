@@ -131,6 +131,12 @@ export class Search {
     this.justify(start);
   }
 
+  /** A schedule found elsewhere, and the order of it. */
+  take(start: Float64Array): void {
+    this.keep(start);
+    this.try({ key: start, dynamic: false });
+  }
+
   /** Every priority rule once. */
   tryRules(horizon: number): void {
     if (this.previous) this.try({ key: this.previous, dynamic: false });
