@@ -1,4 +1,11 @@
 export { checkSchedule } from './problem/check.ts';
 export { ScheduleRefusal } from './problem/refusal.ts';
 export { solve } from './solver/solve.ts';
-export type { Activity, After, Calendar, Problem, Schedule } from './problem/types.ts';
+export type {
+  Activity,
+  After,
+  Calendar,
+  Problem,
+  Schedule,
+  SolveOptions,
+} from './problem/types.ts';
