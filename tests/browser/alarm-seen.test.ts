@@ -13,9 +13,17 @@ const SEEN = `['.stage-sentence', '.main-action', '.stop-corner', '.clock-row--d
 it('while an alarm calls, the step in hand, its one action and Stop stay on the screen', async () => {
   const { screen } = on;
   await screen.actUntil({ kind: 'pour', stage: 'cold' });
-  const { wakeInS } = await screen.until('a timer', (seen) => (seen.wakeInS ?? 99) < 60);
-  await screen.jump((wakeInS ?? 0) * 1000 + 100);
+  const pour = await screen.until('a timer', (seen) => (seen.wakeInS ?? 99) < 60);
+  await screen.jump((pour.wakeInS ?? 0) * 1000 + 100);
   await screen.waitForElement('.flash');
+  // On a slow machine another fixture's rest may end before the pour's own clock calls: it is heard, and the pour goes on.
+  for (let seen = await screen.look(); seen.step !== pour.step; seen = await screen.look()) {
+    await screen.press('confirm');
+    await screen.waitForElement('.flash', 'gone');
+    const next = await screen.until('the pour again', (one) => (one.wakeInS ?? 99) < 60);
+    await screen.jump((next.wakeInS ?? 0) * 1000 + 100);
+    await screen.waitForElement('.flash');
+  }
   await screen.waitForElement('.clock-row--due');
   await screen.picture('screens/3-run-alarm-calls');
   expect(await screen.see(SEEN)).toEqual([
