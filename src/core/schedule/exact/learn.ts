@@ -51,8 +51,7 @@ export class Learner {
     const data = bounds.data[entry]!;
     switch (bounds.reason[entry]) {
       case REASON.tie: {
-        const source = (side & 1) === 0 ? 2 * ties.from[data]! : 2 * ties.to[data]! + 1;
-        causes.add(source, value - ties.weight[data]!);
+        causes.add(ties.sourceOf(data, side), value - ties.weight[data]!);
         if (ties.literal[data]! >= 0) causes.add(ties.literal[data]!, ties.literalAt[data]!);
         break;
       }

@@ -189,8 +189,15 @@ export class ExactSearch {
     const { bound } = bounds;
     const apart = (i: number, j: number) =>
       lag[i * count + j]! >= duration[i]! || bound[2 * j]! + bound[2 * i + 1]! >= duration[i]!;
-    const open = excludedPairs(model).filter(([i, j]) => !apart(i, j) && !apart(j, i));
-    for (const [i, j] of open.slice(0, MOST_PAIRS)) if (!orders.introduce(i, j)) return false;
+    const pairs = excludedPairs(model);
+    let room = MOST_PAIRS;
+    for (let k = 0; k < pairs.length && room > 0; k += 2) {
+      const i = pairs[k]!;
+      const j = pairs[k + 1]!;
+      if (apart(i, j) || apart(j, i)) continue;
+      if (!orders.introduce(i, j)) return false;
+      room--;
+    }
     return true;
   }
 
@@ -200,7 +207,12 @@ export class ExactSearch {
     let calm = CALM_ROUNDS * this.model.count;
     for (;;) {
       for (let side = bounds.next(); side >= 0; side = bounds.next()) {
-        if (--calm < 0 && !ties.chase(side)) return false;
+        if (--calm < 0) {
+          const most = 2 * this.model.count + 2;
+          steps.left -= most;
+          calm = most;
+          if (!ties.chase(side, most)) return false;
+        }
         steps.left -= 1 + ties.workOf(side) + clauses.workOf(side);
         if (!ties.propagate(side) || !clauses.propagate(side)) return false;
       }

@@ -69,31 +69,41 @@ export class Ties {
     return true;
   }
 
+  /** The tie by which a side grew last, or −1 when it grew otherwise. */
+  private lastTie(side: Side): number {
+    const entry = this.bounds.head[side]!;
+    return entry >= 0 && this.bounds.reason[entry] === REASON.tie ? this.bounds.data[entry]! : -1;
+  }
+
+  /** The side whose growth a tie passed on to another. */
+  sourceOf(tie: number, side: Side): Side {
+    return (side & 1) === 0 ? 2 * this.from[tie]! : 2 * this.to[tie]! + 1;
+  }
+
   /**
-   * Ties that push each other on without end: when the latest growth of a side
-   * leads back to itself, their literals cannot all hold.
+   * Ties that push each other on without end: where the growth of a side leads
+   * back into a ring of ties, their literals cannot all hold.
+   * @param most how many sides there are: whoever goes back further is in a ring
    * @returns false on a clash
    */
-  chase(start: Side): boolean {
-    const { bounds } = this;
-    let side = start;
+  chase(start: Side, most: number): boolean {
+    let inRing = start;
+    for (let link = 0; link < most; link++) {
+      const tie = this.lastTie(inRing);
+      if (tie < 0) return true;
+      inRing = this.sourceOf(tie, inRing);
+    }
+    const { clash } = this.bounds;
+    clash.clear();
+    let side = inRing;
     let gain = 0;
-    const through: number[] = [];
-    for (let links = 0; links <= this.from.length; links++) {
-      const entry = bounds.head[side]!;
-      if (entry < 0 || bounds.reason[entry] !== REASON.tie) return true;
-      const tie = bounds.data[entry]!;
-      through.push(tie);
+    do {
+      const tie = this.lastTie(side);
       gain += this.weight[tie]!;
-      side = (side & 1) === 0 ? 2 * this.from[tie]! : 2 * this.to[tie]! + 1;
-      if (side === start) break;
-    }
-    if (side !== start || gain <= 0) return true;
-    bounds.clash.clear();
-    for (const tie of through) {
-      if (this.literal[tie]! >= 0) bounds.clash.add(this.literal[tie]!, this.literalAt[tie]!);
-    }
-    return false;
+      if (this.literal[tie]! >= 0) clash.add(this.literal[tie]!, this.literalAt[tie]!);
+      side = this.sourceOf(tie, side);
+    } while (side !== inRing);
+    return gain <= 0;
   }
 
   /** Ties that a side touches, as work done. */

@@ -109,10 +109,11 @@ export function excludes(model: Model, i: number, j: number): boolean {
   return false;
 }
 
-export function excludedPairs(model: Model): readonly (readonly [number, number])[] {
-  const pairs: (readonly [number, number])[] = [];
+/** Pairs that exclude each other, one after the other in a flat list. */
+export function excludedPairs(model: Model): readonly number[] {
+  const pairs: number[] = [];
   for (let i = 0; i < model.count; i++) {
-    for (let j = i + 1; j < model.count; j++) if (excludes(model, i, j)) pairs.push([i, j]);
+    for (let j = i + 1; j < model.count; j++) if (excludes(model, i, j)) pairs.push(i, j);
   }
   return pairs;
 }
@@ -122,7 +123,7 @@ export function excludedPairs(model: Model): readonly (readonly [number, number]
  * order (immediate selection: Carlier & Pinson, Management Science 35 (1989) 164).
  * Windows are tightened along the way.
  */
-export function forceOrders(model: Model): Contradiction {
+function forceOrders(model: Model): Contradiction {
   const { count, lag, earliest, latest, duration } = model;
   const pairs = excludedPairs(model);
   const mayPrecede = (i: number, j: number) =>
@@ -131,7 +132,9 @@ export function forceOrders(model: Model): Contradiction {
   if (narrow) return narrow;
   for (let changed = true; changed;) {
     changed = false;
-    for (const [i, j] of pairs) {
+    for (let k = 0; k < pairs.length; k += 2) {
+      const i = pairs[k]!;
+      const j = pairs[k + 1]!;
       const done = lag[i * count + j]! >= duration[i]! || lag[j * count + i]! >= duration[j]!;
       if (done) continue;
       const iFirst = mayPrecede(i, j);
