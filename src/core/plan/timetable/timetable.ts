@@ -177,6 +177,7 @@ export function timetableOf(
       startS: solved.startS,
       finishS: solved.finishS,
       lowerBoundS: solved.lowerBoundS,
+      proven: solved.optimal,
     },
     lateS,
     certain,

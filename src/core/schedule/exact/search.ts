@@ -62,7 +62,6 @@ export class ExactSearch {
   private lower: number;
   private finish: number;
   private start: Float64Array | undefined;
-  private ready: boolean | undefined;
   /** Finish that is tried at level 1; infinite: only an earlier one than known. */
   private target = Infinity;
   private triedDown: number;
@@ -99,15 +98,30 @@ export class ExactSearch {
     });
   }
 
+  /** Searches until the best finish is proven or the steps are used up. */
+  run(): Proof {
+    const { bounds, end } = this;
+    const open =
+      this.setUp() &&
+      this.raise() < this.finish &&
+      bounds.raise(2 * end, this.lower, REASON.none, 0, 0) &&
+      this.propagate() &&
+      this.search();
+    return {
+      ...(this.start && { start: this.start }),
+      finish: this.finish,
+      lower: open ? this.lower : this.finish,
+    };
+  }
+
   /**
    * Raises the bound by what follows from a finish without any choice: one that
    * leads to a clash is too early (destructive improvement: Klein & Scholl,
    * European Journal of Operational Research 112 (1999) 322).
    * @returns the bound, in ticks
    */
-  raise(): number {
+  private raise(): number {
     const { bounds, end, grid } = this;
-    if (!this.isReady()) return this.lower;
     let low = Math.max(this.lower, bounds.bound[2 * end]!);
     let high = this.finish;
     while (low < high && this.steps.left > 0) {
@@ -123,37 +137,9 @@ export class ExactSearch {
   private misses(finish: number): boolean {
     const { bounds, end } = this;
     bounds.levels.push(bounds.side.length);
-    const clashes = !bounds.raise(2 * end + 1, -finish, REASON.none, 0, 0) || !this.propagate();
+    const holds = bounds.raise(2 * end + 1, -finish, REASON.none, 0, 0) && this.propagate();
     bounds.undo(0);
-    return clashes;
-  }
-
-  /**
-   * Searches until the best finish is proven or the steps are used up.
-   * @param finish known by now, in ticks
-   */
-  run(finish: number): Proof {
-    this.finish = finish;
-    this.triedDown = finish;
-    const { bounds, end, grid } = this;
-    const open =
-      this.isReady() &&
-      bounds.raise(2 * end, this.lower, REASON.none, 0, 0) &&
-      bounds.raise(2 * end + 1, grid - finish, REASON.none, 0, 0) &&
-      this.propagate() &&
-      this.search();
-    return {
-      ...(this.start && { start: this.start }),
-      finish: this.finish,
-      lower: open ? this.lower : this.finish,
-    };
-  }
-
-  /** Sets up what is not; when that clashes the known finish is the best. */
-  private isReady(): boolean {
-    this.ready ??= this.setUp();
-    if (!this.ready) this.lower = this.finish;
-    return this.ready;
+    return !holds;
   }
 
   /** All that always holds. @returns false when nothing finishes earlier */

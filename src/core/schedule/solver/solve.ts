@@ -54,7 +54,7 @@ function scheduleOf(problem: Problem, start: Float64Array, finish: number, bound
   };
 }
 
-/** Looks for the best schedule: priority rules, rounds, then the exact search; each only while the bound is not reached. */
+/** Looks for the best schedule: priority rules, the exact search, then rounds; each only while the bound is not reached. */
 function searched(
   problem: Problem,
   options: SolveOptions,
@@ -68,9 +68,6 @@ function searched(
     problem.resources.map(({ id }) => id),
     grid,
   );
-  const raiseTo = (ticks: number) => {
-    if (ticks > bound.ticks) bound = { ticks, reason: { kind: 'windows' } };
-  };
   const horizon = horizonOf(model);
   const search = new Search(
     model,
@@ -78,29 +75,29 @@ function searched(
     previousStarts(problem, options, model),
   );
   const isOpen = () => search.best !== undefined && search.best.finish > bound.ticks;
-  const exactSearch = (finish: number) => new ExactSearch(model, bound.ticks, finish, grid, steps);
+  const prove = () => {
+    if (!isOpen() || steps.left <= 0) return;
+    const proof = new ExactSearch(model, bound.ticks, search.best!.finish, grid, steps).run();
+    if (proof.start) search.take(proof.start);
+    if (proof.lower > bound.ticks) bound = { ticks: proof.lower, reason: { kind: 'windows' } };
+  };
   search.tryRules(horizon);
-  let exact = isOpen() ? exactSearch(search.best!.finish) : undefined;
-  if (exact) raiseTo(exact.raise());
+  prove();
   for (let round = 0; round < rounds; round++) {
     if (search.best && (search.spent || !isOpen())) break;
     search.round(horizon);
   }
-  if (isOpen()) {
-    exact ??= exactSearch(search.best!.finish);
-    const proof = exact.run(search.best!.finish);
-    if (proof.start) search.take(proof.start);
-    raiseTo(proof.lower);
-  }
+  prove();
   return { search, bound };
 }
 
 /**
  * Times all activities as early as the search can finish them, keeping every
  * lag, capacity and calendar; with a bound below which nothing can finish.
- * Priority rules with the serial scheme, double justification, rounds of
- * crossed and disturbed orders, then an exact search that proves the finish or
- * finds an earlier one, within its steps. Times are rounded to whole milliseconds.
+ * Priority rules with the serial scheme and double justification; an exact
+ * search that proves the finish or finds an earlier one, within its steps; where
+ * those do not suffice, rounds of crossed and disturbed orders. Times are
+ * rounded to whole milliseconds.
  * @throws ScheduleRefusal for a bad field, a cycle of lags, a proven
  *   contradiction (`infeasible`), or nothing found (`not-found`)
  */
