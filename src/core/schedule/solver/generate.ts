@@ -97,7 +97,9 @@ class Pass {
     this.start[activity] = at;
     hold(this.profile, this.model, activity, at);
     for (const j of this.order.behind[activity]!) this.waits[j]!--;
-    for (const k of this.order.tied[activity]!) this.bind(k, activity, at);
+    for (const k of this.order.tied[activity]!) {
+      if (Number.isNaN(this.start[k]!)) this.bind(k, activity, at);
+    }
   }
 
   /** Narrows the window of `k` by the start of a placed activity. */

@@ -22,38 +22,41 @@ function percent(share: number): string {
   return `${(100 * share).toFixed(2)} %`;
 }
 
-describe.each(CHECKS)('published problems: $file', ({ file, defaultGap, longGap, proven: least }) => {
-  const rows = knownProblems(file);
-  const solvable = rows.filter(({ kind }) => kind !== 'infeasible');
+describe.each(CHECKS)(
+  'published problems: $file',
+  ({ file, defaultGap, longGap, proven: least }) => {
+    const rows = knownProblems(file);
+    const solvable = rows.filter(({ kind }) => kind !== 'infeasible');
 
-  it.each([
-    ['default rounds', undefined, defaultGap],
-    ['many rounds', ROUNDS, longGap],
-  ] as const)('%s', (label, rounds, allowed) => {
-    let gaps = 0;
-    let worst = 0;
-    let reached = 0;
-    let proven = 0;
-    for (const { name, problem, known, lowerBound } of solvable) {
-      const answer = solve(problem, rounds === undefined ? {} : { rounds });
-      expect(checkSchedule(problem, answer), name).toEqual([]);
-      expect(answer.finishS, name).toBeGreaterThanOrEqual(lowerBound!);
-      expect(answer.lowerBoundS, name).toBeLessThanOrEqual(known!);
-      const gap = answer.finishS / known! - 1;
-      gaps += gap;
-      worst = Math.max(worst, gap);
-      if (gap <= 0) reached++;
-      if (answer.optimal) proven++;
-    }
-    const mean = gaps / solvable.length;
-    console.log(
-      `${file}, ${label}: ${solvable.length} problems, mean gap ${percent(mean)} (allowed ${percent(allowed)}), ` +
-        `worst ${percent(worst)}, best finish reached ${reached}, proven optimal by its own bound ${proven}`,
-    );
-    expect(mean).toBeLessThanOrEqual(allowed);
-    expect(proven).toBeGreaterThanOrEqual(least);
-  });
-});
+    it.each([
+      ['default rounds', undefined, defaultGap],
+      ['many rounds', ROUNDS, longGap],
+    ] as const)('%s', (label, rounds, allowed) => {
+      let gaps = 0;
+      let worst = 0;
+      let reached = 0;
+      let proven = 0;
+      for (const { name, problem, known, lowerBound } of solvable) {
+        const answer = solve(problem, rounds === undefined ? {} : { rounds });
+        expect(checkSchedule(problem, answer), name).toEqual([]);
+        expect(answer.finishS, name).toBeGreaterThanOrEqual(lowerBound!);
+        expect(answer.lowerBoundS, name).toBeLessThanOrEqual(known!);
+        const gap = answer.finishS / known! - 1;
+        gaps += gap;
+        worst = Math.max(worst, gap);
+        if (gap <= 0) reached++;
+        if (answer.optimal) proven++;
+      }
+      const mean = gaps / solvable.length;
+      console.log(
+        `${file}, ${label}: ${solvable.length} problems, mean gap ${percent(mean)} (allowed ${percent(allowed)}), ` +
+          `worst ${percent(worst)}, best finish reached ${reached}, proven optimal by its own bound ${proven}`,
+      );
+      expect(mean).toBeLessThanOrEqual(allowed);
+      expect(proven).toBeGreaterThanOrEqual(least);
+    });
+  },
+);
 
 describe('published problems without a schedule', () => {
   const rows = knownProblems('rcpsp-max').filter(({ kind }) => kind === 'infeasible');
