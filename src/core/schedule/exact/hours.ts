@@ -1,4 +1,4 @@
-import type { ClosedTicks } from '../solver/closed-hours.ts';
+import type { ClosedTicks } from '../model/closed-hours.ts';
 
 /**
  * Starts that closed hours forbid to work of one length, as [first, next free,

@@ -1,7 +1,7 @@
 import type { Load } from './energy.ts';
 import { OpenTime } from './hours.ts';
-import type { ClosedTicks } from '../solver/closed-hours.ts';
-import type { Model } from '../solver/model.ts';
+import type { ClosedTicks } from '../model/closed-hours.ts';
+import type { Model } from '../model/model.ts';
 
 /**
  * Of work that goes one at a time, the gaps that lags leave between members

@@ -1,7 +1,7 @@
 import { Atoms, type Bounds, type Side } from './bounds.ts';
 import type { Clauses } from './clauses.ts';
 import type { Ties } from './ties.ts';
-import { excludes, type Model } from '../solver/model.ts';
+import { excludes, type Model } from '../model/model.ts';
 
 /** "One activity is over before another begins": the side that says so, and from which value on. */
 export type Literal = { readonly side: Side; readonly value: number };

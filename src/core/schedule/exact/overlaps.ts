@@ -1,6 +1,6 @@
 import type { Bounds } from './bounds.ts';
 import type { Literal, Orders } from './orders.ts';
-import type { Model } from '../solver/model.ts';
+import type { Model } from '../model/model.ts';
 
 /** What stands between the earliest starts and a schedule: an order to choose, or activities that must not all run together. */
 export type Obstacle =

@@ -7,7 +7,7 @@ import { Orders } from './orders.ts';
 import { Overlaps } from './overlaps.ts';
 import { Ties } from './ties.ts';
 import { forbiddenStarts } from './hours.ts';
-import { excludedPairs, type Model } from '../solver/model.ts';
+import { excludedPairs, type Model } from '../model/model.ts';
 
 /** Clashes before the first restart; later ones follow Luby's sequence. */
 const RESTART_CLASHES = 50;

@@ -1,5 +1,5 @@
-import { NO_LAG } from './lags.ts';
-import type { Model } from './model.ts';
+import { NO_LAG } from '../model/lags.ts';
+import type { Model } from '../model/model.ts';
 import { clear, earliestFit, emptyProfile, hold, isCrowded, release } from './profile.ts';
 
 /** How often one pass may take work back before it gives up, per activity. */

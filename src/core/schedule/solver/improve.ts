@@ -1,4 +1,4 @@
-import { flip, mirror, mirrorLags, type Model } from './model.ts';
+import { flip, mirror, mirrorLags, type Model } from '../model/model.ts';
 import { orderOf, generateSchedule, type Effort, type Order } from './generate.ts';
 import { ruleKeys, type Keys } from './rules.ts';
 

@@ -1,7 +1,7 @@
 import { ExactSearch } from '../exact/search.ts';
 import { gridOf, lowerBound, type Bound } from './bound.ts';
 import { Search } from './improve.ts';
-import { modelOf, TICKS_PER_S, ticksUp, type Model } from './model.ts';
+import { modelOf, TICKS_PER_S, ticksUp, type Model } from '../model/model.ts';
 import { ScheduleRefusal } from '../problem/refusal.ts';
 import type { Problem, Schedule, SolveOptions } from '../problem/types.ts';
 import { validate } from '../problem/validate.ts';

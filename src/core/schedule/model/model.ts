@@ -70,7 +70,7 @@ function lagMatrix({ activities }: Problem, arcs: readonly Arc[]): Float64Array 
 }
 
 /** The activities of which no times can keep all demands; undefined: none were proven so. */
-export type Contradiction = readonly number[] | undefined;
+type Contradiction = readonly number[] | undefined;
 
 /** Pulls the windows together until lags and calendars change nothing, or one is empty. */
 function tighten(model: Model): Contradiction {
