@@ -39,6 +39,8 @@ export class Energy {
   private readonly spansAtHead: Int32Array;
   private readonly spansAtTail: Int32Array;
   private readonly widestGap: number;
+  /** A bound of a member grew since the last look. */
+  isStale = true;
   /** 1 forwards, −1 backwards in time. */
   private way: 1 | -1 = 1;
 
@@ -55,6 +57,10 @@ export class Energy {
     this.tail = new Float64Array(count);
     this.byHead = Array.from({ length: count }, (_, k) => k);
     this.byTail = Array.from({ length: count }, (_, k) => k);
+  }
+
+  concerns(activity: number): boolean {
+    return this.load.members.includes(activity);
   }
 
   /** Work of one look, in steps. */

@@ -53,6 +53,8 @@ export class ExactSearch {
   private readonly orders: Orders;
   private readonly overlaps: Overlaps;
   private readonly energies: readonly Energy[];
+  /** By activity: the loads it is part of. */
+  private readonly energiesOf: readonly (readonly Energy[])[];
   private readonly learner: Learner;
   private readonly steps: Steps;
   private readonly grid: number;
@@ -93,6 +95,9 @@ export class ExactSearch {
     this.overlaps = new Overlaps(model, this.bounds, this.orders);
     const atoms = new Atoms();
     this.energies = loadsOf(model).map((load) => new Energy(load, this.bounds, duration, atoms));
+    this.energiesOf = Array.from(duration, (_, i) =>
+      this.energies.filter((energy) => energy.concerns(i)),
+    );
     this.learner = new Learner(this.bounds, this.ties, this.clauses, count + 1, (variable) => {
       this.orders.activity[variable]! += this.weight;
     });
@@ -200,9 +205,12 @@ export class ExactSearch {
           if (!ties.chase(side, most)) return false;
         }
         steps.left -= 1 + ties.workOf(side) + clauses.workOf(side);
+        for (const energy of this.energiesOf[side >> 1] ?? []) energy.isStale = true;
         if (!ties.propagate(side) || !clauses.propagate(side)) return false;
       }
       for (const energy of this.energies) {
+        if (!energy.isStale) continue;
+        energy.isStale = false;
         steps.left -= energy.work;
         if (!energy.propagate()) return false;
         if (bounds.queue.length > 0) break;
