@@ -1,4 +1,5 @@
 import { REASON, type Atoms, type Bounds } from './bounds.ts';
+import { Envelope } from './envelope.ts';
 import type { OpenTime } from './hours.ts';
 
 /** Dust of added-up energies, in ticks. */
@@ -39,6 +40,9 @@ export class Energy {
   private readonly spansAtHead: Int32Array;
   private readonly spansAtTail: Int32Array;
   private readonly widestGap: number;
+  private readonly envelope: Envelope;
+  /** Of each member, in the order of heads. */
+  private readonly place: Int32Array;
   /** A bound of a member grew since the last look. */
   isStale = true;
   /** 1 forwards, −1 backwards in time. */
@@ -53,6 +57,8 @@ export class Energy {
     this.head = new Float64Array(count);
     this.spansAtHead = new Int32Array(count);
     this.spansAtTail = new Int32Array(count);
+    this.envelope = new Envelope(count);
+    this.place = new Int32Array(count);
     this.widestGap = Math.max(0, ...load.gap);
     this.tail = new Float64Array(count);
     this.byHead = Array.from({ length: count }, (_, k) => k);
@@ -65,7 +71,8 @@ export class Energy {
 
   /** Work of one look, in steps. */
   get work(): number {
-    return this.load.members.length ** 2;
+    const { length } = this.load.members;
+    return length * (this.load.alone ? length : Math.ceil(Math.log2(length)) + 4);
   }
 
   /** @returns false on a clash */
@@ -98,11 +105,29 @@ export class Energy {
   }
 
   private look(): boolean {
+    return this.load.alone ? this.lookAtAll() : this.lookAtTooMuch();
+  }
+
+  /** Every end in turn. */
+  private lookAtAll(): boolean {
     const { byTail, tail } = this;
     for (let at = 0; at < byTail.length; at++) {
       const end = tail[byTail[at]!]!;
       if (at + 1 < byTail.length && tail[byTail[at + 1]!] === end) continue;
       if (!this.lookUntil(end, this.spansAtTail[byTail[at]!]!)) return false;
+    }
+    return true;
+  }
+
+  /** The first end by which too much must be over. */
+  private lookAtTooMuch(): boolean {
+    const { byHead, byTail, place, envelope, head, tail, load } = this;
+    const last = byHead.length - 1;
+    byHead.forEach((k, at) => (place[k] = last - at));
+    envelope.clear();
+    for (const k of byTail) {
+      const over = envelope.add(place[k]!, head[k]!, load.busy[k]!);
+      if (over - DUST_TICKS > tail[k]! && !this.lookUntil(tail[k]!, 0)) return false;
     }
     return true;
   }
