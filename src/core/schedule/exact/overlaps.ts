@@ -31,7 +31,7 @@ export class Overlaps {
 
   /** Steps of one look. */
   get work(): number {
-    return 4 * this.byStart.length;
+    return 16 * this.byStart.length;
   }
 
   private sort(): void {

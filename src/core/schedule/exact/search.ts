@@ -300,7 +300,7 @@ export class ExactSearch {
   /** Goes back to where a clash would have been known, and knows it. */
   private learn(): 'holds' | 'clashes' | 'nothing holds' {
     const { clause, level, work } = this.learner.learn();
-    this.steps.left -= 4 * work;
+    this.steps.left -= 8 * work;
     if (clause.side.length === 0) return 'nothing holds';
     this.bounds.undo(level);
     return this.clauses.add(clause) ? 'holds' : 'clashes';
