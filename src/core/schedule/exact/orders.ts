@@ -1,7 +1,7 @@
 import { Atoms, type Bounds, type Side } from './bounds.ts';
 import type { Clauses } from './clauses.ts';
 import type { Ties } from './ties.ts';
-import { excludes, type Model } from '../model/model.ts';
+import { excludedPairs, excludes, type Model } from '../model/model.ts';
 
 /** "One activity is over before another begins": the side that says so, and from which value on. */
 export type Literal = { readonly side: Side; readonly value: number };
@@ -56,6 +56,25 @@ export class Orders {
     return excludes(this.model, i, j)
       ? this.either(i, j)
       : this.reified(i, j) && this.reified(j, i);
+  }
+
+  /** Makes the variables of pairs that exclude each other and may still go either way, up to so many. @returns false on a clash */
+  introduceExcluding(most: number): boolean {
+    const { count, lag, duration } = this.model;
+    const { bounds } = this;
+    const apart = (i: number, j: number) =>
+      lag[i * count + j]! >= duration[i]! ||
+      bounds.bound[2 * j]! + bounds.bound[2 * i + 1]! >= duration[i]!;
+    const pairs = excludedPairs(this.model);
+    let room = most;
+    for (let k = 0; k < pairs.length && room > 0; k += 2) {
+      const i = pairs[k]!;
+      const j = pairs[k + 1]!;
+      if (apart(i, j) || apart(j, i)) continue;
+      if (!this.introduce(i, j)) return false;
+      room--;
+    }
+    return true;
   }
 
   private either(i: number, j: number): boolean {

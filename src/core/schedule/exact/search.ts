@@ -7,7 +7,7 @@ import { Orders } from './orders.ts';
 import { Overlaps } from './overlaps.ts';
 import { Ties } from './ties.ts';
 import { forbiddenStarts } from './hours.ts';
-import { excludedPairs, type Model } from '../model/model.ts';
+import type { Model } from '../model/model.ts';
 
 /** Clashes before the first restart; later ones follow Luby's sequence. */
 const RESTART_CLASHES = 50;
@@ -161,7 +161,7 @@ export class ExactSearch {
     for (let i = 0; i < count; i++) {
       if (this.isLast(i) && !ties.add(i, end, duration[i]!)) return false;
     }
-    return this.propagate() && this.introduceOrders() && this.propagate();
+    return this.propagate() && this.orders.introduceExcluding(MOST_PAIRS) && this.propagate();
   }
 
   /** Whether no lag makes another activity end after this one. */
@@ -170,24 +170,6 @@ export class ExactSearch {
     for (let j = 0; j < count; j++) {
       const beyond = lag[i * count + j]! + duration[j]! - duration[i]!;
       if (j !== i && (beyond > 0 || (beyond === 0 && j > i))) return false;
-    }
-    return true;
-  }
-
-  private introduceOrders(): boolean {
-    const { model, bounds, orders } = this;
-    const { count, lag, duration } = model;
-    const { bound } = bounds;
-    const apart = (i: number, j: number) =>
-      lag[i * count + j]! >= duration[i]! || bound[2 * j]! + bound[2 * i + 1]! >= duration[i]!;
-    const pairs = excludedPairs(model);
-    let room = MOST_PAIRS;
-    for (let k = 0; k < pairs.length && room > 0; k += 2) {
-      const i = pairs[k]!;
-      const j = pairs[k + 1]!;
-      if (apart(i, j) || apart(j, i)) continue;
-      if (!orders.introduce(i, j)) return false;
-      room--;
     }
     return true;
   }

@@ -12,7 +12,7 @@ const ROUNDS = 1000;
  */
 const CHECKS = [
   // Kolisch & Sprecher 1996, PSPLIB
-  { file: 'rcpsp-j30', defaultGap: 0.003, longGap: 0.001, proven: 12 },
+  { file: 'rcpsp-j30', defaultGap: 0, longGap: 0, proven: 14 },
   { file: 'rcpsp-j60', defaultGap: 0.025, longGap: 0.015, proven: 4 },
   // Schwindt 1995, ProGen/max
   { file: 'rcpsp-max', defaultGap: 0.003, longGap: 0.002, proven: 19 },
