@@ -1,6 +1,5 @@
-import { withAnswer } from '../../custom/index.ts';
+import { withAnswer, type RowAnswer } from '../../custom/index.ts';
 import type { Kitchen, Override, Vessel } from '../../kitchen/index.ts';
-import type { Message } from '../../messages/index.ts';
 import type { PlanOptions } from '../../plan/index.ts';
 
 /** What a plan is made of: everything that a change can change. */
@@ -26,7 +25,7 @@ export type Change =
   | {
       readonly kind: 'answer';
       readonly question: string;
-      readonly answer: Message;
+      readonly answer: RowAnswer;
       readonly override: Override;
     }
   /** Covered, or closed up, in place of being purged; nobody said so yet. */

@@ -1,5 +1,10 @@
 import { answerAs } from '../../custom/index.ts';
-import { methodsForFixture, type Kitchen, type MethodId, type Override } from '../../kitchen/index.ts';
+import {
+  methodsForFixture,
+  type Kitchen,
+  type MethodId,
+  type Override,
+} from '../../kitchen/index.ts';
 import type { Plan } from '../../plan/index.ts';
 import type { Change } from './change.ts';
 
@@ -22,7 +27,7 @@ export function answerChanges({ questions }: Plan): readonly Change[] {
     (question.answers ?? []).map((answer) => ({
       kind: 'answer' as const,
       question: question.id,
-      answer: answer.text,
+      answer,
       override: answerAs(question, answer, TRIED),
     })),
   );

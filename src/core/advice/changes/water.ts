@@ -58,9 +58,7 @@ function socketsOf(kitchen: Kitchen) {
   );
   return kitchen.circuits
     .filter(({ id, voltsV }) => voltsV === kitchen.supplyV && (taken.has(id) || !hard.has(id)))
-    .toSorted(
-      (a, b) => Number(taken.has(a.id)) - Number(taken.has(b.id)) || b.ratingA - a.ratingA,
-    )
+    .toSorted((a, b) => Number(taken.has(a.id)) - Number(taken.has(b.id)) || b.ratingA - a.ratingA)
     .slice(0, MOST_CIRCUITS);
 }
 
@@ -92,7 +90,9 @@ export function stoveKettleChanges(
   name: string,
 ): readonly Change[] {
   const lit = new Set(
-    steps.flatMap(({ kind, work }) => (kind === 'glow' && work.on === 'burner' ? [work.burner] : [])),
+    steps.flatMap(({ kind, work }) =>
+      kind === 'glow' && work.on === 'burner' ? [work.burner] : [],
+    ),
   );
   const carries = new Set(kitchen.vessels.map(({ burner }) => burner));
   const burner = burnersOf(kitchen)

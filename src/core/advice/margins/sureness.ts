@@ -47,8 +47,7 @@ function restDaysOf({ days, timetable }: Plan, { parts }: Game, plays: readonly 
     const fromS = (fromWallMs - days.startWallMs) / MS_PER_SECOND;
     if (fromS <= 0 || fromS >= timetable.finishS) return [];
     const before = parts.map(
-      ({ step }) =>
-        !runsThroughRestDays(step) && (timetable.startS[step.id] ?? Infinity) < fromS,
+      ({ step }) => !runsThroughRestDays(step) && (timetable.startS[step.id] ?? Infinity) < fromS,
     );
     if (!before.includes(true)) return [];
     const chance = countOf(plays, ({ toS }) => latest(toS, before) <= fromS + TOUCH_S);

@@ -105,8 +105,7 @@ export function criticalChain(
       all,
       closed,
     );
-    if (hours)
-      links.push({ kind: 'closed', fromS: Math.max(lastS, hours.fromS), toS: hours.toS });
+    if (hours) links.push({ kind: 'closed', fromS: Math.max(lastS, hours.fromS), toS: hours.toS });
   }
   return links.toReversed();
 }

@@ -34,11 +34,7 @@ function decidedBy(
   return longestLinks(chain, steps);
 }
 
-function lateNotices(
-  drafts: readonly StepDraft[],
-  timed: Timed,
-  known: Known,
-): readonly Message[] {
+function lateNotices(drafts: readonly StepDraft[], timed: Timed, known: Known): readonly Message[] {
   const { lateS, certain } = timed;
   if (lateS <= 0) return [];
   const lateH = lateS / SECONDS_PER_HOUR;
