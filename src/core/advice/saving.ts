@@ -9,6 +9,8 @@ export type Saving = {
   readonly endS: number;
   /** A deadline is missed by less, s. */
   readonly lateS: number;
+  /** A deadline that was missed is kept. */
+  readonly inTime: boolean;
   /** From the beginning to the end it is shorter by, s. */
   readonly spanS: number;
   readonly kettles: number;
@@ -33,10 +35,12 @@ export function savingOf(
   const startMs = ({ situation }: typeof before): number => situation.options.startWallMs ?? 0;
   const laterS = (startMs(after) - startMs(before)) / MS_PER_SECOND;
   const spanS = before.plan.timetable.finishS - after.plan.timetable.finishS;
+  const wasLateS = lateS(before.plan, before.situation.options);
+  const isLateS = lateS(after.plan, after.situation.options);
   return {
     endS: spanS - laterS,
-    lateS:
-      lateS(before.plan, before.situation.options) - lateS(after.plan, after.situation.options),
+    lateS: wasLateS - isLateS,
+    inTime: wasLateS > 0 && isLateS === 0,
     spanS,
     kettles: before.plan.totals.kettles.typical - after.plan.totals.kettles.typical,
     kWh: energyKWh(before.plan) - energyKWh(after.plan),
@@ -57,17 +61,17 @@ export function helps(change: Change, saving: Saving): boolean {
   return saving.endS >= LEAST.endS || saving.lateS >= LEAST.endS || alsoSaves(change, saving);
 }
 
+/** What is compared, in whole units, so that what differs by less than a unit is equal. */
+function worths({ lateS: late, endS, kettles, kWh, spanS }: Saving): readonly number[] {
+  const minutes = (lengthS: number): number => Math.round(lengthS / SAME_END_S);
+  return [minutes(late), minutes(endS), kettles, Math.round(kWh / LEAST.kWh), minutes(spanS)];
+}
+
 /** Below 0: the first is worth more. What brings a deadline nearer, then the end, water, energy, hours between. */
 export function compareSavings(a: Saving, b: Saving): number {
-  const grown = (x: number, y: number, leastS: number): number =>
-    Math.abs(x - y) < leastS ? 0 : y - x;
-  return (
-    grown(a.lateS, b.lateS, SAME_END_S) ||
-    grown(a.endS, b.endS, SAME_END_S) ||
-    b.kettles - a.kettles ||
-    grown(a.kWh, b.kWh, LEAST.kWh) ||
-    grown(a.spanS, b.spanS, SAME_END_S)
-  );
+  const [x, y] = [worths(a), worths(b)];
+  const differs = x.findIndex((worth, at) => worth !== y[at]);
+  return (y[differs] ?? 0) - (x[differs] ?? 0);
 }
 
 /** Do two plans end together? */

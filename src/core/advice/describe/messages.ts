@@ -56,8 +56,8 @@ export function changeMessage(change: Change, kitchen: Kitchen): Message {
 }
 
 /** What it saves, in one sentence. */
-export function savingMessage(saving: Saving): Message {
-  return message('advice.saves', saving);
+export function savingMessage({ endS, inTime, spanS, kettles, kWh }: Saving): Message {
+  return message('advice.saves', { endS, inTime, spanS, kettles, kWh });
 }
 
 /** What was tried and saves nothing; none where everything did. */

@@ -3,7 +3,7 @@ import type { Formatter, Message, Section } from '../model/message.ts';
 type Moment = { readonly wallMs: number; readonly zone: string };
 type Saved = {
   readonly endS: number;
-  readonly lateS: number;
+  readonly inTime: boolean;
   readonly spanS: number;
   readonly kettles: number;
   readonly kWh: number;
@@ -27,8 +27,9 @@ function kettlesText(kettles: number, f: Formatter): string {
   return `${f.number(many)} ${word} ${kettles > 0 ? 'fewer' : 'more'}`;
 }
 
-function savedText({ endS, spanS, kettles, kWh }: Saved, f: Formatter): string {
+function savedText({ endS, inTime, spanS, kettles, kWh }: Saved, f: Formatter): string {
   const parts = [
+    ...(inTime ? ['keeps the deadline'] : []),
     ...(endS >= S_MINUTE ? [`ends ${f.duration(endS)} sooner`] : []),
     ...(endS < S_MINUTE && spanS >= S_MINUTE ? [`the same end, ${f.duration(spanS)} shorter`] : []),
     ...(kettles === 0 ? [] : [kettlesText(kettles, f)]),
