@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { surenessOf, triageOf } from '../../../src/core/advice/index.ts';
-import { lateS } from '../../../src/core/advice/in-time.ts';
+import { lateS } from '../../../src/core/advice/due/in-time.ts';
 import { withAnswer } from '../../../src/core/custom/index.ts';
 import { buildPlan } from '../../../src/core/plan/index.ts';
 import { closedUpAs } from '../../../src/core/advice/changes/said.ts';

@@ -1,9 +1,9 @@
 import { message, type Message, type Translator } from '../../messages/index.ts';
 import { criticalChain, longestLinks, type Plan } from '../../plan/index.ts';
-import type { AdviceList } from '../advise.ts';
+import type { AdviceList } from '../trying/advise.ts';
 import { hoursOf } from '../margins/open-hours.ts';
 import type { Sureness } from '../margins/sureness.ts';
-import type { Triage } from '../triage.ts';
+import type { Triage } from '../trying/triage.ts';
 import {
   changeMessage,
   fixtureName,
@@ -27,7 +27,7 @@ export function triageMessages({ kept, closed }: Triage, { kitchen }: Plan): rea
 }
 
 /** What decides the end of a plan, the longest first. */
-export function decidedBy(plan: Plan): readonly Message[] {
+function decidedBy(plan: Plan): readonly Message[] {
   const chain = criticalChain(plan.steps, plan.timetable.startS, hoursOf(plan).work);
   const links = longestLinks(chain, plan.steps);
   return links.length > 0 ? [message('advice.decided', { links })] : [];

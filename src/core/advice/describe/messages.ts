@@ -3,9 +3,9 @@ import type { Kitchen } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import type { Plan } from '../../plan/index.ts';
 import { MS_PER_SECOND } from '../../units/index.ts';
-import type { AdviceList } from '../advise.ts';
+import type { AdviceList } from '../trying/advise.ts';
 import type { Change } from '../changes/change.ts';
-import type { Saving } from '../saving.ts';
+import type { Saving } from '../trying/saving.ts';
 import { SURE, type Sureness } from '../margins/sureness.ts';
 
 const UTC = 'UTC';

@@ -1,10 +1,10 @@
-import { withAnswer } from '../custom/index.ts';
-import type { FixtureKind, Kitchen } from '../kitchen/index.ts';
-import { buildPlan, type Plan } from '../plan/index.ts';
+import { withAnswer } from '../../custom/index.ts';
+import type { FixtureKind, Kitchen } from '../../kitchen/index.ts';
+import { buildPlan, type Plan } from '../../plan/index.ts';
 import type { Planned } from './advise.ts';
-import { closedUpAs, purgedFixtures } from './changes/said.ts';
-import type { Situation } from './changes/change.ts';
-import { lateS } from './in-time.ts';
+import { closedUpAs, purgedFixtures } from '../changes/said.ts';
+import type { Situation } from '../changes/change.ts';
+import { lateS } from '../due/in-time.ts';
 
 /** What can still be done in time, in the order of its worth, and what is closed up for it. */
 export type Triage = {

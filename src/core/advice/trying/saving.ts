@@ -1,7 +1,7 @@
-import { MS_PER_SECOND, SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from '../units/index.ts';
-import type { Plan } from '../plan/index.ts';
-import type { Change, Situation } from './changes/change.ts';
-import { lateS } from './in-time.ts';
+import { MS_PER_SECOND, SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from '../../units/index.ts';
+import type { Plan } from '../../plan/index.ts';
+import type { Change, Situation } from '../changes/change.ts';
+import { lateS } from '../due/in-time.ts';
 
 /** What a change saves of a plan; below 0: it costs that. */
 export type Saving = {

@@ -1,5 +1,5 @@
-import { MS_PER_SECOND } from '../units/index.ts';
-import type { Plan, PlanOptions } from '../plan/index.ts';
+import { MS_PER_SECOND } from '../../units/index.ts';
+import type { Plan, PlanOptions } from '../../plan/index.ts';
 
 /** What must be done by when: all of it, or the purging alone. s after the start of the plan. */
 export type Due = { readonly byS: number; readonly of: 'purge' | 'all' };
@@ -14,7 +14,7 @@ export function dueOf({ days }: Plan, options: PlanOptions): Due | undefined {
 }
 
 /** When what must be done is done, s after the start. */
-export function doneS({ steps, timetable }: Plan, of: Due['of']): number {
+function doneS({ steps, timetable }: Plan, of: Due['of']): number {
   if (of === 'all') return timetable.finishS;
   const ends = steps
     .filter(({ phase }) => phase === 'purge')

@@ -1,11 +1,11 @@
-import { LIMITS } from '../kitchen/index.ts';
-import { buildPlan, type Plan } from '../plan/index.ts';
-import { ScheduleRefusal } from '../schedule/index.ts';
-import { OutOfRangeError } from '../units/index.ts';
-import { withChange, type Change, type ChangeKind, type Situation } from './changes/change.ts';
-import { answerChanges, coverChanges } from './changes/said.ts';
-import { lastHotChanges, startChanges } from './changes/times.ts';
-import { kettleChanges, stoveKettleChanges, urnChanges } from './changes/water.ts';
+import { LIMITS } from '../../kitchen/index.ts';
+import { buildPlan, type Plan } from '../../plan/index.ts';
+import { ScheduleRefusal } from '../../schedule/index.ts';
+import { OutOfRangeError } from '../../units/index.ts';
+import { withChange, type Change, type ChangeKind, type Situation } from '../changes/change.ts';
+import { answerChanges, coverChanges } from '../changes/said.ts';
+import { lastHotChanges, startChanges } from '../changes/times.ts';
+import { kettleChanges, stoveKettleChanges, urnChanges } from '../changes/water.ts';
 import { compareSavings, helps, sameEnd, savingOf, type Saving } from './saving.ts';
 
 /** A change with what it saves. */
@@ -15,7 +15,7 @@ export type Advice = { readonly change: Change; readonly saving: Saving };
 export type Planned = { readonly situation: Situation; readonly plan: Plan };
 
 /** What a household would call the vessels that come to its kitchen. */
-export type VesselNames = { readonly [K in 'kettle' | 'stove-kettle' | 'urn']: string };
+type VesselNames = { readonly [K in 'kettle' | 'stove-kettle' | 'urn']: string };
 
 export type AdviceOptions = {
   readonly names: VesselNames;
@@ -50,7 +50,7 @@ export function changesToTry(
 }
 
 /** A plan with a change; none where no model or no timetable bears it. */
-export function plannedWith(situation: Situation, change: Change): Planned | undefined {
+function plannedWith(situation: Situation, change: Change): Planned | undefined {
   const after = withChange(situation, change);
   try {
     return { situation: after, plan: buildPlan(after.kitchen, after.options) };
