@@ -1,4 +1,4 @@
-import type { Message, Section } from '../../model/message.ts';
+import type { Message, Section } from '../../../model/message.ts';
 
 /** What lies over the run while a person answers, looks up, or tells something. */
 export const dialogs = {
