@@ -93,7 +93,7 @@ export function WhatHelps(props: Props) {
       <Show when={taking.mayUndo()}>
         {(now) => (
           <p class="advice-taken" role="status">
-            {t('advice.taken', { change: changeMessage(now().change, props.plan.kitchen) })}{' '}
+            {t('advice.taken', { change: changeMessage(now().change, props.plan.kitchen) })}
             <Action class="button button--plain" name="undo-advice" onPress={taking.undo}>
               {t('advice.undo')}
             </Action>
@@ -125,7 +125,7 @@ export function WhatHelps(props: Props) {
             <Show when={list().advice.length > FIRST}>
               <details>
                 <summary>{t('advice.more', { many: list().advice.length - FIRST })}</summary>
-                <ol class="advice-list" start={FIRST + 1}>
+                <ol class="advice-list">
                   <For each={list().advice.slice(FIRST)}>{row}</For>
                 </ol>
               </details>
