@@ -21,6 +21,11 @@ function often(chance: number, f: Formatter): string {
   return percent < 1 ? 'hardly ever' : `${f.number(percent)} times in 100`;
 }
 
+/** To the minute: a saving is no measurement. */
+function inMinutes(lengthS: number, f: Formatter): string {
+  return f.duration(Math.round(lengthS / S_MINUTE) * S_MINUTE);
+}
+
 function kettlesText(kettles: number, f: Formatter): string {
   const many = Math.abs(kettles);
   const word = f.plural(many, { one: 'kettle', other: 'kettles' });
@@ -30,8 +35,10 @@ function kettlesText(kettles: number, f: Formatter): string {
 function savedText({ endS, inTime, spanS, kettles, kWh }: Saved, f: Formatter): string {
   const parts = [
     ...(inTime ? ['keeps the deadline'] : []),
-    ...(endS >= S_MINUTE ? [`ends ${f.duration(endS)} sooner`] : []),
-    ...(endS < S_MINUTE && spanS >= S_MINUTE ? [`the same end, ${f.duration(spanS)} shorter`] : []),
+    ...(endS >= S_MINUTE ? [`ends ${inMinutes(endS, f)} sooner`] : []),
+    ...(endS < S_MINUTE && spanS >= S_MINUTE
+      ? [`the same end, ${inMinutes(spanS, f)} shorter`]
+      : []),
     ...(kettles === 0 ? [] : [kettlesText(kettles, f)]),
     ...(Math.abs(kWh) < LEAST_KWH
       ? []
