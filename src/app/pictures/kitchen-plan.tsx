@@ -64,6 +64,7 @@ export function KitchenPlan(props: {
         {(fixture) => (
           <g
             class="kp-fixture"
+            data-fixture={fixture.id}
             classList={{ 'kp-fixture--selected': props.selected === fixture.id }}
             onClick={() => props.onSelect?.(fixture.id)}
           >
