@@ -3,6 +3,7 @@ import type { Cooktop, Fixture, Kitchen, Point } from '../../core/kitchen/index.
 import type { FixturePhase } from '../../core/run/index.ts';
 import { asWritten, message, type Message } from '../../core/messages/index.ts';
 import { say, t } from '../context/language.ts';
+import { BurnerShape } from './burner.tsx';
 import { kitchenFrame, outlineOf, pathOf, wordPointOf, type Frame } from './kitchen-frame.ts';
 import { PhasePatterns } from './phase-patterns.tsx';
 
@@ -171,18 +172,13 @@ function Bowls(props: { frame: Frame; sink: Extract<Fixture, { kind: 'sink' }> }
 export function Burners(props: { frame: Frame; cooktop: Cooktop; lit: readonly string[] }) {
   return (
     <For each={props.cooktop.burners}>
-      {(burner) => {
-        const at = () => props.frame.at(burner.at);
-        const r = () => burner.diameterM * 50;
-        const lit = () => props.lit.includes(burner.id);
-        return (
-          <g class="kp-burner" classList={{ 'kp-burner--lit': lit() }}>
-            <circle cx={at()[0]} cy={at()[1]} r={r()} />
-            <circle cx={at()[0]} cy={at()[1]} r={r() * 0.66} />
-            <circle cx={at()[0]} cy={at()[1]} r={r() * 0.32} />
-          </g>
-        );
-      }}
+      {(burner) => (
+        <BurnerShape
+          burner={burner}
+          at={props.frame.at(burner.at)}
+          lit={props.lit.includes(burner.id)}
+        />
+      )}
     </For>
   );
 }

@@ -18,6 +18,7 @@ import { MainBar, type MainKey } from './main-bar.tsx';
 import { stepCautions } from './step-cautions.ts';
 import { fixtureName, sentenceOf, withRestEnd } from './step-text.ts';
 import { checklistOf } from './ticks.ts';
+import { labelNow } from '../timers/timer-messages.ts';
 
 // The sentence and the button first, the picture right after them.
 const StepPicture = lazy(async () => ({
@@ -148,7 +149,7 @@ function Middle(props: CurrentStepPanelProps & { readonly sayLine: (line: Messag
       <div class="stage-words">
         <Show when={asked()}>{(asks) => <p class="stage-asks">{say(asks())}</p>}</Show>
         <Show when={timer()}>
-          {(c) => <Countdown leftS={c().leftS} label={c().label} over={c().alerting} />}
+          {(c) => <Countdown leftS={c().leftS} label={labelNow(c())} over={c().alerting} />}
         </Show>
         <BurnersTogether view={props.view} step={props.step} send={props.send} />
         <Show when={isPour()}>

@@ -1,4 +1,4 @@
-import { asWritten, message, type Message } from '../../../../core/messages/index.ts';
+import { aheadTold, asWritten, message, type Message } from '../../../../core/messages/index.ts';
 import type { RunView, TimerView } from '../../../../core/run/index.ts';
 import { countdown } from '../../../parts/time/countdown-digits.ts';
 import { fixtureName } from '../step/step-text.ts';
@@ -6,11 +6,16 @@ import { fixtureName } from '../step/step-text.ts';
 /** What a timer counts, and of what: "Rest", of the sink. `name` is absent for what is of no fixture. */
 export type TimerTitle = { readonly label: Message; readonly name?: Message };
 
+/** What a timer counts to: while that lies ahead it is not said to be now. */
+export function labelNow({ role, leftS, label: own }: TimerView, label = own): Message {
+  return role === 'estimate' && leftS > 0 ? aheadTold(label) : label;
+}
+
 /** The label of a timer without the name it may hold, and the name to stand beside it. */
 export function timerTitle(view: RunView, timer: TimerView): TimerTitle {
-  if (timer.of) return timer.of;
+  if (timer.of) return { ...timer.of, label: labelNow(timer, timer.of.label) };
   const name = fixtureName(view, timer.fixture);
-  return { label: timer.label, ...(name !== undefined && { name: asWritten(name) }) };
+  return { label: labelNow(timer), ...(name !== undefined && { name: asWritten(name) }) };
 }
 
 /** The same in one line: "Sink: Rest". */
