@@ -14,19 +14,33 @@ export type Known = {
   readonly told: TimetableOptions & { readonly startWallMs?: number };
 };
 
-function lateNotices({ lateS, certain }: Timed, known: Known): readonly Message[] {
+/** When what is late ends, and the last day of rest that it waits out on the way; nothing without a calendar. */
+function endOf(lateS: number, { calendar, told }: Known, zone: string | undefined) {
+  const deadline = told.purgeByS === undefined ? calendar?.days.deadline : undefined;
+  if (!calendar || !deadline || zone === undefined) return {};
+  const endsWallMs = deadline.atWallMs + lateS * MS_PER_SECOND;
+  const waitedOut = calendar.days.restDays.filter(
+    ({ fromWallMs, toWallMs }) => fromWallMs >= deadline.atWallMs && toWallMs <= endsWallMs,
+  );
+  const after = waitedOut.at(-1)?.name;
+  return { endsWallMs, zone, ...(after && { after }) };
+}
+
+function lateNotices(
+  { lateS, certain }: Timed,
+  known: Known,
+  zone: string | undefined,
+): readonly Message[] {
   if (lateS <= 0) return [];
-  const lateH = lateS / SECONDS_PER_HOUR;
+  const late = { lateH: lateS / SECONDS_PER_HOUR, certain, ...endOf(lateS, known, zone) };
   const deadline = known.told.purgeByS === undefined && known.calendar?.days.deadline;
   if (deadline && deadline.hard) {
     const spareS = (deadline.hard.atWallMs - deadline.atWallMs) / MS_PER_SECOND;
     const key = lateS > spareS ? 'plan.notice.after-candles' : 'plan.notice.after-fourth-hour';
-    return [message(key, { lateH, certain })];
+    return [message(key, late)];
   }
   const isPurge = known.told.purgeByS !== undefined || known.calendar?.purgeByS !== undefined;
-  return [
-    message(isPurge ? 'plan.notice.purge-late' : 'plan.notice.plan-late', { lateH, certain }),
-  ];
+  return [message(isPurge ? 'plan.notice.purge-late' : 'plan.notice.plan-late', late)];
 }
 
 /** What is missing for the calendar, and where to tell it. */
@@ -64,7 +78,7 @@ export function dayNotices(
 ): readonly Message[] {
   const purgeByS = known.told.purgeByS ?? known.calendar?.purgeByS;
   return [
-    ...lateNotices(timed, known),
+    ...lateNotices(timed, known, context.kitchen.place?.zone),
     ...(known.calendar?.notices ?? []),
     ...lastDayNotices(drafts, timed, purgeByS),
     ...unknownNotices(context, known),

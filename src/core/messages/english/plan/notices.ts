@@ -11,6 +11,22 @@ function shareText(percent: number): string {
   return `takes ${Math.abs(whole)} % ${whole > 0 ? 'longer' : 'less time'} than reckoned`;
 }
 
+/** What is late: by how much, and where the calendar is known when it ends and after which day of rest. */
+type Late = {
+  lateH: number;
+  certain: boolean;
+  endsWallMs?: number;
+  zone?: string;
+  after?: Message;
+};
+
+/** "Thursday 22 April 20:33, after the last days of Passover, ". */
+function ends({ endsWallMs, zone, after }: Omit<Late, 'certain'>, f: Formatter): string {
+  if (endsWallMs === undefined || zone === undefined) return '';
+  const moment = f.moment(endsWallMs, zone);
+  return after ? `${moment}, after ${f.say(after)}, ` : `${moment}, `;
+}
+
 /** More names than this are counted, not listed. */
 const MOST_NAMES = 5;
 
@@ -148,14 +164,14 @@ export const notices = {
     'The purge must be over before the fifth hour of the eve of Passover: plan it to end a day earlier.',
   'plan.notice.overnight': ({ step }: { step: Message }, f) =>
     `No working day is long enough for this, so it runs into the night: ${f.say(step)}`,
-  'plan.notice.purge-late': ({ lateH, certain }: { lateH: number; certain: boolean }, f) =>
-    `By this plan purging ends ${f.number(lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: begin earlier; a second kettle, a helper, or covering instead of pouring would shorten it.`,
-  'plan.notice.after-fourth-hour': ({ lateH, certain }: { lateH: number; certain: boolean }, f) =>
-    `By this plan purging ends ${f.number(lateH, 1)} h too late, and yet before candle lighting${certain ? '; no other order of work would keep the hour' : ''}. Water then needs more care: ask first. Or begin earlier; a second kettle, a helper, or covering instead of pouring would shorten it.`,
-  'plan.notice.after-candles': ({ lateH, certain }: { lateH: number; certain: boolean }, f) =>
-    `By this plan purging ends ${f.number(lateH, 1)} h too late, after candle lighting, when nothing is purged any more${certain ? '; no other order of work would keep it' : ''}. Begin earlier, or choose what to close up: cleaned, covered and kept out of use over Passover.`,
-  'plan.notice.plan-late': ({ lateH, certain }: { lateH: number; certain: boolean }, f) =>
-    `This plan ends ${f.number(lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: a second kettle, a helper, or covering instead of pouring would shorten it.`,
+  'plan.notice.purge-late': ({ certain, ...late }: Late, f) =>
+    `By this plan purging ends ${ends(late, f)}${f.number(late.lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: begin earlier; a second kettle, a helper, or covering instead of pouring would shorten it.`,
+  'plan.notice.after-fourth-hour': ({ certain, ...late }: Late, f) =>
+    `By this plan purging ends ${ends(late, f)}${f.number(late.lateH, 1)} h too late, and yet before candle lighting${certain ? '; no other order of work would keep the hour' : ''}. Water then needs more care: ask first. Or begin earlier; a second kettle, a helper, or covering instead of pouring would shorten it.`,
+  'plan.notice.after-candles': ({ certain, ...late }: Late, f) =>
+    `By this plan purging ends ${ends(late, f)}${f.number(late.lateH, 1)} h too late, after candle lighting, when nothing is purged any more${certain ? '; no other order of work would keep it' : ''}. Begin earlier, or choose what to close up: cleaned, covered and kept out of use over Passover.`,
+  'plan.notice.plan-late': ({ certain, ...late }: Late, f) =>
+    `This plan ends ${ends(late, f)}${f.number(late.lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: a second kettle, a helper, or covering instead of pouring would shorten it.`,
   'plan.notice.days-unknown': ({ place, start }: { place: boolean; start: boolean }) => {
     const missing = [
       ...(place ? [] : ['where the kitchen is (latitude, longitude, time zone, Israel or not)']),
