@@ -81,7 +81,7 @@ function HearingCheck(props: {
   const [played, setPlayed] = createSignal<'not-yet' | 'played' | 'failed'>('not-yet');
   /** The light beside it says what is true now; a play that failed may have been mended since, and one that began may have been stopped. */
   const mute = () => props.sound === 'blocked' || props.sound === 'touch-to-arm';
-  const tells = () => {
+  const tells = (): 'run.start.hearing.blocked' | 'run.start.hearing.ready-now' | undefined => {
     if (played() === 'not-yet' || props.heard) return undefined;
     if (mute()) return 'run.start.hearing.blocked';
     return played() === 'failed' ? 'run.start.hearing.ready-now' : undefined;

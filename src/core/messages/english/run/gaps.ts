@@ -49,6 +49,15 @@ export const gaps = {
 
   'run.timer.over-at': ({ label, when }: { label: Message; when: Message }, f) =>
     `${f.say(label)}: until ${f.say(when)}`,
+  'run.days.free': ({ from, until }: { from: Message; until: Message }, f) =>
+    `Hands are free from ${f.say(from)} to ${f.say(until)}.`,
+  'run.days.free-now': ({ until }: { until: Message }, f) =>
+    `Hands are free now, to ${f.say(until)}.`,
+  'run.days.all-over': ({ at }: { at: Message }, f) => `All is expected to be over ${f.say(at)}.`,
+  'run.days.at.today': ({ wallMs, zone }: Clock, f) => `today ${f.clock(wallMs, zone)}`,
+  'run.days.at.tonight': ({ wallMs, zone }: Clock, f) => `tonight ${f.clock(wallMs, zone)}`,
+  'run.days.at.tomorrow': ({ wallMs, zone }: Clock, f) => `tomorrow ${f.clock(wallMs, zone)}`,
+  'run.days.at.weekday': ({ wallMs, zone }: Clock, f) => f.moment(wallMs, zone),
   'run.days.by-itself': 'What runs by itself',
   'run.days.until': 'Until when',
   'run.days.wait': ({ label, names }: { label: Message; names: readonly Message[] }, f) =>
