@@ -25,6 +25,13 @@ describe('the overview of rests', () => {
       await screen.resize(width, height);
       await screen.picture(`free/busy-${width}`);
       expect(await screen.widthPx()).toBeLessThanOrEqual(width);
+      const [line, stop] = [
+        await free.boundingBox(),
+        await screen.page.locator('dialog[open] .stop-corner--over').boundingBox(),
+      ];
+      if (!line || !stop) throw new Error('The line or Stop is not on the screen.');
+      const isUnderStop = line.x + line.width > stop.x && line.y < stop.y + stop.height;
+      expect({ width, isUnderStop }).toEqual({ width, isUnderStop: false });
     }
     await screen.closeDialog();
     await screen.actUntil({ isQuiet: true });

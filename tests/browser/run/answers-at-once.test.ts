@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { t } from '../support/language.ts';
+import { aheadTold, message } from '../../../src/core/messages/index.ts';
+import { say, t } from '../support/language.ts';
 import { onTablet } from '../support/on-tablet.ts';
 import { pause, type Screen } from '../support/screen.ts';
 import { storedEntries } from '../support/stored-run.ts';
@@ -90,7 +91,7 @@ describe('a clock of what is expected', () => {
   it('never says now while it lies ahead', async () => {
     await screen.actUntil({ stage: 'boil', action: 'confirm' }, 1500);
     const label = screen.page.locator('.stage .countdown-label');
-    expect(await label.innerText()).toBe(t('steps.boil.expect', { isAhead: true }));
+    expect(await label.innerText()).toBe(say(aheadTold(message('steps.boil.expect'))));
     await screen.picture('answers/boil-ahead');
     expect(on.screen).toBe(screen);
   });

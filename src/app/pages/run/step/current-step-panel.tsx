@@ -16,9 +16,8 @@ import { likelyFaults } from './likely-faults.ts';
 import { leadTimer, mainAction } from './main-action.ts';
 import { MainBar, type MainKey } from './main-bar.tsx';
 import { stepCautions } from './step-cautions.ts';
-import { fixtureName, sentenceOf, withRestEnd } from './step-text.ts';
+import { fixtureName, labelNow, sentenceOf, withRestEnd } from './step-text.ts';
 import { checklistOf } from './ticks.ts';
-import { labelNow } from '../timers/timer-messages.ts';
 
 // The sentence and the button first, the picture right after them.
 const StepPicture = lazy(async () => ({

@@ -1,15 +1,10 @@
-import { aheadTold, asWritten, message, type Message } from '../../../../core/messages/index.ts';
+import { asWritten, message, type Message } from '../../../../core/messages/index.ts';
 import type { RunView, TimerView } from '../../../../core/run/index.ts';
 import { countdown } from '../../../parts/time/countdown-digits.ts';
-import { fixtureName } from '../step/step-text.ts';
+import { fixtureName, labelNow } from '../step/step-text.ts';
 
 /** What a timer counts, and of what: "Rest", of the sink. `name` is absent for what is of no fixture. */
 export type TimerTitle = { readonly label: Message; readonly name?: Message };
-
-/** What a timer counts to: while that lies ahead it is not said to be now. */
-export function labelNow({ role, leftS, label: own }: TimerView, label = own): Message {
-  return role === 'estimate' && leftS > 0 ? aheadTold(label) : label;
-}
 
 /** The label of a timer without the name it may hold, and the name to stand beside it. */
 export function timerTitle(view: RunView, timer: TimerView): TimerTitle {
