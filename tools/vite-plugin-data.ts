@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Plugin } from 'vite';
 
 /** Where a number of a row is from, field by field; `source`, of the row as a whole, is read by the page. */
@@ -33,11 +34,23 @@ export function withoutRemarks(json: string, ofSources: boolean): string {
   return JSON.stringify(bare);
 }
 
-/** The tables of shared/ are bundled without their remarks. */
+/** The text of a kitchen file without the white space that is for its readers alone. */
+export function withoutLayout(json: string): string {
+  return JSON.stringify(JSON.parse(json));
+}
+
+/** The tables of shared/ are bundled without their remarks, the demo kitchens in one line each. */
 export function dataPlugin(): Plugin {
   return {
     name: 'glowpour-data',
     enforce: 'pre',
+    load: {
+      filter: { id: /\/demo-kitchens\/[^?]*\.kitchen\.json\?raw$/ },
+      handler: (id) => {
+        const text = withoutLayout(readFileSync(id.slice(0, -'?raw'.length), 'utf8'));
+        return `export default ${JSON.stringify(text)};`;
+      },
+    },
     transform: {
       filter: { id: /\/shared\/[^?]*\.json$/ },
       handler: (code, id) => withoutRemarks(code, id.includes('/shared/sources/')),

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { ORIGINS, withoutRemarks } from '../../tools/vite-plugin-data.ts';
+import { ORIGINS, withoutLayout, withoutRemarks } from '../../tools/vite-plugin-data.ts';
 
 const SRC = join(import.meta.dirname, '../../src');
 
@@ -34,5 +34,14 @@ describe('tables in the bundle', () => {
     expect(files.length).toBeGreaterThan(500);
     const all = files.map((file) => readFileSync(join(SRC, file), 'utf8')).join('\n');
     expect(ORIGINS.filter((origin) => all.includes(origin))).toEqual([]);
+  });
+});
+
+describe('demo kitchens in the bundle', () => {
+  it('say the same in one line', () => {
+    const text = readFileSync(join(SRC, '../demo-kitchens/hall.kitchen.json'), 'utf8');
+    const bundled = withoutLayout(text);
+    expect(JSON.parse(bundled)).toEqual(JSON.parse(text));
+    expect(bundled.length).toBeLessThan(0.75 * text.length);
   });
 });

@@ -9,7 +9,9 @@ import {
 import type { Fixture, Kitchen } from '../../core/kitchen/index.ts';
 
 /** One unit of the drawing is a centimetre; y grows downwards, so the plan is mirrored top to bottom. */
-const CM_PER_M = 100;
+export const CM_PER_M = 100;
+/** Round the drawing, cm. */
+const MARGIN_CM = 14;
 
 export type Frame = {
   readonly viewBox: string;
@@ -23,7 +25,7 @@ export function outlineOf(fixture: Fixture): Polygon | undefined {
 }
 
 /** A frame round polygons, with a margin in centimetres. */
-export function frameOf(polygons: readonly Polygon[], marginCm = 14): Frame {
+export function frameOf(polygons: readonly Polygon[], marginCm = MARGIN_CM): Frame {
   const points = polygons.flat();
   if (points.length === 0) return { viewBox: '0 0 1 1', widthCm: 1, heightCm: 1, at: () => [0, 0] };
   const xs = points.map((p) => p[0]);
@@ -56,15 +58,15 @@ const OFF_CENTRE_COST = 0.2;
 const IN_FRONT_M = 0.14;
 
 /**
- * Where a word about a polygon stands best: inside it, outside what lies on
- * top, far from every edge and near the middle.
+ * Where a word about a polygon may stand, the best first: inside it, outside
+ * what lies on top, far from every edge and near the middle; at last in front
+ * of it, and behind it.
  */
-export function wordPointOf(polygon: Polygon, onTop: readonly Polygon[]): Point {
+function wordPoints(polygon: Polygon, onTop: readonly Polygon[]): readonly Point[] {
   const box = boundingBox(polygon);
   const middle: Point = [(box.xMinM + box.xMaxM) / 2, (box.yMinM + box.yMaxM) / 2];
   const edges = [polygon, ...onTop].flatMap(edgesOf);
-  let best: Point = [middle[0], box.yMinM - IN_FRONT_M];
-  let bestScore = -Infinity;
+  const scored: { readonly point: Point; readonly score: number }[] = [];
   for (let i = 1; i < TRIES; i += 1)
     for (let j = 1; j < TRIES; j += 1) {
       const point: Point = [
@@ -74,11 +76,80 @@ export function wordPointOf(polygon: Polygon, onTop: readonly Polygon[]): Point 
       if (!pointInPolygon(point, polygon) || onTop.some((o) => pointInPolygon(point, o))) continue;
       const roomM = Math.min(...edges.map(([a, b]) => distanceToEdgeM(point, a, b)));
       const offM = Math.hypot(point[0] - middle[0], point[1] - middle[1]);
-      const score = roomM - OFF_CENTRE_COST * offM;
-      if (score > bestScore) {
-        best = point;
-        bestScore = score;
-      }
+      scored.push({ point, score: roomM - OFF_CENTRE_COST * offM });
     }
-  return best;
+  return [
+    ...scored.toSorted((a, b) => b.score - a.score).map(({ point }) => point),
+    [middle[0], box.yMinM - IN_FRONT_M],
+    [middle[0], box.yMaxM + IN_FRONT_M],
+  ];
+}
+
+/** A word about a fixture, and what it is about. */
+export type WordOn = {
+  readonly id: string;
+  readonly text: string;
+  readonly polygon: Polygon;
+  readonly onTop: readonly Polygon[];
+};
+
+/** Where a word stands, and how high its letters are, m. */
+export type PlacedWord = { readonly at: Point; readonly sizeM: number };
+
+/** Left, top, right and bottom of a word in the drawing, cm. */
+type WordBox = readonly [number, number, number, number];
+
+/** The share of the places of a fixture that are as good as its best. */
+const GOOD_SHARE = 0.3;
+/** Width of a bold letter, its share of the size; wide enough for most words. */
+const LETTER_WIDTH = 0.62;
+const LINE_HEIGHT = 1.32;
+/** A word that finds no place is tried smaller, then left out: its pattern and the list say it too. */
+const SHRINKS = [1, 0.85, 0.7] as const;
+
+/**
+ * A place for each word so that no two overlap and none leaves the picture:
+ * what has the fewest places goes first. `sizeM`: the usual size, m. A word
+ * for which there is no place is not in the answer.
+ */
+export function placeWords(
+  words: readonly WordOn[],
+  sizeM: number,
+  frame: Frame,
+): Readonly<Record<string, PlacedWord>> {
+  const taken: WordBox[] = [];
+  const placed: Record<string, PlacedWord> = {};
+  const ranked = words
+    .filter(({ text }) => text !== '')
+    .map((word) => ({ ...word, points: wordPoints(word.polygon, word.onTop) }))
+    .toSorted((a, b) => a.points.length - b.points.length);
+  for (const { id, text, points } of ranked) {
+    const boxAt = (point: Point, size: number): WordBox => {
+      const [x, y] = frame.at(point);
+      const halfWidth = (text.length * size * LETTER_WIDTH * CM_PER_M) / 2;
+      const halfHeight = (size * LINE_HEIGHT * CM_PER_M) / 2;
+      return [x - halfWidth, y - halfHeight, x + halfWidth, y + halfHeight];
+    };
+    const isFree = (box: WordBox): boolean =>
+      liesIn(frame, box) && taken.every((other) => !boxesMeet(box, other));
+    // Smaller in a good place goes before large where it could be about a neighbour.
+    const good = points.slice(0, Math.ceil(points.length * GOOD_SHARE));
+    const tries = [good, points].flatMap((among) =>
+      SHRINKS.flatMap((shrink) => among.map((at) => ({ at, sizeM: sizeM * shrink }))),
+    );
+    const found = tries.find(({ at, sizeM: size }) => isFree(boxAt(at, size)));
+    if (!found) continue;
+    taken.push(boxAt(found.at, found.sizeM));
+    placed[id] = found;
+  }
+  return placed;
+}
+
+function liesIn({ widthCm, heightCm }: Frame, [left, top, right, bottom]: WordBox): boolean {
+  const isWithin = left >= -MARGIN_CM && right <= widthCm + MARGIN_CM && top >= -MARGIN_CM;
+  return isWithin && bottom <= heightCm + 2 * MARGIN_CM;
+}
+
+function boxesMeet(a: WordBox, b: WordBox): boolean {
+  return a[0] < b[2] && b[0] < a[2] && a[1] < b[3] && b[1] < a[3];
 }

@@ -1,9 +1,18 @@
 import { createMemo, createUniqueId, For, Show } from 'solid-js';
-import type { Cooktop, Fixture, Kitchen, Point } from '../../core/kitchen/index.ts';
+import type { Cooktop, Fixture, Kitchen } from '../../core/kitchen/index.ts';
 import type { FixturePhase } from '../../core/run/index.ts';
 import { asWritten, message, type Message } from '../../core/messages/index.ts';
 import { say, t } from '../context/language.ts';
-import { kitchenFrame, outlineOf, pathOf, wordPointOf, type Frame } from './kitchen-frame.ts';
+import { BurnerShape } from './burner.tsx';
+import {
+  CM_PER_M,
+  kitchenFrame,
+  outlineOf,
+  pathOf,
+  placeWords,
+  type Frame,
+  type PlacedWord,
+} from './kitchen-frame.ts';
 import { PhasePatterns } from './phase-patterns.tsx';
 
 /** Drawn bottom up: counters and tables first, what is set into them on top. */
@@ -21,14 +30,20 @@ export function inDrawOrder(fixtures: readonly Fixture[]): readonly Fixture[] {
     .toSorted((a, b) => (DRAW_ORDER[a.kind] ?? 3) - (DRAW_ORDER[b.kind] ?? 3));
 }
 
-/** A word stands clear of whatever is drawn on top of its fixture. */
-export function wordPointsOf(drawn: readonly Fixture[]): Readonly<Record<string, Point>> {
-  return Object.fromEntries(
-    drawn.map((fixture, i) => {
-      const onTop = drawn.slice(i + 1).map((other) => outlineOf(other) ?? []);
-      return [fixture.id, wordPointOf(outlineOf(fixture) ?? [], onTop)];
-    }),
-  );
+/** Words about fixtures, each clear of the others and of whatever is drawn on top of its fixture. */
+export function wordsOf(
+  drawn: readonly Fixture[],
+  textOf: (fixture: Fixture) => string,
+  sizeCm: number,
+  frame: Frame,
+): Readonly<Record<string, PlacedWord>> {
+  const words = drawn.map((fixture, i) => ({
+    id: fixture.id,
+    text: textOf(fixture),
+    polygon: outlineOf(fixture) ?? [],
+    onTop: drawn.slice(i + 1).map((other) => outlineOf(other) ?? []),
+  }));
+  return placeWords(words, sizeCm / CM_PER_M, frame);
 }
 
 /** The kitchen from above. Phase is a fill pattern and a word; colour only helps. */
@@ -44,8 +59,14 @@ export function KitchenPlan(props: {
   const ids = createUniqueId();
   const frame = createMemo(() => kitchenFrame(props.kitchen));
   const drawn = createMemo(() => inDrawOrder(props.kitchen.fixtures));
-  const wordPoints = createMemo(() => wordPointsOf(drawn()));
   const phaseOf = (id: string): FixturePhase => props.phases?.[id] ?? 'untouched';
+  const textOf = (fixture: Fixture): string => {
+    const word = props.phases ? phaseWord(phaseOf(fixture.id)) : kindWord(fixture);
+    return word ? say(word) : '';
+  };
+  const words = createMemo(() =>
+    wordsOf(drawn(), textOf, frame().widthCm * WORD_SHARE_OF_WIDTH[props.size ?? 'full'], frame()),
+  );
   const inWords = (fixture: Fixture): Message => {
     const phase = phaseWord(phaseOf(fixture.id));
     return phase
@@ -64,6 +85,7 @@ export function KitchenPlan(props: {
         {(fixture) => (
           <g
             class="kp-fixture"
+            data-fixture={fixture.id}
             classList={{ 'kp-fixture--selected': props.selected === fixture.id }}
             onClick={() => props.onSelect?.(fixture.id)}
           >
@@ -82,14 +104,7 @@ export function KitchenPlan(props: {
         )}
       </For>
       <For each={drawn()}>
-        {(fixture) => (
-          <PhaseWord
-            frame={frame()}
-            at={wordPoints()[fixture.id] ?? [0, 0]}
-            word={props.phases ? phaseWord(phaseOf(fixture.id)) : kindWord(fixture)}
-            size={props.size ?? 'full'}
-          />
-        )}
+        {(fixture) => <Word frame={frame()} word={words()[fixture.id]} text={textOf(fixture)} />}
       </For>
     </svg>
   );
@@ -170,18 +185,13 @@ function Bowls(props: { frame: Frame; sink: Extract<Fixture, { kind: 'sink' }> }
 export function Burners(props: { frame: Frame; cooktop: Cooktop; lit: readonly string[] }) {
   return (
     <For each={props.cooktop.burners}>
-      {(burner) => {
-        const at = () => props.frame.at(burner.at);
-        const r = () => burner.diameterM * 50;
-        const lit = () => props.lit.includes(burner.id);
-        return (
-          <g class="kp-burner" classList={{ 'kp-burner--lit': lit() }}>
-            <circle cx={at()[0]} cy={at()[1]} r={r()} />
-            <circle cx={at()[0]} cy={at()[1]} r={r() * 0.66} />
-            <circle cx={at()[0]} cy={at()[1]} r={r() * 0.32} />
-          </g>
-        );
-      }}
+      {(burner) => (
+        <BurnerShape
+          burner={burner}
+          at={props.frame.at(burner.at)}
+          lit={props.lit.includes(burner.id)}
+        />
+      )}
     </For>
   );
 }
@@ -198,25 +208,21 @@ function phaseWord(phase: FixturePhase): Message | undefined {
 /** Text grows with the drawing, so that a hall reads as well as a flat. */
 const WORD_SHARE_OF_WIDTH = { full: 1 / 34, small: 1 / 19 } as const;
 
-function PhaseWord(props: {
-  frame: Frame;
-  at: Point;
-  word: Message | undefined;
-  size: 'full' | 'small';
-}) {
-  const at = () => props.frame.at(props.at);
+/** One word of the picture, where it has a place. */
+export function Word(props: { frame: Frame; word: PlacedWord | undefined; text: string }) {
   return (
     <Show when={props.word}>
       {(word) => (
         <text
           class="kp-word"
-          x={at()[0]}
-          y={at()[1]}
+          aria-hidden="true"
+          x={props.frame.at(word().at)[0]}
+          y={props.frame.at(word().at)[1]}
           text-anchor="middle"
           dominant-baseline="central"
-          font-size={String(props.frame.widthCm * WORD_SHARE_OF_WIDTH[props.size])}
+          font-size={String(word().sizeM * CM_PER_M)}
         >
-          {say(word())}
+          {props.text}
         </text>
       )}
     </Show>

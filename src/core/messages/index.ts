@@ -3,6 +3,7 @@ export type * from './model/traits.ts';
 export {
   asWritten,
   message,
+  aheadTold,
   untilTold,
   type MessageKey,
   type ParamArgs,

@@ -77,6 +77,7 @@ export function RunPage(props: RunPageProps) {
                     view={props.view}
                     nowMs={props.nowMs}
                     playTest={props.playTest}
+                    sound={props.lights.sound}
                     kept={props.kept}
                     send={props.send}
                   />

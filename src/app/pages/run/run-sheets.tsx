@@ -40,6 +40,7 @@ export function RunSheets(props: RunSheetsProps) {
       <Match when={props.open.kind === 'happened'}>
         <SomethingHappened
           view={props.view}
+          nowMs={props.nowMs}
           step={step()}
           send={props.send}
           onClose={props.onClose}

@@ -5,8 +5,10 @@ import { say, t } from '../../context/language.ts';
 import { wallZone } from '../../context/zone.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { OtherZone } from '../../parts/time/other-zone.tsx';
+import type { SoundLight } from './lights.tsx';
 
 type StartScreenProps = {
+  readonly sound: SoundLight;
   readonly view: RunView;
   readonly nowMs: number;
   readonly playTest: () => Promise<boolean>;
@@ -45,6 +47,7 @@ export function StartScreen(props: StartScreenProps) {
       </ul>
       <HearingCheck
         playTest={props.playTest}
+        sound={props.sound}
         heard={heard()}
         onHeard={() => setHeard(true)}
         deaf={deaf()}
@@ -69,12 +72,20 @@ export function StartScreen(props: StartScreenProps) {
 /** The alarm, played from where it will be heard; or a person's word that the screen is watched instead. */
 function HearingCheck(props: {
   playTest: () => Promise<boolean>;
+  sound: SoundLight;
   heard: boolean;
   onHeard: () => void;
   deaf: boolean;
   onDeaf: (deaf: boolean) => void;
 }) {
   const [played, setPlayed] = createSignal<'not-yet' | 'played' | 'failed'>('not-yet');
+  /** The light beside it says what is true now; a play that failed may have been mended since, and one that began may have been stopped. */
+  const mute = () => props.sound === 'blocked' || props.sound === 'touch-to-arm';
+  const tells = (): 'run.start.hearing.blocked' | 'run.start.hearing.ready-now' | undefined => {
+    if (played() === 'not-yet' || props.heard) return undefined;
+    if (mute()) return 'run.start.hearing.blocked';
+    return played() === 'failed' ? 'run.start.hearing.ready-now' : undefined;
+  };
   const play = async () => setPlayed((await props.playTest()) ? 'played' : 'failed');
   return (
     <section class="hearing" aria-label={t('run.start.hearing')}>
@@ -96,9 +107,7 @@ function HearingCheck(props: {
           <strong>{t('run.start.hearing.done')}</strong>
         </Show>
       </div>
-      <Show when={played() === 'failed'}>
-        <p data-key="run.start.hearing.blocked">{t('run.start.hearing.blocked')}</p>
-      </Show>
+      <Show when={tells()}>{(key) => <p data-key={key()}>{t(key())}</p>}</Show>
       <Show when={!props.heard && played() !== 'not-yet'}>
         <label class="check">
           <input

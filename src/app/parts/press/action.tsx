@@ -1,5 +1,6 @@
-import { type JSX, onCleanup } from 'solid-js';
-import { isDeliberate, type Touch } from './press.ts';
+import { createSignal, type JSX, onCleanup } from 'solid-js';
+import { t } from '../../context/language.ts';
+import { noPress, type Touch } from './press.ts';
 import { useSwitchedOff } from './switched-off.ts';
 
 const fingersDown = new Set<number>();
@@ -28,6 +29,9 @@ type Contact = {
   heightPx: number;
 };
 
+/** How long a button says why it did not take a touch, ms. */
+const HINT_MS = 2500;
+
 /** A button that water cannot press. Keyboard, pedal and mouse work as ever. */
 export function Action(props: {
   class?: string;
@@ -45,7 +49,13 @@ export function Action(props: {
   let down: Contact | undefined;
   let refuseNext = false;
   let settle: ReturnType<typeof setTimeout> | undefined;
-  onCleanup(() => clearTimeout(settle));
+  /** Why the last touch was no press, in words on the button for a while. */
+  const [hint, setHint] = createSignal<string>();
+  let unsay: ReturnType<typeof setTimeout> | undefined;
+  onCleanup(() => {
+    clearTimeout(settle);
+    clearTimeout(unsay);
+  });
 
   const onPointerDown = (event: PointerEvent) => {
     down = {
@@ -74,7 +84,12 @@ export function Action(props: {
       movedPx: Math.hypot(event.clientX - down.x, event.clientY - down.y),
     };
     down = undefined;
-    refuseNext = !isDeliberate(touch);
+    const lacks = noPress(touch);
+    refuseNext = lacks !== undefined;
+    // Who slides pulls the page along, and has pressed nothing.
+    setHint(lacks && lacks !== 'slide' && !disabled() ? t(`common.press.${lacks}`) : undefined);
+    clearTimeout(unsay);
+    unsay = setTimeout(() => setHint(undefined), HINT_MS);
     clearTimeout(settle);
     settle = setTimeout(() => (refuseNext = false), 400);
   };
@@ -94,6 +109,7 @@ export function Action(props: {
       data-action={props.name}
       aria-label={props.label}
       aria-pressed={props.pressed}
+      data-hint={hint()}
       onKeyDown={(event) => {
         // A foot that rests on its pedal presses once, not again and again.
         if (event.repeat && event.key === 'Enter') event.preventDefault();

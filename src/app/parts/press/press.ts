@@ -24,13 +24,20 @@ const WIDEST_TOUCH_PX = 190;
 const THINNEST_TOUCH_PX = 6;
 const FARTHEST_SLIP_PX = 40;
 
+/** Why a touch is no press: too short for a finger, not of one fingertip, or a slide over the glass. */
+export type NoPress = 'short' | 'no-fingertip' | 'slide';
+
+/** What a touch lacks to be a person's press; undefined: it is one. */
+export function noPress(touch: Touch): NoPress | undefined {
+  if (touch.pointerType !== 'touch') return undefined;
+  const size = Math.max(touch.widthPx, touch.heightPx);
+  const isThin = size > 1 && size < THINNEST_TOUCH_PX;
+  if (touch.touchesAtOnce > 1 || size > WIDEST_TOUCH_PX || isThin) return 'no-fingertip';
+  if (touch.movedPx > FARTHEST_SLIP_PX) return 'slide';
+  return touch.heldMs < SHORTEST_PRESS_MS ? 'short' : undefined;
+}
+
 /** True when the touch is a person's press. */
 export function isDeliberate(touch: Touch): boolean {
-  if (touch.pointerType !== 'touch') return true;
-  const size = Math.max(touch.widthPx, touch.heightPx);
-  if (touch.touchesAtOnce > 1) return false;
-  if (touch.heldMs < SHORTEST_PRESS_MS) return false;
-  if (size > WIDEST_TOUCH_PX) return false;
-  if (size > 1 && size < THINNEST_TOUCH_PX) return false;
-  return touch.movedPx <= FARTHEST_SLIP_PX;
+  return noPress(touch) === undefined;
 }

@@ -72,6 +72,9 @@ export const common = {
   'common.countdown.unit.hours': 'h',
   'common.countdown.unit.minutes': 'min',
 
+  'common.press.short': 'Press a little longer',
+  'common.press.no-fingertip': 'Press with one fingertip',
+
   'common.resource.hands': 'Hands',
   'common.resource.burners-lit': 'Burners lit',
   'common.resource.watch': 'Eyes',

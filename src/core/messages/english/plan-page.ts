@@ -39,7 +39,7 @@ export const planPage = {
   'plan-page.facts.whole': 'From start to end',
   'plan-page.facts.hands': 'Your hands busy',
   'plan-page.facts.boils-at': 'Water boils here at',
-  'plan-page.facts.kettles': 'Kettles',
+  'plan-page.facts.kettles': 'Kettlefuls',
   'plan-page.facts.hot-water': 'Boiling water',
   'plan-page.facts.electricity': 'Electricity',
   'plan-page.facts.electricity-and-gas': 'Electricity and gas',
@@ -57,7 +57,7 @@ export const planPage = {
   'plan-page.begin.region': 'When the work begins',
   'plan-page.begin': 'Begin',
   'plan-page.begin.zone': ({ zone }: { zone: string }) =>
-    `By the clock in ${zone.replaceAll('_', ' ')}`,
+    `By the clock in ${(zone.split('/').at(-1) ?? zone).replaceAll('_', ' ')}`,
   'plan-page.begin.tell-place':
     'Tell under Kitchen where it is, and the plan goes round Sabbaths and festivals.',
   'plan-page.begin.inside': (

@@ -33,6 +33,11 @@ export function untilTold({ key, params }: Message, until: Message): Message {
   return { key, params: { ...params, until } };
 }
 
+/** The label of what is expected, while it still lies ahead; one that says the same before and after stays as it is. */
+export function aheadTold({ key, params }: Message): Message {
+  return { key, params: { ...params, isAhead: true } };
+}
+
 /** What a person wrote, shown as it is: a name, a note, a reason, an answer of the household's rabbi. */
 export function asWritten(text: string): Message {
   return message('common.as-written', { text });

@@ -16,6 +16,18 @@ export type Known = {
   readonly told: TimetableOptions & { readonly startWallMs?: number };
 };
 
+/** When what is late ends, and the last day of rest that it waits out on the way; nothing without a calendar. */
+function endOf(lateS: number, { calendar, told }: Known, zone: string | undefined) {
+  const deadline = told.purgeByS === undefined ? calendar?.days.deadline : undefined;
+  if (!calendar || !deadline || zone === undefined) return {};
+  const endsWallMs = deadline.atWallMs + lateS * MS_PER_SECOND;
+  const waitedOut = calendar.days.restDays.filter(
+    ({ fromWallMs, toWallMs }) => fromWallMs >= deadline.atWallMs && toWallMs <= endsWallMs,
+  );
+  const after = waitedOut.at(-1)?.name;
+  return { endsWallMs, zone, ...(after && { after }) };
+}
+
 /** What decides that end, the longest first: often a rest, which no helper shortens. */
 function decidedBy(
   drafts: readonly StepDraft[],
@@ -34,12 +46,22 @@ function decidedBy(
   return longestLinks(chain, steps);
 }
 
-function lateNotices(drafts: readonly StepDraft[], timed: Timed, known: Known): readonly Message[] {
+function lateNotices(
+  drafts: readonly StepDraft[],
+  timed: Timed,
+  known: Known,
+  zone: string | undefined,
+): readonly Message[] {
   const { lateS, certain } = timed;
   if (lateS <= 0) return [];
   const lateH = lateS / SECONDS_PER_HOUR;
   const isPurge = known.told.purgeByS !== undefined || known.calendar?.purgeByS !== undefined;
-  const late = { lateH, certain, decidedBy: decidedBy(drafts, timed, known, isPurge) };
+  const late = {
+    lateH,
+    certain,
+    decidedBy: decidedBy(drafts, timed, known, isPurge),
+    ...endOf(lateS, known, zone),
+  };
   const deadline = known.told.purgeByS === undefined && known.calendar?.days.deadline;
   if (deadline && deadline.hard) {
     const spareS = (deadline.hard.atWallMs - deadline.atWallMs) / MS_PER_SECOND;
@@ -84,7 +106,7 @@ export function dayNotices(
 ): readonly Message[] {
   const purgeByS = known.told.purgeByS ?? known.calendar?.purgeByS;
   return [
-    ...lateNotices(drafts, timed, known),
+    ...lateNotices(drafts, timed, known, context.kitchen.place?.zone),
     ...(known.calendar?.notices ?? []),
     ...lastDayNotices(drafts, timed, purgeByS),
     ...unknownNotices(context, known),

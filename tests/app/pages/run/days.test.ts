@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { dayOf, runsUntil, workAhead } from '../../../../src/app/pages/run/timers/days.ts';
+import {
+  dayOf,
+  freeHours,
+  runsUntil,
+  workAhead,
+} from '../../../../src/app/pages/run/timers/days.ts';
 import { followZone } from '../../../../src/app/context/zone.ts';
 import { asWritten } from '../../../../src/core/messages/index.ts';
 import type { TimerView } from '../../../../src/core/run/index.ts';
@@ -49,6 +54,17 @@ describe('days when only timers run', () => {
     expect(rests.length).toBeGreaterThan(0);
     const lastS = Math.max(...rests.map(({ leftS }) => leftS));
     expect(runsUntil(tablet.view, nowMs).at(-1)?.untilMs).toBe(nowMs + lastS * 1000);
+  });
+
+  it('tell from when to when hands are free, in one line', () => {
+    const tablet = resting(smallPlan);
+    const nowMs = tablet.readings().wallMs;
+    const said = inEnglish.say(freeHours(tablet.view, nowMs));
+    expect(said).toMatch(/^Hands are free (now,|from .*\d\d:\d\d) to .*\d\d:\d\d\.$/);
+    const over = tablet.view.steps.map((one) => ({ ...one, status: 'settled' as const }));
+    expect(inEnglish.say(freeHours({ ...tablet.view, steps: over }, nowMs))).toMatch(
+      /^All is expected to be over .*\d\d:\d\d\.$/,
+    );
   });
 
   it('tell what ends together in one line, what is alike under one word', () => {

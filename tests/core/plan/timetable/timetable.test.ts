@@ -41,6 +41,22 @@ describe('the timetable', () => {
     );
   });
 
+  it('says at what hour a late plan ends, and after which festival, so that a jump by a day explains itself', () => {
+    const hall = kitchenOf('hall');
+    const late = (people: number, startWallMs: number): string =>
+      buildPlan({ ...hall, household: { ...hall.household, people } }, { startWallMs })
+        .notices.map(inEnglish.say)
+        .find((text) => text.startsWith('By this plan purging ends')) ?? 'kept';
+    const before = late(2, Date.parse('2027-04-20T05:00:00Z'));
+    expect(before).toMatch(
+      /^By this plan purging ends Wednesday 21 April \d\d:\d\d, \d+\.\d h too late/,
+    );
+    expect(before).not.toContain('after Passover');
+    expect(late(2, Date.parse('2027-04-20T12:00:00Z'))).toMatch(
+      /^By this plan purging ends Friday 23 April \d\d:\d\d, after Passover, \d+\.\d h too late/,
+    );
+  });
+
   it('says nothing of a deadline that is kept', () => {
     const keys = noticeKeys(buildPlan(flat, { deadlineS: 72 * H_S }));
     expect(keys).not.toContain('plan.notice.plan-late');

@@ -8,7 +8,7 @@ import {
 } from '../../../../core/kitchen/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { pathOf, type Frame } from '../../../pictures/kitchen-frame.ts';
-import { Burners, FixtureShape, kindWord, wordPointsOf } from '../../../pictures/kitchen-plan.tsx';
+import { Burners, FixtureShape, kindWord, Word, wordsOf } from '../../../pictures/kitchen-plan.tsx';
 import { quantity } from '../survey/inputs/quantities.ts';
 import { WallEdges } from './handles.tsx';
 import { roomOf } from './view.ts';
@@ -38,25 +38,11 @@ export function Words(props: {
   frame: Frame;
   fontCm: number;
 }) {
-  const points = createMemo(() => wordPointsOf(props.drawn));
+  const text = (fixture: Fixture) => (fixture.id === props.but ? '' : wordOf(fixture));
+  const words = createMemo(() => wordsOf(props.drawn, text, props.fontCm, props.frame));
   return (
     <For each={props.drawn}>
-      {(fixture) => {
-        const at = () => props.frame.at(points()[fixture.id] ?? [0, 0]);
-        return (
-          <text
-            class="kp-word"
-            aria-hidden="true"
-            x={at()[0]}
-            y={at()[1]}
-            text-anchor="middle"
-            dominant-baseline="central"
-            font-size={String(props.fontCm)}
-          >
-            {fixture.id === props.but ? '' : wordOf(fixture)}
-          </text>
-        );
-      }}
+      {(fixture) => <Word frame={props.frame} word={words()[fixture.id]} text={text(fixture)} />}
     </For>
   );
 }

@@ -1,11 +1,12 @@
 import { createSignal, For, Match, Show, Switch } from 'solid-js';
 import { asWritten, type Message } from '../../../../core/messages/index.ts';
-import type { FaultKind, FaultPolicy, VesselUnit } from '../../../../core/plan/index.ts';
+import type { FaultKind, FaultPolicy } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { SignalWord } from '../../../parts/signal-word.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
+import { Used } from './used.tsx';
 
 /** Where a person is in danger; below them stands what is wrong with the work. */
 const DANGERS: readonly FaultKind[] = ['fire', 'gas-smell', 'co-alarm', 'unwell'];
@@ -18,6 +19,7 @@ type Part = 'menu' | 'used' | 'skip' | 'note';
 
 type HappenedProps = {
   readonly view: RunView;
+  readonly nowMs: number;
   readonly step: StepView | undefined;
   readonly send: (request: Request) => void;
   readonly onClose: () => void;
@@ -32,19 +34,25 @@ type PartProps = HappenedProps & {
 /** Faults, fixtures used, skips and notes: everything that is not the plan, one tap away. */
 export function SomethingHappened(props: HappenedProps) {
   const [part, setPart] = createSignal<Part>('menu');
+  const worded = () => {
+    const now = part();
+    return now === 'skip' || now === 'note' ? now : undefined;
+  };
   const done = (request: Request) => {
     props.send(request);
     props.onClose();
   };
   return (
     <Sheet label={t('run.happened')} onClose={props.onClose}>
-      <h2>{t('run.happened')}</h2>
-      <Show
-        when={part() === 'menu'}
-        fallback={<Told {...props} part={part()} onPart={setPart} done={done} />}
-      >
-        <Menu {...props} onPart={setPart} done={done} />
-      </Show>
+      <h2>{t(part() === 'used' ? 'run.happened.used' : 'run.happened')}</h2>
+      <Switch fallback={<Menu {...props} onPart={setPart} done={done} />}>
+        <Match when={part() === 'used'}>
+          <Used {...props} onBack={() => setPart('menu')} />
+        </Match>
+        <Match when={worded()}>
+          {(which) => <Told {...props} part={which()} onPart={setPart} done={done} />}
+        </Match>
+      </Switch>
     </Sheet>
   );
 }
@@ -138,79 +146,46 @@ function titleOf({ steps }: RunView, id: string): Message {
   return steps.find(({ step }) => step.id === id)?.step.title ?? asWritten(id);
 }
 
-/** Kettles of the plan, purged by it or not. */
-function vesselsOf(view: RunView): readonly VesselUnit[] {
-  const vessels = view.plan.steps.flatMap(({ work }) =>
-    work.on === 'vessel' || work.on === 'kettle' ? [work.vessel] : [],
-  );
-  return vessels.filter(({ id }, at) => vessels.findIndex((one) => one.id === id) === at);
-}
-
-/** What needs a person's own words first. */
-function Told(props: PartProps & { readonly part: Part }) {
+/** What needs a person's own words: asked for when it is pressed without. */
+function Told(props: PartProps & { readonly part: 'skip' | 'note' }) {
   const [text, setText] = createSignal('');
-  const words = () => text().trim();
-  const Used = (used: { id: string; name: string | undefined }) => (
-    <Action
-      class="button"
-      name={`used-${used.id}`}
-      disabled={words() === ''}
-      onPress={() => props.done({ kind: 'report-recheck', fixture: used.id, text: words() })}
-    >
-      {used.name}
-    </Action>
-  );
-  const fixtureName = (id: string) =>
-    props.view.plan.kitchen.fixtures.find((one) => one.id === id)?.name;
+  const [lacks, setLacks] = createSignal(false);
+  let input: HTMLInputElement | undefined;
+  const tell = () => {
+    const words = text().trim();
+    if (words === '') {
+      setLacks(true);
+      input?.focus();
+      return;
+    }
+    if (props.part === 'note') props.done({ kind: 'note', text: words });
+    else if (props.step) props.done({ kind: 'skip-step', step: props.step.step.id, reason: words });
+  };
   return (
     <>
       <label class="field">
         <span>{t(props.part === 'skip' ? 'run.happened.skip.why' : 'run.happened.what')}</span>
         <input
+          ref={(element) => (input = element)}
           name="what"
           value={text()}
           onInput={(event) => setText(event.currentTarget.value)}
           maxLength={300}
         />
       </label>
-      <Show when={props.part === 'used'}>
-        <p class="quiet">{t('run.happened.used.about')}</p>
-        <div class="fault-list">
-          <For each={props.view.plan.methods}>
-            {({ fixture }) => <Used id={fixture} name={fixtureName(fixture)} />}
-          </For>
-          <For each={vesselsOf(props.view)}>
-            {({ id, name }) => <Used id={id} name={say(name)} />}
-          </For>
-        </div>
+      <Show when={lacks() && text().trim() === ''}>
+        <p class="refusal" role="alert">
+          {t('run.happened.words-first')}
+        </p>
       </Show>
       <div class="button-row">
-        <Switch>
-          <Match when={props.part === 'skip' && props.step}>
-            {(step) => (
-              <Action
-                class="button button--ember"
-                name="skip-step"
-                disabled={words() === ''}
-                onPress={() =>
-                  props.done({ kind: 'skip-step', step: step().step.id, reason: words() })
-                }
-              >
-                {t('run.happened.skip.press')}
-              </Action>
-            )}
-          </Match>
-          <Match when={props.part === 'note'}>
-            <Action
-              class="button button--ember"
-              name="keep-note"
-              disabled={words() === ''}
-              onPress={() => props.done({ kind: 'note', text: words() })}
-            >
-              {t('run.happened.note.press')}
-            </Action>
-          </Match>
-        </Switch>
+        <Action
+          class="button button--ember"
+          name={props.part === 'skip' ? 'skip-step' : 'keep-note'}
+          onPress={tell}
+        >
+          {t(`run.happened.${props.part}.press`)}
+        </Action>
         <Action class="button button--plain" name="back" onPress={() => props.onPart('menu')}>
           {t('run.back')}
         </Action>

@@ -16,7 +16,7 @@ import { likelyFaults } from './likely-faults.ts';
 import { leadTimer, mainAction } from './main-action.ts';
 import { MainBar, type MainKey } from './main-bar.tsx';
 import { stepCautions } from './step-cautions.ts';
-import { fixtureName, sentenceOf, withRestEnd } from './step-text.ts';
+import { fixtureName, labelNow, sentenceOf, withRestEnd } from './step-text.ts';
 import { checklistOf } from './ticks.ts';
 
 // The sentence and the button first, the picture right after them.
@@ -148,7 +148,7 @@ function Middle(props: CurrentStepPanelProps & { readonly sayLine: (line: Messag
       <div class="stage-words">
         <Show when={asked()}>{(asks) => <p class="stage-asks">{say(asks())}</p>}</Show>
         <Show when={timer()}>
-          {(c) => <Countdown leftS={c().leftS} label={c().label} over={c().alerting} />}
+          {(c) => <Countdown leftS={c().leftS} label={labelNow(c())} over={c().alerting} />}
         </Show>
         <BurnersTogether view={props.view} step={props.step} send={props.send} />
         <Show when={isPour()}>

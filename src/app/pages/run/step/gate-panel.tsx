@@ -38,6 +38,9 @@ export function GatePanel(props: {
         {say(props.gate.gate.ask)}
       </p>
       <p class="gate-say">{say(props.gate.gate.say)}</p>
+      <Show when={props.gate.value === 'no'}>
+        <p class="gate-waits">{t('run.gate.no')}</p>
+      </Show>
       <Show when={props.gate.settlesInS > 0 && props.gate.value === 'yes'}>
         <p class="gate-say">{t('run.gate.settles', { left: countdown(props.gate.settlesInS) })}</p>
       </Show>

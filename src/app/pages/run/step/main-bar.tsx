@@ -52,8 +52,8 @@ export function MainBar(props: MainBarProps) {
   const settled = (then: () => void) => () => {
     if (performance.now() - changedAtMs() >= soonestMs()) then();
   };
-  const yes = (g: GateView) =>
-    props.send({ kind: 'answer-gate', gate: g.gate.id, scopeKey: g.scopeKey, answer: 'yes' });
+  const answer = (g: GateView, is: 'yes' | 'no') =>
+    props.send({ kind: 'answer-gate', gate: g.gate.id, scopeKey: g.scopeKey, answer: is });
   const doIt = () => {
     const [line] = lines();
     if (ticking() && line) return tick(props.step, [line]);
@@ -90,13 +90,22 @@ export function MainBar(props: MainBarProps) {
       </Show>
       <Show when={gate()}>
         {(g) => (
-          <Action
-            class="main-action main-action--gate"
-            name="answer-gate"
-            onPress={settled(() => yes(g()))}
-          >
-            {t('run.action.yes')}
-          </Action>
+          <div class="gate-answers">
+            <Action
+              class="main-action main-action--gate"
+              name="answer-gate"
+              onPress={settled(() => answer(g(), 'yes'))}
+            >
+              {t('run.action.yes')}
+            </Action>
+            <Action
+              class="main-action main-action--meanwhile"
+              name="answer-gate-no"
+              onPress={settled(() => answer(g(), 'no'))}
+            >
+              {t('run.action.no')}
+            </Action>
+          </div>
         )}
       </Show>
       <Show when={wait()}>

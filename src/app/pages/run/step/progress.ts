@@ -1,11 +1,13 @@
 import type { RunView, StepView } from '../../../../core/run/index.ts';
 
-/** Burners that are lit or hot now, by id. */
+/** Burners that are lit or hot now, by id; one that is still to be lit is not. */
 export function hotBurners(view: RunView): readonly string[] {
   return view.steps
     .filter(
-      (s) =>
-        s.step.picture?.kind === 'burner' && ['active', 'checking', 'unwinding'].includes(s.status),
+      ({ status, step, stage }) =>
+        step.picture?.kind === 'burner' &&
+        (status === 'unwinding' ||
+          ((status === 'active' || status === 'checking') && step.stages[stage]?.role !== 'light')),
     )
     .map((s) => (s.step.picture?.kind === 'burner' ? s.step.picture.burner : ''));
 }

@@ -1,5 +1,5 @@
-import { untilTold, type Message } from '../../../../core/messages/index.ts';
-import type { RunView, StepView } from '../../../../core/run/index.ts';
+import { aheadTold, untilTold, type Message } from '../../../../core/messages/index.ts';
+import type { RunView, StepView, TimerView } from '../../../../core/run/index.ts';
 import { MS_PER_SECOND } from '../../../../core/units/index.ts';
 import { when } from '../../../parts/time/when.ts';
 
@@ -8,6 +8,11 @@ export function sentenceOf(step: StepView): Message {
   const begun = step.status === 'active' || step.status === 'checking';
   const stage = begun ? step.step.stages[step.stage] : undefined;
   return (stage ?? step.step).title;
+}
+
+/** What a timer counts to: while that lies ahead it is not said to be now. */
+export function labelNow({ role, leftS, label: own }: TimerView, label = own): Message {
+  return role === 'estimate' && leftS > 0 ? aheadTold(label) : label;
 }
 
 /** Name of a fixture, as the kitchen has it; undefined for what is of no fixture. */

@@ -6,7 +6,7 @@ import { say, t } from '../../../context/language.ts';
 import { wallZone } from '../../../context/zone.ts';
 import { OtherZone } from '../../../parts/time/other-zone.tsx';
 import { when } from '../../../parts/time/when.ts';
-import { type DayOfWork, runsUntil, workAhead } from './days.ts';
+import { type DayOfWork, freeHours, runsUntil, workAhead } from './days.ts';
 
 /** More lines than this a day are counted, not listed. */
 const MOST_LINES = 6;
@@ -18,6 +18,7 @@ export function DaysView(props: { view: RunView; nowMs: number }) {
   const waits = () => runsUntil(props.view, props.nowMs);
   return (
     <div class="days">
+      <p class="days-free">{say(freeHours(props.view, minuteMs()))}</p>
       <OtherZone nowMs={props.nowMs} />
       <Show when={waits().length > 0}>
         <section aria-label={t('run.days.by-itself')}>

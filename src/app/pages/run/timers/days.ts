@@ -64,15 +64,63 @@ export type DayOfWork = { readonly when: Message; readonly work: readonly WorkAh
 const EVENING_HOUR = 18;
 const NIGHT_ENDS_HOUR = 4;
 
-/** "Today", "Tonight", "Tomorrow", or the day's name, by the clock on the kitchen's wall. */
-export function dayOf(atMs: number, nowMs: number): Message {
+/** Which of the days ahead it is, by the clock on the kitchen's wall; a night lasts until it ends. */
+function dayKind(atMs: number, nowMs: number): 'today' | 'tonight' | 'tomorrow' | 'weekday' {
   const zone = wallZone();
   const at = wallTime(atMs, zone);
   const daysOn = dayNumber(at) - dayNumber(wallTime(nowMs, zone));
-  if (daysOn === 0) return message(at.hour < EVENING_HOUR ? 'run.days.today' : 'run.days.tonight');
-  if (daysOn === 1)
-    return message(at.hour < NIGHT_ENDS_HOUR ? 'run.days.tonight' : 'run.days.tomorrow');
-  return message('run.days.weekday', { wallMs: atMs, zone });
+  if (daysOn === 0) return at.hour < EVENING_HOUR ? 'today' : 'tonight';
+  if (daysOn === 1) return at.hour < NIGHT_ENDS_HOUR ? 'tonight' : 'tomorrow';
+  return 'weekday';
+}
+
+/** "Today", "Tonight", "Tomorrow", or the day's name. */
+export function dayOf(atMs: number, nowMs: number): Message {
+  const kind = dayKind(atMs, nowMs);
+  return kind === 'weekday'
+    ? message('run.days.weekday', { wallMs: atMs, zone: wallZone() })
+    : message(`run.days.${kind}`);
+}
+
+/** "tonight 22:10", inside a sentence. */
+function hourOf(atMs: number, nowMs: number): Message {
+  const at = { wallMs: atMs, zone: wallZone() };
+  return message(`run.days.at.${dayKind(atMs, nowMs)}`, at);
+}
+
+/** Hands with nothing to do for this long are free to eat, sleep or go out, ms. */
+const FREE_MS = 4 * 60 * MS_PER_MINUTE;
+
+/**
+ * When one can go to bed: the next hours in which nothing is expected of
+ * hands, by the timetable where the plan has a start (it knows nights, and that
+ * hands do one thing at a time); or when all is over. Where work can begin
+ * before the timetable has it, and yet not soon, the hour is that.
+ */
+export function freeHours(view: RunView, nowMs: number): Message {
+  const start = view.plan.days?.startWallMs;
+  const soonest = expectedTimes(view, nowMs);
+  const planned =
+    start === undefined ? soonest : expectedTimes(view, nowMs, { timetableMs: start });
+  const busy = view.steps
+    .filter(({ step, status }) => step.attention !== 'none' && status !== 'settled')
+    .flatMap(({ step: { id } }) => {
+      const time = planned.get(id);
+      return time ? [{ ...time, soonestMs: soonest.get(id)?.startMs ?? time.startMs }] : [];
+    })
+    .toSorted((a, b) => a.startMs - b.startMs);
+  let fromMs = nowMs;
+  for (const [i, { startMs, endMs }] of busy.entries()) {
+    if (startMs - fromMs >= FREE_MS) {
+      const canMs = Math.min(...busy.slice(i).map(({ soonestMs }) => soonestMs));
+      const until = hourOf(canMs - fromMs >= FREE_MS ? Math.min(canMs, startMs) : startMs, nowMs);
+      return fromMs - nowMs < MS_PER_MINUTE
+        ? message('run.days.free-now', { until })
+        : message('run.days.free', { from: hourOf(fromMs, nowMs), until });
+    }
+    fromMs = Math.max(fromMs, endMs);
+  }
+  return message('run.days.all-over', { at: hourOf(fromMs, nowMs) });
 }
 
 /** Under which heading it stands: what the engine lets begin now, what it will when hands are free, and later days. */

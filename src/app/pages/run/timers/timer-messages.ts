@@ -1,16 +1,16 @@
 import { asWritten, message, type Message } from '../../../../core/messages/index.ts';
 import type { RunView, TimerView } from '../../../../core/run/index.ts';
 import { countdown } from '../../../parts/time/countdown-digits.ts';
-import { fixtureName } from '../step/step-text.ts';
+import { fixtureName, labelNow } from '../step/step-text.ts';
 
 /** What a timer counts, and of what: "Rest", of the sink. `name` is absent for what is of no fixture. */
 export type TimerTitle = { readonly label: Message; readonly name?: Message };
 
 /** The label of a timer without the name it may hold, and the name to stand beside it. */
 export function timerTitle(view: RunView, timer: TimerView): TimerTitle {
-  if (timer.of) return timer.of;
+  if (timer.of) return { ...timer.of, label: labelNow(timer, timer.of.label) };
   const name = fixtureName(view, timer.fixture);
-  return { label: timer.label, ...(name !== undefined && { name: asWritten(name) }) };
+  return { label: labelNow(timer), ...(name !== undefined && { name: asWritten(name) }) };
 }
 
 /** The same in one line: "Sink: Rest". */

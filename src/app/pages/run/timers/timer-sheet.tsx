@@ -137,8 +137,9 @@ function Used(props: {
     props.onDone({ kind: 'report-recheck', fixture: props.fixture, text: text().trim() });
   return (
     <>
+      <p>{t('run.timer.used.about')}</p>
       <label class="field">
-        <span>{t('run.timer.used.what')}</span>
+        <span>{t('run.used.words')}</span>
         <input
           name="what"
           value={text()}
@@ -147,12 +148,7 @@ function Used(props: {
         />
       </label>
       <div class="button-row">
-        <Action
-          class="button button--ember"
-          name="rest-again"
-          disabled={text().trim() === ''}
-          onPress={report}
-        >
+        <Action class="button button--ember" name="rest-again" onPress={report}>
           {t('run.timer.used.press')}
         </Action>
         <Action class="button button--plain" name="back" onPress={props.onBack}>

@@ -1,9 +1,9 @@
-import { createEffect, createSignal, onCleanup, untrack } from 'solid-js';
+import { createEffect, createMemo, createSignal, onCleanup, untrack } from 'solid-js';
 import { message, type Message } from '../../../../core/messages/index.ts';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
 import type { Speech } from '../../../../host/speech/index.ts';
-import { say, translator } from '../../../context/language.ts';
-import { NOTHING_TOLD, promptAgain, promptOf } from './prompts.ts';
+import { loadLater, say, translator } from '../../../context/language.ts';
+import type { Told } from './prompts.ts';
 
 /** Whether prompts can be spoken, and what to say about it; undefined: they are off. */
 export type VoiceState = { readonly speaks: boolean; readonly tells: Message } | undefined;
@@ -16,13 +16,16 @@ type VoiceOptions = {
   readonly open: () => Promise<Speech>;
 };
 
+type Prompts = typeof import('./prompts.ts');
+
 const SILENT = (tells: Message): VoiceState => ({ speaks: false, tells });
 
 /** Speaks what is new on the screen while it is switched on; nothing twice, nothing each second. */
 export function createVoice({ on, view, step, open }: VoiceOptions) {
   const [state, setState] = createSignal<VoiceState>();
   let speech: Speech | undefined;
-  let told = NOTHING_TOLD;
+  let prompts: Prompts | undefined;
+  let told: Told | undefined;
 
   const speak = (lines: readonly Message[]): void => {
     if (lines.length > 0) void speech?.say(lines.map(say).join(' '), translator().language);
@@ -30,7 +33,12 @@ export function createVoice({ on, view, step, open }: VoiceOptions) {
   const ready = async (language: string): Promise<void> => {
     setState(SILENT(message('run.choices.voice.asking')));
     try {
-      speech ??= await open();
+      // What is spoken comes with the voice: most runs are silent.
+      [prompts, speech] = await Promise.all([
+        import('./prompts.ts'),
+        speech ?? open(),
+        loadLater(['run-later']),
+      ]);
       const can = await speech.canSpeak(language);
       if (!untrack(on)) return;
       setState(
@@ -43,18 +51,19 @@ export function createVoice({ on, view, step, open }: VoiceOptions) {
       setState(SILENT(message('run.choices.voice.failed', { why })));
     }
   };
+  // The language alone: sentences that come later are no reason to ask the device again.
+  const language = createMemo(() => translator().language);
   createEffect(() => {
-    const { language } = translator();
-    if (on()) void ready(language);
+    if (on()) void ready(language());
     else {
       speech?.hush();
-      told = NOTHING_TOLD;
+      told = undefined;
       setState(undefined);
     }
   });
   createEffect(() => {
-    if (!state()?.speaks) return;
-    const next = promptOf(told, view(), step());
+    if (!state()?.speaks || !prompts) return;
+    const next = prompts.promptOf(told ?? prompts.NOTHING_TOLD, view(), step());
     told = next.told;
     untrack(() => speak(next.says));
   });
@@ -62,7 +71,7 @@ export function createVoice({ on, view, step, open }: VoiceOptions) {
   return {
     state,
     again(): void {
-      if (state()?.speaks) speak(promptAgain(view(), step()));
+      if (state()?.speaks && prompts) speak(prompts.promptAgain(view(), step()));
     },
   };
 }

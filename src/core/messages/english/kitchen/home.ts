@@ -4,7 +4,7 @@ type Name = { name: string };
 
 /** The kitchens of this tablet, and the one that is open from above. */
 export const home = {
-  'kitchen.welcome': 'Purge a kitchen, step by step, without losing a clock.',
+  'kitchen.welcome': 'Make a kitchen kosher, or ready for Passover, step by step.',
   'kitchen.welcome.about':
     'Glowpour plans the cleaning, the 24-hour rests, the boiling-water pours and the burners brought to glow, for the kitchen in front of you, and leads you through them on this tablet.',
   'kitchen.welcome.no-ruling':
@@ -53,7 +53,7 @@ export const home = {
 
   'kitchen.choices.why': 'Why',
   'kitchen.choices.custom': 'Custom',
-  'kitchen.choices.lanes': 'Lanes of a pour',
+  'kitchen.choices.lanes': 'Direction of pouring',
   'kitchen.choices.pour-until': 'Pour until',
   'kitchen.choices.people': 'People working',
   'kitchen.purpose.new-kitchen': 'New kitchen',

@@ -11,6 +11,27 @@ function shareText(percent: number): string {
   return `takes ${Math.abs(whole)} % ${whole > 0 ? 'longer' : 'less time'} than reckoned`;
 }
 
+/** What is late: by how much, and where the calendar is known when it ends and after which day of rest. */
+type Late = {
+  lateH: number;
+  certain: boolean;
+  endsWallMs?: number;
+  zone?: string;
+  after?: Message;
+  /** What decides its end; plans of before do not say what. */
+  decidedBy?: readonly Message[];
+};
+
+/** "Thursday 22 April 20:33, after the last days of Passover, ". */
+function ends(
+  { endsWallMs, zone, after }: Pick<Late, 'endsWallMs' | 'zone' | 'after'>,
+  f: Formatter,
+): string {
+  if (endsWallMs === undefined || zone === undefined) return '';
+  const moment = f.moment(endsWallMs, zone);
+  return after ? `${moment}, after ${f.say(after)}, ` : `${moment}, `;
+}
+
 /** More names than this are counted, not listed. */
 const MOST_NAMES = 5;
 
@@ -25,13 +46,6 @@ type EveHours = {
   readonly fourthWallMs: number;
   readonly candlesWallMs: number;
   readonly zone: string;
-};
-
-/** What is late, and what decides its end; plans of before do not say what. */
-type Late = {
-  readonly lateH: number;
-  readonly certain: boolean;
-  readonly decidedBy?: readonly Message[];
 };
 
 function bottleneck(decidedBy: Late['decidedBy'], f: Formatter): string {
@@ -160,14 +174,14 @@ export const notices = {
     'The purge must be over before the fifth hour of the eve of Passover: plan it to end a day earlier.',
   'plan.notice.overnight': ({ step }: { step: Message }, f) =>
     `No working day is long enough for this, so it runs into the night: ${f.say(step)}`,
-  'plan.notice.purge-late': ({ lateH, certain, decidedBy }: Late, f) =>
-    `By this plan purging ends ${f.number(lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}.${bottleneck(decidedBy, f)}`,
-  'plan.notice.after-fourth-hour': ({ lateH, certain, decidedBy }: Late, f) =>
-    `By this plan purging ends ${f.number(lateH, 1)} h too late, and yet before candle lighting${certain ? '; no other order of work would keep the hour' : ''}. Water then needs more care: ask first.${bottleneck(decidedBy, f)}`,
-  'plan.notice.after-candles': ({ lateH, certain, decidedBy }: Late, f) =>
-    `By this plan purging ends ${f.number(lateH, 1)} h too late, after candle lighting, when nothing is purged any more${certain ? '; no other order of work would keep it' : ''}. Begin earlier, or choose what to close up: cleaned, covered and kept out of use over Passover.${bottleneck(decidedBy, f)}`,
-  'plan.notice.plan-late': ({ lateH, certain, decidedBy }: Late, f) =>
-    `This plan ends ${f.number(lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}.${bottleneck(decidedBy, f)}`,
+  'plan.notice.purge-late': ({ certain, decidedBy, ...late }: Late, f) =>
+    `By this plan purging ends ${ends(late, f)}${f.number(late.lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}.${bottleneck(decidedBy, f)}`,
+  'plan.notice.after-fourth-hour': ({ certain, decidedBy, ...late }: Late, f) =>
+    `By this plan purging ends ${ends(late, f)}${f.number(late.lateH, 1)} h too late, and yet before candle lighting${certain ? '; no other order of work would keep the hour' : ''}. Water then needs more care: ask first.${bottleneck(decidedBy, f)}`,
+  'plan.notice.after-candles': ({ certain, decidedBy, ...late }: Late, f) =>
+    `By this plan purging ends ${ends(late, f)}${f.number(late.lateH, 1)} h too late, after candle lighting, when nothing is purged any more${certain ? '; no other order of work would keep it' : ''}. Begin earlier, or choose what to close up: cleaned, covered and kept out of use over Passover.${bottleneck(decidedBy, f)}`,
+  'plan.notice.plan-late': ({ certain, decidedBy, ...late }: Late, f) =>
+    `This plan ends ${ends(late, f)}${f.number(late.lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}.${bottleneck(decidedBy, f)}`,
   'plan.chain.step': ({ step, lengthS }: { step: Message; lengthS: number }, f) =>
     `${f.say(step).replace(/\.$/, '')} (${f.duration(lengthS)})`,
   'plan.chain.by-itself': ({ step, lengthS }: { step: Message; lengthS: number }, f) =>

@@ -24,6 +24,7 @@ export const runEnds = {
   'run.start.hearing.done': 'Heard.',
   'run.start.hearing.blocked':
     'The browser blocked the sound. Raise the volume, turn off silent mode, and play it again.',
+  'run.start.hearing.ready-now': 'Now the sound is ready: play it again.',
   'run.start.hearing.deaf':
     'I cannot hear it; I will watch the screen instead (written into the record)',
   'run.start.hearing.deaf-note': 'Started without a heard sound: alerts are watched on the screen.',

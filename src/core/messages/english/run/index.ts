@@ -4,15 +4,13 @@ import { recovery } from './recovery.ts';
 import { step } from './step.ts';
 import { stop } from './stop.ts';
 import { timers } from './timers.ts';
-import { voice } from './voice.ts';
 
-/** The run page: the step in hand, timers, what lies over them, what is spoken. */
+/** The run page: the step in hand, timers, what stops it. */
 export const run = {
   ...page,
   ...step,
   ...timers,
   ...stop,
   ...recovery,
-  ...voice,
   ...pictures,
 };

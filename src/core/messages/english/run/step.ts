@@ -25,6 +25,8 @@ export const step = {
   'run.action.again': 'Do it again',
   'run.action.again.reason': 'It was stopped or failed before.',
   'run.action.yes': 'Yes, it is so',
+  'run.action.no': 'No',
+  'run.gate.no': 'Then it waits. See to it first; when it is so, press yes.',
   'run.action.not-yet': 'Not yet',
   'run.action.waiting': 'Waiting',
   'run.action.timer-ends': 'The clock ends this by itself; you will be called.',

@@ -20,8 +20,4 @@ export const timers = {
     `came due ${f.say(ago)} ago, while nobody could be told`,
   'run.timer.due-in-rest-day': ({ day, ago }: { day: Message; ago: Message }, f) =>
     `came due during ${f.say(day)}, ${f.say(ago)} ago`,
-  'run.timer.over-at': ({ label, when }: { label: Message; when: Message }, f) =>
-    `${f.say(label)}: until ${f.say(when)}`,
-  'run.timer.over': ({ when, leftS }: { when: Message; leftS: number }, f) =>
-    `Until ${f.say(when)}, ${f.duration(leftS)} more.`,
 } satisfies Section;

@@ -1,5 +1,7 @@
 import type { Section } from '../../model/message.ts';
 
+/** `isAhead`: what is expected has not come yet. */
+type Ahead = { isAhead?: boolean };
 type BurnerName = { burner: string };
 type OvenName = { oven: string };
 type BurnerHeld = { burner: string; cooktop: string; lengthS: number };
@@ -42,7 +44,8 @@ export const heat = {
   'steps.glow.may-stay-dark':
     'This one may never redden bare: it senses the pan, or it gets too little voltage. Look in the dark. If it stays dark, say that it does not glow.',
   'steps.glow.warm-up-say': 'It glows',
-  'steps.glow.expect': 'Glows about now',
+  'steps.glow.expect': ({ isAhead }: Ahead) =>
+    isAhead ? 'Until it glows (expected)' : 'Glows about now',
   'steps.glow.limit': 'It should have glowed by now',
   'steps.glow.hold': 'Let it glow without a break.',
   'steps.glow.hold-highest': 'Keep it at its highest without a break.',
@@ -92,7 +95,8 @@ export const heat = {
   'steps.oven.warm-up': 'Wait until it has reached its highest heat.',
   'steps.oven.warm-up-say': 'It is at its highest',
   'steps.oven.warm-up-ask': 'Did the oven stay on?',
-  'steps.oven.expect': 'At its highest about now',
+  'steps.oven.expect': ({ isAhead }: Ahead) =>
+    isAhead ? 'Until it is at its highest (expected)' : 'At its highest about now',
   'steps.oven.hold': 'Keep it at its highest without a break.',
   'steps.oven.hold-detail': 'If the power or the flame fails, the time begins again.',
   'steps.oven.hold-ask': 'Did the oven stay on without a break?',

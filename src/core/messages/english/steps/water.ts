@@ -1,6 +1,8 @@
 import type { Message, Section } from '../../model/message.ts';
 import { lower } from './lower.ts';
 
+/** `isAhead`: what is expected has not come yet. */
+type Ahead = { isAhead?: boolean };
 type OfKettles = { kettle: number; of: number; fixture: string };
 type Vessel = { vessel: Message };
 type BurnerVessel = { burner: string; vessel: Message };
@@ -39,7 +41,8 @@ export const water = {
     `Turn the ${burner} burner off as you lift it, straight off the boil, and pour at once.`,
   'steps.boil.say': 'It boils',
   'steps.boil.ask': 'Did the kettle come to a rolling boil, and is the water still hot?',
-  'steps.boil.expect': 'Boils about now',
+  'steps.boil.expect': ({ isAhead }: Ahead) =>
+    isAhead ? 'Until it boils (expected)' : 'Boils about now',
 
   'steps.boil-over.title': ({ vessel }: Vessel, f) => `Purge the ${lower(f.say(vessel))} itself.`,
   'steps.boil-over.overflow-on-burner': ({ burner }: { burner: string }) =>
@@ -102,7 +105,8 @@ export const water = {
   'steps.pour.stone': 'With long tongs, move the hot stone along in the stream, over every spot.',
   'steps.pour.say': 'Poured',
   'steps.pour.ask': 'Was this kettle poured to the end?',
-  'steps.pour.expect': 'Empty about now',
+  'steps.pour.expect': ({ isAhead }: Ahead) =>
+    isAhead ? 'Until it is empty (expected)' : 'Empty about now',
   'steps.pour.cold': 'Pour cold water over the same place at once.',
   'steps.pour.cold-where': 'Only where the boiling water went.',
   'steps.pour.swab': 'Swab dry what is still to be poured.',

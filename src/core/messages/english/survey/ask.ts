@@ -5,11 +5,11 @@ type Vessel = { vessel: string };
 
 /** What is still to tell, and why the plan wants to know. */
 export const ask = {
-  'survey.ask.material': ({ fixture }: Fixture) => `What is ${fixture} made of?`,
+  'survey.ask.material': ({ fixture }: Fixture) => `${fixture}: what is it made of?`,
   'survey.ask.material.why': 'Whether it can be purged at all, and how, depends on it.',
-  'survey.ask.lining': ({ fixture }: Fixture) => `What is ${fixture} lined with inside?`,
+  'survey.ask.lining': ({ fixture }: Fixture) => `${fixture}: what is it lined with inside?`,
   'survey.ask.lining.why': 'Whether it can be purged at all depends on it.',
-  'survey.ask.condition': ({ fixture }: Fixture) => `Is ${fixture} smooth under a fingernail?`,
+  'survey.ask.condition': ({ fixture }: Fixture) => `${fixture}: is it smooth under a fingernail?`,
   'survey.ask.condition.why':
     'Water does not reach into cracks and deep scratches; the plan asks until it is told.',
   'survey.ask.cycle': ({ fixture }: Fixture) =>

@@ -20,10 +20,26 @@ export const dialogs = {
   'run.happened.skip': 'Skip this step',
   'run.happened.note': 'Write a note',
   'run.happened.what': 'What happened?',
-  'run.happened.used.about': 'Its 24-hour rest starts again, and what came after is done again.',
+  'run.happened.words-first': 'Write it in the field first: the record keeps it.',
   'run.happened.skip.why': 'Why is this step skipped? It goes into the record.',
   'run.happened.skip.press': 'Skip it',
   'run.happened.note.press': 'Keep the note',
+
+  'run.used.which': 'Which one? Press it on the picture, or its name.',
+  'run.used.words': 'In your own words, if you like: the record keeps them',
+  'run.used.press': ({ name }: { name: Message }, f) => `Tell it: used – ${f.say(name)}`,
+  'run.used.will-rest': ({ name, ready }: { name: Message; ready: Message }, f) =>
+    `${f.say(name)}: its rest will begin again, ready ${f.say(ready)}.`,
+  'run.used.rests': ({ name, ready }: { name: Message; ready: Message }, f) =>
+    `${f.say(name)}: rests again, ready ${f.say(ready)}.`,
+  'run.used.not-begun': ({ name }: { name: Message }, f) =>
+    `${f.say(name)}: its rest has not begun yet, so nothing is lost. It is written down.`,
+  'run.used.no-rest': ({ name }: { name: Message }, f) =>
+    `${f.say(name)}: it has no rest; the record keeps that it was used.`,
+  'run.used.put-away': ({ name }: { name: Message }, f) =>
+    `${f.say(name)}: the plan does not purge it. The run halts until another is in its place, or it is said to be fit.`,
+  'run.used.done-again': ({ steps }: { steps: number }, f) =>
+    `${f.number(steps)} ${f.plural(steps, { one: 'step that was done is', other: 'steps that were done are' })} done again.`,
 
   'run.ran-out.where': 'Where did the water run out?',
   'run.ran-out.one-more': 'One more kettle finishes these parts; the later ones move up.',
@@ -34,6 +50,18 @@ export const dialogs = {
   'run.ran-out.about':
     'What is left is shared out anew by how far this kettle reached. Cold water over what was poured comes first, as always.',
   'run.ran-out.press': 'It ran out here',
+
+  'run.timer.over': ({ when, leftS }: { when: Message; leftS: number }, f) =>
+    `Until ${f.say(when)}, ${f.duration(leftS)} more.`,
+  'run.timer.was-earlier': 'It was last hot earlier',
+  'run.timer.was-used': 'It was used',
+  'run.timer.last-hot': 'It was last hot at',
+  'run.timer.last-hot.why': 'How do you know? It goes into the record.',
+  'run.timer.last-hot.about':
+    'Only when you are sure. Hot cleaning counts as hot use. In doubt leave the rest as it is.',
+  'run.timer.last-hot.press': 'Count from then',
+  'run.timer.used.about': 'Its 24-hour rest starts again, and what came after is done again.',
+  'run.timer.used.press': 'Begin the rest again',
 
   'run.all-steps': 'All steps',
   'run.all-steps.show': 'Show',

@@ -1,0 +1,146 @@
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import { asWritten, message, type Message } from '../../../../core/messages/index.ts';
+import type { VesselUnit } from '../../../../core/plan/index.ts';
+import type { Request, RunView } from '../../../../core/run/index.ts';
+import { say, t } from '../../../context/language.ts';
+import { KitchenPlan } from '../../../pictures/kitchen-plan.tsx';
+import { Action } from '../../../parts/press/action.tsx';
+import { restAgain, stepsDoneAgain } from './used-effect.ts';
+
+type UsedProps = {
+  readonly view: RunView;
+  readonly nowMs: number;
+  readonly send: (request: Request) => void;
+  readonly onBack: () => void;
+  readonly onClose: () => void;
+};
+
+type Thing = { readonly id: string; readonly name: Message };
+
+/** Kettles of the plan, purged by it or not. */
+function vesselsOf(view: RunView): readonly VesselUnit[] {
+  const vessels = view.plan.steps.flatMap(({ work }) =>
+    work.on === 'vessel' || work.on === 'kettle' ? [work.vessel] : [],
+  );
+  return vessels.filter(({ id }, at) => vessels.findIndex((one) => one.id === id) === at);
+}
+
+/** What can have been used: fixtures that the plan works on, and its kettles. */
+function thingsOf(view: RunView): readonly Thing[] {
+  const { fixtures } = view.plan.kitchen;
+  return [
+    ...view.plan.methods.flatMap(({ fixture }) =>
+      fixtures
+        .filter(({ id }) => id === fixture)
+        .map(({ id, name }) => ({ id, name: asWritten(name) })),
+    ),
+    ...vesselsOf(view),
+  ];
+}
+
+/** Which one first, on the picture or by name; then what telling it does; words only if one has some. */
+export function Used(props: UsedProps) {
+  const [chosen, setChosen] = createSignal<string>();
+  const [told, setTold] = createSignal(false);
+  const things = createMemo(() => thingsOf(props.view));
+  const thing = () => things().find(({ id }) => id === chosen());
+  const choose = (id: string): void => {
+    if (!told() && things().some((one) => one.id === id)) setChosen(id);
+  };
+  const tell = (fixture: string, text: string): void => {
+    props.send({ kind: 'report-recheck', fixture, text });
+    setTold(true);
+  };
+  return (
+    <>
+      <div class="used">
+        <div class="used-picture">
+          <KitchenPlan
+            kitchen={props.view.plan.kitchen}
+            selected={chosen()}
+            size="full"
+            onSelect={choose}
+          />
+        </div>
+        <Show when={thing()} fallback={<p class="used-effect">{t('run.used.which')}</p>}>
+          {(one) => (
+            <Effect
+              view={props.view}
+              nowMs={props.nowMs}
+              thing={one()}
+              told={told()}
+              onTell={(text) => tell(one().id, text)}
+            />
+          )}
+        </Show>
+      </div>
+      <Show when={!told()}>
+        <div class="used-names" role="group" aria-label={t('run.used.which')}>
+          <For each={things()}>
+            {({ id, name }) => (
+              <Action
+                class="button"
+                name={`used-${id}`}
+                pressed={chosen() === id}
+                onPress={() => choose(id)}
+              >
+                {say(name)}
+              </Action>
+            )}
+          </For>
+        </div>
+      </Show>
+      <div class="button-row">
+        <Action
+          class="button button--plain"
+          name="back"
+          onPress={() => (told() ? props.onClose() : props.onBack())}
+        >
+          {t('run.back')}
+        </Action>
+      </div>
+    </>
+  );
+}
+
+/** Before the press what it will do, after it what it did. */
+function Effect(props: {
+  readonly view: RunView;
+  readonly nowMs: number;
+  readonly thing: Thing;
+  readonly told: boolean;
+  readonly onTell: (text: string) => void;
+}) {
+  const [text, setText] = createSignal('');
+  const rest = () => restAgain(props.view, props.thing, props.nowMs, props.told);
+  // Counted before it is told: after that they are no longer done.
+  const again = createMemo<number>((before) =>
+    props.told ? (before ?? 0) : stepsDoneAgain(props.view, props.thing.id),
+  );
+  return (
+    <div class="used-effect" aria-live="polite" data-told={props.told ? 'told' : 'not-yet'}>
+      <p class="used-says">{say(rest())}</p>
+      <Show when={again() > 0}>
+        <p>{say(message('run.used.done-again', { steps: again() }))}</p>
+      </Show>
+      <Show when={!props.told}>
+        <label class="field">
+          <span>{t('run.used.words')}</span>
+          <input
+            name="what"
+            value={text()}
+            onInput={(event) => setText(event.currentTarget.value)}
+            maxLength={300}
+          />
+        </label>
+        <Action
+          class="button button--ember button--big"
+          name="tell-used"
+          onPress={() => props.onTell(text().trim())}
+        >
+          {t('run.used.press', { name: props.thing.name })}
+        </Action>
+      </Show>
+    </div>
+  );
+}
