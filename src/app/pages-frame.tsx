@@ -33,7 +33,7 @@ const PlanPage = lazyPage(
   async () => (await import('./pages/plan/plan-page.tsx')).PlanPage,
 );
 const RecordPage = lazyPage(
-  ['record-page', 'report', 'plan', 'custom', 'sources'],
+  ['record-page', 'report', 'plan', 'custom', 'sources', 'problems'],
   async () => (await import('./pages/record/record-page.tsx')).RecordPage,
 );
 
