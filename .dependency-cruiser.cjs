@@ -15,7 +15,7 @@ const LAYERS = [
   ['core/editing', 'core/custom', 'core/physics', 'core/schedule', 'core/pouring', 'core/cutting'],
   ['core/utensils'],
   ['core/plan'],
-  ['core/run'],
+  ['core/run', 'core/advice'],
   ['core/journal'],
   ['core/report', 'core/calibration', 'core/import', 'core/covering'],
   ['host'],

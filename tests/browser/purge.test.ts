@@ -56,7 +56,7 @@ describe('a kettle that runs out early', () => {
   it('has the rest of the counter shared out anew, and the pour goes on', async () => {
     const { screen } = on;
     await screen.beginRun();
-    const planned = await screen.actUntil({ kind: 'pour', kettle: 1, action: 'confirm' });
+    const planned = await screen.actUntil({ step: 'pour-counter-left-1', action: 'confirm' });
     expect(planned.kettles).toBeGreaterThan(1);
     await screen.press('ran-out');
     for (let n = 0; n < 5; n += 1) await screen.press('further-on');
@@ -65,7 +65,7 @@ describe('a kettle that runs out early', () => {
     await screen.until('the kettle told empty', ({ stage }) => stage !== 'pour');
     // A rest that ends this very second calls first.
     await screen.actUntil({ kind: 'pour', stage: 'cold' }, 5);
-    const now = await screen.actUntil({ kind: 'pour', kettle: 2 }, 20);
+    const now = await screen.actUntil({ step: 'pour-counter-left-2' }, 20);
     expect(now.kettles).toBeGreaterThan(planned.kettles);
     await screen.picture('ran-out-after');
   });

@@ -48,6 +48,27 @@ describe('plan FILE', () => {
     );
   });
 
+  it('--advice prints what would help and how sure the end is, in words or as data', () => {
+    const glass = join(ROOT, 'demo-kitchens/flat-glass-230.kitchen.json');
+    const words = [glass, '--start=2027-04-18T09:00', '--advice'];
+    const now = Date.parse('2027-04-16T09:00Z');
+    const { out, code } = planAnswer(words, now);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^What would help: Flat with a glass hob\n/);
+    expect(out).toMatch(/nine times in ten by \w+ \d+ April \d\d:\d\d\./);
+    expect(out).toMatch(/\n1\. .*Ends \d+ h.* sooner/);
+    expect(out).toMatch(/Tried, and saves nothing: .*one more person/);
+    const data = JSON.parse(planAnswer([...words, '--json'], now).out) as {
+      readonly format: string;
+      readonly advice: readonly { readonly change: { readonly kind: string } }[];
+    };
+    expect(data.format).toBe('glowpour-advice');
+    expect(data.advice.map(({ change }) => change.kind)).toContain('start');
+    expect(planAnswer([glass, '--advice', '--covers']).err.join()).toContain(
+      'Found --covers, --advice; allowed: one of them.',
+    );
+  }, 120_000);
+
   it('--utensils prints what is done with each, and what goes into the pot', () => {
     const kitchen = JSON.parse(readFileSync(DEMO, 'utf8')) as object;
     const utensils = [

@@ -144,7 +144,7 @@ export const promiseMutations: readonly Mutation[] = [
     find: 'poursFrom(stepOf(state.plan, body.step), 0)',
     replace: 'poursFrom(stepOf(state.plan, body.step), Infinity)',
     why: 'After a pause inside a pour, water is poured hours later.',
-    tests: [promise('fresh-water')],
+    tests: [promise('water/fresh-water')],
   },
   {
     id: 'skipped-boil-pours',
@@ -153,7 +153,7 @@ export const promiseMutations: readonly Mutation[] = [
     find: "need.withinS === undefined ? null : { need, why: 'left-out' };",
     replace: 'null;',
     why: 'Water that was never boiled is poured.',
-    tests: [promise('fresh-water')],
+    tests: [promise('water/fresh-water')],
   },
   {
     id: 'full-kettle-is-free',
@@ -162,7 +162,7 @@ export const promiseMutations: readonly Mutation[] = [
     find: 'boil.id !== step.id && serves.id !== step.id',
     replace: 'boil.id === serves.id',
     why: 'A kettle full of boiled water is put on again for another place.',
-    tests: [promise('fresh-water')],
+    tests: [promise('water/fresh-water')],
   },
   {
     id: 'hot-cleaning-keeps-the-rest',

@@ -3,7 +3,14 @@ import { parseMoment } from '../../core/calendar/index.ts';
 import { problemMessage, type Kitchen } from '../../core/kitchen/index.ts';
 import { OutOfRangeError } from '../../core/units/index.ts';
 import { describeCovers, planCovers } from '../../core/covering/index.ts';
-import { buildPlan, checkPlan, describePlan, type Plan } from '../../core/plan/index.ts';
+import { adviceFor, describeAdvice, surenessOf, triageOf } from '../../core/advice/index.ts';
+import {
+  buildPlan,
+  checkPlan,
+  describePlan,
+  type Plan,
+  type PlanOptions,
+} from '../../core/plan/index.ts';
 import { calendarFile } from '../../core/report/index.ts';
 import { buildUtensilPlan, describeUtensils } from '../../core/utensils/index.ts';
 import { inEnglish } from '../speech/english.ts';
@@ -16,6 +23,7 @@ const OPTIONS = {
   calendar: { type: 'boolean' },
   covers: { type: 'boolean' },
   utensils: { type: 'boolean' },
+  advice: { type: 'boolean' },
   start: { type: 'string', multiple: true },
 } as const;
 const FORMS = ['json', 'calendar', 'covers', 'utensils'] as const;
@@ -31,20 +39,24 @@ function refused(err: readonly string[]): Said {
   return { out: '', err, code: 2 };
 }
 
-/** The plan from the start that was told, in the kitchen's own zone unless an offset is. */
-function planned(kitchen: Kitchen, start: string | undefined): Plan {
-  if (start === undefined) return buildPlan(kitchen);
-  return buildPlan(kitchen, { startWallMs: parseMoment('start', start, kitchen.place?.zone) });
+/** The start that was told, in the kitchen's own zone unless an offset is. */
+function optionsOf(kitchen: Kitchen, start: string | undefined): PlanOptions {
+  if (start === undefined) return {};
+  return { startWallMs: parseMoment('start', start, kitchen.place?.zone) };
 }
 
 /** What is printed: the plan in words, as data, as a calendar, or another sheet in words. */
-type Form = 'text' | (typeof FORMS)[number];
+type Form = 'text' | 'advice' | 'advice-json' | (typeof FORMS)[number];
 
 type Asked = {
   readonly file: string;
   readonly as: Form;
   readonly start: string | undefined;
 };
+
+function adviceForm(form: Form): Form {
+  return form === 'json' ? 'advice-json' : 'advice';
+}
 
 /** The words after `plan` apart, or why they cannot be taken. */
 function askedOf(words: readonly string[]): Asked | Said {
@@ -65,20 +77,52 @@ function askedOf(words: readonly string[]): Asked | Said {
   if (file === undefined || positionals.length > 1)
     return refused([t('terminal.files', { found: positionals.length }), t('terminal.use')]);
   const forms = FORMS.filter((form) => values[form]);
-  if (forms.length > 1) {
-    const found = forms.map((form) => `--${form}`).join(', ');
+  const advice = values.advice === true;
+  // Advice is words or data, as the plan is.
+  if (forms.length > 1 || (advice && forms.some((form) => form !== 'json'))) {
+    const found = [...forms, ...(advice ? ['advice'] : [])].map((form) => `--${form}`).join(', ');
     return refused([t('terminal.several-forms', { forms: found }), t('terminal.use')]);
   }
   const [start] = starts;
   if (start === true) return refused([t('terminal.start.empty'), t('terminal.use')]);
   if (values.calendar && start === undefined)
     return refused([t('terminal.calendar.start'), t('terminal.use')]);
-  return { file, as: forms[0] ?? 'text', start: typeof start === 'string' ? start : undefined };
+  const [form = 'text'] = forms;
+  const as = advice ? adviceForm(form) : form;
+  return { file, as, start: typeof start === 'string' ? start : undefined };
+}
+
+/** What would help and how sure the end is, in words or as data. */
+function advised(kitchen: Kitchen, plan: Plan, options: PlanOptions, as: Form, nowMs: number) {
+  const before = { situation: { kitchen, options }, plan };
+  const names = {
+    kettle: t('advice.vessel.kettle'),
+    'stove-kettle': t('advice.vessel.stove-kettle'),
+    urn: t('advice.vessel.urn'),
+  };
+  const triage = triageOf(before);
+  const told = {
+    ...adviceFor(before, { names, earliestWallMs: nowMs }),
+    sureness: surenessOf(plan, options),
+    ...(triage && { triage }),
+  };
+  if (as === 'advice') return describeAdvice(plan, told, inEnglish);
+  const { finishS } = plan.timetable;
+  const data = { format: 'glowpour-advice', version: 1, kitchen: kitchen.name, finishS, ...told };
+  return `${JSON.stringify(data, null, 2)}\n`;
 }
 
 /** What is printed of a plan; undefined: a calendar in which nothing lies ahead. */
-function printed(plan: Plan, as: Asked['as'], stampMs: number): string | undefined {
+function printed(
+  plan: Plan,
+  as: Asked['as'],
+  stampMs: number,
+  { kitchen, options }: { readonly kitchen: Kitchen; readonly options: PlanOptions },
+): string | undefined {
   switch (as) {
+    case 'advice':
+    case 'advice-json':
+      return advised(kitchen, plan, options, as, stampMs);
     case 'json':
       return `${JSON.stringify(plan, null, 2)}\n`;
     case 'calendar':
@@ -94,7 +138,7 @@ function printed(plan: Plan, as: Asked['as'], stampMs: number): string | undefin
 
 /**
  * Answers the words after `plan`.
- * @param stampMs when this is asked, for the stamp of a calendar; ms since 1970-01-01 UTC
+ * @param stampMs when this is asked: the stamp of a calendar, and before it no advice begins; ms since 1970-01-01 UTC
  */
 export function planAnswer(words: readonly string[], stampMs: number = Date.now()): Said {
   const asked = askedOf(words);
@@ -114,10 +158,12 @@ export function planAnswer(words: readonly string[], stampMs: number = Date.now(
     t('terminal.warning', { warning: problemMessage(warning) }),
   );
   try {
-    const plan = planned(read.kitchen, start);
+    const { kitchen } = read;
+    const options = optionsOf(kitchen, start);
+    const plan = buildPlan(kitchen, options);
     const problems = checkPlan(plan).map(({ say }) => t('terminal.unsound', { problem: say }));
     const code = problems.length > 0 ? 1 : 0;
-    const out = printed(plan, as, stampMs);
+    const out = printed(plan, as, stampMs, { kitchen, options });
     if (out === undefined) return refused([t('terminal.calendar.empty', { file })]);
     return { out, err: [...warnings, ...problems], code };
   } catch (fault) {

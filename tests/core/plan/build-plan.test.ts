@@ -27,7 +27,8 @@ describe.each(DEMOS)('the plan of %s', (demo) => {
     expect(Object.values(state.steps).filter(({ outcome }) => outcome !== 'done')).toEqual([]);
     // Readings are taken a hair after each due time.
     expect(finishS).toBeGreaterThan(plan.timetable.finishS - 1);
-    expect(finishS).toBeLessThan(plan.timetable.finishS + 10 * 60);
+    // Water is boiled only when what is hot beside its pour will be cold by then, by the slow end of its clock.
+    expect(finishS).toBeLessThan(plan.timetable.finishS + 15 * 60);
   });
 
   it('can be run eagerly to its end', () => {

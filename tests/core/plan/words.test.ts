@@ -119,7 +119,7 @@ function cleaningStep(plan: Plan, fixture: Fixture): Step {
 function listOf(plan: Plan, fixture: Fixture): string {
   return cleaningStep(plan, fixture)
     .stages.flatMap(({ detail }) => detail)
-    .filter(({ key }) => key !== 'steps.parts.take-out')
+    .filter(({ key }) => key !== 'steps.parts.take-out' && key !== 'steps.parts.until-new')
     .map((line) => inEnglish.say(line))
     .join('\n');
 }

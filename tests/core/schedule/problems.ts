@@ -137,3 +137,50 @@ export const smallProblem: fc.Arbitrary<Problem> = fc
     resources: [{ id: 'r', capacity: 2 }],
     calendars: [{ id: 'day', closed: [{ fromS: 3, toS: 5 }] }],
   }));
+
+/** Problems of up to ten activities in whole seconds that press on their resources, with nights and limits; with or without a schedule. */
+export const crowdedProblem: fc.Arbitrary<Problem> = fc
+  .array(
+    fc.record({
+      durationS: fc.integer({ min: 1, max: 7 }),
+      a: fc.integer({ min: 0, max: 3 }),
+      b: fc.integer({ min: 0, max: 2 }),
+      day: fc.boolean(),
+      after: fc.array(
+        fc.record({
+          from: fc.nat(),
+          minLagS: fc.integer({ min: -1, max: 2 }),
+          spare: fc.oneof(
+            { arbitrary: fc.constant(undefined), weight: 6 },
+            { arbitrary: fc.integer({ min: 0, max: 6 }), weight: 1 },
+          ),
+        }),
+        { maxLength: 1 },
+      ),
+    }),
+    { minLength: 6, maxLength: 10 },
+  )
+  .map((rows) => ({
+    activities: rows.map(({ durationS, a, b, day, after }, at) => ({
+      id: `a${at}`,
+      durationS,
+      demand: { a, b },
+      ...(day && { calendar: 'day' }),
+      after: after.flatMap(({ from, minLagS, spare }) =>
+        at === 0
+          ? []
+          : [
+              {
+                id: `a${from % at}`,
+                minLagS,
+                ...(spare !== undefined && { maxLagS: minLagS + spare }),
+              },
+            ],
+      ),
+    })),
+    resources: [
+      { id: 'a', capacity: 3 },
+      { id: 'b', capacity: 2 },
+    ],
+    calendars: [night],
+  }));

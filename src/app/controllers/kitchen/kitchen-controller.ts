@@ -22,6 +22,8 @@ export type PlanPictures = {
   readonly pourMoves: () => readonly Message[];
   /** What each known answer to a question would make of the plan; as long as several plans, too. */
   readonly changes: (question: ChosenQuestion) => readonly AnswerChange[];
+  /** What it was made with besides the kitchen. */
+  readonly options: PlanOptions;
 };
 
 const NO_PICTURES: PlanPictures = {
@@ -29,6 +31,7 @@ const NO_PICTURES: PlanPictures = {
   pours: [],
   pourMoves: () => [],
   changes: () => [],
+  options: {},
 };
 
 /**
@@ -101,6 +104,7 @@ function createPlanOf(
               pours: pourCharts(next),
               pourMoves: () => pourMoves(next).map(moveMessage),
               changes: (question) => whatItChanges(next.kitchen, question, options),
+              options: options ?? {},
             }
           : NO_PICTURES,
       );

@@ -10,7 +10,7 @@ import {
 import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
 import type { FixtureMethod, Plan } from '../../../core/plan/index.ts';
 import { Action } from '../../parts/press/action.tsx';
-import { AnswerSheet } from './answer-sheet.tsx';
+import { AnswerSheet } from './answers/answer-sheet.tsx';
 
 const OwnCustomSheet = lazy(async () => ({
   default: (await import('../custom/index.ts')).OwnCustomSheet,

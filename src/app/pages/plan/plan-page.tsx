@@ -1,12 +1,13 @@
-import { say, t } from '../../context/language.ts';
+import { lazyPage, say, t } from '../../context/language.ts';
 import '../../styles/kitchen/custom.css';
-import { createSignal, For, Show } from 'solid-js';
+import { createSignal, For, Show, Suspense } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import { gravestFirst, gravityOf, type Plan } from '../../../core/plan/index.ts';
 import type { PlanPictures } from '../../controllers/kitchen/kitchen-controller.ts';
 import { Curve } from '../../pictures/curve.tsx';
 import { KitchenPlan } from '../../pictures/kitchen-plan.tsx';
 import { Timeline } from '../../pictures/timeline.tsx';
+import { Advised } from './advised.tsx';
 import { Begin } from './begin.tsx';
 import { Cleaning } from './cleaning.tsx';
 import { Methods } from './methods.tsx';
@@ -19,6 +20,11 @@ import { Steps } from './steps.tsx';
 
 const PARTS = ['course', 'methods', 'steps', 'pours', 'heat', 'ask', 'lists'] as const;
 type Part = (typeof PARTS)[number];
+
+const SurenessLine = lazyPage(
+  ['advice'],
+  async () => (await import('./advice/index.ts')).SurenessLine,
+);
 
 /** Understand, print, shop, ask; and start. */
 export function PlanPage(props: {
@@ -56,7 +62,17 @@ export function PlanPage(props: {
         )}
       </Show>
       <Facts plan={props.plan} />
+      <Suspense>
+        <SurenessLine plan={props.plan} options={props.pictures.options} />
+      </Suspense>
       <Notices plan={props.plan} />
+      <Advised
+        plan={props.plan}
+        options={props.pictures.options}
+        kitchen={kitchen()}
+        onKitchen={props.onKitchen}
+        begin={props.begin}
+      />
       <nav class="parts" aria-label={t('plan-page.parts')}>
         <For each={PARTS}>
           {(id) => (

@@ -13,9 +13,9 @@ import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
 import type { AnswerChange } from '../../../core/plan/index.ts';
 import { downloadText, shareText } from '../../../host/files/index.ts';
 import { Action } from '../../parts/press/action.tsx';
-import { AnswerChanges } from './answer-changes.tsx';
-import { AnswerSheet } from './answer-sheet.tsx';
-import { FoundSheet } from './found-sheet.tsx';
+import { AnswerChanges } from './answers/answer-changes.tsx';
+import { AnswerSheet } from './answers/answer-sheet.tsx';
+import { FoundSheet } from './answers/found-sheet.tsx';
 import { printOnly } from './print-only.ts';
 
 type Asked = { readonly fixture: Fixture; readonly question: ChosenQuestion };

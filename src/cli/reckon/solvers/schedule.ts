@@ -20,6 +20,7 @@ export type FileError = {
 
 /** Nobody waits for a hand-started reckoning as a tablet waits for a plan: search longer. */
 const ROUNDS = 1000;
+const STEPS = 30_000_000;
 /** Largest time or amount taken from a file. */
 const LARGEST = 1e9;
 
@@ -169,6 +170,7 @@ export function scheduleFromFile(path: string): ScheduleAnswer | FileError {
   try {
     const { startS, finishS, lowerBoundS, optimal } = solve(problemOf(read(path)), {
       rounds: ROUNDS,
+      steps: STEPS,
     });
     return { start: startS, finish: finishS, lowerBound: lowerBoundS, optimal };
   } catch (fault) {

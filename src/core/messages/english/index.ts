@@ -1,3 +1,4 @@
+import { advice } from './advice.ts';
 import { calendar } from './calendar.ts';
 import { cautions } from './cautions/index.ts';
 import { common } from './common.ts';
@@ -35,6 +36,7 @@ export const english = {
   ...calendar,
   ...plan,
   ...planPage,
+  ...advice,
   ...custom,
   ...sources,
   ...report,

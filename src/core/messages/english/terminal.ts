@@ -3,9 +3,9 @@ import type { Message, Section } from '../model/message.ts';
 /** What the plan command says beside the plan it prints. Names of options and files stay as they are typed. */
 export const terminal = {
   'terminal.use':
-    'Use: npm run --silent plan -- FILE [--json | --calendar | --covers | --utensils] [--start=2026-03-29T18:00]',
+    'Use: npm run --silent plan -- FILE [--json | --calendar | --covers | --utensils | --advice [--json]] [--start=2026-03-29T18:00]',
   'terminal.option.unknown': ({ option }: { option: string }) =>
-    `${option} is no option; allowed: --json, --calendar, --covers, --utensils, --start=TIME.`,
+    `${option} is no option; allowed: --json, --calendar, --covers, --utensils, --advice, --start=TIME.`,
   'terminal.starts': ({ found }: { found: number }, f) =>
     `Found ${f.number(found)} starts; allowed: one. Remove the others.`,
   'terminal.files': ({ found }: { found: number }, f) =>

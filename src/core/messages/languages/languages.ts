@@ -10,6 +10,7 @@ export type PageSection =
   | 'problems'
   | 'plan'
   | 'plan-page'
+  | 'advice'
   | 'custom'
   | 'sources'
   | 'report'
@@ -44,6 +45,7 @@ const english: Language = {
     problems: async () => (await import('../english/problems/index.ts')).problems,
     plan: async () => (await import('../english/plan/index.ts')).plan,
     'plan-page': async () => (await import('../english/plan-page.ts')).planPage,
+    advice: async () => (await import('../english/advice.ts')).advice,
     custom: async () => (await import('../english/custom/index.ts')).custom,
     sources: async () => (await import('../english/sources.ts')).sources,
     report: async () => (await import('../english/report/index.ts')).report,

@@ -13,6 +13,8 @@ import type { Plan, Step } from '../model/index.ts';
 const WORK = 'work';
 /** Rounds of improvement: the person stands there with an empty kettle. */
 const ROUNDS = 2;
+/** And steps of the exact search: some hundredths of a second. */
+const STEPS = 500_000;
 /**
  * More steps than this are not timed anew but put one after the other: a person
  * waits with an empty kettle. A hall of 520 takes half a second on a desk computer.
@@ -127,7 +129,7 @@ export function retimed(of: Retiming): Readonly<Record<string, number>> | undefi
         resources: of.plan.resources.map(({ id, capacity }) => ({ id, capacity })),
         calendars: [calendar],
       },
-      { rounds: ROUNDS, previousS: of.plan.timetable.startS },
+      { rounds: ROUNDS, steps: STEPS, previousS: of.plan.timetable.startS },
     );
     return Object.fromEntries(
       Object.entries(startS).filter(

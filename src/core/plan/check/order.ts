@@ -95,7 +95,7 @@ function* rests(plan: Plan, byId: ReadonlyMap<string, Step>): Generator<PlanProb
 }
 
 function* times(plan: Plan, byId: ReadonlyMap<string, Step>): Generator<PlanProblem> {
-  const { startS, finishS, lowerBoundS } = plan.timetable;
+  const { startS, finishS, lowerBoundS, proven } = plan.timetable;
   for (const step of plan.steps) {
     const start = startS[step.id];
     if (start === undefined || !(start >= 0)) {
@@ -114,6 +114,8 @@ function* times(plan: Plan, byId: ReadonlyMap<string, Step>): Generator<PlanProb
   }
   if (finishS < lowerBoundS - 0.01)
     yield problem('timetable', [], `ends at ${finishS} s, before its bound ${lowerBoundS} s`);
+  if (proven && finishS > lowerBoundS + 0.01)
+    yield problem('timetable', [], `is called the earliest, but its bound is ${lowerBoundS} s`);
 }
 
 /** I-19 for plans: no work, nor heat that must be turned off, lies in a rest day. */

@@ -129,7 +129,10 @@ const planShape = fields(
       gasKWh: number(),
       handsOnS: number(),
     }),
-    timetable: fields({ startS: byName(number()), finishS: number(), lowerBoundS: number() }),
+    timetable: fields(
+      { startS: byName(number()), finishS: number(), lowerBoundS: number() },
+      { proven: flag },
+    ),
     notices: messages,
   },
   { days, pours: list(plannedPour), calibration: byName(anything) },

@@ -49,7 +49,7 @@ function poursOf(plan: Plan): readonly Span[] {
   return plan.steps.filter(({ kind }) => kind === 'pour').map((step) => spanOf(plan, step));
 }
 
-/** 1: from lighting until it is safe to touch, nothing hot is beside a pour. */
+/** 1: from lighting until it is safe to touch, nothing hot is beside a pour, and no sheet is laid before. */
 function* hotBeside(plan: Plan, byId: ReadonlyMap<string, Fixture>): Generator<PlanProblem> {
   const hot = plan.steps
     .filter(({ kind }) => HEAT.has(kind))
@@ -64,6 +64,19 @@ function* hotBeside(plan: Plan, byId: ReadonlyMap<string, Fixture>): Generator<P
           'hot-beside',
           [pour.step.id, heat.step.id],
           `${pour.step.id} pours beside ${heat.step.id}, which is hot`,
+        );
+    }
+  }
+  for (const cover of plan.steps.filter(laysSomething).map((step) => spanOf(plan, step))) {
+    const on = byId.get(cover.step.fixture ?? '');
+    if (on?.kind !== 'counter' && on?.kind !== 'table') continue;
+    for (const heat of hot) {
+      const heated = outlineOf(byId.get(heat.step.fixture ?? ''));
+      if (heated && cover.fromS < heat.toS - TOUCH_S && isBeside(on.outline, heated))
+        yield problem(
+          'hot-beside',
+          [cover.step.id, heat.step.id],
+          `${cover.step.id} lays what burns beside ${heat.step.id}, which is still to come or hot`,
         );
     }
   }

@@ -45,6 +45,21 @@ export function besideDemand(
   return Object.fromEntries(beside.map(({ id }) => [placeResource(id), 1]));
 }
 
+/** Hobs and ovens that a fixture touches, holds, or lies beside. */
+export function hotBeside(
+  kitchen: Kitchen,
+  { id, ...fixture }: Fixture,
+): readonly (Cooktop | Oven)[] {
+  const outline = 'outline' in fixture ? fixture.outline : undefined;
+  return kitchen.fixtures.filter(
+    (one): one is Cooktop | Oven =>
+      (one.kind === 'cooktop' || one.kind === 'oven') &&
+      one.id !== id &&
+      outline !== undefined &&
+      gapM(outline, one.outline) <= BESIDE_M,
+  );
+}
+
 /** A burner that glows has somebody's eyes. */
 export const WATCHED_HEAT: Readonly<Record<string, number>> = { [WATCH]: 1 };
 

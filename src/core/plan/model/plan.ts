@@ -124,4 +124,6 @@ export type Timetable = {
   readonly startS: Readonly<Record<string, number>>;
   readonly finishS: number;
   readonly lowerBoundS: number;
+  /** It is proven that no order of work ends earlier. Absent in plans from before this was told. */
+  readonly proven?: boolean;
 };

@@ -29,6 +29,9 @@ function powerOf(context: PlanContext, fixture: Fixture): Readonly<Record<string
   return circuitDemand(context.kitchen, fixture.circuit, fixture.ratedW);
 }
 
+/** A half cup boils away in about a quarter of an hour: common practice, no published source. */
+const TOP_UP_S = 8 * SECONDS_PER_MINUTE;
+
 function steamStages(minutes: number): readonly Stage[] {
   return [
     stage('start', message('steps.steam.start'), {
@@ -43,7 +46,10 @@ function steamStages(minutes: number): readonly Stage[] {
       hazards: ['boiling-water'],
       resumption: 'restart',
       reviewAsk: message('steps.steam.hold-ask'),
-      timers: [unbrokenHold(minutes, message('steps.steam.timer'))],
+      timers: [
+        unbrokenHold(minutes, message('steps.steam.timer')),
+        reminder('look', TOP_UP_S, message('steps.steam.top-up')),
+      ],
     }),
     stage('open', message('steps.steam.open'), {
       detail: [message('steps.steam.open-detail')],

@@ -10,7 +10,7 @@ import { cleanId, restId } from '../context/step-ids.ts';
 import { cleaningOf, cleaningS } from '../context/work-times.ts';
 import { beforeWashing, washedUnplugged } from '../chilled/chilled-steps.ts';
 import { restCounts } from '../context/last-hot.ts';
-import type { Step, Timetable, Work } from '../model/index.ts';
+import type { Work } from '../model/index.ts';
 import { partsKept, takenOut } from './parts.ts';
 import { lastPreparation } from './prepare.ts';
 
@@ -150,16 +150,6 @@ export function restStep(
     fixture ? { fixture } : {},
   );
   return counted ? { ...draft, overS: lengthS - since.restedS } : draft;
-}
-
-/** The step with the time that is left of its rest where the timetable has put it. */
-export function withRestLeft(
-  step: Step,
-  { overS }: Pick<StepDraft, 'overS'>,
-  startS: Timetable['startS'],
-): Step {
-  if (overS === undefined) return step;
-  return { ...step, durationS: exactly(Math.max(0, overS - (startS[step.id] ?? 0))) };
 }
 
 /** The rest of every fixture that is purged. */

@@ -33,6 +33,8 @@ export type Cooling = {
   /** Beside the timer. */
   readonly timerName: Message;
   readonly lengthS: number;
+  /** Something that may be hot stands between it and the hand. */
+  readonly isBehind?: boolean;
   /** How it is tried at the end. */
   readonly test: HeatTest;
   readonly reason: Message;
@@ -57,7 +59,10 @@ export function coolStep(of: Cooling, about: About): StepDraft {
       reason: of.reason,
       stages: [
         stage('cool', title, {
-          detail: testDetail(of.test),
+          detail: [
+            ...(of.isBehind ? [message('steps.cool.not-over')] : []),
+            ...testDetail(of.test),
+          ],
           say: message(`steps.cool.say.${of.test}`),
           hazards: ['hot-surface'],
           timers: [

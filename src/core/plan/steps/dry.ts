@@ -44,6 +44,7 @@ export function dryStep(context: PlanContext, fixture: Fixture): StepDraft {
           detail: [
             ...clearLines(context, fixture),
             message('steps.dry.seams'),
+            message('steps.dry.kettle-away'),
             ...(fixture.kind === 'sink' ? [message('steps.dry.drain')] : []),
           ],
           say: message('steps.dry.say'),

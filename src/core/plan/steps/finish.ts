@@ -3,6 +3,7 @@ import type { Fixture } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import { choiceOf, type PlanContext } from '../context/plan-context.ts';
 import { stage, stepDraft, type StepDraft } from '../context/step-draft.ts';
+import { hotBeside } from '../context/places.ts';
 import { airDryId, cleanId, coverId, MARK_ID } from '../context/step-ids.ts';
 import { handworkS, surfaceM2 } from '../context/work-times.ts';
 import type { Step } from '../model/index.ts';
@@ -22,6 +23,16 @@ export function lastOf(fixture: Fixture, drafts: readonly StepDraft[]): readonly
   const needed = new Set(hot.flatMap(({ needs }) => needs.map(({ step }) => step)));
   const last = hot.filter(({ id }) => !needed.has(id)).map(({ id }) => id);
   return last.length > 0 ? last : [cleanId(fixture.id)];
+}
+
+/** Plastic and tape are laid when all that burns, glows or cleans itself beside them is over and cold. */
+function heatBeside(
+  { kitchen }: PlanContext,
+  fixture: Fixture,
+  drafts: readonly StepDraft[],
+): readonly string[] {
+  if (fixture.kind !== 'counter' && fixture.kind !== 'table') return [];
+  return hotBeside(kitchen, fixture).flatMap((hot) => lastOf(hot, drafts));
 }
 
 /** Liner or cover of one fixture; none where the method asks for none. */
@@ -69,7 +80,10 @@ export function coverSteps(
       {
         fixture: fixture.id,
         sources: [choice.method.source],
-        needs: (wet ? [airDryId(fixture.id)] : last).map((step) => ({ step })),
+        needs: [
+          ...(wet ? [airDryId(fixture.id)] : last),
+          ...heatBeside(context, fixture, drafts),
+        ].map((step) => ({ step })),
       },
       { fixture },
     ),

@@ -36,6 +36,8 @@ type Heated = {
   readonly glows: boolean;
   readonly notes: readonly Message[];
   readonly estimate?: BurnerEstimate | undefined;
+  /** Another burner that is heated stands before it. */
+  readonly isBehind: boolean;
 };
 
 function aboutOf({ cooktop, burner }: Heated): About {
@@ -84,7 +86,11 @@ function stagesOf(heated: Heated): readonly Stage[] {
     : message('steps.glow.light-electric', named);
   return [
     stage('light', light, {
-      detail: [message('steps.glow.light-clear'), message('steps.glow.light-order')],
+      detail: [
+        ...(isGas(burner.type) ? [message('steps.glow.light-gas-ready')] : []),
+        message('steps.glow.light-clear'),
+        message('steps.glow.light-order'),
+      ],
       say: message('steps.heat.say-on'),
       hazards,
       resumption: 'ask',
@@ -160,6 +166,7 @@ function burnerCool(context: PlanContext, heated: Heated): readonly StepDraft[] 
     name: message('steps.burner.of', { burner: burner.name, cooktop: cooktop.name }),
     timerName: asWritten(burner.name),
     lengthS: estimate.coolS,
+    isBehind: heated.isBehind,
     test: hasHeatLamp(cooktop) ? 'lamp' : 'drop',
     reason: message('steps.glow.cool-reason'),
     makeSafe: message('steps.glow.cool-safe', { burner: burner.name }),
@@ -187,6 +194,7 @@ export function glowSteps(context: PlanContext, cooktop: Cooktop): readonly Step
       glows: method === 'glow',
       notes,
       estimate,
+      isBehind: front.length > 0 && !front.includes(choice),
     };
     return [glowStep(context, heated, behind), ...burnerCool(context, heated)];
   });

@@ -11,7 +11,7 @@ import {
   type About,
   type StepDraft,
 } from '../context/step-draft.ts';
-import { boilOverId, cleanId, glowId, restId } from '../context/step-ids.ts';
+import { boilOverId, cleanId, coolId, glowId, restId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
 import type { Kettle } from '../estimates/index.ts';
 import type { Hazard, Need, Picture, Stage, VesselUnit } from '../model/index.ts';
@@ -31,10 +31,10 @@ export function aboutKettle(context: PlanContext, kettle: Kettle): About {
 /** A kettle on the stove stands on a burner that has been purged. */
 export function burnerNeed(context: PlanContext, kettle: Kettle): readonly Need[] {
   const { burner } = kettle;
-  const method = burner && context.burners.get(burner.id)?.method;
-  return burner && (method === 'glow' || method === 'light-heat')
-    ? [{ step: glowId(burner.id) }]
-    : [];
+  const planned = burner && context.burners.get(burner.id);
+  if (!planned || (planned.method !== 'glow' && planned.method !== 'light-heat')) return [];
+  // Nobody lifts a kettle onto a burner that the plan leaves to cool untouched.
+  return [{ step: planned.estimate ? coolId(planned.burner.id) : glowId(planned.burner.id) }];
 }
 
 /** What can hurt while it boils. */

@@ -30,9 +30,17 @@ export function partsKept(choice: Choice): readonly PartId[] {
 
 /** A line of cleaning for what does not come back. */
 export function takenOut(choice: Choice): readonly Message[] {
-  const parts = replaced(choice).map(partName);
-  return parts.length > 0 ? [message('steps.parts.take-out', { parts })] : [];
+  const parts = replaced(choice);
+  const out = parts.filter((part) => !STAYS_IN_THE_HEAT.has(part)).map(partName);
+  const stays = parts.filter((part) => STAYS_IN_THE_HEAT.has(part)).map(partName);
+  return [
+    ...(out.length > 0 ? [message('steps.parts.take-out', { parts: out })] : []),
+    ...stays.map((part) => message('steps.parts.until-new', { part })),
+  ];
 }
+
+/** A coil without the bowl under it tilts and heats its wires: the old one stays in until it has glowed. */
+const STAYS_IN_THE_HEAT: ReadonlySet<PartId> = new Set(['drip-bowls']);
 
 /** What of the fixture is poured over by its first kettle. */
 export function pouredParts(choice: Choice): readonly Message[] {

@@ -1,9 +1,11 @@
 import { message, type Message } from '../../messages/index.ts';
 import { MS_PER_SECOND, SECONDS_PER_DAY, SECONDS_PER_HOUR } from '../../units/index.ts';
 import type { Calendar } from './days.ts';
+import { withRestLeft } from '../context/rest-left.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import type { StepDraft } from '../context/step-draft.ts';
-import type { Timed, TimetableOptions } from './timetable.ts';
+import { criticalChain, longestLinks } from './critical-chain.ts';
+import { usualNights, type Timed, type TimetableOptions } from './timetable.ts';
 
 /** A self-clean that fails leaves no oven for this long: locks and heat cut-outs take days to mend. */
 const SPARE_S = SECONDS_PER_DAY;
@@ -26,20 +28,46 @@ function endOf(lateS: number, { calendar, told }: Known, zone: string | undefine
   return { endsWallMs, zone, ...(after && { after }) };
 }
 
+/** What decides that end, the longest first: often a rest, which no helper shortens. */
+function decidedBy(
+  drafts: readonly StepDraft[],
+  { timetable }: Timed,
+  { calendar, told }: Known,
+  isPurge: boolean,
+): readonly Message[] {
+  const steps = drafts.map((draft) => withRestLeft(draft.step, draft, timetable.startS));
+  const closed = told.closed ?? calendar?.closed ?? usualNights();
+  const chain = criticalChain(
+    steps,
+    timetable.startS,
+    closed,
+    ({ phase }) => !isPurge || phase === 'purge',
+  );
+  return longestLinks(chain, steps);
+}
+
 function lateNotices(
-  { lateS, certain }: Timed,
+  drafts: readonly StepDraft[],
+  timed: Timed,
   known: Known,
   zone: string | undefined,
 ): readonly Message[] {
+  const { lateS, certain } = timed;
   if (lateS <= 0) return [];
-  const late = { lateH: lateS / SECONDS_PER_HOUR, certain, ...endOf(lateS, known, zone) };
+  const lateH = lateS / SECONDS_PER_HOUR;
+  const isPurge = known.told.purgeByS !== undefined || known.calendar?.purgeByS !== undefined;
+  const late = {
+    lateH,
+    certain,
+    decidedBy: decidedBy(drafts, timed, known, isPurge),
+    ...endOf(lateS, known, zone),
+  };
   const deadline = known.told.purgeByS === undefined && known.calendar?.days.deadline;
   if (deadline && deadline.hard) {
     const spareS = (deadline.hard.atWallMs - deadline.atWallMs) / MS_PER_SECOND;
     const key = lateS > spareS ? 'plan.notice.after-candles' : 'plan.notice.after-fourth-hour';
     return [message(key, late)];
   }
-  const isPurge = known.told.purgeByS !== undefined || known.calendar?.purgeByS !== undefined;
   return [message(isPurge ? 'plan.notice.purge-late' : 'plan.notice.plan-late', late)];
 }
 
@@ -78,7 +106,7 @@ export function dayNotices(
 ): readonly Message[] {
   const purgeByS = known.told.purgeByS ?? known.calendar?.purgeByS;
   return [
-    ...lateNotices(timed, known, context.kitchen.place?.zone),
+    ...lateNotices(drafts, timed, known, context.kitchen.place?.zone),
     ...(known.calendar?.notices ?? []),
     ...lastDayNotices(drafts, timed, purgeByS),
     ...unknownNotices(context, known),

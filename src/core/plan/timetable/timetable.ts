@@ -263,6 +263,7 @@ export function timetableOf(
       startS: best.startS,
       finishS: best.finishS,
       lowerBoundS: best.lowerBoundS,
+      proven: best.optimal,
     },
     lateS,
     certain,

@@ -9,7 +9,7 @@ import { shutGates, trippedGates } from '../rules/gates.ts';
 import { unmetNeeds } from '../rules/needs.ts';
 import { indexOf, needsMakeSafe, owesCold, stageOf } from '../model/plan-index.ts';
 import { restDayAt, rightWallMs } from '../rules/rest-days.ts';
-import { shortages } from '../rules/resources.ts';
+import { shortages, shortagesOfPour } from '../rules/resources.ts';
 import type { RunState, StepState } from '../model/state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
 import type { Readings, Request } from '../model/types.ts';
@@ -44,6 +44,9 @@ export function startObstacles(state: RunState, step: Step, now: Readings): read
     });
   }
   for (const shortage of shortages(state, step)) {
+    found.push({ code: 'resource-taken', message: shortageMessage(shortage) });
+  }
+  for (const shortage of shortagesOfPour(state, step, now)) {
     found.push({ code: 'resource-taken', message: shortageMessage(shortage) });
   }
   const attempt = state.steps[step.id]?.attempt ?? 1;

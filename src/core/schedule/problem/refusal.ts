@@ -2,6 +2,7 @@ export type RefusalCode =
   | 'duplicate-id'
   | 'unknown-id'
   | 'bad-number'
+  | 'too-many'
   | 'over-capacity'
   | 'cycle'
   | 'infeasible'

@@ -61,7 +61,7 @@ export type Schedule = {
   /** No schedule of this problem finishes earlier. */
   readonly lowerBoundS: number;
   readonly bound: BoundReason;
-  /** The finish equals the lower bound: nothing better exists. */
+  /** The finish equals the lower bound: it is proven that nothing better exists. */
   readonly optimal: boolean;
   /** Only when the problem has a deadline and misses it. */
   readonly late?: {
@@ -77,6 +77,8 @@ export type SolveOptions = {
    * answer is the same every time for the same problem and rounds.
    */
   readonly rounds?: number;
+  /** Steps of the exact search that follows while the bound is not reached (0 or more, default 3 million). */
+  readonly steps?: number;
   /** Starts of an earlier schedule, by id: its order is kept where it can be, and wins a draw. */
   readonly previousS?: Readonly<Record<string, number>>;
 };

@@ -1,6 +1,10 @@
 import { ScheduleRefusal } from './refusal.ts';
 import type { Activity, Problem } from './types.ts';
 
+/** Lags are kept between all pairs: more would fill the memory of a tablet. A home of 300 fixtures has 1800. */
+const MOST_ACTIVITIES = 5000;
+/** More kinds of resources than any home has. */
+const MOST_RESOURCES = 1000;
 /** Beyond this (about 30 years) a time is a mistake of units, and whole milliseconds stay exact. */
 const LONGEST_S = 1e9;
 
@@ -14,6 +18,17 @@ function number(input: string, value: unknown, min: number, max = LONGEST_S): vo
       'Correct it.',
     );
   }
+}
+
+function few(input: string, rows: readonly unknown[], most: number): void {
+  if (rows.length <= most) return;
+  throw new ScheduleRefusal(
+    'too-many',
+    input,
+    `a list of ${rows.length}`,
+    `at most ${most} rows`,
+    'Plan part of the work by itself.',
+  );
 }
 
 function uniqueIds(field: string, rows: readonly { readonly id: string }[]): Set<string> {
@@ -33,9 +48,11 @@ function uniqueIds(field: string, rows: readonly { readonly id: string }[]): Set
   return ids;
 }
 
-function known(input: string, id: string, ids: ReadonlySet<string>, what: string): void {
+type Ids = { has(id: string): boolean; keys(): Iterable<string> };
+
+function known(input: string, id: string, ids: Ids, what: string): void {
   if (ids.has(id)) return;
-  const some = [...ids].slice(0, 6).join(', ') || 'none exist';
+  const some = [...ids.keys()].slice(0, 6).join(', ') || 'none exist';
   throw new ScheduleRefusal(
     'unknown-id',
     input,
@@ -82,7 +99,7 @@ function checkActivity(
   checkAfter(activity, path, ids);
   for (const [resource, amount] of Object.entries(activity.demand)) {
     const input = `${path}.demand.${resource}`;
-    known(input, resource, new Set(capacities.keys()), 'resource');
+    known(input, resource, capacities, 'resource');
     number(input, amount, 0);
     const capacity = capacities.get(resource) ?? 0;
     if (amount > capacity && activity.durationS > 0) {
@@ -103,6 +120,8 @@ function checkActivity(
  * @throws ScheduleRefusal naming the first bad field
  */
 export function validate(problem: Problem): void {
+  few('activities', problem.activities, MOST_ACTIVITIES);
+  few('resources', problem.resources, MOST_RESOURCES);
   const ids = uniqueIds('activities', problem.activities);
   uniqueIds('resources', problem.resources);
   const calendars = uniqueIds('calendars', problem.calendars ?? []);

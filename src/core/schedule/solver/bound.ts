@@ -1,5 +1,5 @@
-import { afterOpenTime, type ClosedTicks } from './closed-hours.ts';
-import type { Model } from './model.ts';
+import { afterOpenTime, type ClosedTicks } from '../model/closed-hours.ts';
+import type { Model } from '../model/model.ts';
 import { tails } from './rules.ts';
 import type { BoundReason } from '../problem/types.ts';
 

@@ -1,5 +1,5 @@
-import { NO_LAG } from './lags.ts';
-import type { Model } from './model.ts';
+import { NO_LAG } from '../model/lags.ts';
+import type { Model } from '../model/model.ts';
 import { clear, earliestFit, emptyProfile, hold, isCrowded, release } from './profile.ts';
 
 /** How often one pass may take work back before it gives up, per activity. */
@@ -97,7 +97,9 @@ class Pass {
     this.start[activity] = at;
     hold(this.profile, this.model, activity, at);
     for (const j of this.order.behind[activity]!) this.waits[j]!--;
-    for (const k of this.order.tied[activity]!) this.bind(k, activity, at);
+    for (const k of this.order.tied[activity]!) {
+      if (Number.isNaN(this.start[k]!)) this.bind(k, activity, at);
+    }
   }
 
   /** Narrows the window of `k` by the start of a placed activity. */

@@ -1,4 +1,4 @@
-import { flip, mirror, mirrorLags, type Model } from './model.ts';
+import { flip, mirror, mirrorLags, type Model } from '../model/model.ts';
 import { orderOf, generateSchedule, type Effort, type Order } from './generate.ts';
 import { ruleKeys, type Keys } from './rules.ts';
 
@@ -129,6 +129,12 @@ export class Search {
     if (!start) return;
     this.keep(start);
     this.justify(start);
+  }
+
+  /** A schedule found elsewhere, and the order of it. */
+  take(start: Float64Array): void {
+    this.keep(start);
+    this.try({ key: start, dynamic: false });
   }
 
   /** Every priority rule once. */

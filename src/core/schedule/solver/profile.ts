@@ -1,5 +1,5 @@
-import { firstOpen } from './closed-hours.ts';
-import type { Model } from './model.ts';
+import { firstOpen } from '../model/closed-hours.ts';
+import type { Model } from '../model/model.ts';
 
 /** What is held of each resource over time: `used` from each of `times` to the next. */
 export type Profile = { length: number; times: Float64Array; used: Float64Array };
@@ -46,7 +46,7 @@ function cut(profile: Profile, time: number, kinds: number): number {
 }
 
 /** Adds `times` (−1 takes it off again) the demand of an activity from one time to another. */
-export function book(
+function book(
   profile: Profile,
   model: Model,
   activity: number,

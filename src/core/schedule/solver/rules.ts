@@ -1,5 +1,5 @@
-import { NO_LAG } from './lags.ts';
-import type { Model } from './model.ts';
+import { NO_LAG } from '../model/lags.ts';
+import type { Model } from '../model/model.ts';
 
 /** Least time from the start of each activity to the end of all that lags behind it. */
 export function tails({ count, lag, duration }: Model): Float64Array {

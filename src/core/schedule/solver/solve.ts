@@ -1,13 +1,15 @@
+import { ExactSearch } from '../exact/search.ts';
 import { gridOf, lowerBound, type Bound } from './bound.ts';
 import { Search } from './improve.ts';
-import { modelOf, TICKS_PER_S, ticksUp, type Model } from './model.ts';
+import { modelOf, TICKS_PER_S, ticksUp, type Model } from '../model/model.ts';
 import { ScheduleRefusal } from '../problem/refusal.ts';
 import type { Problem, Schedule, SolveOptions } from '../problem/types.ts';
 import { validate } from '../problem/validate.ts';
-import { raiseBound } from './windows.ts';
 
 /** Enough for the problems of one home to reach their bound; see the tests for what more brings. */
 const DEFAULT_ROUNDS = 60;
+/** Steps of the exact search: about a tenth of a second on a laptop. */
+const DEFAULT_STEPS = 3_000_000;
 /** Work a round may take on average, so that long problems with tight lags end in time too. */
 const PLACEMENTS_PER_ROUND = 700;
 /** The priority rules are worth about as many rounds. */
@@ -19,9 +21,10 @@ function horizonOf(model: Model): number {
   return work + model.earliest.reduce((latest, start) => Math.max(latest, start), 0);
 }
 
-function roundsOf({ rounds = DEFAULT_ROUNDS }: SolveOptions): number {
-  if (Number.isFinite(rounds) && rounds >= 0) return rounds;
-  throw new ScheduleRefusal('bad-number', 'rounds', rounds, 'a number from 0', 'Correct it.');
+function effortOf(input: 'rounds' | 'steps', options: SolveOptions, usual: number): number {
+  const effort = options[input] ?? usual;
+  if (Number.isFinite(effort) && effort >= 0) return effort;
+  throw new ScheduleRefusal('bad-number', input, effort, 'a number from 0', 'Correct it.');
 }
 
 function previousStarts(problem: Problem, options: SolveOptions, model: Model) {
@@ -51,34 +54,56 @@ function scheduleOf(problem: Problem, start: Float64Array, finish: number, bound
   };
 }
 
-/**
- * Times all activities as early as the search can finish them, keeping every
- * lag, capacity and calendar; with a bound below which nothing can finish.
- * Priority rules with the serial scheme, double justification, then rounds of
- * crossed and disturbed orders. Times are rounded to whole milliseconds.
- * @throws ScheduleRefusal for a bad field, a cycle of lags, a proven
- *   contradiction (`infeasible`), or nothing found (`not-found`)
- */
-export function solve(problem: Problem, options: SolveOptions = {}): Schedule {
-  validate(problem);
-  const model = modelOf(problem);
+/** Looks for the best schedule: priority rules, the exact search, then rounds; each only while the bound is not reached. */
+function searched(
+  problem: Problem,
+  options: SolveOptions,
+  model: Model,
+): { readonly search: Search; readonly bound: Bound } {
+  const rounds = effortOf('rounds', options, DEFAULT_ROUNDS);
+  const steps = { left: effortOf('steps', options, DEFAULT_STEPS) };
   const grid = gridOf(model);
-  const resourceIds = problem.resources.map(({ id }) => id);
-  let bound = lowerBound(model, resourceIds, grid);
+  let bound = lowerBound(
+    model,
+    problem.resources.map(({ id }) => id),
+    grid,
+  );
   const horizon = horizonOf(model);
-  const rounds = roundsOf(options);
   const search = new Search(
     model,
     (RULE_ROUNDS + rounds) * PLACEMENTS_PER_ROUND,
     previousStarts(problem, options, model),
   );
+  const isOpen = () => search.best !== undefined && search.best.finish > bound.ticks;
+  const prove = () => {
+    if (!isOpen() || steps.left <= 0) return;
+    const proof = new ExactSearch(model, bound.ticks, search.best!.finish, grid, steps).run();
+    if (proof.start) search.take(proof.start);
+    if (proof.lower > bound.ticks) bound = { ticks: proof.lower, reason: { kind: 'windows' } };
+  };
   search.tryRules(horizon);
-  if (search.best) bound = raiseBound(model, bound, search.best.finish, grid);
-  const done = () =>
-    search.best !== undefined && (search.spent || search.best.finish <= bound.ticks);
-  for (let round = 0; round < rounds && !done(); round++) {
+  prove();
+  for (let round = 0; round < rounds; round++) {
+    if (search.best && (search.spent || !isOpen())) break;
     search.round(horizon);
   }
+  prove();
+  return { search, bound };
+}
+
+/**
+ * Times all activities as early as the search can finish them, keeping every
+ * lag, capacity and calendar; with a bound below which nothing can finish.
+ * Priority rules with the serial scheme and double justification; an exact
+ * search that proves the finish or finds an earlier one, within its steps; where
+ * those do not suffice, rounds of crossed and disturbed orders. Times are
+ * rounded to whole milliseconds.
+ * @throws ScheduleRefusal for a bad field, a cycle of lags, a proven
+ *   contradiction (`infeasible`), or nothing found (`not-found`)
+ */
+export function solve(problem: Problem, options: SolveOptions = {}): Schedule {
+  validate(problem);
+  const { search, bound } = searched(problem, options, modelOf(problem));
   if (!search.best) {
     throw new ScheduleRefusal(
       'not-found',

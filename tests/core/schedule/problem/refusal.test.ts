@@ -132,6 +132,22 @@ describe('solve: refusals', () => {
     expect(message).toMatch(/; allowed: .+\. .+\.$/);
   });
 
+  it('refuses more activities than it could hold, before anything is laid out for them', () => {
+    const activities = Array.from({ length: 100_000 }, (_, at) => activity(`a${at}`, 1));
+    expect(refusal({ activities, resources: [] })).toMatchObject({
+      code: 'too-many',
+      input: 'activities',
+      found: 'a list of 100000',
+    });
+  });
+
+  it('refuses a hundred thousand unknown resources at the first of them', () => {
+    const demand = Object.fromEntries(Array.from({ length: 100_000 }, (_, at) => [`x${at}`, 1]));
+    expect(
+      refusal({ activities: [activity('a', 1, { demand })], resources: [hands] }),
+    ).toMatchObject({ code: 'unknown-id', input: 'activities[0].demand.x0' });
+  });
+
   it('names the members of a cycle', () => {
     const [, problem] = cases.find(([name]) => name === 'a cycle')!;
     expect(String(refusal(problem).found).split(' → ').toSorted()).toEqual(

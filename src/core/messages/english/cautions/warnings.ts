@@ -34,7 +34,7 @@ export const warnings = {
   'cautions.pour-drain.say':
     'Let cold water follow into the drain after each kettle: plastic traps soften in hot water.',
   'cautions.tap-chrome.say':
-    'Knock on the tap. If it sounds like plastic, ask first: its chrome peels under boiling water.',
+    'Knock on the tap, and ask first if it sounds like plastic: its chrome peels under boiling water.',
   'cautions.cold-where.say':
     'Pour cold water only where boiling water was just poured, never on hot glass, oven door, hob, burner or enamel: it can burst.',
   'cautions.cold-where.ask': 'Cold water ready, and nothing else hot where it will run?',

@@ -18,10 +18,14 @@ type Late = {
   endsWallMs?: number;
   zone?: string;
   after?: Message;
+  decidedBy?: readonly Message[];
 };
 
 /** "Thursday 22 April 20:33, after the last days of Passover, ". */
-function ends({ endsWallMs, zone, after }: Omit<Late, 'certain'>, f: Formatter): string {
+function ends(
+  { endsWallMs, zone, after }: Pick<Late, 'endsWallMs' | 'zone' | 'after'>,
+  f: Formatter,
+): string {
   if (endsWallMs === undefined || zone === undefined) return '';
   const moment = f.moment(endsWallMs, zone);
   return after ? `${moment}, after ${f.say(after)}, ` : `${moment}, `;
@@ -42,6 +46,12 @@ type EveHours = {
   readonly candlesWallMs: number;
   readonly zone: string;
 };
+
+/** What is late, and what decides its end; plans of before do not say what. */
+function bottleneck(decidedBy: Late['decidedBy'], f: Formatter): string {
+  if (!decidedBy || decidedBy.length === 0) return '';
+  return ` Longest on the way to that end: ${decidedBy.map((one) => f.say(one)).join('; ')}.`;
+}
 
 export const notices = {
   'plan.notice.last-hot.counts': (
@@ -164,14 +174,21 @@ export const notices = {
     'The purge must be over before the fifth hour of the eve of Passover: plan it to end a day earlier.',
   'plan.notice.overnight': ({ step }: { step: Message }, f) =>
     `No working day is long enough for this, so it runs into the night: ${f.say(step)}`,
-  'plan.notice.purge-late': ({ certain, ...late }: Late, f) =>
-    `By this plan purging ends ${ends(late, f)}${f.number(late.lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: begin earlier; a second kettle, a helper, or covering instead of pouring would shorten it.`,
-  'plan.notice.after-fourth-hour': ({ certain, ...late }: Late, f) =>
-    `By this plan purging ends ${ends(late, f)}${f.number(late.lateH, 1)} h too late, and yet before candle lighting${certain ? '; no other order of work would keep the hour' : ''}. Water then needs more care: ask first. Or begin earlier; a second kettle, a helper, or covering instead of pouring would shorten it.`,
-  'plan.notice.after-candles': ({ certain, ...late }: Late, f) =>
-    `By this plan purging ends ${ends(late, f)}${f.number(late.lateH, 1)} h too late, after candle lighting, when nothing is purged any more${certain ? '; no other order of work would keep it' : ''}. Begin earlier, or choose what to close up: cleaned, covered and kept out of use over Passover.`,
-  'plan.notice.plan-late': ({ certain, ...late }: Late, f) =>
-    `This plan ends ${ends(late, f)}${f.number(late.lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}: a second kettle, a helper, or covering instead of pouring would shorten it.`,
+  'plan.notice.purge-late': ({ certain, decidedBy, ...late }: Late, f) =>
+    `By this plan purging ends ${ends(late, f)}${f.number(late.lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}.${bottleneck(decidedBy, f)}`,
+  'plan.notice.after-fourth-hour': ({ certain, decidedBy, ...late }: Late, f) =>
+    `By this plan purging ends ${ends(late, f)}${f.number(late.lateH, 1)} h too late, and yet before candle lighting${certain ? '; no other order of work would keep the hour' : ''}. Water then needs more care: ask first.${bottleneck(decidedBy, f)}`,
+  'plan.notice.after-candles': ({ certain, decidedBy, ...late }: Late, f) =>
+    `By this plan purging ends ${ends(late, f)}${f.number(late.lateH, 1)} h too late, after candle lighting, when nothing is purged any more${certain ? '; no other order of work would keep it' : ''}. Begin earlier, or choose what to close up: cleaned, covered and kept out of use over Passover.${bottleneck(decidedBy, f)}`,
+  'plan.notice.plan-late': ({ certain, decidedBy, ...late }: Late, f) =>
+    `This plan ends ${ends(late, f)}${f.number(late.lateH, 1)} h after the deadline${certain ? ', and no other order of work would keep it' : ''}.${bottleneck(decidedBy, f)}`,
+  'plan.chain.step': ({ step, lengthS }: { step: Message; lengthS: number }, f) =>
+    `${f.say(step).replace(/\.$/, '')} (${f.duration(lengthS)})`,
+  'plan.chain.by-itself': ({ step, lengthS }: { step: Message; lengthS: number }, f) =>
+    `${f.say(step).replace(/\.$/, '')} (${f.duration(lengthS)}, which no helper shortens)`,
+  'plan.chain.closed': ({ lengthS }: { lengthS: number }, f) =>
+    `hours without work, a night or a rest day (${f.duration(lengthS)})`,
+  'plan.chain.work': 'other work',
   'plan.notice.days-unknown': ({ place, start }: { place: boolean; start: boolean }) => {
     const missing = [
       ...(place ? [] : ['where the kitchen is (latitude, longitude, time zone, Israel or not)']),

@@ -1,6 +1,6 @@
 import type { Message, Section } from '../../model/message.ts';
 
-/** The clocks beside the step. */
+/** Timers beside the step in hand. */
 export const timers = {
   'run.timers': 'Clocks',
   'run.timers.none': 'No other clock is running.',

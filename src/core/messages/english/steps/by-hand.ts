@@ -15,11 +15,14 @@ export const byHand = {
   'steps.steam.start-ask': 'Is it on now?',
   'steps.steam.hold': 'Let it fill with steam.',
   'steps.steam.hold-detail':
-    'Top the water up before the cup is dry, and move the cup once to another place.',
+    'Never let the cup run dry: an empty microwave burns. To top it up: off, shut for a minute, gloves on; then put the cup in another place.',
   'steps.steam.hold-ask': 'Did it go on boiling?',
   'steps.steam.timer': 'Steam',
-  'steps.steam.open': 'Switch it off, open it away from you, and wipe it with cold water.',
-  'steps.steam.open-detail': 'Leave the cup for five minutes before you lift it.',
+  'steps.steam.top-up': 'Is there water in the cup?',
+  'steps.steam.open':
+    'Switch it off and leave it shut for five minutes; then wipe it with cold water.',
+  'steps.steam.open-detail':
+    'Open it away from you, gloves on, the cup out first. Plate and ring go back dry.',
   'steps.steam.open-say': 'Wiped',
   'steps.steam.open-ask': 'Is it off and wiped?',
   'steps.steam.off-timer': 'Switch it off',

@@ -56,6 +56,7 @@ export const handwork = {
     'Then hold the back of the hand above, not on it. Let one drop of water fall on it: it must not hiss.',
   'steps.cool.test.drop-in-oven':
     'Then open the door, stand aside, and hold the back of the hand inside without touching. Let one drop of water fall on the floor of the oven: it must not hiss.',
+  'steps.cool.not-over': 'Not while a burner in front of it is lit or hot: try that one first.',
   'steps.cool.lamp-dead':
     'A lamp that never came on proves nothing: let one drop of water fall on the glass, it must not hiss. Write a note.',
   'steps.cool.still-hot.lamp': 'Lamp on, or heat felt? Add time to the clock and leave it.',
@@ -66,6 +67,8 @@ export const handwork = {
 
   'steps.parts.take-out': ({ parts }: { parts: readonly Message[] }, f) =>
     `Out for good, new ones go in at the end: ${f.list(parts.map((part) => f.say(part)))}.`,
+  'steps.parts.until-new': ({ part }: { part: Message }, f) =>
+    `Clean and back in for the heat, new ones after it: ${f.say(part)}.`,
   'steps.parts.pour-over': ({ part }: { part: Message }, f) => `With it: ${f.say(part)}.`,
   'steps.parts.into-cycle': ({ part, fixture }: { part: Message; fixture: string }, f) =>
     `Put in, where its maker allows it: ${f.say(part)} of ${fixture}.`,
@@ -84,7 +87,7 @@ export const handwork = {
     `Cover the rest of it: ${fixture}.`,
   'steps.parts.new': ({ part }: { part: Message }, f) => `New: ${f.say(part)}.`,
   'steps.parts.cover': ({ part }: { part: Message }, f) => `Cover: ${f.say(part)}.`,
-  'steps.parts.cold': 'Only when everything is cold and dry.',
+  'steps.parts.cold': 'Only when all of it is cold to the touch.',
   'steps.parts.say': 'They are in',
 
   'steps.cover.title': ({ fixture }: { fixture: string }) => `Cover: ${fixture}.`,

@@ -22,6 +22,8 @@ export const heat = {
   'steps.glow.light-electric': ({ burner }: BurnerName) => `Turn the ${burner} burner to high.`,
   'steps.glow.light-clear': 'Hood on, nothing near it.',
   'steps.glow.light-order': 'The back burners go first, so that nobody reaches over a hot one.',
+  'steps.glow.light-gas-ready':
+    'Caps and grates seated and dry, knobs on, valve open. No smell of gas, else no flame and no switch: out, and call.',
   'steps.glow.light-ask': 'Is the burner on now?',
   'steps.glow.warm-up': 'Watch it until it glows.',
   'steps.glow.visible.electric-coil':

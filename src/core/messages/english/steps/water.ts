@@ -62,6 +62,7 @@ export const water = {
   'steps.dry.reason':
     'Water left on it cools the stream before it reaches the surface: it is poured dry.',
   'steps.dry.seams': 'Seams and corners too.',
+  'steps.dry.kettle-away': 'Kettle and base stand elsewhere, on a socket that no splash reaches.',
   'steps.dry.drain': 'Round the tap too. Leave the drain open.',
   'steps.dry.clear-to': ({ names, to }: { names: readonly Message[]; to: string }, f) =>
     `Take ${f.list(names.map((name) => f.say(name)))} off it and put it on ${to}; it stays there until this place is dry again.`,

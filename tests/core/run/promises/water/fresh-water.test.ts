@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { purgePlan } from '../support/fixtures.ts';
-import { Tablet } from '../support/tablet.ts';
+import { purgePlan } from '../../support/fixtures.ts';
+import { Tablet } from '../../support/tablet.ts';
 
 /** Two kettles' worth of work with one kettle: the second boil does not wait for the first pour. */
 const plan = {

@@ -18,6 +18,8 @@ export type Model = {
   readonly demand: Float64Array;
   /** With the rounding dust already allowed for. */
   readonly capacity: Float64Array;
+  /** Lags from start to start, as the problem tells them. */
+  readonly arcs: readonly Arc[];
   /** Longest paths of start-to-start lags, row by row. */
   readonly lag: Float64Array;
   /** Windows of starts that lags, calendars and forced orders leave. */
@@ -54,9 +56,8 @@ function arcsOf(activities: readonly Activity[], index: ReadonlyMap<string, numb
   return arcs;
 }
 
-function lagMatrix(problem: Problem, index: ReadonlyMap<string, number>): Float64Array {
-  const { activities } = problem;
-  const paths = longestPaths(activities.length, arcsOf(activities, index));
+function lagMatrix({ activities }: Problem, arcs: readonly Arc[]): Float64Array {
+  const paths = longestPaths(activities.length, arcs);
   if ('lag' in paths) return paths.lag;
   const names = paths.cycle.map((at) => activities[at]!.id);
   throw new ScheduleRefusal(
@@ -69,7 +70,7 @@ function lagMatrix(problem: Problem, index: ReadonlyMap<string, number>): Float6
 }
 
 /** The activities of which no times can keep all demands; undefined: none were proven so. */
-export type Contradiction = readonly number[] | undefined;
+type Contradiction = readonly number[] | undefined;
 
 /** Pulls the windows together until lags and calendars change nothing, or one is empty. */
 function tighten(model: Model): Contradiction {
@@ -97,7 +98,7 @@ function tighten(model: Model): Contradiction {
 }
 
 /** Whether the two ask for more than there is of some resource, so that one must wait for the other. */
-function excludes(model: Model, i: number, j: number): boolean {
+export function excludes(model: Model, i: number, j: number): boolean {
   if (model.duration[i] === 0 || model.duration[j] === 0) return false;
   const kinds = model.capacity.length;
   for (let r = 0; r < kinds; r++) {
@@ -108,10 +109,11 @@ function excludes(model: Model, i: number, j: number): boolean {
   return false;
 }
 
-function excludedPairs(model: Model): (readonly [number, number])[] {
-  const pairs: (readonly [number, number])[] = [];
+/** Pairs that exclude each other, one after the other in a flat list. */
+export function excludedPairs(model: Model): readonly number[] {
+  const pairs: number[] = [];
   for (let i = 0; i < model.count; i++) {
-    for (let j = i + 1; j < model.count; j++) if (excludes(model, i, j)) pairs.push([i, j]);
+    for (let j = i + 1; j < model.count; j++) if (excludes(model, i, j)) pairs.push(i, j);
   }
   return pairs;
 }
@@ -121,7 +123,7 @@ function excludedPairs(model: Model): (readonly [number, number])[] {
  * order (immediate selection: Carlier & Pinson, Management Science 35 (1989) 164).
  * Windows are tightened along the way.
  */
-export function forceOrders(model: Model): Contradiction {
+function forceOrders(model: Model): Contradiction {
   const { count, lag, earliest, latest, duration } = model;
   const pairs = excludedPairs(model);
   const mayPrecede = (i: number, j: number) =>
@@ -130,7 +132,9 @@ export function forceOrders(model: Model): Contradiction {
   if (narrow) return narrow;
   for (let changed = true; changed;) {
     changed = false;
-    for (const [i, j] of pairs) {
+    for (let k = 0; k < pairs.length; k += 2) {
+      const i = pairs[k]!;
+      const j = pairs[k + 1]!;
       const done = lag[i * count + j]! >= duration[i]! || lag[j * count + i]! >= duration[j]!;
       if (done) continue;
       const iFirst = mayPrecede(i, j);
@@ -168,6 +172,7 @@ export function modelOf(problem: Problem): Model {
   const calendars = new Map(
     problem.calendars?.map((calendar) => [calendar.id, closedSpans(calendar, ticksUp)]),
   );
+  const arcs = arcsOf(activities, index);
   const model: Model = {
     count: activities.length,
     duration: Float64Array.from(activities, ({ durationS }) => ticksUp(durationS)),
@@ -175,7 +180,8 @@ export function modelOf(problem: Problem): Model {
       activities.flatMap(({ demand }) => resources.map(({ id }) => demand[id] ?? 0)),
     ),
     capacity: Float64Array.from(resources, ({ capacity }) => capacity * (1 + DEMAND_DUST)),
-    lag: lagMatrix(problem, index),
+    arcs,
+    lag: lagMatrix(problem, arcs),
     earliest: Float64Array.from(activities, ({ notBeforeS }) =>
       ticksUp(Math.max(0, notBeforeS ?? 0)),
     ),

@@ -1,6 +1,6 @@
 import { For, Show } from 'solid-js';
-import { say, t } from '../../context/language.ts';
-import { withFound, type ChosenQuestion } from '../../../core/custom/index.ts';
+import { say, t } from '../../../context/language.ts';
+import { withFound, type ChosenQuestion } from '../../../../core/custom/index.ts';
 import {
   CONDITIONS,
   MATERIALS,
@@ -8,9 +8,9 @@ import {
   type Fixture,
   type Kitchen,
   type Material,
-} from '../../../core/kitchen/index.ts';
-import { Action } from '../../parts/press/action.tsx';
-import { Sheet } from '../../parts/sheet.tsx';
+} from '../../../../core/kitchen/index.ts';
+import { Action } from '../../../parts/press/action.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 
 /** A question that is answered by looking: what it is made of, what state it is in, what it was used for. */
 export function FoundSheet(props: {

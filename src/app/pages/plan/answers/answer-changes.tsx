@@ -1,8 +1,8 @@
 import { createSignal, For, Show } from 'solid-js';
-import type { ChosenQuestion } from '../../../core/custom/index.ts';
-import type { AnswerChange } from '../../../core/plan/index.ts';
-import { t } from '../../context/language.ts';
-import { Action } from '../../parts/press/action.tsx';
+import type { ChosenQuestion } from '../../../../core/custom/index.ts';
+import type { AnswerChange } from '../../../../core/plan/index.ts';
+import { t } from '../../../context/language.ts';
+import { Action } from '../../../parts/press/action.tsx';
 
 /** What each known answer would make of the plan, worked out once somebody wants to know. */
 export function AnswerChanges(props: {

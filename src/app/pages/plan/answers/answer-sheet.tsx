@@ -1,17 +1,17 @@
 import { createSignal, For, Show } from 'solid-js';
-import { say, t } from '../../context/language.ts';
+import { say, t } from '../../../context/language.ts';
 import {
   answerAs,
   chooseMethod,
   withAnswer,
   type ChosenQuestion,
   type RowAnswer,
-} from '../../../core/custom/index.ts';
-import { methodsForFixture, type Fixture, type Kitchen } from '../../../core/kitchen/index.ts';
-import { dayOf, endsCovered, minutesOf, missingIn, type SaidWay } from '../custom/way.ts';
-import { MethodFields, SaidFields } from '../custom/way-fields.tsx';
-import { Action } from '../../parts/press/action.tsx';
-import { Sheet } from '../../parts/sheet.tsx';
+} from '../../../../core/custom/index.ts';
+import { methodsForFixture, type Fixture, type Kitchen } from '../../../../core/kitchen/index.ts';
+import { dayOf, endsCovered, minutesOf, missingIn, type SaidWay } from '../../custom/way.ts';
+import { MethodFields, SaidFields } from '../../custom/way-fields.tsx';
+import { Action } from '../../../parts/press/action.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 
 /** What is planned now, or was said before: where the person starts from. */
 function startingFrom(fixture: Fixture, kitchen: Kitchen, question?: ChosenQuestion): SaidWay {
@@ -35,6 +35,9 @@ function startingFrom(fixture: Fixture, kitchen: Kitchen, question?: ChosenQuest
   };
 }
 
+/** A way that may be said; in words where it is a known answer. */
+type Proposed = Pick<RowAnswer, 'method' | 'cover'> & Partial<RowAnswer>;
+
 function sameWay(answer: RowAnswer, way: SaidWay): boolean {
   return way.words === say(answer.text) && way.method === answer.method;
 }
@@ -44,6 +47,8 @@ export function AnswerSheet(props: {
   kitchen: Kitchen;
   fixture: Fixture;
   question?: ChosenQuestion | undefined;
+  /** What was tried, to begin with: nobody said it yet. */
+  proposed?: Proposed | undefined;
   onKitchen: (kitchen: Kitchen) => void;
   onClose: () => void;
 }) {
@@ -51,7 +56,7 @@ export function AnswerSheet(props: {
     startingFrom(props.fixture, props.kitchen, props.question),
   );
   /** Counts and choices that the fields do not show: those of the answer that was pressed. */
-  const [chosen, setChosen] = createSignal<RowAnswer>();
+  const [chosen, setChosen] = createSignal<Proposed>();
   const change = (part: Partial<SaidWay>) => setWay((was) => ({ ...was, ...part }));
   const methods = () => {
     const answers = props.question?.answers?.map(({ method }) => method) ?? [];
@@ -86,16 +91,17 @@ export function AnswerSheet(props: {
     );
     props.onClose();
   };
-  const choose = (answer: RowAnswer) => {
+  const choose = (answer: Proposed) => {
     const { text, method, cover, minutes } = answer;
     setChosen(answer);
     change({
-      words: say(text),
+      ...(text && { words: say(text) }),
       method,
       cover,
       ...(minutes !== undefined && { minutes: String(minutes) }),
     });
   };
+  if (props.proposed) choose(props.proposed);
   return (
     <Sheet
       label={t('plan-page.answer.about', { fixture: props.fixture.name })}

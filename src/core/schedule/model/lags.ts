@@ -4,40 +4,47 @@ export const NO_LAG = -Infinity;
 /** Start-to-start: `to` starts at least `weight` ticks after `from` starts. */
 export type Arc = { readonly from: number; readonly to: number; readonly weight: number };
 
+type Paths = { readonly lag: Float64Array } | { readonly cycle: readonly number[] };
+
 /**
  * Longest paths between all pairs of `count` activities, row by row: entry
  * `i * count + j` is the least time from the start of i to the start of j
  * (negative: j may start that much before i, and no more).
- * Floyd, Communications of the ACM 5 (1962) 345; rows without a path are skipped.
+ * Floyd, Communications of the ACM 5 (1962) 345; what no path reaches is skipped.
  * @returns the matrix, or the activities of a cycle whose lags add up to more than nothing
  */
-export function longestPaths(
-  count: number,
-  arcs: readonly Arc[],
-): { readonly lag: Float64Array } | { readonly cycle: readonly number[] } {
+export function longestPaths(count: number, arcs: readonly Arc[]): Paths {
+  const paths = pathsOf(count, arcs, undefined);
+  // The way round a cycle is only kept track of when there is one.
+  return 'lag' in paths ? paths : pathsOf(count, arcs, new Int32Array(count * count).fill(-1));
+}
+
+function pathsOf(count: number, arcs: readonly Arc[], next: Int32Array | undefined): Paths {
   const lag = new Float64Array(count * count).fill(NO_LAG);
-  const next = new Int32Array(count * count).fill(-1);
   for (let i = 0; i < count; i++) lag[i * count + i] = 0;
   for (const { from, to, weight } of arcs) {
     if (from === to && weight > 0) return { cycle: [from] };
     const at = from * count + to;
     if (from !== to && weight > lag[at]!) {
       lag[at] = weight;
-      next[at] = to;
+      if (next) next[at] = to;
     }
   }
+  const reached = new Int32Array(count);
   for (let via = 0; via < count; via++) {
+    let many = 0;
+    for (let to = 0; to < count; to++) if (lag[via * count + to] !== NO_LAG) reached[many++] = to;
     for (let from = 0; from < count; from++) {
       const first = lag[from * count + via]!;
       if (first === NO_LAG || from === via) continue;
-      for (let to = 0; to < count; to++) {
+      for (let k = 0; k < many; k++) {
+        const to = reached[k]!;
         const through = first + lag[via * count + to]!;
         const at = from * count + to;
-        if (through > lag[at]!) {
-          if (to === from) return { cycle: pathBack(count, next, from, via) };
-          lag[at] = through;
-          next[at] = next[from * count + via]!;
-        }
+        if (through <= lag[at]!) continue;
+        if (to === from) return { cycle: next ? pathBack(count, next, from, via) : [] };
+        lag[at] = through;
+        if (next) next[at] = next[from * count + via]!;
       }
     }
   }

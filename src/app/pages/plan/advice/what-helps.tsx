@@ -1,0 +1,149 @@
+import { createSignal, For, Show } from 'solid-js';
+import {
+  changeMessage,
+  inVainMessages,
+  savingMessage,
+  triageMessages,
+  withChange,
+  type Advice,
+  type Change,
+} from '../../../../core/advice/index.ts';
+import type { Kitchen } from '../../../../core/kitchen/index.ts';
+import type { Plan, PlanOptions } from '../../../../core/plan/index.ts';
+import { say, t } from '../../../context/language.ts';
+import { Action } from '../../../parts/press/action.tsx';
+import { createLook } from './look.ts';
+
+/** So many are shown at once, the best ones. */
+const FIRST = 6;
+
+/** What is only tried until somebody says who decided it. */
+export type SaidChange = Extract<Change, { readonly kind: 'answer' | 'cover' }>;
+
+/** What was taken, and how it is given back; `leaves`: the kitchen as it was left, after which another edit counts. */
+type Taken = { readonly change: Change; readonly undo: () => void; readonly leaves?: Kitchen };
+
+type Props = {
+  plan: Plan;
+  options: PlanOptions;
+  kitchen: Kitchen;
+  onKitchen: ((kitchen: Kitchen) => void) | undefined;
+  begin: { startWallMs: number; onChange: (startWallMs: number) => void } | undefined;
+  onSay: (change: SaidChange) => void;
+};
+
+/** One press changes the kitchen or the beginning; the other press puts it back. */
+function createTaking(props: Props) {
+  const [taken, setTaken] = createSignal<Taken>();
+  const takeStart = (change: Extract<Change, { readonly kind: 'start' }>) => {
+    const before = props.begin?.startWallMs;
+    if (before === undefined) return;
+    setTaken({ change, undo: () => props.begin?.onChange(before) });
+    props.begin?.onChange(change.startWallMs);
+  };
+  const take = (change: Change): void => {
+    if (change.kind === 'answer' || change.kind === 'cover') return props.onSay(change);
+    if (change.kind === 'start') return takeStart(change);
+    const before = props.kitchen;
+    props.onKitchen?.(withChange({ kitchen: before, options: {} }, change).kitchen);
+    const leaves = props.kitchen;
+    // A demo became a kitchen of its own, with a name of its own.
+    const undo = () => props.onKitchen?.({ ...before, name: leaves.name });
+    setTaken({ change, undo, leaves });
+  };
+  const mayUndo = () => {
+    const now = taken();
+    return now && (now.leaves === undefined || now.leaves === props.kitchen) ? now : undefined;
+  };
+  const undo = () => {
+    mayUndo()?.undo();
+    setTaken(undefined);
+  };
+  return { take, undo, mayUndo };
+}
+
+function takeText({ kind }: Change): string {
+  if (kind === 'answer' || kind === 'cover') return t('advice.take.said');
+  return kind === 'last-hot' ? t('advice.take.last-hot') : t('advice.take');
+}
+
+/** What would make this plan better, worked out when it is asked for. */
+export function WhatHelps(props: Props) {
+  const { found, progress, look } = createLook(() => ({
+    situation: { kitchen: props.plan.kitchen, options: props.options },
+    plan: props.plan,
+  }));
+  const taking = createTaking(props);
+  const row = ({ change, saving }: Advice) => (
+    <li data-change={change.kind}>
+      <p>
+        {say(changeMessage(change, props.plan.kitchen))} <b>{say(savingMessage(saving))}</b>
+      </p>
+      <Show when={props.onKitchen && (change.kind !== 'start' || props.begin)}>
+        <Action class="button" name="take-advice" onPress={() => taking.take(change)}>
+          {takeText(change)}
+        </Action>
+      </Show>
+    </li>
+  );
+  return (
+    <section class="advice" aria-label={t('advice.heading')}>
+      <h2>{t('advice.heading')}</h2>
+      <p class="quiet">{t('advice.about')}</p>
+      <Show when={taking.mayUndo()}>
+        {(now) => (
+          <p class="advice-taken" role="status">
+            {t('advice.taken', { change: changeMessage(now().change, props.plan.kitchen) })}
+            <Action class="button button--plain" name="undo-advice" onPress={taking.undo}>
+              {t('advice.undo')}
+            </Action>
+          </p>
+        )}
+      </Show>
+      <Show
+        when={found()}
+        fallback={
+          <Show
+            when={progress()}
+            fallback={
+              <Action class="button" name="what-would-help" onPress={() => void look()}>
+                {t('advice.look')}
+              </Action>
+            }
+          >
+            {(now) => <p role="status">{t('advice.trying', now())}</p>}
+          </Show>
+        }
+      >
+        {(list) => (
+          <>
+            <ol class="advice-list">
+              <For each={list().advice.slice(0, FIRST)} fallback={<li>{t('advice.none')}</li>}>
+                {row}
+              </For>
+            </ol>
+            <Show when={list().advice.length > FIRST}>
+              <details>
+                <summary>{t('advice.more', { many: list().advice.length - FIRST })}</summary>
+                <ol class="advice-list">
+                  <For each={list().advice.slice(FIRST)}>{row}</For>
+                </ol>
+              </details>
+            </Show>
+            <For each={inVainMessages(list())}>{(one) => <p class="quiet">{say(one)}</p>}</For>
+            <Show when={list().triage}>
+              {(triage) => (
+                <>
+                  <h3>{t('advice.triage.heading')}</h3>
+                  <For each={triageMessages(triage(), props.plan)}>
+                    {(one) => <p>{say(one)}</p>}
+                  </For>
+                </>
+              )}
+            </Show>
+          </>
+        )}
+      </Show>
+    </section>
+  );
+}

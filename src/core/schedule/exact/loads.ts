@@ -1,0 +1,74 @@
+import type { Load } from './energy.ts';
+import { OpenTime } from './hours.ts';
+import type { ClosedTicks } from '../model/closed-hours.ts';
+import type { Model } from '../model/model.ts';
+
+/**
+ * Of work that goes one at a time, the gaps that lags leave between members
+ * that follow each other (a kettle is poured before it boils again), where
+ * they are shorter than any member, so that nothing fits into them.
+ */
+function gapsOf({ count, lag, duration }: Model, members: readonly number[]): readonly number[] {
+  const none = members.map(() => 0);
+  const shortest = Math.min(...members.map((i) => duration[i]!));
+  const follows = (i: number, j: number) => lag[i * count + j]! >= duration[i]!;
+  const gaps = members.map((i) => {
+    const next = members.filter((j) => j !== i && follows(i, j));
+    const gap = Math.min(...next.map((j) => lag[i * count + j]! - duration[i]!));
+    return gap < shortest ? gap : 0;
+  });
+  const chain = members.filter((_, k) => gaps[k]! > 0);
+  const inTurn = chain.every((i) => chain.every((j) => i === j || follows(i, j) || follows(j, i)));
+  return inTurn ? gaps : none;
+}
+
+function loadOf(
+  model: Model,
+  members: readonly number[],
+  busy: (i: number) => number,
+  alone: boolean,
+  closed: ClosedTicks,
+): Load[] {
+  if (members.length < 2) return [];
+  const gap = alone ? gapsOf(model, members) : members.map(() => 0);
+  return [{ members, busy: members.map(busy), alone, open: new OpenTime(closed), gap }];
+}
+
+/** The work on a resource that follows one calendar, and that of which no two go together. */
+function loadsOfHours(
+  model: Model,
+  r: number,
+  users: readonly number[],
+  closed: ClosedTicks,
+): readonly Load[] {
+  const kinds = model.capacity.length;
+  const capacity = model.capacity[r]!;
+  const amount = (i: number) => model.demand[i * kinds + r]!;
+  const alone = users.filter((i) => 2 * amount(i) > capacity);
+  const shared = alone.length === users.length ? [] : users;
+  return [
+    ...loadOf(model, alone, (i) => model.duration[i]!, true, closed),
+    ...loadOf(model, shared, (i) => (model.duration[i]! * amount(i)) / capacity, false, closed),
+  ];
+}
+
+/** The work that competes for each resource: all of it, and that of each calendar in its open hours. */
+export function loadsOf(model: Model): readonly Load[] {
+  const kinds = model.capacity.length;
+  const all = Array.from(model.duration.keys());
+  return Array.from(model.capacity).flatMap((capacity, r) => {
+    const amount = (i: number) => model.demand[i * kinds + r]!;
+    const users = all.filter((i) => amount(i) > 0 && model.duration[i]! > 0);
+    if (users.reduce((sum, i) => sum + amount(i), 0) <= capacity) return [];
+    const hours = [...new Set(users.map((i) => model.closed[i]))].filter(
+      (closed) => closed?.length,
+    );
+    const within = hours.map((closed) => users.filter((i) => model.closed[i] === closed));
+    // In its open hours the same work has less room: all hours tell nothing more.
+    const whole = within.some((some) => some.length === users.length) ? [] : users;
+    return [
+      ...loadsOfHours(model, r, whole, []),
+      ...hours.flatMap((closed, at) => loadsOfHours(model, r, within[at]!, closed!)),
+    ];
+  });
+}

@@ -1,0 +1,58 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { forbiddenStarts, OpenTime } from '../../../../src/core/schedule/exact/hours.ts';
+import { firstOpen } from '../../../../src/core/schedule/model/closed-hours.ts';
+
+/** Closed spans, sorted and apart, in whole ticks. */
+const closedSpans = fc
+  .array(fc.integer({ min: 1, max: 9 }), { maxLength: 10 })
+  .map((lengths) => lengths.slice(0, lengths.length - (lengths.length % 2)))
+  .map((lengths) => {
+    let at = 0;
+    return lengths.map((length) => (at += length));
+  });
+
+const LAST = 100;
+
+describe('hours of the exact search', () => {
+  it('forbid the starts that the rounds move on, and lead to the same next one', () => {
+    fc.assert(
+      fc.property(closedSpans, fc.integer({ min: 0, max: 8 }), (closed, duration) => {
+        const forbidden = forbiddenStarts(closed, duration);
+        for (let start = 0; start < LAST; start++) {
+          const hole = forbidden.findIndex(
+            (first, k) => k % 2 === 0 && first <= start && start < forbidden[k + 1]!,
+          );
+          const next = hole < 0 ? start : forbidden[hole + 1]!;
+          expect(next).toBe(firstOpen(closed, start, duration));
+        }
+      }),
+    );
+  });
+
+  it('count open time as it is counted tick by tick, and back', () => {
+    fc.assert(
+      fc.property(closedSpans, (closed) => {
+        const open = new OpenTime(closed);
+        const isOpen = (tick: number) =>
+          !closed.some((from, k) => k % 2 === 0 && from <= tick && tick < closed[k + 1]!);
+        let counted = 0;
+        for (let moment = 0; moment < LAST; moment++) {
+          expect(open.until(moment)).toBe(counted);
+          expect(open.earliest(counted)).toBeLessThanOrEqual(moment);
+          expect(open.latest(counted)).toBeGreaterThanOrEqual(moment);
+          expect(open.until(open.earliest(counted))).toBe(counted);
+          expect(open.until(open.latest(counted))).toBe(counted);
+          if (isOpen(moment)) counted++;
+        }
+      }),
+    );
+  });
+
+  it('count the closed spans between two moments', () => {
+    const open = new OpenTime([10, 20, 25, 30]);
+    expect(open.spansBefore(10, false)).toBe(0);
+    expect(open.spansBefore(10, true)).toBe(1);
+    expect(open.spansBefore(15, true)).toBe(2);
+  });
+});
