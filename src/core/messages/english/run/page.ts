@@ -39,4 +39,6 @@ export const page = {
   'run.alarm-failed.suspended': 'The device stopped the sound.',
   'run.alarm-failed.stuck': 'The audio clock stands still.',
   'run.alarm-failed.other': 'The sound could not be made.',
+  'run.written-anew':
+    'The stored journal was deleted from outside during the run. This page wrote it down again, whole, from what it had in memory.',
 } satisfies Section;

@@ -45,8 +45,6 @@ export const dialogs = {
   'run.gate.go-past.why': 'Why do you go on without it? It goes into the record.',
   'run.gate.go-past.press': 'Go on',
   'run.gate.no': 'Then it waits. See to it first; when it is so, press yes.',
-  'run.written-anew':
-    'The stored journal was deleted from outside during the run. This page wrote it down again, whole, from what it had in memory.',
 
   'run.ran-out.where': 'Where did the water run out?',
   'run.ran-out.one-more': 'One more kettle finishes these parts; the later ones move up.',
