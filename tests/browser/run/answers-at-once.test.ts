@@ -45,7 +45,7 @@ describe('the hearing check', () => {
 
 describe('a press that is not taken', () => {
   it('says why on the button: a fingertip that was too short, and drops', async () => {
-    await touchAt(screen, '[data-action="play-alarm"]', { ...FINGER, heldMs: 5 });
+    await touchAt(screen, '[data-action="play-alarm"]', { ...FINGER, heldMs: 0 });
     await screen.waitFor(
       `document.querySelector('[data-action="play-alarm"]').dataset.hint === ${JSON.stringify(t('common.press.short'))}`,
       'press a little longer',

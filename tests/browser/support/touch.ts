@@ -35,12 +35,14 @@ export async function touchAt(screen: Screen, selector: string, how: Touch): Pro
     radiusY,
     force: 1,
   }));
-  await cdp.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints });
+  const began = cdp.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints });
+  // Held for no time it ends before a slow machine has answered.
+  if (how.heldMs > 0) await began;
   if (how.slidesPx !== undefined)
     await cdp.send('Input.dispatchTouchEvent', {
       type: 'touchMove',
       touchPoints: touchPoints.map((point) => ({ ...point, x: point.x + (how.slidesPx ?? 0) })),
     });
-  await pause(how.heldMs);
+  if (how.heldMs > 0) await pause(how.heldMs);
   await cdp.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
 }

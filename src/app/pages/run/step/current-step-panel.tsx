@@ -11,7 +11,7 @@ import { scrolls } from '../../../parts/scrolls.ts';
 import { pouredFrom } from './concurrent-steps.ts';
 import { BurnersTogether, ConcurrentKettles } from './concurrent-panel.tsx';
 import { Checklist } from './checklist.tsx';
-import { GatePanel } from './gate-panel.tsx';
+import { GatePanel } from '../gates/gate-panel.tsx';
 import { likelyFaults } from './likely-faults.ts';
 import { leadTimer, mainAction } from './main-action.ts';
 import { MainBar, type MainKey } from './main-bar.tsx';

@@ -26,7 +26,6 @@ export const step = {
   'run.action.again.reason': 'It was stopped or failed before.',
   'run.action.yes': 'Yes, it is so',
   'run.action.no': 'No',
-  'run.gate.no': 'Then it waits. See to it first; when it is so, press yes.',
   'run.action.not-yet': 'Not yet',
   'run.action.waiting': 'Waiting',
   'run.action.timer-ends': 'The clock ends this by itself; you will be called.',
@@ -42,9 +41,6 @@ export const step = {
   'run.gate.water-waits': ({ left }: { left: Message }, f) =>
     `The boiled water waits: ${f.say(left)} left, then it boils again.`,
   'run.gate.go-past': 'It is not so, and I go on',
-  'run.gate.go-past.title': 'Go on without it',
-  'run.gate.go-past.why': 'Why do you go on without it? It goes into the record.',
-  'run.gate.go-past.press': 'Go on',
 
   'run.burners': 'Burners together with this one',
   'run.burners.light': 'to be lit',

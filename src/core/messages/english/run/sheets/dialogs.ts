@@ -41,6 +41,11 @@ export const dialogs = {
   'run.used.done-again': ({ steps }: { steps: number }, f) =>
     `${f.number(steps)} ${f.plural(steps, { one: 'step that was done is', other: 'steps that were done are' })} done again.`,
 
+  'run.gate.go-past.title': 'Go on without it',
+  'run.gate.go-past.why': 'Why do you go on without it? It goes into the record.',
+  'run.gate.go-past.press': 'Go on',
+  'run.gate.no': 'Then it waits. See to it first; when it is so, press yes.',
+
   'run.ran-out.where': 'Where did the water run out?',
   'run.ran-out.one-more': 'One more kettle finishes these parts; the later ones move up.',
   'run.ran-out.back': 'Further back',
@@ -50,18 +55,6 @@ export const dialogs = {
   'run.ran-out.about':
     'What is left is shared out anew by how far this kettle reached. Cold water over what was poured comes first, as always.',
   'run.ran-out.press': 'It ran out here',
-
-  'run.timer.over': ({ when, leftS }: { when: Message; leftS: number }, f) =>
-    `Until ${f.say(when)}, ${f.duration(leftS)} more.`,
-  'run.timer.was-earlier': 'It was last hot earlier',
-  'run.timer.was-used': 'It was used',
-  'run.timer.last-hot': 'It was last hot at',
-  'run.timer.last-hot.why': 'How do you know? It goes into the record.',
-  'run.timer.last-hot.about':
-    'Only when you are sure. Hot cleaning counts as hot use. In doubt leave the rest as it is.',
-  'run.timer.last-hot.press': 'Count from then',
-  'run.timer.used.about': 'Its 24-hour rest starts again, and what came after is done again.',
-  'run.timer.used.press': 'Begin the rest again',
 
   'run.all-steps': 'All steps',
   'run.all-steps.show': 'Show',

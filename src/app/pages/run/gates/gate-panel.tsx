@@ -1,11 +1,13 @@
-import { createSignal, Show } from 'solid-js';
+import { createSignal, Show, Suspense } from 'solid-js';
 import type { TimerView, GateView, Request } from '../../../../core/run/index.ts';
-import { say, t } from '../../../context/language.ts';
+import { lazyPage, say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { scrolls } from '../../../parts/scrolls.ts';
-import { Sheet } from '../../../parts/sheet.tsx';
 import { SignalWord } from '../../../parts/signal-word.tsx';
 import { countdown } from '../../../parts/time/countdown-digits.ts';
+
+// Few gates are gone past, and none without a typed reason.
+const GoPast = lazyPage(['run-later'], async () => (await import('./go-past.tsx')).GoPast);
 
 /**
  * One caution at a time, to be answered before the step can begin. One that is
@@ -55,48 +57,10 @@ export function GatePanel(props: {
         </Action>
       </Show>
       <Show when={open()}>
-        <GoPast gate={props.gate} send={props.send} onClose={() => setOpen(false)} />
+        <Suspense>
+          <GoPast gate={props.gate} send={props.send} onClose={() => setOpen(false)} />
+        </Suspense>
       </Show>
     </div>
-  );
-}
-
-function GoPast(props: { gate: GateView; send: (request: Request) => void; onClose: () => void }) {
-  const [reason, setReason] = createSignal('');
-  const goOn = () => {
-    props.send({
-      kind: 'override-gate',
-      gate: props.gate.gate.id,
-      scopeKey: props.gate.scopeKey,
-      reason: reason().trim(),
-    });
-    props.onClose();
-  };
-  return (
-    <Sheet label={t('run.gate.go-past.title')} onClose={props.onClose}>
-      <h2>{say(props.gate.gate.ask)}</h2>
-      <label class="field">
-        <span>{t('run.gate.go-past.why')}</span>
-        <input
-          name="reason"
-          value={reason()}
-          onInput={(event) => setReason(event.currentTarget.value)}
-          maxLength={300}
-        />
-      </label>
-      <div class="button-row">
-        <Action
-          class="button button--ember"
-          name="override-gate"
-          disabled={reason().trim() === ''}
-          onPress={goOn}
-        >
-          {t('run.gate.go-past.press')}
-        </Action>
-        <Action class="button button--plain" name="back" onPress={props.onClose}>
-          {t('run.back')}
-        </Action>
-      </div>
-    </Sheet>
   );
 }
