@@ -96,14 +96,18 @@ export function boilStage(
   });
 }
 
-/** Over the rim by hand: no kettle is filled past its mark. */
+/** Over the rim by what is lowered into it, after Orach Chaim 452:6: a spout cannot wet its rim, and a turned kettle scalds. */
 function overflowStage(kettle: Kettle): Stage {
   const { burner } = kettle;
   const title = burner
     ? message('steps.boil-over.overflow-on-burner', { burner: burner.name })
     : message('steps.boil-over.overflow-plugged');
   return stage('overflow', title, {
-    detail: [message(burner ? 'steps.boil-over.basin-on-burner' : 'steps.boil-over.basin-plugged')],
+    detail: [
+      message('steps.boil-over.steel'),
+      ...(burner ? [] : [message('steps.boil-over.base')]),
+      message('steps.boil-over.spout'),
+    ],
     say: message('steps.boil-over.overflow-say'),
     hazards: hazardsOf(kettle),
     resumption: 'ask',

@@ -245,10 +245,10 @@ describe('the kettles', () => {
     expect(checkPlan(built)).toEqual([]);
   });
 
-  it('one on the stove waits for its burner to be purged', () => {
+  it('one on the stove waits for its burner to be purged and cold', () => {
     const gas = planOfDemo('mountain-gas');
     expect(step(gas, 'boil-counter-corner-1').needs.map((need) => need.step)).toContain(
-      'glow-gas-front-left',
+      'cool-gas-front-left',
     );
     expect(step(gas, 'boil-counter-corner-1').demands).toMatchObject({
       'burners-lit': 1,

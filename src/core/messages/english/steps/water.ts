@@ -46,13 +46,14 @@ export const water = {
 
   'steps.boil-over.title': ({ vessel }: Vessel, f) => `Purge the ${lower(f.say(vessel))} itself.`,
   'steps.boil-over.overflow-on-burner': ({ burner }: { burner: string }) =>
-    `Turn the ${burner} burner off, then pour so that the water runs over the whole rim and spout.`,
+    `Turn the ${burner} burner off. In the sink, slowly lower clean hot steel into the kettle until its whole rim runs over.`,
   'steps.boil-over.overflow-plugged':
-    'Unplug it, then pour so that the water runs over the whole rim and spout.',
-  'steps.boil-over.basin-on-burner':
-    'Over a clean basin, turning it slowly. Never let water run onto the burner.',
-  'steps.boil-over.basin-plugged':
-    'Over a clean basin, turning it slowly. Never let water run onto its base or plug.',
+    'Unplug it, stand it in the sink, and slowly lower clean hot steel into it until its whole rim runs over.',
+  'steps.boil-over.steel':
+    'By long tongs, at arm’s length: a piece of steel, heated on a burner meanwhile. No stone from outside: it can burst.',
+  'steps.boil-over.base': 'Its base stays away from the water.',
+  'steps.boil-over.spout':
+    'A spout or a narrow neck is not reached so: ask about it, or buy a new kettle.',
   'steps.boil-over.overflow-say': 'It ran over',
   'steps.boil-over.overflow-ask': 'Did the boiling water run over the whole rim?',
   'steps.boil-over.cold': 'Empty it and rinse it with cold water.',
