@@ -3,7 +3,7 @@ import { endOf, rowsOf, tableOf } from './report.ts';
 import { runOne, type Told } from './run-one.ts';
 
 /** Runs in the everyday test; the slow lane asks for more. */
-const RUNS = Number(process.env['GLOWPOUR_SIMULATIONS'] ?? 200);
+const RUNS = Number(process.env['GLOWPOUR_SIMULATIONS'] ?? 120);
 
 /** Seed of the first run; the runs take the numbers from there on. */
 const FIRST = Number(process.env['GLOWPOUR_FIRST_SEED'] ?? 1);

@@ -5,6 +5,7 @@ import type { Kitchen, Override, Vessel } from '../../../src/core/kitchen/index.
 import { buildPlan, type Plan } from '../../../src/core/plan/index.ts';
 import { DEMOS, kitchenOf } from '../plan/support/plans.ts';
 import { NAMES, plannedDemo } from './situations.ts';
+import { everyday } from '../../support/runs.ts';
 
 // The same kitchen is planned once: advice and brute force below ask for the same plans.
 vi.mock(import('../../../src/core/plan/index.ts'), async (original) => {
@@ -99,7 +100,7 @@ function keyOf({ change }: Advice): string {
   return change.kind;
 }
 
-describe.each(DEMOS)('what would help %s', (demo) => {
+describe.each(everyday(DEMOS, 2))('what would help %s', (demo) => {
   const before = plannedDemo(demo, START);
   const { kitchen, options } = before.situation;
   const { startWallMs = 0 } = options;

@@ -15,6 +15,7 @@ import { kitchens } from '../kitchen/arbitrary/kitchen-arbitrary.ts';
 import type { Kitchen } from '../../../src/core/kitchen/index.ts';
 import { inEnglish } from '../../support/english.ts';
 import { DEMOS, kitchenOf, noticesText, step, stepsOf, withMethod } from './support/plans.ts';
+import { runs } from '../../support/runs.ts';
 
 const flat = kitchenOf('flat-coils');
 const sure = (mean: number): CalibrationFactor => ({ mean, spread: 0.02, n: 5 });
@@ -179,7 +180,7 @@ describe('whatever was taught', () => {
           expect(buildPlan(kitchen, { calibration: plan.calibration })).toEqual(plan);
         else expect(plan).toEqual(buildPlan(kitchen));
       }),
-      { numRuns: 25 },
+      { numRuns: runs(25) },
     );
   });
 
@@ -200,7 +201,7 @@ describe('whatever was taught', () => {
           expect(ratio).toBeLessThanOrEqual(ends[1] + 1e-9);
         }
       }),
-      { numRuns: 25 },
+      { numRuns: runs(25) },
     );
   });
 
@@ -229,7 +230,7 @@ describe('whatever was taught', () => {
           if (one.picture?.kind === 'kettle')
             expect(one.picture.litres).toBeLessThanOrEqual(one.picture.maxFillL);
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 });

@@ -6,6 +6,7 @@ import { buildPlan, checkPlan, describePlan } from '../../../src/core/plan/index
 import { simulateRun } from '../../../src/core/run/index.ts';
 import { inEnglish } from '../../support/english.ts';
 import { kitchens } from '../kitchen/arbitrary/kitchen-arbitrary.ts';
+import { runs } from '../../support/runs.ts';
 
 /** The ends of what a kitchen file may say of rooms, kettles and heights. */
 function extreme(): fc.Arbitrary<Kitchen> {
@@ -72,7 +73,7 @@ describe('any kitchen', () => {
       fc.property(kitchens(), (kitchen) => {
         expect(checkPlan(buildPlan(kitchen))).toEqual([]);
       }),
-      { numRuns: 120 },
+      { numRuns: runs(120) },
     );
   });
 
@@ -84,7 +85,7 @@ describe('any kitchen', () => {
         for (const { id } of kitchen.fixtures)
           expect(plan.methods.some(({ fixture }) => fixture === id)).toBe(true);
       }),
-      { numRuns: 120 },
+      { numRuns: runs(120) },
     );
   });
 
@@ -93,7 +94,7 @@ describe('any kitchen', () => {
       fc.property(extreme(), (kitchen) => {
         expect(checkPlan(buildPlan(kitchen))).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 
@@ -106,7 +107,7 @@ describe('any kitchen', () => {
         expect(Object.values(state.steps).every(({ outcome }) => outcome === 'done')).toBe(true);
         expect(describePlan(plan, inEnglish)).not.toMatch(/undefined|NaN|Infinity|\[object/);
       }),
-      { numRuns: 25 },
+      { numRuns: runs(25) },
     );
   });
 });

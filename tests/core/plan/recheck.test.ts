@@ -6,6 +6,7 @@ import { simulateRun } from '../../../src/core/run/index.ts';
 import { kitchens } from '../kitchen/arbitrary/kitchen-arbitrary.ts';
 import { inEnglish } from '../../support/english.ts';
 import { DEMOS, kitchenOf, stepsOf } from './support/plans.ts';
+import { runs } from '../../support/runs.ts';
 
 const WHAT = 'Hot soup boiled over onto it.';
 const flat = kitchenOf('flat-coils');
@@ -141,7 +142,7 @@ describe('a small plan after a doubt', () => {
             expect(plan.questions.some((one) => one.id === `ask-doubt-${id}`)).toBe(true);
         },
       ),
-      { numRuns: 50 },
+      { numRuns: runs(50) },
     );
   });
 });

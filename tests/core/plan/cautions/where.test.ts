@@ -14,6 +14,7 @@ import { kitchens } from '../../kitchen/arbitrary/kitchen-arbitrary.ts';
 import { inEnglish } from '../../../support/english.ts';
 import { DEMOS, kitchenOf, only, withFixture, withMethod } from '../support/plans.ts';
 import { seen, WHERE, WHOLE } from './oracle.ts';
+import { runs } from '../../../support/runs.ts';
 
 const HEATED: readonly Step['kind'][] = ['glow', 'high-heat', 'self-clean'];
 /** "Extreme caution" begins at a heat index of 32.2 °C (90 °F): National Weather Service. */
@@ -230,7 +231,7 @@ describe('any kitchen', () => {
       fc.property(kitchens(), (kitchen) => {
         expectExactlyThere(buildPlan(kitchen));
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 
@@ -239,7 +240,7 @@ describe('any kitchen', () => {
       fc.property(answered(), (kitchen) => {
         expectExactlyThere(buildPlan(kitchen));
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 
@@ -253,7 +254,7 @@ describe('any kitchen', () => {
         decided += 1;
         expect(takenForHot(plan)).toBe(should);
       }),
-      { numRuns: 60, seed: 7 },
+      { numRuns: runs(60), seed: 7 },
     );
     expect(decided).toBeGreaterThan(10);
   });
@@ -279,7 +280,7 @@ describe('any kitchen', () => {
           }
         }
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 });

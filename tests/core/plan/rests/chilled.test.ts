@@ -5,6 +5,7 @@ import { buildPlan, checkPlan, type Plan } from '../../../../src/core/plan/index
 import { simulateRun } from '../../../../src/core/run/index.ts';
 import { kitchens } from '../../kitchen/arbitrary/kitchen-arbitrary.ts';
 import { endS, kitchenOf, startS, step, stepsOf, withMethod } from '../support/plans.ts';
+import { runs } from '../../../support/runs.ts';
 
 const H_S = 3600;
 
@@ -68,7 +69,7 @@ describe('a fridge or freezer that is cleaned', () => {
           expect(endS(built, on.id) - startS(built, off.id)).toBeLessThanOrEqual(12 * H_S);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 

@@ -4,6 +4,7 @@ import type { Kitchen } from '../../../../src/core/kitchen/index.ts';
 import { buildPlan, checkPlan, type Plan } from '../../../../src/core/plan/index.ts';
 import { DEMOS, kitchenOf, planOfDemo, startS, stepsOf, withFixture } from '../support/plans.ts';
 import { hoursBefore, lastHot, lastHotKitchens, MONDAY, NEW_YORK } from './support.ts';
+import { runs } from '../../../support/runs.ts';
 
 /** When each thing begins to be cleaned, with the rest that its clock owes from the start on, s. */
 function cleanings(plan: Plan): readonly { id: string; atS: number; owesS: number }[] {
@@ -57,7 +58,7 @@ describe('the order of cleaning', () => {
       fc.property(lastHotKitchens(), (kitchen: Kitchen) => {
         expect(outOfOrder(buildPlan(kitchen, { startWallMs: MONDAY }))).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 

@@ -5,6 +5,7 @@ import type { Kitchen } from '../../../../src/core/kitchen/index.ts';
 import { buildPlan, checkPlan, whatItChanges } from '../../../../src/core/plan/index.ts';
 import { kitchens } from '../../kitchen/arbitrary/kitchen-arbitrary.ts';
 import { DEMOS, kitchenOf, stepsOf } from '../support/plans.ts';
+import { runs } from '../../../support/runs.ts';
 
 const SAID = { saidBy: 'our rabbi', saidOn: '2026-03-01' };
 
@@ -59,7 +60,7 @@ describe('whether heat alone needs the rest', () => {
         const plan = buildPlan(needsNone(kitchen));
         expect(checkPlan(plan)).toEqual([]);
       }),
-      { numRuns: 80 },
+      { numRuns: runs(80) },
     );
   });
 });

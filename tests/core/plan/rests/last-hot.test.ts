@@ -14,6 +14,7 @@ import {
   withFixture,
 } from '../support/plans.ts';
 import { at, hoursBefore, lastHot, lastHotKitchens, MONDAY, NEW_YORK } from './support.ts';
+import { runs } from '../../../support/runs.ts';
 
 const H_S = 3600;
 const flat: Kitchen = { ...kitchenOf('flat-coils'), place: NEW_YORK };
@@ -155,7 +156,7 @@ describe('any kitchen with last hot uses', () => {
       fc.property(lastHotKitchens(), (kitchen) => {
         expect(checkPlan(plan(kitchen))).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 
@@ -168,7 +169,7 @@ describe('any kitchen with last hot uses', () => {
         const { finishS } = plan(kitchen).timetable;
         expect(finishS).toBeLessThanOrEqual(plan(untold).timetable.finishS + 0.01);
       }),
-      { numRuns: 30 },
+      { numRuns: runs(30) },
     );
   });
 
@@ -188,7 +189,7 @@ describe('any kitchen with last hot uses', () => {
           }
         }
       }),
-      { numRuns: 25 },
+      { numRuns: runs(25) },
     );
   });
 });

@@ -6,6 +6,7 @@ import { buildPlan, checkPlan, describePlan, type Plan } from '../../../../src/c
 import { kitchens } from '../../kitchen/arbitrary/kitchen-arbitrary.ts';
 import { inEnglish } from '../../../support/english.ts';
 import { endS, kitchenOf, noticeKeys, noticesText, startS } from '../support/plans.ts';
+import { runs } from '../../../support/runs.ts';
 
 const H_MS = 3_600_000;
 const NEW_YORK: Place = {
@@ -285,7 +286,7 @@ describe('any kitchen, any day, many places', () => {
         expect(plan.days?.restDays.length).toBeGreaterThan(6);
         expect(describePlan(plan, inEnglish)).not.toMatch(/undefined|NaN|Infinity|\[object/);
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 });
