@@ -1,5 +1,4 @@
 import { expect, it } from 'vitest';
-import { format } from '../support/language.ts';
 import { onTablet } from '../support/on-tablet.ts';
 
 const on = onTablet('test', async (at) => {
@@ -17,7 +16,7 @@ it('begins a run, finishes steps and is heard with nothing at the other end, fro
   await screen.actUntil({ step: 'clean-hood' });
   await screen.until('the sounds are decoded', ({ sound }) => sound === 'armed');
   const steps = screen.page.locator('[data-action="steps"]');
-  expect(await steps.innerText()).toContain(`${format.number(4)}/`);
+  expect(Number(/(\d+)\//u.exec(await steps.innerText())?.[1])).toBeGreaterThan(4);
   await screen.press('steps');
   await screen.dialog().waitFor();
   await screen.closeDialog();
