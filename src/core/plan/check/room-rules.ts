@@ -49,13 +49,37 @@ function poursOf(plan: Plan): readonly Span[] {
   return plan.steps.filter(({ kind }) => kind === 'pour').map((step) => spanOf(plan, step));
 }
 
+/** Kettles that boil on a burner, with the hob they boil on. */
+function boilsOnHobs(plan: Plan): readonly { readonly hob: Polygon; readonly span: Span }[] {
+  return plan.steps.flatMap((step) => {
+    const { work, kind } = step;
+    if ((kind !== 'boil' && kind !== 'boil-over') || (work.on !== 'kettle' && work.on !== 'vessel'))
+      return [];
+    const burner = plan.kitchen.vessels.find(({ id }) => id === work.vessel.id)?.burner;
+    const hob = plan.kitchen.fixtures.find(
+      (one) => one.kind === 'cooktop' && one.burners.some(({ id }) => id === burner),
+    );
+    const outline = outlineOf(hob);
+    return burner !== undefined && outline ? [{ hob: outline, span: spanOf(plan, step) }] : [];
+  });
+}
+
 /** 1: from lighting until it is safe to touch, nothing hot is beside a pour, and no sheet is laid before. */
 function* hotBeside(plan: Plan, byId: ReadonlyMap<string, Fixture>): Generator<PlanProblem> {
   const hot = plan.steps
     .filter(({ kind }) => HEAT.has(kind))
     .map((step) => spanOf(plan, step))
     .filter(({ step }) => ['cooktop', 'oven'].includes(byId.get(step.fixture ?? '')?.kind ?? ''));
+  const boiled = boilsOnHobs(plan);
   for (const pour of poursOf(plan)) {
+    const over = outlineOf(byId.get(pour.step.fixture ?? ''));
+    for (const { hob, span } of boiled)
+      if (over && meet(pour, span) && isBeside(over, hob))
+        yield problem(
+          'hot-beside',
+          [pour.step.id, span.step.id],
+          `${pour.step.id} pours beside ${span.step.id}, on a burner`,
+        );
     const poured = outlineOf(byId.get(pour.step.fixture ?? ''));
     for (const heat of hot) {
       const heated = outlineOf(byId.get(heat.step.fixture ?? ''));
@@ -70,6 +94,13 @@ function* hotBeside(plan: Plan, byId: ReadonlyMap<string, Fixture>): Generator<P
   for (const cover of plan.steps.filter(laysSomething).map((step) => spanOf(plan, step))) {
     const on = byId.get(cover.step.fixture ?? '');
     if (on?.kind !== 'counter' && on?.kind !== 'table') continue;
+    for (const { hob, span } of boiled)
+      if (cover.fromS < span.toS - TOUCH_S && isBeside(on.outline, hob))
+        yield problem(
+          'hot-beside',
+          [cover.step.id, span.step.id],
+          `${cover.step.id} lays what burns beside ${span.step.id}, on a burner`,
+        );
     for (const heat of hot) {
       const heated = outlineOf(byId.get(heat.step.fixture ?? ''));
       if (heated && cover.fromS < heat.toS - TOUCH_S && isBeside(on.outline, heated))

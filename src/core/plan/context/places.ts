@@ -60,6 +60,17 @@ export function hotBeside(
   );
 }
 
+/** A kettle that boils on a burner is heat beside what is poured there, as a glow is. */
+export function boilBeside(
+  context: PlanContext,
+  burner: string | undefined,
+): Readonly<Record<string, number>> {
+  const hob = context.kitchen.fixtures.find(
+    (one) => one.kind === 'cooktop' && one.burners.some(({ id }) => id === burner),
+  );
+  return burner !== undefined && hob?.kind === 'cooktop' ? besideDemand(context, hob) : {};
+}
+
 /** A burner that glows has somebody's eyes. */
 export const WATCHED_HEAT: Readonly<Record<string, number>> = { [WATCH]: 1 };
 

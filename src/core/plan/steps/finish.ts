@@ -32,7 +32,19 @@ function heatBeside(
   drafts: readonly StepDraft[],
 ): readonly string[] {
   if (fixture.kind !== 'counter' && fixture.kind !== 'table') return [];
-  return hotBeside(kitchen, fixture).flatMap((hot) => lastOf(hot, drafts));
+  const hot = hotBeside(kitchen, fixture);
+  const burners = new Set(
+    hot.flatMap((one) => (one.kind === 'cooktop' ? one.burners : [])).map(({ id }) => id),
+  );
+  const boils = kitchen.vessels.some(({ burner }) => burner !== undefined && burners.has(burner));
+  return [...hot.flatMap((one) => lastOf(one, drafts)), ...(boils ? lastPours(drafts) : [])];
+}
+
+/** The last kettle of each fixture: after it no burner is lit under one. */
+function lastPours(drafts: readonly StepDraft[]): readonly string[] {
+  const pours = drafts.map(({ step }) => step).filter(({ kind }) => kind === 'pour');
+  const needed = new Set(pours.flatMap(({ needs }) => needs.map(({ step }) => step)));
+  return pours.map(({ id }) => id).filter((id) => !needed.has(id));
 }
 
 /** Liner or cover of one fixture; none where the method asks for none. */

@@ -3,6 +3,7 @@ import { isGas } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import { addBands } from '../../units/index.ts';
 import { kettleDemand } from '../context/demands.ts';
+import { boilBeside } from '../context/places.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import {
   estimateTimer,
@@ -177,7 +178,11 @@ export function kettleSteps(context: PlanContext, kettle: Kettle): readonly Step
       {
         sources: [citation(context.custom.kettleSource)],
         needs: [{ step: restId(kettle.id) }, ...burnerNeed(context, kettle)],
-        demands: { hands: 1, ...kettleDemand(context, kettle) },
+        demands: {
+          hands: 1,
+          ...kettleDemand(context, kettle),
+          ...boilBeside(context, kettle.burner?.id),
+        },
         makeSafe: kettleSafe(kettle),
         picture: kettlePicture(context, kettle),
       },

@@ -3,7 +3,7 @@ import type { Fixture } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import { addBands, mapBand, type Band } from '../../units/index.ts';
 import { HANDS, kettleDemand, vesselResource } from '../context/demands.ts';
-import { pourDemand } from '../context/places.ts';
+import { boilBeside, pourDemand } from '../context/places.ts';
 import { choiceOf, readyId, type PlanContext } from '../context/plan-context.ts';
 import {
   estimateTimer,
@@ -96,7 +96,7 @@ function boilDraft(turn: Turn): StepDraft {
       fixture: fixture.id,
       sources: [citation('oc-451-5')],
       needs,
-      demands: kettleDemand(context, kettle),
+      demands: { ...kettleDemand(context, kettle), ...boilBeside(context, burner?.id) },
       makeSafe: kettleSafe(kettle),
       picture: kettlePicture(context, kettle),
     },

@@ -53,6 +53,12 @@ describe('a plan that holds, with one fault planted in it', () => {
     expect(said(plan, 'hot-beside')).toContain('pour-counter-right-1 cool-coil-front-right');
   });
 
+  it('1: a sheet is laid beside a hob on which a kettle boils', () => {
+    const gas = planOfDemo('mountain-gas');
+    const plan = moved(gas, { 'cover-counter-corner': startS(gas, 'boil-table-4') });
+    expect(said(plan, 'hot-beside')).toContain('cover-counter-corner boil-table-4');
+  });
+
   it('2: nobody is told to take the microwave off', () => {
     const plan = changed(flat, 'dry-counter-left', ({ stages }) => ({
       stages: stages.map((one) => ({ ...one, detail: [] })),
