@@ -51,7 +51,8 @@ export function extendTimer(state: RunState, asked: Asked<'extend-timer'>): Deci
 /**
  * "It was last hot at …", by a person's word with a reason, counted on the
  * right clock: a person must have said in this run what is right. Never further
- * back than what the record tells of hot use; what protects a hand only gets longer.
+ * back than what the record tells of hot use. Only a rest has such a moment: what
+ * cools or dries began when the run saw it begin, and its wait only gets longer.
  */
 export function correctTime(
   state: RunState,
@@ -92,8 +93,7 @@ export function correctTime(
 function longestS(state: RunState, timer: Timer, now: Readings): number {
   const { atLeastS, atMostS } = elapsed(timer.span, now);
   const step = stepOf(state.plan, timer.step);
-  const hot = step.stages.find(({ id }) => id === timer.stage)?.hazards.length ?? 0;
-  if (hot > 0) return atLeastS;
+  if (step.kind !== 'rest') return atLeastS;
   const beforeS = Math.max(0, timer.correctedS);
   const begunS = Number.isFinite(atMostS) ? Math.max(0, atMostS - beforeS) : atLeastS;
   const heated = Object.hasOwn(state.heated, step.fixture ?? '')

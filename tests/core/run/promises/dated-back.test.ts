@@ -27,7 +27,28 @@ function cooling(plan: Plan = purgePlan): Tablet {
   return tablet;
 }
 
+/** The small plan, in which the sink dries in the air for an hour after it was cleaned. */
+function drying(): Tablet {
+  const [rest] = smallPlan.steps.filter(({ id }) => id === 'rest-sink');
+  if (!rest) throw new Error('no rest in the small plan');
+  const steps = smallPlan.steps.map((one) =>
+    one === rest ? { ...one, kind: 'dry' as const, phase: 'purge' as const } : one,
+  );
+  return resting({ ...smallPlan, steps });
+}
+
 describe('"It was last hot at …"', () => {
+  it('is no word about a wait that is no rest: what dries only waits longer', () => {
+    // Verifies: I-26
+    const tablet = drying();
+    tablet.passes(600);
+    expect(tablet.tries(lastHot(tablet, 'rest-sink', ago(tablet, 2 * HOUR_S)))).toBe(
+      'out-of-range',
+    );
+    expect(tablet.tries(lastHot(tablet, 'rest-sink', ago(tablet, 300)))).toBeNull();
+    expect(tablet.clock('rest-sink').atLeastS).toBeCloseTo(300, -1);
+  });
+
   it('counts on the right clock', () => {
     // Verifies: I-26
     const tablet = resting(smallPlan);
