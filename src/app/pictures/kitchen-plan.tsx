@@ -14,6 +14,7 @@ import {
   type PlacedWord,
 } from './kitchen-frame.ts';
 import { PhasePatterns } from './phase-patterns.tsx';
+import '../styles/pictures.css';
 
 /** Drawn bottom up: counters and tables first, what is set into them on top. */
 const DRAW_ORDER: Readonly<Record<string, number>> = {

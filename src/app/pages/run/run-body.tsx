@@ -77,7 +77,7 @@ export function RunBody(props: RunBodyProps) {
     onRepeat: voice.again,
   });
   return (
-    <div class="run-body">
+    <div class="run-body" classList={{ 'run-body--pour': shown()?.step.kind === 'pour' }}>
       <main
         class="run-stage"
         classList={{ 'run-stage--cooling': props.view.coolings.length > 0 }}
