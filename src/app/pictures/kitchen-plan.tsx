@@ -13,6 +13,7 @@ import {
   type Frame,
   type PlacedWord,
 } from './kitchen-frame.ts';
+import { PhaseFigure } from './phase-figures.tsx';
 import { PhasePatterns } from './phase-patterns.tsx';
 import '../styles/pictures.css';
 
@@ -47,13 +48,17 @@ export function wordsOf(
   return placeWords(words, sizeCm / CM_PER_M, frame);
 }
 
-/** The kitchen from above. Phase is a fill pattern and a word; colour only helps. */
+/** The kitchen from above. Phase is a fill pattern and a figure, which a legend names; colour only helps. */
 export function KitchenPlan(props: {
   kitchen: Kitchen;
   phases?: Readonly<Record<string, FixturePhase>>;
   lit?: readonly string[];
   selected?: string | undefined;
-  /** Small pictures have larger words for their size. */
+  /** Where the next work is. */
+  next?: string | undefined;
+  /** Fixtures by their number in a list beside the picture. */
+  numbers?: Readonly<Record<string, number>>;
+  /** Small pictures have larger figures for their size. */
   size?: 'full' | 'small';
   onSelect?: (id: string) => void;
 }) {
@@ -61,12 +66,27 @@ export function KitchenPlan(props: {
   const frame = createMemo(() => kitchenFrame(props.kitchen));
   const drawn = createMemo(() => inDrawOrder(props.kitchen.fixtures));
   const phaseOf = (id: string): FixturePhase => props.phases?.[id] ?? 'untouched';
+  const numberOf = (id: string): number | undefined => props.numbers?.[id];
   const textOf = (fixture: Fixture): string => {
-    const word = props.phases ? phaseWord(phaseOf(fixture.id)) : kindWord(fixture);
+    if (props.numbers) return String(numberOf(fixture.id) ?? '');
+    const word = kindWord(fixture);
     return word ? say(word) : '';
   };
+  /** Letters that take the room of what is drawn at a fixture: a figure is two wide, its number one more. */
+  const roomOf = (fixture: Fixture): string => {
+    const figure = props.phases && phaseOf(fixture.id) !== 'untouched' ? 'mm' : '';
+    return props.phases || props.numbers
+      ? figure + (numberOf(fixture.id) === undefined ? '' : 'mm')
+      : textOf(fixture);
+  };
+  const shape = () => (props.phases || props.numbers ? 'figure' : 'word');
   const words = createMemo(() =>
-    wordsOf(drawn(), textOf, frame().widthCm * WORD_SHARE_OF_WIDTH[props.size ?? 'full'], frame()),
+    wordsOf(
+      drawn(),
+      roomOf,
+      frame().widthCm * SHARE_OF_WIDTH[shape()][props.size ?? 'full'],
+      frame(),
+    ),
   );
   const inWords = (fixture: Fixture): Message => {
     const phase = phaseWord(phaseOf(fixture.id));
@@ -87,7 +107,10 @@ export function KitchenPlan(props: {
           <g
             class="kp-fixture"
             data-fixture={fixture.id}
-            classList={{ 'kp-fixture--selected': props.selected === fixture.id }}
+            classList={{
+              'kp-fixture--selected': props.selected === fixture.id,
+              'kp-fixture--next': props.next === fixture.id,
+            }}
             onClick={() => props.onSelect?.(fixture.id)}
           >
             <FixtureShape
@@ -105,7 +128,19 @@ export function KitchenPlan(props: {
         )}
       </For>
       <For each={drawn()}>
-        {(fixture) => <Word frame={frame()} word={words()[fixture.id]} text={textOf(fixture)} />}
+        {(fixture) => (
+          <Show
+            when={shape() === 'figure'}
+            fallback={<Word frame={frame()} word={words()[fixture.id]} text={textOf(fixture)} />}
+          >
+            <Mark
+              frame={frame()}
+              word={words()[fixture.id]}
+              phase={phaseOf(fixture.id)}
+              number={numberOf(fixture.id)}
+            />
+          </Show>
+        )}
       </For>
     </svg>
   );
@@ -206,8 +241,50 @@ function phaseWord(phase: FixturePhase): Message | undefined {
   return phase === 'untouched' ? undefined : message(`common.fixture-phase.${phase}`);
 }
 
-/** Text grows with the drawing, so that a hall reads as well as a flat. */
-const WORD_SHARE_OF_WIDTH = { full: 1 / 34, small: 1 / 19 } as const;
+/** Words and figures grow with the drawing, so that a hall reads as well as a flat. */
+const SHARE_OF_WIDTH = {
+  word: { full: 1 / 34, small: 1 / 19 },
+  figure: { full: 1 / 26, small: 1 / 15 },
+} as const;
+
+/** The figure of a state, and beside it the number of its fixture. */
+function Mark(props: {
+  frame: Frame;
+  word: PlacedWord | undefined;
+  phase: FixturePhase;
+  number: number | undefined;
+}) {
+  return (
+    <Show when={props.word}>
+      {(word) => {
+        const size = () => word().sizeM * CM_PER_M;
+        const both = () => props.number !== undefined && props.phase !== 'untouched';
+        return (
+          <g
+            class="kp-mark"
+            aria-hidden="true"
+            transform={`translate(${props.frame.at(word().at).join(' ')})`}
+          >
+            <g transform={`translate(${both() ? size() * -0.62 : 0} 0)`}>
+              <PhaseFigure phase={props.phase} size={size() * 1.28} />
+            </g>
+            <Show when={props.number}>
+              <text
+                class="kp-word"
+                x={both() ? size() * 0.65 : 0}
+                text-anchor="middle"
+                dominant-baseline="central"
+                font-size={String(size() * 1.1)}
+              >
+                {props.number}
+              </text>
+            </Show>
+          </g>
+        );
+      }}
+    </Show>
+  );
+}
 
 /** One word of the picture, where it has a place. */
 export function Word(props: { frame: Frame; word: PlacedWord | undefined; text: string }) {

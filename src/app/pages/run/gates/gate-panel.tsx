@@ -22,12 +22,7 @@ export function GatePanel(props: {
   const [open, setOpen] = createSignal(false);
   const may = () => props.gate.gate.signal !== 'DANGER' && props.gate.gate.kind === 'caution';
   return (
-    <div
-      class="gate-panel"
-      role="group"
-      aria-label={t('run.gate')}
-      data-gate={props.gate.gate.id}
-    >
+    <div class="gate-panel" role="group" aria-label={t('run.gate')} data-gate={props.gate.gate.id}>
       <div class="gate-head">
         <SignalWord word={props.gate.gate.signal} />
         <span class="quiet">

@@ -1,0 +1,34 @@
+import { Show } from 'solid-js';
+import type { FixturePhase } from '../../core/run/index.ts';
+
+type Drawn = Exclude<FixturePhase, 'untouched'>;
+
+/** Lines in a square of 24: hand on a cloth, hourglass, arrow, drop, flame, cross, dash, tick, sheet. */
+const FIGURES: Readonly<Record<Drawn, string>> = {
+  'to-clean': 'M4 17h16M6 17c0-7 3-10 6-10s6 3 6 10M9 12l-1 5M15 12l1 5',
+  resting: 'M7 4h10M7 20h10M8 4c0 5 8 6 8 16M16 4c0 5-8 6-8 16',
+  ready: 'M8 5v14l11-7z',
+  purging: 'M12 3c5 6 6 8 6 11a6 6 0 0 1-12 0c0-3 1-5 6-11z',
+  hot: 'M12 2c1 5 6 7 6 13a6 6 0 0 1-12 0c0-3 2-4 2-7 2 1 3 2 3 4 2-3 2-6 1-10z',
+  'not-purged': 'M6 6l12 12M18 6L6 18',
+  'left-out': 'M5 12h14',
+  done: 'M4 13l5 6L20 6',
+  covered: 'M4 6h16v12H4zM4 12h16M12 6v12',
+};
+
+/** The state of a place as a figure on a round ground; `size`: its whole width, in units of the drawing. */
+export function PhaseFigure(props: { phase: FixturePhase; size: number }) {
+  return (
+    <Show when={props.phase !== 'untouched' && FIGURES[props.phase]}>
+      {(lines) => (
+        <g
+          class={`phase-figure phase-figure--${props.phase}`}
+          transform={`scale(${props.size / 32})`}
+        >
+          <circle r="16" />
+          <path d={lines()} transform="translate(-12 -12)" />
+        </g>
+      )}
+    </Show>
+  );
+}
