@@ -3,9 +3,9 @@ import type { FixturePhase } from '../../core/run/index.ts';
 
 type Drawn = Exclude<FixturePhase, 'untouched'>;
 
-/** Lines in a square of 24: hand on a cloth, hourglass, arrow, drop, flame, cross, dash, tick, sheet. */
+/** Lines in a square of 24: bucket, hourglass, arrow, drop, flame, cross, dash, tick, sheet. */
 const FIGURES: Readonly<Record<Drawn, string>> = {
-  'to-clean': 'M4 17h16M6 17c0-7 3-10 6-10s6 3 6 10M9 12l-1 5M15 12l1 5',
+  'to-clean': 'M5 9h14l-2 11H7zM5 9c0-8 14-8 14 0',
   resting: 'M7 4h10M7 20h10M8 4c0 5 8 6 8 16M16 4c0 5-8 6-8 16',
   ready: 'M8 5v14l11-7z',
   purging: 'M12 3c5 6 6 8 6 11a6 6 0 0 1-12 0c0-3 1-5 6-11z',

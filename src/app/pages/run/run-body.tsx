@@ -111,7 +111,7 @@ export function RunBody(props: RunBodyProps) {
               }
             >
               <Match when={props.view.status === 'reviewing'}>
-                <Review view={props.view} send={props.send} />
+                <Review view={props.view} nowMs={props.nowMs} send={props.send} />
               </Match>
               <Match when={props.view.status === 'suspended'}>
                 <Suspended view={props.view} send={props.send} />

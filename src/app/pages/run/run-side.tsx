@@ -31,13 +31,15 @@ export function RunSide(props: RunSideProps) {
     <aside class="run-side" aria-label={t('run.side')}>
       <Guarded part="kitchen-picture">
         <Suspense>
-          <KitchenGlance
-            view={props.view}
-            nowMs={props.nowMs}
-            current={props.step?.step.id}
-            tellsNext={showsStep() && !props.step}
-            onOpen={() => props.onSheet({ kind: 'kitchen' })}
-          />
+          <Show when={props.view.status !== 'reviewing'}>
+            <KitchenGlance
+              view={props.view}
+              nowMs={props.nowMs}
+              current={props.step?.step.id}
+              tellsNext={showsStep() && !props.step}
+              onOpen={() => props.onSheet({ kind: 'kitchen' })}
+            />
+          </Show>
         </Suspense>
       </Guarded>
       <Guarded part="timers" instead={<PlainTimers view={props.view} />}>

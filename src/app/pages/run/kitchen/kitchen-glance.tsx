@@ -9,7 +9,7 @@ import { PhaseFigure } from '../../../pictures/phase-figures.tsx';
 import { PhasePatterns } from '../../../pictures/phase-patterns.tsx';
 import '../../../styles/run/kitchen-glance.css';
 import { hotBurners } from '../step/progress.ts';
-import { hotNow, nextWork, phasesNow, restsNow } from './kitchen-now.ts';
+import { hotNow, nextWork, phasesById, phasesNow, restsNow } from './kitchen-now.ts';
 
 type GlanceProps = {
   readonly view: RunView;
@@ -24,9 +24,7 @@ type GlanceProps = {
 
 /** The kitchen at a glance: what is hot, what rests until when, what comes next. */
 export function KitchenGlance(props: GlanceProps) {
-  const phases = createMemo(() =>
-    Object.fromEntries(props.view.fixtures.map(({ id, phase }) => [id, phase])),
-  );
+  const phases = createMemo(() => phasesById(props.view));
   const shown = () => props.view.steps.find(({ step }) => step.id === props.current)?.step;
   // By the minute: nothing of it names a second.
   const minuteMs = createMemo(() => Math.floor(props.nowMs / MS_PER_MINUTE) * MS_PER_MINUTE);
@@ -107,11 +105,13 @@ export function Legend(props: { phases: readonly FixturePhase[]; here: boolean; 
   const ids = createUniqueId();
   return (
     <ul class="legend" aria-hidden="true">
+      <svg class="legend-patterns">
+        <PhasePatterns prefix={ids} />
+      </svg>
       <For each={props.phases}>
         {(phase) => (
           <li>
             <svg viewBox="-20 -20 40 40">
-              <PhasePatterns prefix={ids} />
               <rect class="kp-shape" x="-19" y="-19" width="38" height="38" />
               <rect x="-19" y="-19" width="38" height="38" fill={`url(#${ids}-${phase})`} />
               <PhaseFigure phase={phase} size={28} />

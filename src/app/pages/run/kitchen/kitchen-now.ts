@@ -22,9 +22,22 @@ const PHASES: readonly FixturePhase[] = [
   'covered',
 ];
 
+/** The phase of each fixture as a hand has to know it: what can burn now is hot, whatever is done there. */
+export function phasesById(view: RunView): Readonly<Record<string, FixturePhase>> {
+  const hot = new Set(hotSteps(view).map(({ step }) => step.fixture));
+  return Object.fromEntries(
+    view.fixtures.map(({ id, phase }) => [id, hot.has(id) ? 'hot' : phase]),
+  );
+}
+
 /** Phases that a place of the kitchen is in now. */
-export function phasesNow({ fixtures }: RunView): readonly FixturePhase[] {
-  return PHASES.filter((one) => fixtures.some(({ phase }) => phase === one));
+export function phasesNow(view: RunView): readonly FixturePhase[] {
+  const now = new Set(Object.values(phasesById(view)));
+  return PHASES.filter((one) => now.has(one));
+}
+
+function hotSteps(view: RunView): readonly StepView[] {
+  return view.steps.filter((one) => view.hot.some((hot) => hot.step === one.step.id));
 }
 
 /** Where a step is: its fixture, or what it does. */
@@ -35,11 +48,10 @@ function placeOf(view: RunView, { step }: StepView): Message {
 
 /** What can burn now, each once. */
 export function hotNow(view: RunView): readonly Message[] {
-  const worked = view.steps.filter((one) => view.hot.some((hot) => hot.step === one.step.id));
   const cooling = view.fixtures
     .filter(({ phase }) => phase === 'hot')
     .flatMap(({ id }) => fixtureName(view, id) ?? []);
-  const all = [...worked.map((one) => placeOf(view, one)), ...cooling.map(asWritten)];
+  const all = [...hotSteps(view).map((one) => placeOf(view, one)), ...cooling.map(asWritten)];
   const known = new Set<string>();
   return all.filter((one) => {
     const key = JSON.stringify(one);

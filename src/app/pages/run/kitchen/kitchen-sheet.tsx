@@ -6,15 +6,13 @@ import { Sheet } from '../../../parts/sheet.tsx';
 import { inDrawOrder, KitchenPlan } from '../../../pictures/kitchen-plan.tsx';
 import { hotBurners } from '../step/progress.ts';
 import { KitchenLines, Legend } from './kitchen-glance.tsx';
-import { phasesNow } from './kitchen-now.ts';
+import { phasesById, phasesNow } from './kitchen-now.ts';
 
 /** The kitchen with its names, as large as the screen. */
 export function KitchenSheet(props: { view: RunView; nowMs: number; onClose: () => void }) {
   const named = createMemo(() => inDrawOrder(props.view.plan.kitchen.fixtures));
   const numbers = createMemo(() => Object.fromEntries(named().map(({ id }, i) => [id, i + 1])));
-  const phases = createMemo(() =>
-    Object.fromEntries(props.view.fixtures.map(({ id, phase }) => [id, phase])),
-  );
+  const phases = createMemo(() => phasesById(props.view));
   const phaseOf = (id: string) => phases()[id] ?? 'untouched';
   return (
     <Sheet label={t('run.glance.open')} onClose={props.onClose} wide>

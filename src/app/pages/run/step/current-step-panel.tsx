@@ -3,7 +3,7 @@ import type { CautionText, FaultKind } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView, TimerView } from '../../../../core/run/index.ts';
 import { message, type Message } from '../../../../core/messages/index.ts';
 import { MS_PER_MINUTE } from '../../../../core/units/index.ts';
-import { say, t } from '../../../context/language.ts';
+import { lazyPage, say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { CautionLine } from '../../../parts/caution-line.tsx';
 import { Countdown } from '../../../parts/countdown.tsx';
@@ -22,6 +22,12 @@ import { checklistOf } from './ticks.ts';
 const StepPicture = lazy(async () => ({
   default: (await import('./step-picture.tsx')).StepPicture,
 }));
+
+// Before a run's first hour only, in the words of the plan.
+const PrepareList = lazyPage(
+  ['run-later', 'plan', 'custom'],
+  async () => (await import('./prepare-list.tsx')).PrepareList,
+);
 
 export type CurrentStepPanelProps = {
   readonly view: RunView;
@@ -170,6 +176,11 @@ function Middle(props: MiddleProps) {
           }
         >
           <Checklist step={props.step} sayLine={props.sayLine} />
+        </Show>
+        <Show when={['prepare-gather', 'prepare-ask'].includes(props.step.step.id)}>
+          <Suspense>
+            <PrepareList view={props.view} step={props.step} />
+          </Suspense>
         </Show>
         <Show when={hidden() > 0}>
           <Action

@@ -2,6 +2,10 @@ import type { Message, Section } from '../../../model/message.ts';
 
 /** What lies over the run while a person answers, looks up, or tells something. */
 export const dialogs = {
+  'run.prepare.list': 'The list',
+  'run.prepare.item': ({ name, amount }: { name: Message; amount: Message }, f) =>
+    `${f.say(name)}: ${f.say(amount)}`,
+
   'run.glance.open': 'The kitchen, large',
   'run.glance.hot': ({ names }: { names: readonly Message[] }, f) =>
     `Hot: ${names.map((one) => f.say(one)).join(', ')}`,
@@ -27,7 +31,8 @@ export const dialogs = {
 
   'run.happened.danger': 'Somebody is in danger',
   'run.happened.burned.about': '20 minutes of cooling start at once',
-  'run.happened.work': 'Something with the work',
+  'run.happened.here': 'At this step',
+  'run.happened.other': 'Other',
   'run.happened.used': 'A fixture was used or touched',
   'run.happened.broke-off': ({ step }: { step: Message }, f) =>
     `It did not go on, after all: ${f.say(step)}`,
