@@ -25,10 +25,10 @@ const LATER = {
   clock: () => import('./recovery/clock-question.tsx'),
   lastHot: () => import('./recovery/last-hot-question.tsx'),
 };
-const RunSheets = lazyPage(['run-later'], async () => (await LATER.sheets()).RunSheets);
+const RunSheets = lazyPage(['run-later', 'pictures'], async () => (await LATER.sheets()).RunSheets);
 const Cooling = lazyPage(['run-later'], async () => (await LATER.cooling()).Cooling);
 const Quiet = lazyPage(['run-later'], async () => (await LATER.quiet()).Quiet);
-const Review = lazyPage(['run-later'], async () => (await LATER.review()).Review);
+const Review = lazyPage(['run-later', 'pictures'], async () => (await LATER.review()).Review);
 const ClockQuestion = lazyPage(['run-later'], async () => (await LATER.clock()).ClockQuestion);
 const LastHotQuestion = lazyPage(
   ['run-later'],

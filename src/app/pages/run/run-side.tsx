@@ -12,7 +12,7 @@ import { TimerList } from './timers/timer-list.tsx';
 
 // Timers and buttons first, the picture right after them.
 const KitchenGlance = lazyPage(
-  ['run-later'],
+  ['run-later', 'pictures'],
   async () => (await import('./kitchen/kitchen-glance.tsx')).KitchenGlance,
 );
 

@@ -1,4 +1,4 @@
-import { createMemo, createSignal, Index, lazy, Show, Suspense } from 'solid-js';
+import { createMemo, createSignal, Index, Show, Suspense } from 'solid-js';
 import type { CautionText, FaultKind } from '../../../../core/plan/index.ts';
 import type { Request, RunView, StepView, TimerView } from '../../../../core/run/index.ts';
 import { message, type Message } from '../../../../core/messages/index.ts';
@@ -19,9 +19,10 @@ import { fixtureName, labelNow, sentenceOf, withRestEnd } from './step-text.ts';
 import { checklistOf } from './ticks.ts';
 
 // The sentence and the button first, the picture right after them.
-const StepPicture = lazy(async () => ({
-  default: (await import('./step-picture.tsx')).StepPicture,
-}));
+const StepPicture = lazyPage(
+  ['pictures'],
+  async () => (await import('./step-picture.tsx')).StepPicture,
+);
 
 // Before a run's first hour only, in the words of the plan.
 const PrepareList = lazyPage(
