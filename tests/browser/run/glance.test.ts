@@ -6,7 +6,7 @@ import type { Screen } from '../support/screen.ts';
 
 /** What is read at a glance, at every kind of stage: cautions whole, and no word over another. */
 let screen: Screen;
-onTablet('file', async (at) => {
+const on = onTablet('file', async (at) => {
   screen = await at.open();
   await screen.resize(1280, 800);
 });
@@ -23,7 +23,7 @@ const SIZES = [
 
 /** Cautions of the step that a box or the main action hides a part of, and what the stage hides of itself. */
 const SEEN = `(() => {
-  const stage = document.querySelector('.run-stage');
+  const stage = document.querySelector('dialog[open]') ? null : document.querySelector('.run-stage');
   const bar = document.querySelector('.main-bar');
   const least = bar ? bar.getBoundingClientRect().top : innerHeight;
   const hidden = [...document.querySelectorAll('.stage-cautions .caution-line')].filter((one) => {
@@ -88,5 +88,12 @@ it('is whole at every kind of stage, and no word lies over another', async () =>
   await screen.dialog().waitFor();
   await look('sheet stop');
   await screen.closeDialog();
+  await on.keepTime();
+  await on.load('run');
+  await screen.until('it is asked', ({ status }) => status === 'reviewing');
+  await screen.waitForElement('.review .kitchen-plan');
+  if ((await screen.look()).armScreen) await screen.act();
+  await look('review');
+  await screen.actUntil({ status: 'running' });
   expect(wrong).toEqual([]);
 });
