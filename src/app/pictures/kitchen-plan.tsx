@@ -13,8 +13,7 @@ import {
   type Frame,
   type PlacedWord,
 } from './kitchen-frame.ts';
-import { PhaseFigure } from './phase-figures.tsx';
-import { PhasePatterns } from './phase-patterns.tsx';
+import { Mark, PhasePatterns } from './phase-patterns.tsx';
 import '../styles/pictures.css';
 
 /** Drawn bottom up: counters and tables first, what is set into them on top. */
@@ -246,45 +245,6 @@ const SHARE_OF_WIDTH = {
   word: { full: 1 / 34, small: 1 / 19 },
   figure: { full: 1 / 26, small: 1 / 15 },
 } as const;
-
-/** The figure of a state, and beside it the number of its fixture. */
-function Mark(props: {
-  frame: Frame;
-  word: PlacedWord | undefined;
-  phase: FixturePhase;
-  number: number | undefined;
-}) {
-  return (
-    <Show when={props.word}>
-      {(word) => {
-        const size = () => word().sizeM * CM_PER_M;
-        const both = () => props.number !== undefined && props.phase !== 'untouched';
-        return (
-          <g
-            class="kp-mark"
-            aria-hidden="true"
-            transform={`translate(${props.frame.at(word().at).join(' ')})`}
-          >
-            <g transform={`translate(${both() ? size() * -0.62 : 0} 0)`}>
-              <PhaseFigure phase={props.phase} size={size() * 1.28} />
-            </g>
-            <Show when={props.number}>
-              <text
-                class="kp-word"
-                x={both() ? size() * 0.65 : 0}
-                text-anchor="middle"
-                dominant-baseline="central"
-                font-size={String(size() * 1.1)}
-              >
-                {props.number}
-              </text>
-            </Show>
-          </g>
-        );
-      }}
-    </Show>
-  );
-}
 
 /** One word of the picture, where it has a place. */
 export function Word(props: { frame: Frame; word: PlacedWord | undefined; text: string }) {

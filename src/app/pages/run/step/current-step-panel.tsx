@@ -9,14 +9,14 @@ import { CautionLine } from '../../../parts/caution-line.tsx';
 import { Countdown } from '../../../parts/countdown.tsx';
 import { pouredFrom } from './concurrent-steps.ts';
 import { BurnersTogether, ConcurrentKettles } from './concurrent-panel.tsx';
-import { Checklist } from './checklist.tsx';
+import { Checklist } from './lists/checklist.tsx';
 import { GatePanel } from '../gates/gate-panel.tsx';
 import { likelyFaults } from './likely-faults.ts';
 import { leadTimer, mainAction } from './main-action.ts';
 import { MainBar, type MainKey } from './main-bar.tsx';
 import { stepCautions } from './step-cautions.ts';
 import { fixtureName, labelNow, sentenceOf, withRestEnd } from './step-text.ts';
-import { checklistOf } from './ticks.ts';
+import { checklistOf } from './lists/ticks.ts';
 
 // The sentence and the button first, the picture right after them.
 const StepPicture = lazyPage(
@@ -27,7 +27,7 @@ const StepPicture = lazyPage(
 // Before a run's first hour only, in the words of the plan.
 const PrepareList = lazyPage(
   ['run-later', 'plan', 'custom'],
-  async () => (await import('./prepare-list.tsx')).PrepareList,
+  async () => (await import('./lists/prepare-list.tsx')).PrepareList,
 );
 
 export type CurrentStepPanelProps = {

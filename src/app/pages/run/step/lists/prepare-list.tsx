@@ -1,8 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
-import { message, type Message } from '../../../../core/messages/index.ts';
-import type { RunView, StepView } from '../../../../core/run/index.ts';
-import { say, t } from '../../../context/language.ts';
-import { fixtureName } from './step-text.ts';
+import { message, type Message } from '../../../../../core/messages/index.ts';
+import type { RunView, StepView } from '../../../../../core/run/index.ts';
+import { say, t } from '../../../../context/language.ts';
 
 /** What the list of a prepare step names: what to gather, or what is still to be asked. */
 function linesOf({ plan }: RunView, { step }: StepView): readonly Message[] {
@@ -13,10 +12,12 @@ function linesOf({ plan }: RunView, { step }: StepView): readonly Message[] {
 
 /** Of which fixtures each question is, the same question told once. */
 function askedOf(view: RunView): ReadonlyMap<string, readonly string[]> {
+  const { kitchen, questions } = view.plan;
+  const named = new Map(kitchen.fixtures.map(({ id, name }) => [id, name]));
   const names = new Map<string, string[]>();
-  for (const { ask, fixture } of view.plan.questions) {
+  for (const { ask, fixture } of questions) {
     const key = JSON.stringify(ask);
-    names.set(key, [...(names.get(key) ?? []), fixtureName(view, fixture) ?? '']);
+    names.set(key, [...(names.get(key) ?? []), named.get(fixture) ?? '']);
   }
   return names;
 }
