@@ -137,6 +137,7 @@ export function KitchenPlan(props: {
               word={words()[fixture.id]}
               phase={phaseOf(fixture.id)}
               number={numberOf(fixture.id)}
+              onPress={props.onSelect && (() => props.onSelect?.(fixture.id))}
             />
           </Show>
         )}

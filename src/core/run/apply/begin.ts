@@ -55,5 +55,6 @@ export function beginState(
     away: null,
     storageDown: false,
     alarms: {},
+    doubt: null,
   };
 }
