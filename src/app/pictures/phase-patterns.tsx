@@ -112,7 +112,7 @@ export function Mark(props: {
                 x={both() ? size() * 0.65 : 0}
                 text-anchor="middle"
                 dominant-baseline="central"
-                font-size={String(size() * 1.1)}
+                font-size={String(size())}
               >
                 {props.number}
               </text>
