@@ -75,7 +75,7 @@ export function KitchenPlan(props: {
   const roomOf = (fixture: Fixture): string => {
     const figure = props.phases && phaseOf(fixture.id) !== 'untouched' ? 'mm' : '';
     return props.phases || props.numbers
-      ? `${figure}${numberOf(fixture.id) ?? ''}`
+      ? figure + (props.numbers ? `m${numberOf(fixture.id) ?? ''}` : '')
       : textOf(fixture);
   };
   const shape = () => (props.phases || props.numbers ? 'figure' : 'word');
