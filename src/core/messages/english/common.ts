@@ -30,30 +30,6 @@ export const common = {
   'common.designation.pareve': 'Pareve (neutral)',
   'common.designation.undecided': 'Not decided',
 
-  'common.fixture-phase.to-clean': 'to clean',
-  'common.fixture-phase.resting': 'resting',
-  'common.fixture-phase.ready': 'ready',
-  'common.fixture-phase.purging': 'in work',
-  'common.fixture-phase.hot': 'hot',
-  'common.fixture-phase.not-purged': 'not purged',
-  'common.fixture-phase.left-out': 'left out',
-  'common.fixture-phase.done': 'done',
-  'common.fixture-phase.covered': 'covered',
-
-  'common.fixture-kind.counter': 'counter',
-  'common.fixture-kind.sink': 'sink',
-  'common.fixture-kind.cooktop': 'cooktop',
-  'common.fixture-kind.oven': 'oven',
-  'common.fixture-kind.table': 'table',
-  'common.fixture-kind.cupboard': 'cupboard',
-  'common.fixture-kind.drawer': 'drawer',
-  'common.fixture-kind.fridge': 'fridge',
-  'common.fixture-kind.freezer': 'freezer',
-  'common.fixture-kind.microwave': 'microwave',
-  'common.fixture-kind.dishwasher': 'dishwasher',
-  'common.fixture-kind.warming-drawer': 'warming drawer',
-  'common.fixture-kind.hood': 'hood',
-
   /** The hour, with its day where that is not today. */
   'common.other-zone': (
     { wallMs, zone, tabletZone }: { wallMs: number; zone: string; tabletZone: string },

@@ -1,7 +1,31 @@
 import type { Message, Section } from '../../model/message.ts';
 
-/** Pictures, in words for those who do not see them, and the few words in them. */
+/** Pictures, in words for those who do not see them, and the few words in them; what a fixture is and where it stands. */
 export const pictures = {
+  'common.fixture-phase.to-clean': 'to clean',
+  'common.fixture-phase.resting': 'resting',
+  'common.fixture-phase.ready': 'ready',
+  'common.fixture-phase.purging': 'in work',
+  'common.fixture-phase.hot': 'hot',
+  'common.fixture-phase.not-purged': 'not purged',
+  'common.fixture-phase.left-out': 'left out',
+  'common.fixture-phase.done': 'done',
+  'common.fixture-phase.covered': 'covered',
+
+  'common.fixture-kind.counter': 'counter',
+  'common.fixture-kind.sink': 'sink',
+  'common.fixture-kind.cooktop': 'cooktop',
+  'common.fixture-kind.oven': 'oven',
+  'common.fixture-kind.table': 'table',
+  'common.fixture-kind.cupboard': 'cupboard',
+  'common.fixture-kind.drawer': 'drawer',
+  'common.fixture-kind.fridge': 'fridge',
+  'common.fixture-kind.freezer': 'freezer',
+  'common.fixture-kind.microwave': 'microwave',
+  'common.fixture-kind.dishwasher': 'dishwasher',
+  'common.fixture-kind.warming-drawer': 'warming drawer',
+  'common.fixture-kind.hood': 'hood',
+
   'run.picture.kitchen': ({ fixtures }: { fixtures: readonly Message[] }, f) =>
     `Kitchen from above. ${fixtures.map((one) => f.say(one)).join('; ')}.`,
   'run.picture.fixture': ({ name, phase }: { name: string; phase: Message }, f) =>
