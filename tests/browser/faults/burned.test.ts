@@ -69,6 +69,7 @@ describe('somebody is burned', () => {
   it('stands first on its sheet, above fire, gas and carbon monoxide, larger than what is wrong with the work', async () => {
     await screen.press('happened');
     await screen.dialog().waitFor();
+    await screen.press('other');
     for (const [width, height] of SIZES) {
       await screen.resize(width, height);
       await screen.picture(`burned/sheet-${width}`);

@@ -81,6 +81,14 @@ describe('words', () => {
     await screen.picture('apart/forced-colours');
     expect(mark.here).not.toBe(mark.other);
     expect(mark.line).toBe('underline');
+    const press = await screen.see<{ word: string; ground: string; adjust: string }>(
+      `(() => {
+        const { color, backgroundColor, forcedColorAdjust } = getComputedStyle(document.querySelector('.main-action'));
+        return { word: color, ground: backgroundColor, adjust: forcedColorAdjust };
+      })()`,
+    );
+    expect(press.word).not.toBe(press.ground);
+    expect(press.adjust).toBe('none');
     await screen.cdp.send('Emulation.setEmulatedMedia', { features: [] });
   });
 });
