@@ -261,6 +261,7 @@ async function interrupted(): Promise<void> {
   await screen.waitForElement('.cooling-bar', 'gone');
   await putRight('a burn');
   await screen.press('happened');
+  await screen.press('other');
   await screen.press('fault-kettle-failed');
   await screen.dialog().waitFor({ state: 'detached' });
   await read('run, a fault');

@@ -81,6 +81,7 @@ describe('Stop – make safe', () => {
     await screen.press('resume');
     await screen.until('goes on', ({ status }) => status === 'running');
     await screen.press('happened');
+    await screen.press('other');
     await screen.press('fault-power-cut');
     await screen.until('halted', ({ status }) => status === 'suspended');
     await stopIsInReach(screen, 'a fault');
