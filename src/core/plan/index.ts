@@ -24,3 +24,18 @@ export { criticalChain, longestLinks, type ChainLink } from './timetable/critica
 export { shares } from './context/shares.ts';
 export { calendarOf } from './timetable/days.ts';
 export { usualNights, type ClosedHours } from './timetable/timetable.ts';
+export {
+  courseOf,
+  daysOfPlan,
+  foldedScale,
+  stepGroups,
+  type Course,
+  type CourseBar,
+  type CourseRow,
+  type DayOfPlan,
+  type Lane,
+  type StepGroup,
+  type Stretch,
+  type TimeScale,
+  type Turn,
+} from './course/index.ts';
