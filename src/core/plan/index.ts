@@ -33,9 +33,9 @@ export {
   type CourseBar,
   type CourseRow,
   type DayOfPlan,
-  type Lane,
+  type PersonLane,
   type StepGroup,
-  type Stretch,
+  type TimeSpan,
   type TimeScale,
   type Turn,
 } from './course/index.ts';

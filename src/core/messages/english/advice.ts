@@ -53,7 +53,6 @@ export const advice = {
   'advice.heading': 'What would help',
   'advice.about':
     'Each is planned again with that one change. They do not add up: take one, then look again.',
-  'advice.look': 'Work it out',
   'advice.trying': ({ done, of }: { done: number; of: number }, f) =>
     `Plan ${f.number(done)} of ${f.number(of)} …`,
   'advice.none': 'Nothing that was tried makes this plan better.',

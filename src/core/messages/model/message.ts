@@ -55,6 +55,8 @@ export type Formatter = {
   day(wallMs: number, zone: string): string;
   /** "Sun 29 Mar" on the wall of a zone. */
   shortDay(wallMs: number, zone: string): string;
+  /** "Sunday" on the wall of a zone. */
+  weekday(wallMs: number, zone: string): string;
   /** "Sun" on the wall of a zone. */
   shortWeekday(wallMs: number, zone: string): string;
   /** "Sunday 29 March 18:05". */

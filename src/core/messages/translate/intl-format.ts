@@ -105,6 +105,7 @@ export function intlFormat(locale: string, words: FormatWords, { say }: Says): F
     day,
     shortDay: (wallMs, zone) =>
       date(wallMs, zone, { weekday: 'short', day: 'numeric', month: 'short' }),
+    weekday: (wallMs, zone) => date(wallMs, zone, { weekday: 'long' }),
     shortWeekday: (wallMs, zone) => date(wallMs, zone, { weekday: 'short' }),
     moment: (wallMs, zone) => `${day(wallMs, zone)} ${clock(wallMs, zone)}`,
     dateTime: (wallMs, zone) =>

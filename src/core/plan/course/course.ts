@@ -2,26 +2,26 @@ import type { ClosedHours } from '../timetable/timetable.ts';
 import { criticalChain, type ChainLink } from '../timetable/critical-chain.ts';
 import type { Plan, Step } from '../model/index.ts';
 import { SECONDS_PER_HOUR } from '../../units/index.ts';
-import { peopleLanes, type Lane } from './lanes.ts';
+import { peopleLanes, type PersonLane } from './lanes.ts';
 import { courseRows, type CourseRow } from './rows.ts';
-import type { Stretch } from './scale.ts';
+import type { TimeSpan } from './scale.ts';
 
 /** A plan as its course: who does what, what happens by itself, what decides the end. */
 export type Course = {
-  readonly lanes: readonly Lane[];
+  readonly lanes: readonly PersonLane[];
   readonly rows: readonly CourseRow[];
   /** What decides the end, in the order of time. */
   readonly chain: readonly ChainLink[];
   /** Hours long enough to sleep or go out in which nothing asks for a person, between the work. */
-  readonly free: readonly Stretch[];
+  readonly free: readonly TimeSpan[];
   /** Nights and days of rest in which nobody is busy: they may be drawn narrower. */
-  readonly idle: readonly Stretch[];
+  readonly idle: readonly TimeSpan[];
 };
 
 /** Hands with nothing to do for this long are free to eat, sleep or go out, s. */
 const FREE_S = 4 * SECONDS_PER_HOUR;
 
-function busyOf({ steps, timetable }: Plan): readonly Stretch[] {
+function busyOf({ steps, timetable }: Plan): readonly TimeSpan[] {
   return steps
     .filter(({ attention, id }) => attention !== 'none' && timetable.startS[id] !== undefined)
     .map(({ id, durationS }) => {
@@ -32,8 +32,8 @@ function busyOf({ steps, timetable }: Plan): readonly Stretch[] {
 }
 
 /** Stretches between the work in which nothing asks for a person, in order. */
-function gapsOf(busy: readonly Stretch[]): readonly Stretch[] {
-  const gaps: Stretch[] = [];
+function gapsOf(busy: readonly TimeSpan[]): readonly TimeSpan[] {
+  const gaps: TimeSpan[] = [];
   let overS = 0;
   for (const { fromS, toS } of busy) {
     if (fromS > overS) gaps.push({ fromS: overS, toS: fromS });
@@ -43,7 +43,7 @@ function gapsOf(busy: readonly Stretch[]): readonly Stretch[] {
 }
 
 /** The part of each closed span that no work reaches into. */
-function idleOf(closed: ClosedHours, gaps: readonly Stretch[], lastS: number): readonly Stretch[] {
+function idleOf(closed: ClosedHours, gaps: readonly TimeSpan[], lastS: number): readonly TimeSpan[] {
   return closed.flatMap(({ fromS, toS }) =>
     [...gaps, { fromS: lastS, toS: Infinity }].flatMap((gap) => {
       const from = Math.max(fromS, gap.fromS);

@@ -7,7 +7,7 @@ import { inOrder, thingOf } from './groups.ts';
 export type Turn = { readonly step: string; readonly fromS: number; readonly toS: number };
 
 /** What one person does: with the hands, one thing at a time; and what is watched meanwhile. */
-export type Lane = { readonly hands: readonly Turn[]; readonly watches: readonly Turn[] };
+export type PersonLane = { readonly hands: readonly Turn[]; readonly watches: readonly Turn[] };
 
 /** Times of a timetable are whole milliseconds; what touches does not overlap. */
 const TOUCH_S = 0.01;
@@ -85,7 +85,7 @@ function giveWatch(people: Person[], turn: Turn): void {
  * glows is watched by somebody who pours nothing meanwhile, and handed on where that begins.
  * @returns as many lanes as the household has people, or more where the plan asks for more
  */
-export function peopleLanes(plan: Plan): readonly Lane[] {
+export function peopleLanes(plan: Plan): readonly PersonLane[] {
   const people = Array.from({ length: plan.kitchen.household.people }, somebody);
   const steps = inOrder(plan);
   const handsOf = ({ demands }: Step): number => Math.ceil(demands[HANDS] ?? 0);

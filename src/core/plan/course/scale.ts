@@ -1,5 +1,5 @@
 /** A stretch of time, s after the start. */
-export type Stretch = { readonly fromS: number; readonly toS: number };
+export type TimeSpan = { readonly fromS: number; readonly toS: number };
 
 /** Where a moment lies on a picture's axis, 0 at its beginning to 1 at its end, and back. */
 export type TimeScale = {
@@ -8,8 +8,8 @@ export type TimeScale = {
 };
 
 /** Stretches inside a whole, in order; what overlaps is joined. */
-function inside(whole: Stretch, folds: readonly Stretch[]): readonly Stretch[] {
-  const kept: Stretch[] = [];
+function inside(whole: TimeSpan, folds: readonly TimeSpan[]): readonly TimeSpan[] {
+  const kept: TimeSpan[] = [];
   for (const fold of folds.toSorted((a, b) => a.fromS - b.fromS)) {
     const fromS = Math.max(fold.fromS, kept.at(-1)?.toS ?? whole.fromS, whole.fromS);
     const toS = Math.min(fold.toS, whole.toS);
@@ -24,7 +24,7 @@ function inside(whole: Stretch, folds: readonly Stretch[]): readonly Stretch[] {
  * @param whole longer than 0 s
  * @param share of the usual room that a folded stretch takes, above 0, at most 1
  */
-export function foldedScale(whole: Stretch, folds: readonly Stretch[], share: number): TimeScale {
+export function foldedScale(whole: TimeSpan, folds: readonly TimeSpan[], share: number): TimeScale {
   const corners: { readonly atS: number; readonly at: number }[] = [{ atS: whole.fromS, at: 0 }];
   const goTo = (atS: number, rate: number): void => {
     const last = corners.at(-1);
