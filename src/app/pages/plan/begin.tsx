@@ -36,11 +36,17 @@ export function BeginWhen(props: {
 /** The days of rest the work goes round, and the hour it must be done by. */
 export function BeginDays(props: {
   startWallMs: number;
+  endWallMs: number;
   zone: string;
   /** Absent: the kitchen's place is not told. */
   days?: PlanDays;
 }) {
-  const ahead = () => props.days?.restDays.slice(0, TOLD) ?? [];
+  /** Those the work meets; else the first one after it. */
+  const ahead = () => {
+    const all = props.days?.restDays ?? [];
+    const met = all.filter(({ fromWallMs }) => fromWallMs < props.endWallMs);
+    return (met.length > 0 ? met : all.slice(0, 1)).slice(0, TOLD);
+  };
   const inside = () =>
     props.days?.restDays.find(
       (day) => day.fromWallMs <= props.startWallMs && props.startWallMs < day.toWallMs,

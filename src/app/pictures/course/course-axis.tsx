@@ -11,168 +11,154 @@ const WORD_PX = 13;
 const DAY_Y = 14;
 const PART_Y = 31;
 const TICK_Y = 48;
-/** Where the rows may begin. */
-export const AXIS_PX = 56;
+/** Shades reach up to over the names of the parts of the day. */
+const SHADE_Y = PART_Y - 13;
+/** A name that stands upright in its shade needs this, px. */
+const UPRIGHT_PX = 14;
 
-type Shade = { readonly left: number; readonly width: number; readonly word?: string };
-
-/** Days, parts of the day and hours over the rows; nights and days of rest behind them, by name. */
-export function CourseAxis(props: {
+type Props = {
   plan: Plan;
   frame: Frame;
   clock: WallClock;
   idle: readonly TimeSpan[];
   heightPx: number;
-}) {
-  const isIdle = (atS: number) => props.idle.some(({ fromS, toS }) => fromS <= atS && atS < toS);
-  const atS = (wallMs: number) => (wallMs - props.clock.startWallMs) / MS_PER_SECOND;
-  const spans = (list: readonly { readonly fromWallMs: number; readonly toWallMs: number }[]) =>
-    list
-      .map((span) => ({
-        left: props.frame.x(Math.max(0, atS(span.fromWallMs))),
-        right: props.frame.x(Math.min(props.frame.toS, Math.max(0, atS(span.toWallMs)))),
-      }))
-      .map(({ left, right }) => ({ left, width: right - left }));
-  const rests = createMemo(() => {
-    const all = props.plan.days?.restDays ?? [];
-    return spans(all).flatMap((span, n): Shade[] => {
-      const day = all[n];
-      return day && span.width > 1 ? [{ ...span, word: say(day.name) }] : [];
-    });
+};
+type WallSpan = { readonly fromWallMs: number; readonly toWallMs: number };
+type Shade = { readonly left: number; readonly width: number; readonly word: string };
+type Word = { readonly x: number; readonly text: string };
+
+function shadeOf({ frame, clock }: Props, { fromWallMs, toWallMs }: WallSpan, word: string): Shade {
+  const x = (wallMs: number) =>
+    frame.x(Math.min(frame.toS, Math.max(0, (wallMs - clock.startWallMs) / MS_PER_SECOND)));
+  return { left: x(fromWallMs), width: x(toWallMs) - x(fromWallMs), word };
+}
+
+const isIn = (x: number, { left, width }: Shade): boolean => x >= left && x <= left + width;
+
+/** Days of rest, and the nights between them. */
+function shadesOf(props: Props): {
+  readonly rests: readonly Shade[];
+  readonly nights: readonly Shade[];
+} {
+  const { startWallMs, zone } = props.clock;
+  const isSeen = ({ width }: Shade) => width > 1;
+  const rests = (props.plan.days?.restDays ?? [])
+    .map((day) => shadeOf(props, day, say(day.name)))
+    .filter(isSeen);
+  const untilMs = startWallMs + props.frame.toS * MS_PER_SECOND;
+  const nights = nightsBetween(startWallMs, untilMs, zone)
+    .map((night) => shadeOf(props, night, t('plan-page.course.part.night')))
+    .filter(isSeen)
+    .filter(({ left, width }) => !rests.some((rest) => isIn(left + width / 2, rest)));
+  return { rests, nights };
+}
+
+/** Mornings, afternoons, evenings, where their names have room beside those of days of rest. */
+function partWords({ frame, clock, idle }: Props, rests: readonly Shade[]): readonly Word[] {
+  const isIdle = (atS: number) => idle.some(({ fromS, toS }) => fromS <= atS && atS < toS);
+  return partsOf(frame, clock, isIdle).flatMap(({ left, right, of }): Word[] => {
+    const text = t(`plan-page.course.part.${of}`);
+    const hasRoom = of !== 'night' && textPx(text, WORD_PX) + 6 <= right - left;
+    const isRest = rests.some((rest) => left < rest.left + rest.width && right > rest.left);
+    return hasRoom && !isRest ? [{ x: (left + right) / 2, text }] : [];
   });
-  const inRest = (left: number, right: number) =>
-    rests().some((one) => left < one.left + one.width && right > one.left);
-  const nights = createMemo(() => {
-    const { startWallMs, zone } = props.clock;
-    const all = spans(
-      nightsBetween(startWallMs, startWallMs + props.frame.toS * MS_PER_SECOND, zone),
-    );
-    return all.filter(
-      ({ left, width }) => width > 1 && !inRest(left + width / 2, left + width / 2),
-    );
+}
+
+/** The day's name as long as it has room. */
+function dayWords({ frame, clock }: Props): readonly Word[] {
+  return daysOf(frame, clock).map(({ left, right, of: wallMs }) => {
+    const at = { wallMs, zone: clock.zone };
+    const names = [
+      t('plan-page.course.day', at),
+      t('plan-page.course.weekday', at),
+      t('plan-page.course.short-weekday', at),
+    ];
+    const text = names.find((one) => textPx(one, DAY_PX) + 8 <= right - left) ?? '';
+    return { x: left, text };
   });
-  const days = createMemo(() =>
-    daysOf(props.frame, props.clock).map(({ left, right, of: wallMs }) => {
-      const at = { wallMs, zone: props.clock.zone };
-      const names = [
-        t('plan-page.course.day', at),
-        t('plan-page.course.weekday', at),
-        t('plan-page.course.short-weekday', at),
-      ];
-      return { left, name: names.find((one) => textPx(one, DAY_PX) + 8 <= right - left) ?? '' };
-    }),
-  );
-  const parts = createMemo(() =>
-    partsOf(props.frame, props.clock, isIdle).flatMap(({ left, right, of }) => {
-      const word = t(`plan-page.course.part.${of}`);
-      return of !== 'night' && textPx(word, WORD_PX) + 6 <= right - left && !inRest(left, right)
-        ? [{ x: (left + right) / 2, word }]
-        : [];
-    }),
-  );
-  /** A name over its shade, where it has room and no other name lies there. */
-  const shadeWord = ({ left, width, word }: Shade) =>
-    word !== undefined && textPx(word, WORD_PX) + 4 <= width
-      ? { x: left + width / 2, word }
-      : undefined;
+}
+
+function hourWords({ frame, clock, idle }: Props): readonly Word[] {
+  const isIdle = (atS: number) => idle.some(({ fromS, toS }) => fromS <= atS && atS < toS);
+  const leastX = frame.isNarrow ? 16 : frame.leftPx;
+  return ticksOf(frame, clock, isIdle).map(({ x, wallMs }) => ({
+    x,
+    text:
+      x >= leastX && x + 18 <= frame.widthPx
+        ? t('plan-page.course.hour', { wallMs, zone: clock.zone })
+        : '',
+  }));
+}
+
+/** Days, parts of the day and hours over the rows; nights and days of rest behind them, by name. */
+export function CourseAxis(props: Props) {
+  const shades = createMemo(() => shadesOf(props));
   return (
     <g class="course-axis">
-      <For each={nights()}>
-        {(night) => (
-          <>
-            <rect
-              class="course-night"
-              x={night.left}
-              y={PART_Y - 13}
-              width={night.width}
-              height={props.heightPx - PART_Y + 13}
-            />
-            <Show
-              when={
-                !inRest(night.left, night.left + night.width) &&
-                shadeWord({ ...night, word: t('plan-page.course.part.night') })
-              }
-            >
-              {(word) => (
-                <text class="course-part" x={word().x} y={PART_Y} text-anchor="middle">
-                  {word().word}
-                </text>
-              )}
-            </Show>
-          </>
-        )}
+      <For each={shades().nights}>
+        {(night) => <Shaded shade={night} look="night" heightPx={props.heightPx} />}
       </For>
-      <For each={rests()}>
-        {(rest) => (
-          <>
-            <rect
-              class="course-rest-day"
-              x={rest.left}
-              y={PART_Y - 13}
-              width={rest.width}
-              height={props.heightPx - PART_Y + 13}
-            />
-            <Show
-              when={shadeWord(rest)}
-              fallback={
-                rest.width > 14 && (
-                  <text
-                    class="course-part course-part--rest"
-                    transform={`translate(${rest.left + rest.width / 2 + 4} ${TICK_Y + 8}) rotate(90)`}
-                  >
-                    {rest.word}
-                  </text>
-                )
-              }
-            >
-              {(word) => (
-                <text
-                  class="course-part course-part--rest"
-                  x={word().x}
-                  y={PART_Y}
-                  text-anchor="middle"
-                >
-                  {word().word}
-                </text>
-              )}
-            </Show>
-          </>
-        )}
+      <For each={shades().rests}>
+        {(rest) => <Shaded shade={rest} look="rest" heightPx={props.heightPx} />}
       </For>
-      <For each={days()}>
-        {(day) => (
+      <For each={dayWords(props)}>
+        {({ x, text }) => (
           <>
-            <line class="course-day" x1={day.left} x2={day.left} y1="2" y2={props.heightPx} />
-            <text class="course-day-name" x={day.left + 5} y={DAY_Y}>
-              {day.name}
+            <line class="course-day" x1={x} x2={x} y1="2" y2={props.heightPx} />
+            <text class="course-day-name" x={x + 5} y={DAY_Y}>
+              {text}
             </text>
           </>
         )}
       </For>
-      <For each={parts()}>
-        {(part) => (
-          <text class="course-part" x={part.x} y={PART_Y} text-anchor="middle">
-            {part.word}
+      <For each={partWords(props, shades().rests)}>
+        {({ x, text }) => (
+          <text class="course-part" x={x} y={PART_Y} text-anchor="middle">
+            {text}
           </text>
         )}
       </For>
-      <For each={ticksOf(props.frame, props.clock, isIdle)}>
-        {(tick) => (
+      <For each={hourWords(props)}>
+        {({ x, text }) => (
           <>
-            <line class="course-tick" x1={tick.x} x2={tick.x} y1={TICK_Y + 3} y2={props.heightPx} />
-            <Show
-              when={
-                tick.x + 18 <= props.frame.widthPx &&
-                tick.x - 16 >= (props.frame.isNarrow ? 0 : props.frame.leftPx - 16)
-              }
-            >
-              <text class="course-hour" x={tick.x} y={TICK_Y} text-anchor="middle">
-                {t('plan-page.course.hour', { wallMs: tick.wallMs, zone: props.clock.zone })}
-              </text>
-            </Show>
+            <line class="course-tick" x1={x} x2={x} y1={TICK_Y + 3} y2={props.heightPx} />
+            <text class="course-hour" x={x} y={TICK_Y} text-anchor="middle">
+              {text}
+            </text>
           </>
         )}
       </For>
     </g>
+  );
+}
+
+/** A night or a day of rest with its name: along it, or upright where it is narrow. */
+function Shaded(props: { shade: Shade; look: 'night' | 'rest'; heightPx: number }) {
+  const middle = () => props.shade.left + props.shade.width / 2;
+  const isWide = () => textPx(props.shade.word, WORD_PX) + 4 <= props.shade.width;
+  const isUpright = () => props.look === 'rest' && props.shade.width > UPRIGHT_PX;
+  return (
+    <>
+      <rect
+        class={`course-shade--${props.look}`}
+        x={props.shade.left}
+        y={SHADE_Y}
+        width={props.shade.width}
+        height={props.heightPx - SHADE_Y}
+      />
+      <Show when={isWide() || isUpright()}>
+        <text
+          class={`course-part course-part--${props.look}`}
+          transform={
+            isWide()
+              ? `translate(${middle()} ${PART_Y})`
+              : `translate(${middle() - 4} ${TICK_Y + 8}) rotate(90)`
+          }
+          text-anchor={isWide() ? 'middle' : 'start'}
+        >
+          {props.shade.word}
+        </text>
+      </Show>
+    </>
   );
 }

@@ -1,11 +1,11 @@
 import { For, Show } from 'solid-js';
-import type { Course, Plan } from '../../../core/plan/index.ts';
+import type { Course } from '../../../core/plan/index.ts';
 import { t } from '../../context/language.ts';
 
 const HAPPENINGS = ['rest', 'heat', 'cool', 'water', 'thaw'] as const;
 
 /** What the colours mean; only of what is in the picture. */
-export function CourseKey(props: { plan: Plan; course: Course }) {
+export function CourseKey(props: { course: Course }) {
   const has = (happening: (typeof HAPPENINGS)[number]) =>
     props.course.rows.some(({ bars }) => bars.some((bar) => bar.happening === happening));
   const isWatched = () => props.course.lanes.some(({ watches }) => watches.length > 0);

@@ -1,10 +1,4 @@
-import {
-  foldedScale,
-  type Course,
-  type CourseRow,
-  type Plan,
-  type TimeScale,
-} from '../../../core/plan/index.ts';
+import { foldedScale, type Course, type Plan, type TimeScale } from '../../../core/plan/index.ts';
 import { MS_PER_SECOND, SECONDS_PER_HOUR } from '../../../core/units/index.ts';
 
 /** The clock a course is told by. */
@@ -104,6 +98,9 @@ export function frameOf(
   };
 }
 
+/** Where rows may begin: under the days, their parts and the hours, px. */
+export const AXIS_PX = 56;
+
 /** Size of the names of rows, px. */
 export const NAME_PX = 14;
 
@@ -112,10 +109,3 @@ export function rowPx(frame: Frame, lines: number): number {
   if (frame.isNarrow) return 17 + 17;
   return Math.max(22, lines * 15 + 6);
 }
-
-export type PlacedRow = {
-  readonly row: CourseRow;
-  readonly lines: readonly string[];
-  readonly y: number;
-  readonly heightPx: number;
-};

@@ -51,6 +51,8 @@ export const planCourse = {
   'plan-page.course.until': (at: Moment, f) => `until ${when(at, f)}`,
   'plan-page.course.until.weekday': ({ wallMs, zone }: Moment, f) =>
     `until ${f.weekday(wallMs, zone)} ${f.clock(wallMs, zone)}`,
+  'plan-page.course.until.short': ({ wallMs, zone }: Moment, f) =>
+    `until ${f.shortMoment(wallMs, zone)}`,
   'plan-page.course.until.rest': (at: Moment, f) => `rests until ${when(at, f)}`,
   'plan-page.course.until.thaw': (at: Moment, f) => `thaws until ${f.clock(at.wallMs, at.zone)}`,
   'plan-page.course.until.heat': (at: Moment, f) => `hot until ${f.clock(at.wallMs, at.zone)}`,
@@ -74,7 +76,7 @@ export const planCourse = {
     },
     f,
   ) =>
-    `${who}: ${f.say(what)}${more > 0 ? ` and ${f.number(more)} more` : ''}, ${when(from, f)} to ${until(toWallMs, from, f)}`,
+    `${who === '' ? '' : `${who}: `}${f.say(what)}${more > 0 ? ` and ${f.number(more)} more` : ''}, ${when(from, f)} to ${until(toWallMs, from, f)}`,
   'plan-page.course.steps': ({ many }: { many: number }, f) =>
     `${f.number(many)} steps of one piece of work`,
   'plan-page.course.at': (

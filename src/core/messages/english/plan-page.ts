@@ -116,8 +116,11 @@ export const planPage = {
     f.list(people.map((one) => f.say(one))),
   'plan-page.steps.kettles': ({ name, kettles }: { name: string; kettles: number }, f) =>
     `${name}: boiling water, ${f.number(kettles)} kettles`,
+  'plan-page.steps.burners': ({ name, burners }: { name: string; burners: number }, f) =>
+    `${name}: bring ${f.number(burners)} burners to a glow`,
+  'plan-page.steps.near': 'somebody near',
   'plan-page.steps.titles': ({ titles, more }: { titles: readonly Message[]; more: number }, f) =>
-    `${titles.map((one) => f.say(one)).join('; ')}${more > 0 ? ` and ${f.number(more)} more` : ''}`,
+    `${titles.map((one) => f.say(one)).join(' ')}${more > 0 ? ` and ${f.number(more)} more` : ''}`,
   'plan-page.steps.day.morning': ({ wallMs, zone }: Moment, f) => `${f.day(wallMs, zone)}, morning`,
   'plan-page.steps.day.afternoon': ({ wallMs, zone }: Moment, f) =>
     `${f.day(wallMs, zone)}, afternoon`,

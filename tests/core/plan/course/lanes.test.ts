@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildPlan, type Plan, type Step } from '../../../../src/core/plan/index.ts';
-import { peopleLanes, type Lane, type Turn } from '../../../../src/core/plan/course/lanes.ts';
+import { peopleLanes, type PersonLane, type Turn } from '../../../../src/core/plan/course/lanes.ts';
 import { kitchens } from '../../kitchen/arbitrary/kitchen-arbitrary.ts';
 import { runs } from '../../../support/runs.ts';
 import { DEMOS, kitchenOf, planOfDemo } from '../support/plans.ts';
@@ -22,7 +22,7 @@ const handsOf = ({ demands }: Step): number => demands['hands'] ?? 0;
 const isPour = ({ demands }: Step): boolean => (demands['watch'] ?? 0) >= 100;
 
 /** What is wrong with lanes, in words; empty: nothing. */
-function faults(plan: Plan, lanes: readonly Lane[]): readonly string[] {
+function faults(plan: Plan, lanes: readonly PersonLane[]): readonly string[] {
   const found = lanes.flatMap(({ hands }) => clashes(hands));
   for (const step of plan.steps) {
     const fromS = plan.timetable.startS[step.id] ?? 0;

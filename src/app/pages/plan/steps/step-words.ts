@@ -34,13 +34,13 @@ const waits = ({ kind }: Step): boolean => kind === 'rest' || kind === 'cool' ||
 /** "Counter left: 7 kettles of boiling water", or its titles. */
 export function groupTitle(plan: Plan, { family, steps }: StepGroup): Message {
   const [first] = steps;
-  const pours = steps.filter(({ kind }) => kind === 'pour').length;
-  const name = first && nameOf(plan, first.id);
-  if (family === 'water' && pours > 1 && name !== undefined)
-    return message('plan-page.steps.kettles', {
-      name: typeof name === 'string' ? name : say(name),
-      kettles: pours,
-    });
+  const many = (kind: Step['kind']) => steps.filter((one) => one.kind === kind).length;
+  const found = first && nameOf(plan, first.id);
+  const name = found === undefined || typeof found === 'string' ? found : say(found);
+  if (name !== undefined && family === 'water' && many('pour') > 1)
+    return message('plan-page.steps.kettles', { name, kettles: many('pour') });
+  if (name !== undefined && family === 'heat' && many('glow') > 1)
+    return message('plan-page.steps.burners', { name, burners: many('glow') });
   const hands = steps.filter((step) => !waits(step));
   const told = hands.length > 0 ? hands : steps;
   return message('plan-page.steps.titles', {

@@ -59,11 +59,13 @@ export function Steps(props: Told) {
 function GroupRow(props: Told & { group: StepGroup }) {
   const about = () => {
     const { group, plan, clock, course } = props;
+    const who = whoText(
+      course,
+      group.steps.map(({ id }) => id),
+    );
+    const isNear = group.steps.some(({ attention }) => attention === 'watch');
     return [
-      whoText(
-        course,
-        group.steps.map(({ id }) => id),
-      ),
+      who === '' && isNear ? t('plan-page.steps.near') : who,
       group.handsToS > group.fromS
         ? t('plan-page.steps.about', { lengthS: group.handsToS - group.fromS })
         : '',
@@ -78,7 +80,7 @@ function GroupRow(props: Told & { group: StepGroup }) {
       <span class="step-when">{clockOf(props.group.fromS)}</span>
       <details class="step-what">
         <summary>
-          <span class="step-title">{say(groupTitle(props.plan, props.group))}</span>
+          <span class="step-title">{say(groupTitle(props.plan, props.group))}</span>{' '}
           <span class="quiet">{about().join(' · ')}</span>
         </summary>
         <Show
