@@ -1,5 +1,6 @@
 import { defineConfig } from 'vite';
 import solid from 'vite-plugin-solid';
+import { hasDesktop } from './tools/has-desktop.ts';
 import { dataPlugin } from './tools/vite-plugin-data.ts';
 import { offlinePlugin } from './tools/vite-plugin-offline.ts';
 
@@ -10,8 +11,26 @@ import { offlinePlugin } from './tools/vite-plugin-offline.ts';
  */
 const CONDITIONALS = { solid: { wrapConditionals: false } };
 
+/** Where the app is shown first: the plan of a demo kitchen. */
+const DEMO = '/#/plan/flat-coils';
+const PORT = 4173;
+const opens = hasDesktop(process.platform, process.env);
+
 export default defineConfig({
-  plugins: [solid(CONDITIONALS), dataPlugin(), offlinePlugin()],
+  plugins: [
+    solid(CONDITIONALS),
+    dataPlugin(),
+    offlinePlugin(),
+    {
+      name: 'address',
+      configurePreviewServer: (server) => {
+        server.printUrls = () => {
+          const address = server.resolvedUrls?.local[0] ?? `http://localhost:${PORT}/`;
+          server.config.logger.info(`  ${address}${DEMO.slice(1)}`);
+        };
+      },
+    },
+  ],
   define: { BUILT_WALL_MS: JSON.stringify(Date.now()) },
   build: {
     target: 'es2022',
@@ -23,5 +42,5 @@ export default defineConfig({
   },
   // Its core alone: no sound here comes from a place in space.
   resolve: { alias: [{ find: /^howler$/, replacement: 'howler/dist/howler.core.min.js' }] },
-  preview: { port: 4173, open: '/#/plan/flat-coils' },
+  preview: { port: PORT, open: opens && DEMO },
 });

@@ -51,7 +51,7 @@ export const promiseMutations: readonly Mutation[] = [
     id: 'cool-down-dated-back',
     breaks: ['I-26'],
     file: 'src/core/run/decide/timers.ts',
-    find: '  if (hot > 0) return atLeastS;\n',
+    find: "  if (step.kind !== 'rest') return atLeastS;\n",
     replace: '',
     why: 'What burns is called safe to touch by a slip of the finger.',
     tests: [promise('dated-back')],

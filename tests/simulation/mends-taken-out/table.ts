@@ -75,7 +75,11 @@ const TIME: readonly Mend[] = [
     'A cool-down is dated back.',
     'I-26',
     ['a cool-down dated back'],
-    ['decide/timers.ts', '  if (hot > 0) return atLeastS;', '  if (hot > 0) return CORRECT_MAX_S;'],
+    [
+      'decide/timers.ts',
+      "  if (step.kind !== 'rest') return atLeastS;",
+      "  if (step.kind !== 'rest') return CORRECT_MAX_S;",
+    ],
   ),
   mend(
     '4a',

@@ -2,6 +2,7 @@ import { burnerVolts, type Burner, type BurnerType, type Kitchen } from '../../k
 import { message, type Message } from '../../messages/index.ts';
 import { coolToTouch, glowTime } from '../../physics/index.ts';
 import { OutOfRangeError, type Band } from '../../units/index.ts';
+import { remembered } from './remembered.ts';
 
 export type BurnerEstimate = {
   /** From lighting to a glow that is seen: low in twilight, high with the lamp on. */
@@ -50,7 +51,7 @@ function glowOf(of: BurnerHeat) {
   }
 }
 
-function estimateOf(of: BurnerHeat, sensing: boolean): BurnerEstimate {
+const estimateOf = remembered((of: BurnerHeat, sensing: boolean): BurnerEstimate => {
   const { timeS, steadyC, surelyGlows } = glowOf(of);
   return {
     glowS: timeS,
@@ -59,7 +60,7 @@ function estimateOf(of: BurnerHeat, sensing: boolean): BurnerEstimate {
     mayStayDark: sensing || !surelyGlows,
     coolS: coolToTouch(of).timeS.high,
   };
-}
+});
 
 /** The same without what the catalogue does not hold: a power outside it is the usual one of its type. */
 export function usualHeat({ burner, altitudeM }: BurnerHeat): BurnerHeat {

@@ -51,3 +51,4 @@ export {
   type BoilEstimate,
   type Kettle,
 } from './vessels.ts';
+export { remembered } from './remembered.ts';

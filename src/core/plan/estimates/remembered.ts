@@ -1,9 +1,10 @@
-/** More than this many results are not kept: then all are let go. */
-const MOST_KEPT = 200;
+/** More than this many results are not kept: then the one that was reckoned first is let go. */
+const MOST_KEPT = 400;
 
 /**
  * The same function, each result reckoned once: a kitchen is planned again at
- * every change, and most of what physics says of it stays the same.
+ * every change, and most of what physics says of it stays the same. What is
+ * given must be plain data and finite; what throws is reckoned again.
  */
 export function remembered<In extends readonly unknown[], Out>(
   reckon: (...given: In) => Out,
@@ -13,8 +14,9 @@ export function remembered<In extends readonly unknown[], Out>(
     const key = JSON.stringify(given);
     const known = kept.get(key);
     if (known !== undefined) return known;
-    if (kept.size >= MOST_KEPT) kept.clear();
     const result = reckon(...given);
+    const [oldest] = kept.keys();
+    if (oldest !== undefined && kept.size >= MOST_KEPT) kept.delete(oldest);
     kept.set(key, result);
     return result;
   };

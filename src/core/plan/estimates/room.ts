@@ -18,6 +18,9 @@ import {
   type Band,
 } from '../../units/index.ts';
 import type { BesideHeat } from './beside-heat.ts';
+import { remembered } from './remembered.ts';
+
+const reckonedAtOnce = remembered(burnersAtOnce);
 
 /** A room is no cooler than this, °C: common practice, no published source. */
 const LEAST_ROOM_C = 20;
@@ -122,7 +125,7 @@ export function estimateRoom(
 /** What burnersAtOnce says of this room; none where the model refuses it. */
 function asked(kitchen: Kitchen, lit: LitBurner, beside: BesideHeat, startWallMs?: number) {
   try {
-    return burnersAtOnce({
+    return reckonedAtOnce({
       ...roomOf(kitchen, startWallMs),
       burnerW: Math.max(...lit.allW),
       gas: lit.gas,

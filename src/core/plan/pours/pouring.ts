@@ -8,7 +8,7 @@ import {
   type Lane,
   type Unreached,
 } from '../../pouring/index.ts';
-import type { PouredFixture, PourEstimate } from '../estimates/index.ts';
+import { remembered, type PouredFixture, type PourEstimate } from '../estimates/index.ts';
 import { sinkPours } from './sink-pours.ts';
 import type { KettlePour, KettlePours } from './kettle-pour.ts';
 import { lanesOptions, surfaceOf } from './lanes-options.ts';
@@ -18,6 +18,9 @@ type Line = Pick<Lane, 'points' | 'stand'>;
 
 /** A spot out of reach smaller than this is wetted by what runs over it, m²: 1 cm². */
 const LEAST_SPOT_M2 = 1e-4;
+
+/** The lanes of a surface hang on its shape, its sides and the water, not on when or in which kitchen it is poured. */
+const lanesDrawn = remembered(planLanes);
 
 /** Alike shares when no lanes can be drawn. */
 function evenShares(need: PourEstimate): readonly KettlePour[] {
@@ -53,7 +56,7 @@ type Lines = { readonly lines: readonly Line[]; readonly unreached: readonly Unr
  */
 function linesOf(kitchen: Kitchen, top: Counter | Table, laneM: number): Lines {
   const options = lanesOptions(kitchen, top, laneM);
-  const { lanes, edgeLanes, unreached } = planLanes(surfaceOf(top), options);
+  const { lanes, edgeLanes, unreached } = lanesDrawn(surfaceOf(top), options);
   const splashM = options.armM + laneM / 2;
   const lines = [
     ...(top.kind === 'counter' ? backLines(top) : []).flatMap(({ points }) =>

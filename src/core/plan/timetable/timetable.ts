@@ -224,23 +224,16 @@ function waterFirst(drafts: readonly StepDraft[]): Readonly<Record<string, numbe
   );
 }
 
-/** The better of two orders to begin with; the first alone where it is at its bound already. */
+/** As early as it goes by the rules, or else by water before fire. */
 function earliest(
   drafts: readonly StepDraft[],
   resources: readonly Resource[],
-  options: TimetableOptions,
+  { previousS, ...options }: TimetableOptions,
 ): Schedule {
-  const { previousS } = options;
-  const first = solved(drafts, resources, options, {
+  return solved(drafts, resources, options, {
     rounds: ROUNDS,
-    ...(previousS && { previousS }),
+    ...(previousS ? { previousS } : { otherOrder: waterFirst(drafts) }),
   });
-  if (previousS || first.finishS <= first.lowerBoundS) return first;
-  const second = solved(drafts, resources, options, {
-    rounds: ROUNDS,
-    previousS: waterFirst(drafts),
-  });
-  return second.finishS < first.finishS ? second : first;
 }
 
 /** Starts of all steps, as early as they can be. */

@@ -16,6 +16,8 @@ export type Model = {
   readonly duration: Float64Array;
   /** Row per activity, column per resource. */
   readonly demand: Float64Array;
+  /** The resources that each activity asks for: few, where there are many. */
+  readonly wants: readonly Int32Array[];
   /** With the rounding dust already allowed for. */
   readonly capacity: Float64Array;
   /** Lags from start to start, as the problem tells them. */
@@ -101,7 +103,7 @@ function tighten(model: Model): Contradiction {
 export function excludes(model: Model, i: number, j: number): boolean {
   if (model.duration[i] === 0 || model.duration[j] === 0) return false;
   const kinds = model.capacity.length;
-  for (let r = 0; r < kinds; r++) {
+  for (const r of model.wants[i]!) {
     if (model.demand[i * kinds + r]! + model.demand[j * kinds + r]! > model.capacity[r]!) {
       return true;
     }
@@ -178,6 +180,9 @@ export function modelOf(problem: Problem): Model {
     duration: Float64Array.from(activities, ({ durationS }) => ticksUp(durationS)),
     demand: Float64Array.from(
       activities.flatMap(({ demand }) => resources.map(({ id }) => demand[id] ?? 0)),
+    ),
+    wants: activities.map(({ demand }) =>
+      Int32Array.from(resources.flatMap(({ id }, at) => ((demand[id] ?? 0) > 0 ? [at] : []))),
     ),
     capacity: Float64Array.from(resources, ({ capacity }) => capacity * (1 + DEMAND_DUST)),
     arcs,

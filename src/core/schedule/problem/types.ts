@@ -81,4 +81,6 @@ export type SolveOptions = {
   readonly steps?: number;
   /** Starts of an earlier schedule, by id: its order is kept where it can be, and wins a draw. */
   readonly previousS?: Readonly<Record<string, number>>;
+  /** Another order to try where the rules do not reach the bound: keys by id, the lowest first. */
+  readonly otherOrder?: Readonly<Record<string, number>>;
 };

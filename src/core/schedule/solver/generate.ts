@@ -10,12 +10,31 @@ export type Order = {
   /** Activities that must be placed before each one. */
   readonly before: readonly (readonly number[])[];
   readonly behind: readonly (readonly number[])[];
-  /** Activities that some lag ties to each one, in either direction. */
-  readonly tied: readonly (readonly number[])[];
+  /** What some lag ties to each one, in either direction. */
+  readonly tied: readonly Tied[];
+};
+
+/** Activities tied to one, with the lag from it to each and from each to it: side by side, as they are read. */
+type Tied = {
+  readonly ids: Int32Array;
+  readonly to: Float64Array;
+  readonly from: Float64Array;
 };
 
 /** Placements that may still be tried; once `found`, running out ends a pass. */
 export type Effort = { left: number; found: boolean };
+
+function tiedTo(i: number, count: number, lag: Float64Array): Tied {
+  const ids: number[] = [];
+  for (let j = 0; j < count; j++) {
+    if (i !== j && (lag[i * count + j] !== NO_LAG || lag[j * count + i] !== NO_LAG)) ids.push(j);
+  }
+  return {
+    ids: Int32Array.from(ids),
+    to: Float64Array.from(ids, (j) => lag[i * count + j]!),
+    from: Float64Array.from(ids, (j) => lag[j * count + i]!),
+  };
+}
 
 /** i goes before j where j may not start before i; of two that start together, the first named. */
 export function orderOf({ count, lag }: Model): Order {
@@ -27,12 +46,10 @@ export function orderOf({ count, lag }: Model): Order {
     ahead[i]! < ahead[j]! || (ahead[i] === ahead[j] && i < j);
   const before: number[][] = Array.from({ length: count }, () => []);
   const behind: number[][] = Array.from({ length: count }, () => []);
-  const tied: number[][] = Array.from({ length: count }, () => []);
+  const tied = Array.from({ length: count }, (_, i) => tiedTo(i, count, lag));
   for (let i = 0; i < count; i++) {
     for (let j = 0; j < count; j++) {
-      if (i === j) continue;
-      if (lag[i * count + j] !== NO_LAG || lag[j * count + i] !== NO_LAG) tied[i]!.push(j);
-      if (!(lag[i * count + j]! >= 0) || !goesFirst(i, j)) continue;
+      if (i === j || !(lag[i * count + j]! >= 0) || !goesFirst(i, j)) continue;
       before[j]!.push(i);
       behind[i]!.push(j);
     }
@@ -97,26 +114,27 @@ class Pass {
     this.start[activity] = at;
     hold(this.profile, this.model, activity, at);
     for (const j of this.order.behind[activity]!) this.waits[j]!--;
-    for (const k of this.order.tied[activity]!) {
-      if (Number.isNaN(this.start[k]!)) this.bind(k, activity, at);
+    const { ids, to, from } = this.order.tied[activity]!;
+    for (let n = 0; n < ids.length; n++) {
+      const k = ids[n]!;
+      if (Number.isNaN(this.start[k]!)) this.bind(k, at + to[n]!, at - from[n]!);
     }
   }
 
-  /** Narrows the window of `k` by the start of a placed activity. */
-  private bind(k: number, activity: number, at: number): void {
-    const { count, lag } = this.model;
-    const least = at + lag[activity * count + k]!;
+  /** Narrows the window of `k` to what a placed activity leaves of it. */
+  private bind(k: number, least: number, most: number): void {
     if (least > this.low[k]!) this.low[k] = least;
-    const most = at - lag[k * count + activity]!;
     if (most < this.high[k]!) this.high[k] = most;
   }
 
   /** @returns false when nothing placed sets the limit, so that taking back helps nothing */
   takeBack(activity: number, at: number): boolean {
-    const { count, lag, latest } = this.model;
+    const { latest } = this.model;
+    const { ids, to } = this.order.tied[activity]!;
     let since = Infinity;
-    for (const i of this.order.tied[activity]!) {
-      const behind = lag[activity * count + i]!;
+    for (let n = 0; n < ids.length; n++) {
+      const i = ids[n]!;
+      const behind = to[n]!;
       const placed = this.start[i]!;
       if (behind === NO_LAG || Number.isNaN(placed) || placed - behind >= at) continue;
       since = Math.min(since, placed);
@@ -129,11 +147,21 @@ class Pass {
   }
 
   private raiseFloor(activity: number, to: number): void {
-    const { count, lag } = this.model;
+    const tied = this.order.tied[activity]!;
     this.floor[activity] = Math.max(this.floor[activity]!, to);
-    for (const k of this.order.tied[activity]!) {
-      const least = to + lag[activity * count + k]!;
+    for (let n = 0; n < tied.ids.length; n++) {
+      const k = tied.ids[n]!;
+      const least = to + tied.to[n]!;
       if (least > this.floor[k]!) this.floor[k] = least;
+    }
+  }
+
+  /** Narrows the window of what is not placed by all that is. */
+  private bindByPlaced(i: number): void {
+    const { ids, to, from } = this.order.tied[i]!;
+    for (let n = 0; n < ids.length; n++) {
+      const placed = this.start[ids[n]!]!;
+      if (!Number.isNaN(placed)) this.bind(i, placed + from[n]!, placed - to[n]!);
     }
   }
 
@@ -147,13 +175,8 @@ class Pass {
     });
     this.low.set(this.floor);
     this.high.set(this.model.latest);
-    this.start.forEach((start, i) => {
-      if (!Number.isNaN(start)) return;
-      for (const j of this.order.tied[i]!) {
-        const placed = this.start[j]!;
-        if (!Number.isNaN(placed)) this.bind(i, j, placed);
-      }
-    });
+    for (let i = 0; i < this.start.length; i++)
+      if (Number.isNaN(this.start[i]!)) this.bindByPlaced(i);
     if (isCrowded(this.profile)) {
       clear(this.profile);
       this.start.forEach((start, i) => {

@@ -25,6 +25,9 @@ const SHIFT_POSITIONS = 6;
 /** Share of the activities a mutation shifts. */
 const SHIFT_SHARE = 0.2;
 
+/** A try is a pass forward, one back and one forward again, with room for what is taken back. */
+const PASSES_OF_TRY = 6;
+
 function finishOf(model: Model, start: Float64Array): number {
   return start.reduce((end, at, i) => Math.max(end, at + model.duration[i]!), 0);
 }
@@ -135,6 +138,12 @@ export class Search {
   take(start: Float64Array): void {
     this.keep(start);
     this.try({ key: start, dynamic: false });
+  }
+
+  /** An order told from outside, with the effort of its passes on top. */
+  tryOrder(key: Float64Array): void {
+    this.effort.left = Math.max(0, this.effort.left) + PASSES_OF_TRY * this.model.count;
+    this.try({ key, dynamic: false });
   }
 
   /** Every priority rule once. */

@@ -1,47 +1,51 @@
 import { firstOpen } from '../model/closed-hours.ts';
 import type { Model } from '../model/model.ts';
 
-/** What is held of each resource over time: `used` from each of `times` to the next. */
-export type Profile = { length: number; times: Float64Array; used: Float64Array };
+/** What is held of one resource over time: `used` from each of `times` to the next. */
+type Line = { length: number; readonly times: Float64Array; readonly used: Float64Array };
+
+/** A line for each resource: few activities ask for the same, and none for many. */
+export type Profile = readonly Line[];
 
 export function emptyProfile(model: Model): Profile {
-  // Twice what all activities cut, so that cuts left by work taken back have room.
-  const most = 4 * model.count + 4;
-  const profile = {
-    length: 1,
-    times: new Float64Array(most),
-    used: new Float64Array(most * model.capacity.length),
-  };
-  clear(profile);
-  return profile;
+  const users = new Int32Array(model.capacity.length);
+  for (const wanted of model.wants) for (const r of wanted) users[r]!++;
+  return Array.from(users, (count) => {
+    // Twice what all of its users cut, so that cuts left by work taken back have room.
+    const most = 4 * count + 4;
+    const line = { length: 1, times: new Float64Array(most), used: new Float64Array(most) };
+    line.times[0] = -Infinity;
+    return line;
+  });
 }
 
 export function clear(profile: Profile): void {
-  profile.length = 1;
-  profile.times[0] = -Infinity;
-  profile.used.fill(0);
+  for (const line of profile) {
+    line.length = 1;
+    line.used[0] = 0;
+  }
 }
 
-/** The part of the profile that holds at `time`. */
-function partAt(profile: Profile, time: number): number {
+/** The part of the line that holds at `time`. */
+function partAt({ times, length }: Line, time: number): number {
   let low = 0;
-  let high = profile.length - 1;
+  let high = length - 1;
   while (low < high) {
     const middle = (low + high + 1) >> 1;
-    if (profile.times[middle]! <= time) low = middle;
+    if (times[middle]! <= time) low = middle;
     else high = middle - 1;
   }
   return low;
 }
 
-/** Cuts the profile at `time` and returns the part that begins there. */
-function cut(profile: Profile, time: number, kinds: number): number {
-  const at = partAt(profile, time);
-  if (profile.times[at] === time) return at;
-  profile.times.copyWithin(at + 2, at + 1, profile.length);
-  profile.used.copyWithin((at + 1) * kinds, at * kinds, profile.length * kinds);
-  profile.times[at + 1] = time;
-  profile.length++;
+/** Cuts the line at `time` and returns the part that begins there. */
+function cut(line: Line, time: number): number {
+  const at = partAt(line, time);
+  if (line.times[at] === time) return at;
+  line.times.copyWithin(at + 2, at + 1, line.length);
+  line.used.copyWithin(at + 1, at, line.length);
+  line.times[at + 1] = time;
+  line.length++;
   return at + 1;
 }
 
@@ -56,12 +60,12 @@ function book(
 ): void {
   if (to <= from) return;
   const kinds = model.capacity.length;
-  const first = cut(profile, from, kinds);
-  const last = cut(profile, to, kinds);
-  for (let part = first; part < last; part++) {
-    for (let r = 0; r < kinds; r++) {
-      profile.used[part * kinds + r]! += times * model.demand[activity * kinds + r]!;
-    }
+  for (const r of model.wants[activity]!) {
+    const line = profile[r]!;
+    const amount = times * model.demand[activity * kinds + r]!;
+    const first = cut(line, from);
+    const last = cut(line, to);
+    for (let part = first; part < last; part++) line.used[part]! += amount;
   }
 }
 
@@ -75,29 +79,41 @@ export function release(profile: Profile, model: Model, activity: number, start:
   book(profile, model, activity, start, start + model.duration[activity]!, -1);
 }
 
-/** So many cuts are left over that the profile should be built anew. */
+/** So many cuts are left over on some line that the profile should be built anew. */
 export function isCrowded(profile: Profile): boolean {
-  return 2 * profile.length > profile.times.length;
+  return profile.some(({ length, times }) => 2 * length > times.length);
 }
 
-function fits(profile: Profile, model: Model, activity: number, part: number): boolean {
-  const kinds = model.capacity.length;
-  for (let r = 0; r < kinds; r++) {
-    const wanted = model.demand[activity * kinds + r]!;
-    if (wanted > 0 && profile.used[part * kinds + r]! + wanted > model.capacity[r]!) return false;
+/** The earliest start ≥ `from` for which one resource is free long enough. */
+function firstFreeOn(
+  line: Line,
+  wanted: number,
+  most: number,
+  from: number,
+  duration: number,
+): number {
+  let start = from;
+  for (let part = partAt(line, from); part < line.length; part++) {
+    if (line.times[part]! >= start + duration) break;
+    if (line.used[part]! + wanted > most) start = line.times[part + 1]!;
   }
-  return true;
+  return start;
 }
 
+/** The earliest start ≥ `from` for which all that it asks for is free long enough. */
 function firstFree(profile: Profile, model: Model, activity: number, from: number): number {
   const duration = model.duration[activity]!;
   if (duration === 0) return from;
+  const kinds = model.capacity.length;
   let start = from;
-  for (let part = partAt(profile, from); part < profile.length; part++) {
-    if (profile.times[part]! >= start + duration) break;
-    if (!fits(profile, model, activity, part)) start = profile.times[part + 1]!;
+  for (;;) {
+    const before = start;
+    for (const r of model.wants[activity]!) {
+      const wanted = model.demand[activity * kinds + r]!;
+      start = firstFreeOn(profile[r]!, wanted, model.capacity[r]!, start, duration);
+    }
+    if (start === before) return start;
   }
-  return start;
 }
 
 /** The earliest start ≥ `from` that resources and calendar allow. */

@@ -36,6 +36,11 @@ function previousStarts(problem: Problem, options: SolveOptions, model: Model) {
   });
 }
 
+/** Keys of all activities; those not named go last. */
+function keysBy(problem: Problem, order: Readonly<Record<string, number>>): Float64Array {
+  return Float64Array.from(problem.activities, ({ id }) => order[id] ?? Infinity);
+}
+
 function scheduleOf(problem: Problem, start: Float64Array, finish: number, bound: Bound): Schedule {
   const finishS = finish / TICKS_PER_S;
   const lowerBoundS = bound.ticks / TICKS_PER_S;
@@ -61,7 +66,8 @@ function searched(
   model: Model,
 ): { readonly search: Search; readonly bound: Bound } {
   const rounds = effortOf('rounds', options, DEFAULT_ROUNDS);
-  const steps = { left: effortOf('steps', options, DEFAULT_STEPS) };
+  const mostSteps = effortOf('steps', options, DEFAULT_STEPS);
+  const steps = { left: mostSteps };
   const grid = gridOf(model);
   let bound = lowerBound(
     model,
@@ -83,6 +89,16 @@ function searched(
   };
   search.tryRules(horizon);
   prove();
+  const { otherOrder } = options;
+  if (otherOrder && isOpen()) {
+    const before = search.best!.finish;
+    search.tryOrder(keysBy(problem, otherOrder));
+    // What is better is proven anew, within steps of its own.
+    if (search.best!.finish < before) {
+      steps.left = mostSteps;
+      prove();
+    }
+  }
   for (let round = 0; round < rounds; round++) {
     if (search.best && (search.spent || !isOpen())) break;
     search.round(horizon);
