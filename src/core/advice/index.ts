@@ -8,7 +8,7 @@ export {
   type Planned,
 } from './trying/advise.ts';
 export { withChange, type Change } from './changes/change.ts';
-export { doneS, dueOf, lateS, type Due } from './due/in-time.ts';
+export { doneS, dueOf } from './due/in-time.ts';
 export { hoursOf } from './margins/open-hours.ts';
 export { surenessOf, type Sureness } from './margins/sureness.ts';
 export { triageOf, triageSteps, type Triage } from './trying/triage.ts';

@@ -11,7 +11,7 @@ import { BeginDays, BeginWhen } from './begin.tsx';
 import { Facts } from './course/facts.tsx';
 import { createCourse, PlanCourse } from './course/plan-course.tsx';
 import { Verdict } from './course/verdict.tsx';
-import { Notices } from './notices.tsx';
+import { Notices } from './notices/notices.tsx';
 import { PlanHead } from './plan-head.tsx';
 import { PlanParts, type Part } from './plan-parts.tsx';
 

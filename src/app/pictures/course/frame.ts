@@ -27,7 +27,7 @@ export type Frame = {
 };
 
 /** Night takes this share of the room that an hour of work has. */
-export const NIGHT_SHARE = 0.2;
+const NIGHT_SHARE = 0.2;
 /** Below this names stand over their rows, px. */
 const NARROW_PX = 640;
 const MOST_LEFT_PX = 210;

@@ -28,8 +28,8 @@ type Placed<B extends DrawnBar> = {
   readonly barY: number;
   readonly bars: readonly B[];
 };
-export type PlacedLane = Placed<LaneBar> & { readonly watches: readonly DrawnBar[] };
-export type PlacedRow = Placed<DrawnBar & CourseBar>;
+type PlacedLane = Placed<LaneBar> & { readonly watches: readonly DrawnBar[] };
+type PlacedRow = Placed<DrawnBar & CourseBar>;
 
 /** Where everything of the picture lies, px. */
 export type Layout = {

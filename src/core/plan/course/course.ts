@@ -43,7 +43,11 @@ function gapsOf(busy: readonly TimeSpan[]): readonly TimeSpan[] {
 }
 
 /** The part of each closed span that no work reaches into. */
-function idleOf(closed: ClosedHours, gaps: readonly TimeSpan[], lastS: number): readonly TimeSpan[] {
+function idleOf(
+  closed: ClosedHours,
+  gaps: readonly TimeSpan[],
+  lastS: number,
+): readonly TimeSpan[] {
   return closed.flatMap(({ fromS, toS }) =>
     [...gaps, { fromS: lastS, toS: Infinity }].flatMap((gap) => {
       const from = Math.max(fromS, gap.fromS);

@@ -2,7 +2,7 @@ import type { Plan, Step, StepKind } from '../model/index.ts';
 import { SECONDS_PER_HOUR } from '../../units/index.ts';
 
 /** What kind of work the steps of a group are, as a person sees it. */
-export type Family = 'prepare' | 'clean' | 'water' | 'heat' | 'finish';
+type Family = 'prepare' | 'clean' | 'water' | 'heat' | 'finish';
 
 /** Steps that a person sees as one piece of work: a fridge from plug to plug, a counter's kettles. */
 export type StepGroup = {

@@ -5,7 +5,7 @@ import { SECONDS_PER_HOUR } from '../../units/index.ts';
 import { inOrder, thingOf } from './groups.ts';
 
 /** What happens to a thing while no hands are on it, or with water. */
-export type Happening = 'rest' | 'thaw' | 'water' | 'heat' | 'cool' | 'other';
+type Happening = 'rest' | 'thaw' | 'water' | 'heat' | 'cool' | 'other';
 
 /** One stretch of one thing, s after the start. */
 export type CourseBar = {

@@ -4,7 +4,7 @@ import type { Course, Plan } from '../../../../core/plan/index.ts';
 import type { Ends, WallClock } from '../../../pictures/course/frame.ts';
 import { MS_PER_SECOND } from '../../../../core/units/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { isAboutLateness } from '../notice-leads.ts';
+import { isAboutLateness } from '../notices/leads.ts';
 
 /** Hours without work that are told in one line. */
 const TOLD = 2;

@@ -62,7 +62,7 @@ export function groupUntil(plan: Plan, { steps }: StepGroup, clock: WallClock): 
 }
 
 /** Numbers of the lanes in which a step stands. */
-export function peopleOf({ lanes }: Course, ids: readonly string[]): readonly number[] {
+function peopleOf({ lanes }: Course, ids: readonly string[]): readonly number[] {
   return lanes.flatMap(({ hands, watches }, at) =>
     [...hands, ...watches].some(({ step }) => ids.includes(step)) ? [at] : [],
   );

@@ -1,4 +1,4 @@
-import type { Message } from '../../../core/messages/index.ts';
+import type { Message } from '../../../../core/messages/index.ts';
 
 /** What is said in the first line of the plan, and drawn: it is not said once more among the notices. */
 const LATENESS: ReadonlySet<string> = new Set([

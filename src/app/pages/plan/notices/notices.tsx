@@ -1,9 +1,9 @@
 import { For, Show } from 'solid-js';
-import type { Message } from '../../../core/messages/index.ts';
-import { gravestFirst, gravityOf, type Plan } from '../../../core/plan/index.ts';
-import { say, t } from '../../context/language.ts';
-import { Action } from '../../parts/press/action.tsx';
-import { isAboutLateness, leadOf, type Lead } from './notice-leads.ts';
+import type { Message } from '../../../../core/messages/index.ts';
+import { gravestFirst, gravityOf, type Plan } from '../../../../core/plan/index.ts';
+import { say, t } from '../../../context/language.ts';
+import { Action } from '../../../parts/press/action.tsx';
+import { isAboutLateness, leadOf, type Lead } from './leads.ts';
 
 /** Notices that are seen at once. */
 const FIRST = 3;
