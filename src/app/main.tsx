@@ -3,7 +3,6 @@ import './styles/tokens.css';
 import './styles/base.css';
 import './styles/shell.css';
 import './styles/fields.css';
-import './styles/pictures.css';
 import './styles/run/current-step.css';
 import './styles/run/gate.css';
 import './styles/run/run-parts.css';

@@ -25,11 +25,11 @@ import './styles/record/record.css';
 import './styles/print.css';
 
 const KitchenPage = lazyPage(
-  ['kitchen', 'survey', 'problems', 'custom', 'sources'],
+  ['kitchen', 'survey', 'problems', 'custom', 'sources', 'pictures'],
   async () => (await import('./pages/kitchen/kitchen-page.tsx')).KitchenPage,
 );
 const PlanPage = lazyPage(
-  ['plan', 'plan-page', 'kitchen', 'custom', 'sources', 'problems'],
+  ['plan', 'plan-page', 'kitchen', 'custom', 'sources', 'problems', 'pictures'],
   async () => (await import('./pages/plan/plan-page.tsx')).PlanPage,
 );
 const RecordPage = lazyPage(

@@ -9,7 +9,13 @@ import { SheetCorner, SheetTop } from './sheet-corner.ts';
  * presses nothing. At the end it goes back to where it came from. What the page
  * keeps in reach (SheetCorner) and in sight (SheetTop) stays so.
  */
-export function Sheet(props: { label: string; onClose: () => void; children: JSX.Element }) {
+export function Sheet(props: {
+  label: string;
+  onClose: () => void;
+  children: JSX.Element;
+  /** As wide as the screen. */
+  wide?: boolean;
+}) {
   const corner = useContext(SheetCorner);
   const top = useContext(SheetTop);
   let dialog: HTMLDialogElement | undefined;
@@ -28,6 +34,7 @@ export function Sheet(props: { label: string; onClose: () => void; children: JSX
     <dialog
       ref={(element) => (dialog = element)}
       class="sheet"
+      classList={{ 'sheet--wide': props.wide ?? false }}
       aria-label={props.label}
       onCancel={(event) => {
         event.preventDefault();

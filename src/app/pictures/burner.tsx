@@ -2,6 +2,7 @@ import { createMemo, For, Show } from 'solid-js';
 import { isGas, type Burner, type Cooktop, type Kitchen } from '../../core/kitchen/index.ts';
 import { t } from '../context/language.ts';
 import { frameOf, pathOf } from './kitchen-frame.ts';
+import '../styles/pictures.css';
 
 /** The cooktop with the burner of this step marked, and every one that is hot now. */
 export function BurnerPicture(props: {

@@ -1,5 +1,6 @@
 import { t } from '../context/language.ts';
 import type { Picture } from '../../core/plan/index.ts';
+import '../styles/pictures.css';
 
 type KettlePicture = Extract<Picture, { kind: 'kettle' }>;
 

@@ -13,7 +13,8 @@ import {
   type Frame,
   type PlacedWord,
 } from './kitchen-frame.ts';
-import { PhasePatterns } from './phase-patterns.tsx';
+import { Mark, PhasePatterns } from './phase-patterns.tsx';
+import '../styles/pictures.css';
 
 /** Drawn bottom up: counters and tables first, what is set into them on top. */
 const DRAW_ORDER: Readonly<Record<string, number>> = {
@@ -46,13 +47,17 @@ export function wordsOf(
   return placeWords(words, sizeCm / CM_PER_M, frame);
 }
 
-/** The kitchen from above. Phase is a fill pattern and a word; colour only helps. */
+/** The kitchen from above. Phase is a fill pattern and a figure, which a legend names; colour only helps. */
 export function KitchenPlan(props: {
   kitchen: Kitchen;
   phases?: Readonly<Record<string, FixturePhase>>;
   lit?: readonly string[];
   selected?: string | undefined;
-  /** Small pictures have larger words for their size. */
+  /** Where the next work is. */
+  next?: string | undefined;
+  /** Fixtures by their number in a list beside the picture. */
+  numbers?: Readonly<Record<string, number>>;
+  /** Small pictures have larger figures for their size. */
   size?: 'full' | 'small';
   onSelect?: (id: string) => void;
 }) {
@@ -60,12 +65,27 @@ export function KitchenPlan(props: {
   const frame = createMemo(() => kitchenFrame(props.kitchen));
   const drawn = createMemo(() => inDrawOrder(props.kitchen.fixtures));
   const phaseOf = (id: string): FixturePhase => props.phases?.[id] ?? 'untouched';
+  const numberOf = (id: string): number | undefined => props.numbers?.[id];
   const textOf = (fixture: Fixture): string => {
-    const word = props.phases ? phaseWord(phaseOf(fixture.id)) : kindWord(fixture);
+    if (props.numbers) return String(numberOf(fixture.id) ?? '');
+    const word = kindWord(fixture);
     return word ? say(word) : '';
   };
+  /** Letters that take the room of what is drawn at a fixture: a figure is two wide, its number one more. */
+  const roomOf = (fixture: Fixture): string => {
+    const figure = props.phases && phaseOf(fixture.id) !== 'untouched' ? 'mm' : '';
+    return props.phases || props.numbers
+      ? figure + (numberOf(fixture.id) === undefined ? '' : 'mm')
+      : textOf(fixture);
+  };
+  const shape = () => (props.phases || props.numbers ? 'figure' : 'word');
   const words = createMemo(() =>
-    wordsOf(drawn(), textOf, frame().widthCm * WORD_SHARE_OF_WIDTH[props.size ?? 'full'], frame()),
+    wordsOf(
+      drawn(),
+      roomOf,
+      frame().widthCm * SHARE_OF_WIDTH[shape()][props.size ?? 'full'],
+      frame(),
+    ),
   );
   const inWords = (fixture: Fixture): Message => {
     const phase = phaseWord(phaseOf(fixture.id));
@@ -86,7 +106,10 @@ export function KitchenPlan(props: {
           <g
             class="kp-fixture"
             data-fixture={fixture.id}
-            classList={{ 'kp-fixture--selected': props.selected === fixture.id }}
+            classList={{
+              'kp-fixture--selected': props.selected === fixture.id,
+              'kp-fixture--next': props.next === fixture.id,
+            }}
             onClick={() => props.onSelect?.(fixture.id)}
           >
             <FixtureShape
@@ -104,7 +127,19 @@ export function KitchenPlan(props: {
         )}
       </For>
       <For each={drawn()}>
-        {(fixture) => <Word frame={frame()} word={words()[fixture.id]} text={textOf(fixture)} />}
+        {(fixture) => (
+          <Show
+            when={shape() === 'figure'}
+            fallback={<Word frame={frame()} word={words()[fixture.id]} text={textOf(fixture)} />}
+          >
+            <Mark
+              frame={frame()}
+              word={words()[fixture.id]}
+              phase={phaseOf(fixture.id)}
+              number={numberOf(fixture.id)}
+            />
+          </Show>
+        )}
       </For>
     </svg>
   );
@@ -205,8 +240,11 @@ function phaseWord(phase: FixturePhase): Message | undefined {
   return phase === 'untouched' ? undefined : message(`common.fixture-phase.${phase}`);
 }
 
-/** Text grows with the drawing, so that a hall reads as well as a flat. */
-const WORD_SHARE_OF_WIDTH = { full: 1 / 34, small: 1 / 19 } as const;
+/** Words and figures grow with the drawing, so that a hall reads as well as a flat. */
+const SHARE_OF_WIDTH = {
+  word: { full: 1 / 34, small: 1 / 19 },
+  figure: { full: 1 / 26, small: 1 / 15 },
+} as const;
 
 /** One word of the picture, where it has a place. */
 export function Word(props: { frame: Frame; word: PlacedWord | undefined; text: string }) {

@@ -5,6 +5,7 @@ import type { Picture, Stretch } from '../../core/plan/index.ts';
 import { pouredUpTo } from './pour-progress.ts';
 import { type Frame, frameOf, pathOf } from './kitchen-frame.ts';
 import { FEET_MARGIN_CM, Stands } from './stand.tsx';
+import '../styles/pictures.css';
 
 type LanesPicture = Extract<Picture, { kind: 'lanes' }>;
 

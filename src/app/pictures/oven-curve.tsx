@@ -2,6 +2,7 @@ import { createMemo, For, Show } from 'solid-js';
 import type { Picture } from '../../core/plan/index.ts';
 import { message } from '../../core/messages/index.ts';
 import { say, t } from '../context/language.ts';
+import '../styles/pictures.css';
 
 type OvenPicture = Extract<Picture, { kind: 'oven' }>;
 const WIDTH = 360;

@@ -1,6 +1,7 @@
 import { say, t } from '../context/language.ts';
 import { For } from 'solid-js';
 import type { Picture } from '../../core/plan/index.ts';
+import '../styles/pictures.css';
 
 type SinkPicture = Extract<Picture, { kind: 'sink' }>;
 

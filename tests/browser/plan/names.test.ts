@@ -15,7 +15,7 @@ const SIZES = [
 
 /** Pairs of words whose boxes meet, and how many words there are. */
 const WORDS = `(() => {
-  const boxes = [...document.querySelectorAll('svg.kitchen-plan .kp-word')]
+  const boxes = [...document.querySelectorAll('svg.kitchen-plan :is(.kp-word, .kp-mark > g)')]
     .filter((one) => one.getClientRects().length > 0)
     .map((one) => {
       // The letters alone: the halo round them may touch another one's.
@@ -52,11 +52,11 @@ describe('names in the picture of a kitchen', () => {
     },
   );
 
-  it('nor do the states of a run, in the small picture', async () => {
+  it('nor do the figures of a run, in the small picture', async () => {
     const { screen } = on;
     await screen.beginRun();
     await screen.actUntil({ isQuiet: true });
-    await screen.waitForElement('svg.kitchen-plan .kp-word');
+    await screen.waitForElement('svg.kitchen-plan .kp-mark');
     await noneMeet('run');
   });
 });

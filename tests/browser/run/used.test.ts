@@ -60,9 +60,7 @@ describe('something that was used', () => {
   it('is found by its name, too; what has no rest yet says that nothing is lost', async () => {
     await openUsed();
     await screen.press('used-microwave');
-    expect(
-      await screen.page.locator('[data-action="used-microwave"]').getAttribute('aria-pressed'),
-    ).toBe('true');
+    await screen.waitForElement('.used-picture .kp-fixture--selected[data-fixture="microwave"]');
     expect(await screen.page.locator('.used-says').innerText()).toContain(
       'Microwave on the left counter',
     );

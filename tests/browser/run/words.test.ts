@@ -16,8 +16,9 @@ const SIZES = [
   [600, 960],
 ] as const;
 
+const DETAILS = `document.querySelectorAll('.stage-detail li').length`;
 const CAUTIONS = `document.querySelectorAll('.stage-cautions .caution-line').length`;
-/** "2 more cautions". */
+/** "2 more lines". */
 const MORE = `document.querySelector('[data-action="more-cautions"]').innerText`;
 
 describe('the words of a run', () => {
@@ -41,7 +42,12 @@ describe('the words of a run', () => {
     const more = Number(/\d+/u.exec(await screen.see<string>(MORE))?.[0]);
     expect(more).toBeGreaterThan(0);
     await screen.press('more-cautions');
-    expect(await screen.see(CAUTIONS)).toBe(2 + more);
+    const [cautions, details] = [
+      await screen.see<number>(CAUTIONS),
+      await screen.see<number>(DETAILS),
+    ];
+    expect(cautions + details).toBe(2 + more);
+    expect(cautions).toBeGreaterThan(2);
     await screen.picture('words/pour-all');
     expect(on.screen).toBe(screen);
   });

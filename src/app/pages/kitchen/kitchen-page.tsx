@@ -11,7 +11,7 @@ import '../../styles/kitchen/kitchen.css';
 
 // Only who describes a kitchen needs these.
 const Survey = lazyPage(
-  ['kitchen', 'survey', 'problems'],
+  ['kitchen', 'survey', 'problems', 'pictures'],
   async () => (await import('./survey/survey.tsx')).Survey,
 );
 

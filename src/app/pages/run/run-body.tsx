@@ -25,10 +25,10 @@ const LATER = {
   clock: () => import('./recovery/clock-question.tsx'),
   lastHot: () => import('./recovery/last-hot-question.tsx'),
 };
-const RunSheets = lazyPage(['run-later'], async () => (await LATER.sheets()).RunSheets);
+const RunSheets = lazyPage(['run-later', 'pictures'], async () => (await LATER.sheets()).RunSheets);
 const Cooling = lazyPage(['run-later'], async () => (await LATER.cooling()).Cooling);
 const Quiet = lazyPage(['run-later'], async () => (await LATER.quiet()).Quiet);
-const Review = lazyPage(['run-later'], async () => (await LATER.review()).Review);
+const Review = lazyPage(['run-later', 'pictures'], async () => (await LATER.review()).Review);
 const ClockQuestion = lazyPage(['run-later'], async () => (await LATER.clock()).ClockQuestion);
 const LastHotQuestion = lazyPage(
   ['run-later'],
@@ -77,7 +77,7 @@ export function RunBody(props: RunBodyProps) {
     onRepeat: voice.again,
   });
   return (
-    <div class="run-body">
+    <div class="run-body" classList={{ 'run-body--pour': shown()?.step.kind === 'pour' }}>
       <main
         class="run-stage"
         classList={{ 'run-stage--cooling': props.view.coolings.length > 0 }}
@@ -111,7 +111,7 @@ export function RunBody(props: RunBodyProps) {
               }
             >
               <Match when={props.view.status === 'reviewing'}>
-                <Review view={props.view} send={props.send} />
+                <Review view={props.view} nowMs={props.nowMs} send={props.send} />
               </Match>
               <Match when={props.view.status === 'suspended'}>
                 <Suspended view={props.view} send={props.send} />

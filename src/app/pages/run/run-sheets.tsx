@@ -9,6 +9,7 @@ import { RanOut } from './dialogs/ran-out.tsx';
 import { SettingsSheet } from './dialogs/settings-sheet.tsx';
 import { SomethingHappened } from './dialogs/something-happened.tsx';
 import { StepsSheet } from './dialogs/steps-sheet.tsx';
+import { KitchenSheet } from './kitchen/kitchen-sheet.tsx';
 import type { RunPageProps } from './run-page-props.ts';
 import { DaysView } from './timers/days-view.tsx';
 import { TimerSheet } from './timers/timer-sheet.tsx';
@@ -16,7 +17,8 @@ import type { VoiceState } from './voice/voice.ts';
 
 /** Which sheet is open, and about which step, timer or fault. */
 export type OpenSheet = {
-  readonly kind: 'happened' | 'steps' | 'ran-out' | 'days' | 'settings' | 'timer' | 'fault';
+  readonly kind:
+    'happened' | 'steps' | 'ran-out' | 'days' | 'settings' | 'timer' | 'fault' | 'kitchen';
   readonly step?: string | undefined;
   readonly timer?: string;
   readonly fault?: FaultKind;
@@ -77,6 +79,9 @@ export function RunSheets(props: RunSheetsProps) {
             </Action>
           </div>
         </Sheet>
+      </Match>
+      <Match when={props.open.kind === 'kitchen'}>
+        <KitchenSheet view={props.view} nowMs={props.nowMs} onClose={props.onClose} />
       </Match>
       <Match when={props.open.kind === 'settings'}>
         <SettingsSheet {...props} />

@@ -1,19 +1,20 @@
-import { createMemo, type JSX, lazy, Show, Suspense } from 'solid-js';
+import { type JSX, Show, Suspense } from 'solid-js';
 import type { StepView } from '../../../core/run/index.ts';
-import { say, t } from '../../context/language.ts';
+import { lazyPage, say, t } from '../../context/language.ts';
 import type { Trouble } from '../../controllers/run/trouble.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { Guarded } from '../../parts/guarded.tsx';
 import type { RunPageProps } from './run-page-props.ts';
 import type { OpenSheet } from './run-sheets.tsx';
-import { canRunOut, hotBurners } from './step/progress.ts';
+import { canRunOut } from './step/progress.ts';
 import { PlainTimers } from './timers/plain-timers.tsx';
 import { TimerList } from './timers/timer-list.tsx';
 
 // Timers and buttons first, the picture right after them.
-const KitchenPlan = lazy(async () => ({
-  default: (await import('../../pictures/kitchen-plan.tsx')).KitchenPlan,
-}));
+const KitchenGlance = lazyPage(
+  ['run-later', 'pictures'],
+  async () => (await import('./kitchen/kitchen-glance.tsx')).KitchenGlance,
+);
 
 type RunSideProps = RunPageProps & {
   /** Shown now; undefined where a fault, a review or a stop takes its place. */
@@ -26,19 +27,19 @@ type RunSideProps = RunPageProps & {
 /** Beside the current step: the kitchen, the other timers, and what else can be done or told. */
 export function RunSide(props: RunSideProps) {
   const showsStep = () => props.view.status === 'running' || props.view.status === 'held';
-  const phases = createMemo(() =>
-    Object.fromEntries(props.view.fixtures.map((f) => [f.id, f.phase])),
-  );
   return (
     <aside class="run-side" aria-label={t('run.side')}>
       <Guarded part="kitchen-picture">
         <Suspense>
-          <KitchenPlan
-            kitchen={props.view.plan.kitchen}
-            phases={phases()}
-            lit={hotBurners(props.view)}
-            size="small"
-          />
+          <Show when={props.view.status !== 'reviewing'}>
+            <KitchenGlance
+              view={props.view}
+              nowMs={props.nowMs}
+              current={props.step?.step.id}
+              tellsNext={showsStep() && !props.step}
+              onOpen={() => props.onSheet({ kind: 'kitchen' })}
+            />
+          </Show>
         </Suspense>
       </Guarded>
       <Guarded part="timers" instead={<PlainTimers view={props.view} />}>

@@ -5,6 +5,7 @@ import { say, t } from '../../context/language.ts';
 import { wallZone } from '../../context/zone.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { OtherZone } from '../../parts/time/other-zone.tsx';
+import '../../styles/run/start.css';
 import type { SoundLight } from './lights.tsx';
 
 type StartScreenProps = {
@@ -29,42 +30,46 @@ export function StartScreen(props: StartScreenProps) {
   };
   return (
     <main class="start-screen">
-      <div>
+      <div class="start-words">
         <p class="quiet">{props.view.plan.kitchen.name}</p>
         <h1>{t('run.start.title')}</h1>
         <OtherZone nowMs={props.nowMs} />
+        <ul class="start-lines">
+          <li>
+            {t('run.start.about', {
+              steps: props.view.allSteps,
+              lengthS: props.view.plan.timetable.finishS,
+            })}
+          </li>
+          <li>{t(`run.start.kept.${props.kept}`)}</li>
+          <li>{t('run.start.awake')}</li>
+          <li>{t('run.start.standing')}</li>
+        </ul>
       </div>
-      <ul class="start-lines">
-        <li>
-          {t('run.start.about', {
-            steps: props.view.allSteps,
-            lengthS: props.view.plan.timetable.finishS,
-          })}
-        </li>
-        <li>{t(`run.start.kept.${props.kept}`)}</li>
-        <li>{t('run.start.awake')}</li>
-        <li>{t('run.start.standing')}</li>
-      </ul>
-      <HearingCheck
-        playTest={props.playTest}
-        sound={props.sound}
-        heard={heard()}
-        onHeard={() => setHeard(true)}
-        deaf={deaf()}
-        onDeaf={setDeaf}
-      />
-      <Show when={first().length > 0}>
-        <section aria-label={t('run.start.first')}>
-          <h2>{t('run.start.first')}</h2>
-          <ol class="start-lines">
-            <Index each={first()}>{(step) => <li>{say(step().step.title)}</li>}</Index>
-          </ol>
-        </section>
-      </Show>
-      <Action class="main-action" name="start-run" disabled={!heard() && !deaf()} onPress={start}>
-        <small>{t('run.start.now', { wallMs: props.nowMs, zone: wallZone() })}</small>
-        {t(heard() || deaf() ? 'run.start.press' : 'run.start.hear-first')}
-      </Action>
+      <div class="start-do">
+        <HearingCheck
+          playTest={props.playTest}
+          sound={props.sound}
+          heard={heard()}
+          onHeard={() => setHeard(true)}
+          deaf={deaf()}
+          onDeaf={setDeaf}
+        />
+        <Show when={first().length > 0}>
+          <section aria-label={t('run.start.first')}>
+            <h2>{t('run.start.first')}</h2>
+            <ol class="start-lines">
+              <Index each={first()}>{(step) => <li>{say(step().step.title)}</li>}</Index>
+            </ol>
+          </section>
+        </Show>
+      </div>
+      <div class="main-bar">
+        <Action class="main-action" name="start-run" disabled={!heard() && !deaf()} onPress={start}>
+          <small>{t('run.start.now', { wallMs: props.nowMs, zone: wallZone() })}</small>
+          {t(heard() || deaf() ? 'run.start.press' : 'run.start.hear-first')}
+        </Action>
+      </div>
     </main>
   );
 }

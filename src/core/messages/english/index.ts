@@ -11,6 +11,7 @@ import { planPage } from './plan-page.ts';
 import { problems } from './problems/index.ts';
 import { recordPage } from './record-page.ts';
 import { report } from './report/index.ts';
+import { pictures } from './run/pictures.ts';
 import { run } from './run/index.ts';
 import { runEnds } from './run/ends.ts';
 import { runLater } from './run/later.ts';
@@ -31,6 +32,7 @@ export const english = {
   ...engine,
   ...runLater,
   ...runEnds,
+  ...pictures,
   ...steps,
   ...cautions,
   ...calendar,

@@ -6,6 +6,7 @@ import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { SignalWord } from '../../../parts/signal-word.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
+import { fittingFaults } from '../step/likely-faults.ts';
 import { Used } from './used.tsx';
 
 /** Where a person is in danger; below them stands what is wrong with the work. */
@@ -43,7 +44,7 @@ export function SomethingHappened(props: HappenedProps) {
     props.onClose();
   };
   return (
-    <Sheet label={t('run.happened')} onClose={props.onClose}>
+    <Sheet label={t('run.happened')} onClose={props.onClose} wide>
       <h2>{t(part() === 'used' ? 'run.happened.used' : 'run.happened')}</h2>
       <Switch fallback={<Menu {...props} onPart={setPart} done={done} />}>
         <Match when={part() === 'used'}>
@@ -57,43 +58,63 @@ export function SomethingHappened(props: HappenedProps) {
   );
 }
 
+/** Life first, then what this step is known for, then everything else behind one press. */
 function Menu(props: PartProps) {
+  const [isOther, setOther] = createSignal(false);
+  const here = () => (props.step ? fittingFaults(props.view, props.step) : []);
+  const others = () =>
+    props.view.plan.faults.filter((fault) => !isDanger(fault.kind) && !here().includes(fault));
   return (
     <>
       <Dangers {...props} />
-      <h3>{t('run.happened.work')}</h3>
+      <h3>{t('run.happened.here')}</h3>
       <div class="fault-list">
-        <For each={props.view.plan.faults.filter(({ kind }) => !isDanger(kind))}>
-          {(fault) => <FaultButton {...props} fault={fault} />}
-        </For>
-        <For each={props.view.reviewAnswers}>
-          {({ id, step }) => (
-            <Action
-              class="button button--plain"
-              name={`broke-off-${step}`}
-              onPress={() => props.done({ kind: 'withdraw-review-answer', question: id })}
-            >
-              {t('run.happened.broke-off', { step: titleOf(props.view, step) })}
-            </Action>
-          )}
-        </For>
-      </div>
-      <div class="button-row">
-        <Action class="button button--plain" name="used" onPress={() => props.onPart('used')}>
+        <For each={here()}>{(fault) => <FaultButton {...props} fault={fault} />}</For>
+        <Action class="button" name="used" onPress={() => props.onPart('used')}>
           {t('run.happened.used')}
         </Action>
         <Show when={props.step}>
-          <Action class="button button--plain" name="skip" onPress={() => props.onPart('skip')}>
+          <Action class="button" name="skip" onPress={() => props.onPart('skip')}>
             {t('run.happened.skip')}
           </Action>
         </Show>
-        <Action class="button button--plain" name="note" onPress={() => props.onPart('note')}>
+      </div>
+      <div class="button-row">
+        <Action
+          class="button button--plain button--big"
+          name="other"
+          pressed={isOther()}
+          onPress={() => setOther(!isOther())}
+        >
+          {t('run.happened.other')}
+        </Action>
+        <Action
+          class="button button--plain button--big"
+          name="note"
+          onPress={() => props.onPart('note')}
+        >
           {t('run.happened.note')}
         </Action>
-        <Action class="button button--plain" name="back" onPress={props.onClose}>
+        <Action class="button button--plain button--big" name="back" onPress={props.onClose}>
           {t('run.back')}
         </Action>
       </div>
+      <Show when={isOther()}>
+        <div class="fault-list">
+          <For each={others()}>{(fault) => <FaultButton {...props} fault={fault} />}</For>
+          <For each={props.view.reviewAnswers}>
+            {({ id, step }) => (
+              <Action
+                class="button button--plain"
+                name={`broke-off-${step}`}
+                onPress={() => props.done({ kind: 'withdraw-review-answer', question: id })}
+              >
+                {t('run.happened.broke-off', { step: titleOf(props.view, step) })}
+              </Action>
+            )}
+          </For>
+        </div>
+      </Show>
     </>
   );
 }

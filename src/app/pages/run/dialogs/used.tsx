@@ -51,6 +51,13 @@ export function Used(props: UsedProps) {
     props.send({ kind: 'report-recheck', fixture, text });
     setTold(true);
   };
+  const numbers = createMemo(() =>
+    Object.fromEntries(
+      things()
+        .filter(({ id }) => props.view.plan.kitchen.fixtures.some((one) => one.id === id))
+        .map(({ id }, i) => [id, i + 1]),
+    ),
+  );
   return (
     <>
       <div class="used">
@@ -58,11 +65,14 @@ export function Used(props: UsedProps) {
           <KitchenPlan
             kitchen={props.view.plan.kitchen}
             selected={chosen()}
-            size="full"
+            numbers={numbers()}
             onSelect={choose}
           />
         </div>
-        <Show when={thing()} fallback={<p class="used-effect">{t('run.used.which')}</p>}>
+        <Show
+          when={thing()}
+          fallback={<Names things={things()} numbers={numbers()} onChoose={choose} />}
+        >
           {(one) => (
             <Effect
               view={props.view}
@@ -74,32 +84,42 @@ export function Used(props: UsedProps) {
           )}
         </Show>
       </div>
-      <Show when={!told()}>
-        <div class="used-names" role="group" aria-label={t('run.used.which')}>
-          <For each={things()}>
-            {({ id, name }) => (
-              <Action
-                class="button"
-                name={`used-${id}`}
-                pressed={chosen() === id}
-                onPress={() => choose(id)}
-              >
-                {say(name)}
-              </Action>
-            )}
-          </For>
-        </div>
-      </Show>
       <div class="button-row">
         <Action
           class="button button--plain"
           name="back"
-          onPress={() => (told() ? props.onClose() : props.onBack())}
+          onPress={() => {
+            if (told()) props.onClose();
+            else if (chosen() === undefined) props.onBack();
+            else setChosen(undefined);
+          }}
         >
           {t('run.back')}
         </Action>
       </div>
     </>
+  );
+}
+
+/** The same places by their numbers and names, for keys and for what is in no picture. */
+function Names(props: {
+  readonly things: readonly Thing[];
+  readonly numbers: Readonly<Record<string, number>>;
+  readonly onChoose: (id: string) => void;
+}) {
+  return (
+    <div class="used-effect">
+      <p class="used-says">{t('run.used.which')}</p>
+      <div class="used-names" role="group" aria-label={t('run.used.which')}>
+        <For each={props.things}>
+          {({ id, name }) => (
+            <Action class="used-name" name={`used-${id}`} onPress={() => props.onChoose(id)}>
+              <strong>{props.numbers[id]}</strong> {say(name)}
+            </Action>
+          )}
+        </For>
+      </div>
+    </div>
   );
 }
 

@@ -2,7 +2,6 @@ import { createSignal, Show, Suspense } from 'solid-js';
 import type { TimerView, GateView, Request } from '../../../../core/run/index.ts';
 import { lazyPage, say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
-import { scrolls } from '../../../parts/scrolls.ts';
 import { SignalWord } from '../../../parts/signal-word.tsx';
 import { countdown } from '../../../parts/time/countdown-digits.ts';
 
@@ -23,13 +22,7 @@ export function GatePanel(props: {
   const [open, setOpen] = createSignal(false);
   const may = () => props.gate.gate.signal !== 'DANGER' && props.gate.gate.kind === 'caution';
   return (
-    <div
-      class="gate-panel"
-      role="group"
-      aria-label={t('run.gate')}
-      data-gate={props.gate.gate.id}
-      ref={scrolls}
-    >
+    <div class="gate-panel" role="group" aria-label={t('run.gate')} data-gate={props.gate.gate.id}>
       <div class="gate-head">
         <SignalWord word={props.gate.gate.signal} />
         <span class="quiet">

@@ -2,6 +2,7 @@ import { Index, Show } from 'solid-js';
 import type { Request, ReviewQuestion, RunView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
+import { KitchenGlance } from '../kitchen/kitchen-glance.tsx';
 import { ClockQuestion } from './clock-question.tsx';
 
 const ANSWERS = ['went-on', 'broke-off', 'unknown'] as const;
@@ -11,17 +12,24 @@ const LOOKS: Readonly<Record<(typeof ANSWERS)[number], string>> = {
   unknown: 'button button--plain',
 };
 
-/** After an interruption: plain questions, answered by the person; nothing resumes by itself. */
-export function Review(props: { view: RunView; send: (request: Request) => void }) {
+/** After an interruption: plain questions, answered by the person; nothing resumes by itself. The kitchen beside them shows where it was, what is hot and what comes next. */
+export function Review(props: { view: RunView; nowMs: number; send: (request: Request) => void }) {
+  /** Marked in the picture: where the first question is about. */
+  const asked = () => props.view.review[0]?.step;
   return (
     <section class="stage review" aria-label={t('run.review')}>
       <h1 class="stage-sentence">{t('run.review.title')}</h1>
+      <div class="review-place">
+        <KitchenGlance view={props.view} nowMs={props.nowMs} current={asked()} tellsNext />
+      </div>
       <Show when={props.view.clockQuestion}>
         {(question) => <ClockQuestion question={question()} send={props.send} />}
       </Show>
-      <Index each={props.view.review}>
-        {(question) => <Question {...props} question={question()} />}
-      </Index>
+      <div class="review-asks">
+        <Index each={props.view.review}>
+          {(question) => <Question {...props} question={question()} />}
+        </Index>
+      </div>
       <Show when={!props.view.askClock && props.view.review.length === 0}>
         <div class="main-bar">
           <Action class="main-action" name="resume" onPress={() => props.send({ kind: 'resume' })}>

@@ -32,7 +32,8 @@ export function burnerName(view: RunView, step: StepView): string {
   return '';
 }
 
-function boilOf(view: RunView, pour: StepView): StepView | undefined {
+/** The boiling whose water this pour takes. */
+export function boilOf(view: RunView, pour: StepView): StepView | undefined {
   const need = pour.step.needs.find(({ withinS }) => withinS !== undefined);
   return view.steps.find((one) => one.step.id === need?.step);
 }

@@ -1,28 +1,34 @@
-import { createMemo, createSignal, Index, lazy, Show, Suspense } from 'solid-js';
+import { createMemo, createSignal, Index, Show, Suspense } from 'solid-js';
 import type { CautionText, FaultKind } from '../../../../core/plan/index.ts';
-import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
+import type { Request, RunView, StepView, TimerView } from '../../../../core/run/index.ts';
 import { message, type Message } from '../../../../core/messages/index.ts';
 import { MS_PER_MINUTE } from '../../../../core/units/index.ts';
-import { say, t } from '../../../context/language.ts';
+import { lazyPage, say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { CautionLine } from '../../../parts/caution-line.tsx';
 import { Countdown } from '../../../parts/countdown.tsx';
-import { scrolls } from '../../../parts/scrolls.ts';
 import { pouredFrom } from './concurrent-steps.ts';
 import { BurnersTogether, ConcurrentKettles } from './concurrent-panel.tsx';
-import { Checklist } from './checklist.tsx';
+import { Checklist } from './lists/checklist.tsx';
 import { GatePanel } from '../gates/gate-panel.tsx';
 import { likelyFaults } from './likely-faults.ts';
 import { leadTimer, mainAction } from './main-action.ts';
 import { MainBar, type MainKey } from './main-bar.tsx';
 import { stepCautions } from './step-cautions.ts';
 import { fixtureName, labelNow, sentenceOf, withRestEnd } from './step-text.ts';
-import { checklistOf } from './ticks.ts';
+import { checklistOf } from './lists/ticks.ts';
 
 // The sentence and the button first, the picture right after them.
-const StepPicture = lazy(async () => ({
-  default: (await import('./step-picture.tsx')).StepPicture,
-}));
+const StepPicture = lazyPage(
+  ['pictures'],
+  async () => (await import('./step-picture.tsx')).StepPicture,
+);
+
+// Before a run's first hour only, in the words of the plan.
+const PrepareList = lazyPage(
+  ['run-later', 'plan', 'custom'],
+  async () => (await import('./lists/prepare-list.tsx')).PrepareList,
+);
 
 export type CurrentStepPanelProps = {
   readonly view: RunView;
@@ -52,9 +58,14 @@ export function CurrentStepPanel(props: CurrentStepPanelProps) {
   const minuteMs = createMemo(() => Math.floor(props.nowMs / MS_PER_MINUTE) * MS_PER_MINUTE);
   const sayLine = (line: Message) => say(withRestEnd(props.view, props.step, line, minuteMs()));
   const gatesLeft = () => props.step.gates.filter((g) => g.value !== 'yes').length;
+  const timer = createMemo(() => leadTimer(props.step));
   return (
     <section
       class="stage"
+      classList={{
+        'stage--picture': !gate() && props.step.step.picture !== undefined,
+        'stage--clock': !gate() && timer() !== undefined,
+      }}
       aria-label={t('run.now')}
       data-step={props.step.step.id}
       data-kind={props.step.step.kind}
@@ -77,7 +88,7 @@ export function CurrentStepPanel(props: CurrentStepPanelProps) {
           />
         }
       >
-        <Middle {...props} sayLine={sayLine} />
+        <Middle {...props} timer={timer()} sayLine={sayLine} />
       </Show>
       <Foot {...props} />
       <MainBar
@@ -114,18 +125,22 @@ function StageHead(props: CurrentStepPanelProps) {
   );
 }
 
-function Middle(props: CurrentStepPanelProps & { readonly sayLine: (line: Message) => string }) {
-  const timer = createMemo(() => leadTimer(props.step));
-  /** With a kettle in the hand the two cautions come first. */
+type MiddleProps = CurrentStepPanelProps & {
+  readonly timer: TimerView | undefined;
+  readonly sayLine: (line: Message) => string;
+};
+
+/** Picture and digits beside each other, below them what the hand must mind, then how it is done. */
+function Middle(props: MiddleProps) {
+  /** With a kettle in the hand only two cautions are read, and no list. */
   const isPour = () => props.step.step.kind === 'pour';
   const cautions = createMemo(() => stepCautions(props.view.plan, props.step));
   const here = () => `${props.step.step.id}/${props.step.stage}`;
-  /** Where all of them were asked for; at the next stage they are put away again. */
+  /** Where all of it was asked for; at the next stage it is put away again. */
   const [opened, setOpened] = createSignal('');
-  const shown = () =>
-    opened() === here() ? [...cautions().shown, ...cautions().more] : cautions().shown;
-  const hidden = () => (opened() === here() ? 0 : cautions().more.length);
+  const isOpen = () => !isPour() || opened() === here();
   const details = () => props.step.step.stages[props.step.stage]?.detail ?? [];
+  const hidden = () => (isOpen() ? 0 : cautions().more.length + details().length);
   /** Between the hour that is planned by and the one after which nothing is purged. */
   const asked = () => {
     const { deadline } = props.view;
@@ -133,11 +148,7 @@ function Middle(props: CurrentStepPanelProps & { readonly sayLine: (line: Messag
     return between && props.step.step.phase === 'purge' ? deadline.hard.asks : undefined;
   };
   return (
-    <div
-      class="stage-middle"
-      classList={{ 'stage-middle--picture': props.step.step.picture !== undefined }}
-      ref={scrolls}
-    >
+    <>
       <Show when={props.step.step.picture}>
         <div class="stage-picture">
           <Suspense>
@@ -145,20 +156,20 @@ function Middle(props: CurrentStepPanelProps & { readonly sayLine: (line: Messag
           </Suspense>
         </div>
       </Show>
+      <Show when={props.timer}>
+        {(c) => <Countdown leftS={c().leftS} label={labelNow(c())} over={c().alerting} />}
+      </Show>
       <div class="stage-words">
         <Show when={asked()}>{(asks) => <p class="stage-asks">{say(asks())}</p>}</Show>
-        <Show when={timer()}>
-          {(c) => <Countdown leftS={c().leftS} label={labelNow(c())} over={c().alerting} />}
-        </Show>
+        <Cautions shown={[...cautions().shown, ...(isOpen() ? cautions().more : [])]} />
         <BurnersTogether view={props.view} step={props.step} send={props.send} />
         <Show when={isPour()}>
           <ConcurrentKettles view={props.view} step={props.step} />
-          <Cautions shown={shown()} />
         </Show>
         <Show
           when={checklistOf(props.step).length > 0}
           fallback={
-            <Show when={details().length > 0}>
+            <Show when={isOpen() && details().length > 0}>
               <ul class="stage-detail">
                 <Index each={details()}>{(line) => <li>{props.sayLine(line())}</li>}</Index>
               </ul>
@@ -167,8 +178,10 @@ function Middle(props: CurrentStepPanelProps & { readonly sayLine: (line: Messag
         >
           <Checklist step={props.step} sayLine={props.sayLine} />
         </Show>
-        <Show when={!isPour()}>
-          <Cautions shown={shown()} />
+        <Show when={['prepare-gather', 'prepare-ask'].includes(props.step.step.id)}>
+          <Suspense>
+            <PrepareList view={props.view} step={props.step} />
+          </Suspense>
         </Show>
         <Show when={hidden() > 0}>
           <Action
@@ -176,11 +189,11 @@ function Middle(props: CurrentStepPanelProps & { readonly sayLine: (line: Messag
             name="more-cautions"
             onPress={() => setOpened(here())}
           >
-            {t('run.step.cautions.more', { count: hidden() })}
+            {t('run.step.more', { count: hidden() })}
           </Action>
         </Show>
       </div>
-    </div>
+    </>
   );
 }
 

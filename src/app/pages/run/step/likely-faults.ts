@@ -22,11 +22,14 @@ function fits(kind: FaultKind, step: StepView): boolean {
   return true;
 }
 
-/** The faults worth a button of their own while this step runs; at most three. */
-export function likelyFaults(view: RunView, step: StepView): readonly FaultPolicy[] {
-  if (!isBegun(step)) return [];
+/** What goes wrong with this kind of work, the most urgent first. */
+export function fittingFaults(view: RunView, step: StepView): readonly FaultPolicy[] {
   return (LIKELY[step.step.kind] ?? [])
     .filter((kind) => fits(kind, step))
-    .flatMap((kind) => view.plan.faults.find((fault) => fault.kind === kind) ?? [])
-    .slice(0, 3);
+    .flatMap((kind) => view.plan.faults.find((fault) => fault.kind === kind) ?? []);
+}
+
+/** The faults worth a button of their own while this step runs; at most three. */
+export function likelyFaults(view: RunView, step: StepView): readonly FaultPolicy[] {
+  return isBegun(step) ? fittingFaults(view, step).slice(0, 3) : [];
 }

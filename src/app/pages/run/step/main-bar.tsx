@@ -4,7 +4,7 @@ import type { GateView, Request, StepView } from '../../../../core/run/index.ts'
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import type { MainAction } from './main-action.ts';
-import { openLines, tick } from './ticks.ts';
+import { openLines, tick } from './lists/ticks.ts';
 
 /**
  * A button that has just become another is not pressed by the finger that was

@@ -6,6 +6,7 @@ import { prefersStill } from '../../../parts/still.ts';
 import { Lanes } from '../../../pictures/lanes.tsx';
 import { OvenCurve } from '../../../pictures/oven-curve.tsx';
 import { SinkOrder } from '../../../pictures/sink.tsx';
+import { PourLevel } from './pour-level.tsx';
 import { handTicks, hotBurners, pouredShare } from './progress.ts';
 import { ovenAtS } from './concurrent-steps.ts';
 
@@ -21,14 +22,26 @@ export function StepPicture(props: { view: RunView; step: StepView }) {
     <Switch>
       <Match when={of('lanes')}>
         {(p) => (
-          <Lanes
-            picture={p()}
-            poured={still() && props.step.stage === 0 ? undefined : pouredShare(props.step)}
-            ticks={still() ? handTicks(props.step) : undefined}
-          />
+          <>
+            <PourLevel view={props.view} step={props.step} />
+            <div class="stage-lanes">
+              <Lanes
+                picture={p()}
+                poured={still() && props.step.stage === 0 ? undefined : pouredShare(props.step)}
+                ticks={still() ? handTicks(props.step) : undefined}
+              />
+            </div>
+          </>
         )}
       </Match>
-      <Match when={of('sink')}>{(p) => <SinkOrder picture={p()} />}</Match>
+      <Match when={of('sink')}>
+        {(p) => (
+          <>
+            <PourLevel view={props.view} step={props.step} />
+            <SinkOrder picture={p()} />
+          </>
+        )}
+      </Match>
       <Match when={of('kettle')}>{(p) => <KettleFill picture={p()} />}</Match>
       <Match when={of('oven')}>
         {(p) => <OvenCurve picture={p()} atS={ovenAtS(props.step)} />}

@@ -1,5 +1,4 @@
 import { page } from './page.ts';
-import { pictures } from './pictures.ts';
 import { recovery } from './recovery.ts';
 import { step } from './step.ts';
 import { stop } from './stop.ts';
@@ -12,5 +11,4 @@ export const run = {
   ...timers,
   ...stop,
   ...recovery,
-  ...pictures,
 };

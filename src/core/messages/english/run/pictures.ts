@@ -21,5 +21,7 @@ export const pictures = {
   'run.picture.oven': ({ stages }: { stages: readonly Message[] }, f) =>
     stages.map((stage) => f.say(stage)).join(', '),
   'run.picture.oven.now': 'now',
+  'run.pour.left': ({ litres }: { litres: number }, f) => `${f.number(litres, 1)} L left`,
+  'run.pour.pace': ({ cmPerS }: { cmPerS: number }, f) => `about ${f.number(cmPerS)} cm a second`,
   'run.picture.time': ({ lengthS }: { lengthS: number }, f) => f.duration(lengthS),
 } satisfies Section;

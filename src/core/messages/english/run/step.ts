@@ -10,8 +10,8 @@ export const step = {
   'run.step.attempt': ({ about, attempt }: { about: Message; attempt: number }, f) =>
     `${f.say(about)}, attempt ${f.number(attempt)}`,
   'run.step.cautions': 'Cautions',
-  'run.step.cautions.more': ({ count }: { count: number }, f) =>
-    `${f.number(count)} more ${f.plural(count, { one: 'caution', other: 'cautions' })}`,
+  'run.step.more': ({ count }: { count: number }, f) =>
+    `${f.number(count)} more ${f.plural(count, { one: 'line', other: 'lines' })}`,
   'run.step.next': ({ step, lengthS }: { step: Message; lengthS: number }, f) =>
     `Next: ${f.say(step)} (${f.about(lengthS)})`,
   'run.step.faults': 'If something goes wrong',

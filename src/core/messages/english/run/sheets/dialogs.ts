@@ -2,6 +2,24 @@ import type { Message, Section } from '../../../model/message.ts';
 
 /** What lies over the run while a person answers, looks up, or tells something. */
 export const dialogs = {
+  'run.prepare.list': 'The list',
+  'run.prepare.item': ({ name, amount }: { name: Message; amount: Message }, f) =>
+    `${f.say(name)}: ${f.say(amount)}`,
+
+  'run.glance.open': 'The kitchen, large',
+  'run.glance.hot': ({ names }: { names: readonly Message[] }, f) =>
+    `Hot: ${names.map((one) => f.say(one)).join(', ')}`,
+  'run.glance.nothing-hot': 'Nothing is hot',
+  'run.glance.rests-one': ({ name, until }: { name: Message; until: Message }, f) =>
+    `${f.say(name)} rests until ${f.say(until)}`,
+  'run.glance.rests': ({ count, until }: { count: number; until: Message }, f) =>
+    `${f.number(count)} rest until ${f.say(until)}`,
+  'run.glance.next': ({ step, from }: { step: Message; from: Message }, f) =>
+    `Next, ${f.say(from)}: ${f.say(step)}`,
+  'run.glance.next-now': ({ step }: { step: Message }, f) => `Next: ${f.say(step)}`,
+  'run.glance.here': 'here',
+  'run.glance.then': 'next',
+
   'run.fault.first': ({ fault }: { fault: Message }, f) => `${f.say(fault)}: do this first`,
   'run.fault.oven-shut': 'Keep the oven door shut: air feeds the fire.',
   'run.fault.policy.stop-run':
@@ -13,7 +31,8 @@ export const dialogs = {
 
   'run.happened.danger': 'Somebody is in danger',
   'run.happened.burned.about': '20 minutes of cooling start at once',
-  'run.happened.work': 'Something with the work',
+  'run.happened.here': 'At this step',
+  'run.happened.other': 'Other',
   'run.happened.used': 'A fixture was used or touched',
   'run.happened.broke-off': ({ step }: { step: Message }, f) =>
     `It did not go on, after all: ${f.say(step)}`,

@@ -1,6 +1,6 @@
 import { createSignal } from 'solid-js';
-import type { Message } from '../../../../core/messages/index.ts';
-import type { StepView } from '../../../../core/run/index.ts';
+import type { Message } from '../../../../../core/messages/index.ts';
+import type { StepView } from '../../../../../core/run/index.ts';
 
 /** A line of a cleaning list; its id holds in every language. */
 export type Line = { readonly id: string; readonly text: Message };

@@ -1,8 +1,8 @@
 import { Index, Show } from 'solid-js';
-import type { Message } from '../../../../core/messages/index.ts';
-import type { StepView } from '../../../../core/run/index.ts';
-import { t } from '../../../context/language.ts';
-import { Action } from '../../../parts/press/action.tsx';
+import type { Message } from '../../../../../core/messages/index.ts';
+import type { StepView } from '../../../../../core/run/index.ts';
+import { t } from '../../../../context/language.ts';
+import { Action } from '../../../../parts/press/action.tsx';
 import { checklistOf, isTicked, openLines, tick } from './ticks.ts';
 
 /** Where food hides, line by line; a touch ticks and unticks. The step ends when no line is open. */
