@@ -146,6 +146,7 @@ function MethodRow(props: {
         <Show when={props.method.term}>
           {(term) => <span class="term">{t('plan-page.methods.term', { term: say(term()) })}</span>}
         </Show>
+        <sup>{letterOf(props.note)}</sup>{' '}
         <Show when={questions().length > 0}>
           <span class="method-provisional">{t('plan-page.methods.provisional')}</span>
         </Show>
@@ -157,10 +158,9 @@ function MethodRow(props: {
         </Show>
       </td>
       <td class="method-why">
-        {say(props.method.reason)}
-        <sup>{letterOf(props.note)}</sup>
         <details>
           <summary>{t('plan-page.methods.more')}</summary>
+          <p>{say(props.method.reason)}</p>
           <For each={questions()}>
             {(q) => (
               <p class="method-ask">

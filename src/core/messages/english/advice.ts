@@ -56,7 +56,8 @@ export const advice = {
   'advice.trying': ({ done, of }: { done: number; of: number }, f) =>
     `Plan ${f.number(done)} of ${f.number(of)} …`,
   'advice.none': 'Nothing that was tried makes this plan better.',
-  'advice.more': ({ many }: { many: number }, f) => `${f.number(many)} more`,
+  'advice.more': ({ many, triage }: { many: number; triage: boolean }, f) =>
+    `${f.number(many)} more${triage ? ', and what can still be done in time' : ''}`,
   'advice.take': 'Take it',
   'advice.take.last-hot': 'It is so',
   'advice.take.said': 'Say who decided',

@@ -134,26 +134,29 @@ export function WhatHelps(props: Props) {
                 {row}
               </For>
             </ol>
-            <Show when={list().advice.length > FIRST}>
-              <details>
-                <summary>{t('advice.more', { many: list().advice.length - FIRST })}</summary>
-                <p class="quiet">{t('advice.about')}</p>
-                <ol class="advice-list">
-                  <For each={list().advice.slice(FIRST)}>{row}</For>
-                </ol>
-              </details>
-            </Show>
-            <For each={inVainMessages(list())}>{(one) => <p class="quiet">{say(one)}</p>}</For>
-            <Show when={list().triage}>
-              {(triage) => (
-                <>
-                  <h3>{t('advice.triage.heading')}</h3>
-                  <For each={triageMessages(triage(), props.plan)}>
-                    {(one) => <p>{say(one)}</p>}
-                  </For>
-                </>
-              )}
-            </Show>
+            <details>
+              <summary>
+                {t('advice.more', {
+                  many: Math.max(0, list().advice.length - FIRST),
+                  triage: list().triage !== undefined,
+                })}
+              </summary>
+              <p class="quiet">{t('advice.about')}</p>
+              <ol class="advice-list">
+                <For each={list().advice.slice(FIRST)}>{row}</For>
+              </ol>
+              <For each={inVainMessages(list())}>{(one) => <p class="quiet">{say(one)}</p>}</For>
+              <Show when={list().triage}>
+                {(triage) => (
+                  <>
+                    <h3>{t('advice.triage.heading')}</h3>
+                    <For each={triageMessages(triage(), props.plan)}>
+                      {(one) => <p>{say(one)}</p>}
+                    </For>
+                  </>
+                )}
+              </Show>
+            </details>
           </>
         )}
       </Show>

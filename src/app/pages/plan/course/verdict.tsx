@@ -59,8 +59,6 @@ export function Verdict(props: {
   return (
     <div class="verdict" classList={{ 'verdict--late': isLate() }} data-verdict>
       <h2>{say(first())}</h2>
-      <p class="verdict-free">{say(free())}</p>
-      {props.children}
       <Show when={why()[0]}>
         {(notice) => (
           <details class="verdict-why">
@@ -69,6 +67,8 @@ export function Verdict(props: {
           </details>
         )}
       </Show>
+      <p class="verdict-free">{say(free())}</p>
+      {props.children}
     </div>
   );
 }
