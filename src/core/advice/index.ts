@@ -1,11 +1,12 @@
 export {
   adviceFor,
+  adviceSteps,
   changesToTry,
-  ranked,
-  tried,
   type Advice,
   type AdviceList,
+  type AdviceOptions,
   type Planned,
+  type TryingProgress,
 } from './trying/advise.ts';
 export { withChange, type Change } from './changes/change.ts';
 export { surenessOf } from './margins/sureness.ts';

@@ -3,7 +3,7 @@ import '../../styles/kitchen/custom.css';
 import { createSignal, For, Show, Suspense } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import { gravestFirst, gravityOf, type Plan } from '../../../core/plan/index.ts';
-import type { PlanPictures } from '../../controllers/kitchen/kitchen-controller.ts';
+import type { PlanPictures } from '../../controllers/kitchen/plan-of.ts';
 import { Curve } from '../../pictures/curve.tsx';
 import { KitchenPlan } from '../../pictures/kitchen-plan.tsx';
 import { Timeline } from '../../pictures/timeline.tsx';

@@ -56,6 +56,7 @@ export const advice = {
   'advice.look': 'Work it out',
   'advice.trying': ({ done, of }: { done: number; of: number }, f) =>
     `Plan ${f.number(done)} of ${f.number(of)} …`,
+  'advice.stop': 'Stop',
   'advice.none': 'Nothing that was tried makes this plan better.',
   'advice.more': ({ many }: { many: number }, f) => `${f.number(many)} more`,
   'advice.take': 'Take it',
