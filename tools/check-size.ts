@@ -79,7 +79,9 @@ if (process.argv[1]?.endsWith('check-size.ts')) {
   if (!existsSync(dist)) throw new Error('dist/ is missing: run "npm run build" first.');
   const { firstKb, offlineKb, files, ok } = measure(dist);
   for (const [file, kb] of files) console.log(`${kb.toFixed(1).padStart(8)} kB gzip  ${file}`);
-  const later = readdirSync(join(dist, 'assets')).filter((file) => file.startsWith('planner-'));
+  const later = readdirSync(join(dist, 'assets')).filter((file) =>
+    /^(planner|work-off)-/.test(file),
+  );
   for (const file of later)
     console.log(
       `${gzipKb(join(dist, 'assets', file))

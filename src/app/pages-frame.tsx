@@ -18,6 +18,7 @@ import {
 } from './page-actions.ts';
 import { exportRun } from './run-actions.ts';
 import { Shell } from './shell.tsx';
+import { WorkingLine } from './working-line.tsx';
 import './styles/pages.css';
 import './styles/word-button.css';
 import './styles/plan/plan-charts.css';
@@ -119,6 +120,9 @@ function Pages(props: { context: PagesContext }) {
               />
             )}
           </Match>
+          <Match when={route().page === 'plan' && kitchens.isPlanning()}>
+            <main class="place" />
+          </Match>
           <Match when={route().page === 'record'}>
             <RecordPage
               runs={runs.runs()}
@@ -138,6 +142,7 @@ function Pages(props: { context: PagesContext }) {
           </Match>
         </Switch>
       </Suspense>
+      <WorkingLine show={kitchens.isPlanning() && (route().page === 'plan' || !kitchens.plan())} />
     </Shell>
   );
 }

@@ -11,10 +11,11 @@ export {
 export { withChange, type Change } from './changes/change.ts';
 export { surenessOf } from './margins/sureness.ts';
 export { triageOf, triageSteps, type Triage } from './trying/triage.ts';
-export { describeAdvice, triageMessages } from './describe/describe-advice.ts';
+export { describeAdvice } from './describe/describe-advice.ts';
 export {
   changeMessage,
   inVainMessages,
   savingMessage,
   surenessMessages,
+  triageMessages,
 } from './describe/messages.ts';

@@ -78,8 +78,7 @@ export function createPlanOf(
         heat,
         pours,
         pourMoves: () => ask('pour-moves', next),
-        changes: (question) =>
-          ask('answer-changes', { kitchen: next.kitchen, question, options }),
+        changes: (question) => ask('answer-changes', { kitchen: next.kitchen, question, options }),
         options,
       };
       if (now !== kitchen()) return await settle();

@@ -38,7 +38,7 @@ export type Progress = TryingProgress | undefined;
 type Job<Input, Output> = (input: Input) => Generator<Progress, Output>;
 
 /** A plan with its pictures, which are worked out beside it and never stored with it. */
-export type DrawnPlan = {
+type DrawnPlan = {
   readonly plan: Plan;
   readonly heat: readonly HeatChart[];
   readonly pours: readonly PourChart[];
@@ -88,9 +88,8 @@ export const JOBS = {
       options: PlanOptions;
     }): readonly AnswerChange[] => whatItChanges(of.kitchen, of.question, of.options),
   ),
-  'ran-out': whole(
-    (of: { plan: Plan; step: string; share: number; begun: readonly string[] }) =>
-      ranOut(of.plan, of.step, of.share, (id) => of.begun.includes(id)),
+  'ran-out': whole((of: { plan: Plan; step: string; share: number; begun: readonly string[] }) =>
+    ranOut(of.plan, of.step, of.share, (id) => of.begun.includes(id)),
   ),
   advice: helpful,
 } as const;

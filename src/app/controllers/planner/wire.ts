@@ -2,7 +2,7 @@ import { LanesRefusal, type LanesRefusalCode } from '../../../core/pouring/index
 import { ScheduleRefusal, type RefusalCode } from '../../../core/schedule/index.ts';
 import { OutOfRangeError } from '../../../core/units/index.ts';
 import type { JobName, Progress } from './jobs.ts';
-import { Stopped } from './stopped.ts';
+import { JobStopped } from './job-stopped.ts';
 
 /** From the page to the worker. */
 export type Asked =
@@ -61,8 +61,8 @@ function bare({ name, code, input, found, allowed }: ErrorData): Error {
       return new ScheduleRefusal(code as RefusalCode, input, found, allowed, '');
     case 'LanesRefusal':
       return new LanesRefusal(code as LanesRefusalCode, input, found, allowed, '');
-    case 'Stopped':
-      return new Stopped();
+    case 'JobStopped':
+      return new JobStopped();
     default:
       return new Error();
   }

@@ -1,5 +1,5 @@
 import { JOBS, type InputOf, type JobName, type OutputOf, type Progress } from './jobs.ts';
-import { Stopped } from './stopped.ts';
+import { JobStopped } from './job-stopped.ts';
 
 /** Whom a job answers to while it runs. */
 export type Watcher = {
@@ -12,7 +12,7 @@ const breathe = (): Promise<void> => new Promise((go) => setTimeout(go));
 
 /**
  * Works a job off on the thread it is called on, piece by piece.
- * @throws Stopped when it was stopped between two pieces; whatever the job throws
+ * @throws JobStopped when it was stopped between two pieces; whatever the job throws
  */
 export async function workOff<K extends JobName>(
   name: K,
@@ -23,7 +23,7 @@ export async function workOff<K extends JobName>(
   const pieces = job(input);
   for (;;) {
     await breathe();
-    if (isStopped()) throw new Stopped();
+    if (isStopped()) throw new JobStopped();
     const { done, value } = pieces.next();
     if (done) return value;
     onProgress(value);

@@ -3,7 +3,7 @@ import type { Planned } from '../../../../core/advice/index.ts';
 import { t } from '../../../context/language.ts';
 import type { Helpful, Progress } from '../../../controllers/planner/jobs.ts';
 import { planner } from '../../../controllers/planner/planner.ts';
-import { Stopped } from '../../../controllers/planner/stopped.ts';
+import { JobStopped } from '../../../controllers/planner/job-stopped.ts';
 
 function namesOf() {
   return {
@@ -44,7 +44,7 @@ export function createLook(before: () => Planned) {
       setFound(list);
       setProgress(undefined);
     } catch (error) {
-      if (error instanceof Stopped) return;
+      if (error instanceof JobStopped) return;
       setProgress(undefined);
       throw error;
     }

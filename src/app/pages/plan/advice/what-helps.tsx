@@ -112,8 +112,7 @@ export function WhatHelps(props: Props) {
             }
           >
             {(now) => (
-              <p class="advice-trying" role="status">
-                <progress value={now().done} max={now().of} aria-hidden="true" />
+              <p class="advice-taken" role="status">
                 {t('advice.trying', now())}
                 <Action class="button button--plain" name="stop-advice" onPress={stop}>
                   {t('advice.stop')}
