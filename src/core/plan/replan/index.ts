@@ -1,0 +1,1 @@
+export { replanned, type Replanned, type Standing } from './replan.ts';
