@@ -38,6 +38,11 @@ const RecordPage = lazyPage(
   async () => (await import('./pages/record/record-page.tsx')).RecordPage,
 );
 
+const OutlookLine = lazyPage(
+  ['advice', 'plan'],
+  async () => (await import('./parts/outlook/outlook-line.tsx')).OutlookLine,
+);
+
 const demoText = async (id: string): Promise<string | undefined> =>
   (await import('./pages/kitchen/demos.ts')).demoText(id);
 
@@ -110,6 +115,11 @@ function Pages(props: { context: PagesContext }) {
                 plan={plan()}
                 pictures={kitchens.pictures()}
                 openRun={runs.isOpen()}
+                outlook={
+                  <Suspense>
+                    <OutlookLine view={runs.view()} nowMs={runs.nowMs()} />
+                  </Suspense>
+                }
                 onStart={() => void startRun(context)}
                 kitchen={kitchens.kitchen()}
                 onKitchen={(kitchen) => void kitchens.put(kitchen)}

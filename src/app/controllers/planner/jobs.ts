@@ -27,6 +27,7 @@ import {
   type PlanOptions,
   type PourChart,
 } from '../../../core/plan/index.ts';
+import { outlookOf, type Outlook, type RunView } from '../../../core/run/index.ts';
 
 /** How far a job is; undefined: somewhere. */
 export type Progress = TryingProgress | undefined;
@@ -90,6 +91,9 @@ export const JOBS = {
   ),
   'ran-out': whole((of: { plan: Plan; step: string; share: number; begun: readonly string[] }) =>
     ranOut(of.plan, of.step, of.share, (id) => of.begun.includes(id)),
+  ),
+  outlook: whole((of: { view: RunView; nowMs: number }): Outlook | undefined =>
+    outlookOf(of.view, of.nowMs),
   ),
   advice: helpful,
 } as const;

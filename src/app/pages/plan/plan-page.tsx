@@ -1,6 +1,6 @@
 import { lazyPage, say, t } from '../../context/language.ts';
 import '../../styles/kitchen/custom.css';
-import { createSignal, For, Show, Suspense } from 'solid-js';
+import { createSignal, For, type JSX, Show, Suspense } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import { gravestFirst, gravityOf, type Plan } from '../../../core/plan/index.ts';
 import type { PlanPictures } from '../../controllers/kitchen/plan-of.ts';
@@ -31,6 +31,8 @@ export function PlanPage(props: {
   plan: Plan;
   pictures: PlanPictures;
   openRun: boolean;
+  /** When the open run ends by what happened. */
+  outlook?: JSX.Element;
   onStart: () => void;
   /** Answers change the kitchen, and the plan with it; absent: the plan is only read. */
   onKitchen?: (kitchen: Kitchen) => void;
@@ -50,6 +52,7 @@ export function PlanPage(props: {
         onStart={props.onStart}
         startWallMs={props.begin?.startWallMs}
       />
+      {props.outlook}
       <p class="standing-line">{t('plan-page.standing')}</p>
       <Show when={props.begin}>
         {(begin) => (

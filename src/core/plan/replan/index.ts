@@ -1,1 +1,1 @@
-export { replanned, type Replanned, type Standing } from './replan.ts';
+export { endOf, replanned, type Replanned, type Standing } from './replan.ts';

@@ -1,7 +1,13 @@
 import { draftsOf } from '../build/build-plan.ts';
 import { stepDraft, type StepDraft } from '../context/step-draft.ts';
 import type { Plan, Step, Timetable } from '../model/index.ts';
-import { ScheduleRefusal, solve, type Activity, type After } from '../../schedule/index.ts';
+import {
+  ScheduleRefusal,
+  solve,
+  type Activity,
+  type After,
+  type Schedule,
+} from '../../schedule/index.ts';
 import { exactly, MS_PER_SECOND, OutOfRangeError, SECONDS_PER_MINUTE } from '../../units/index.ts';
 import { calendarOf, type Calendar } from '../timetable/days.ts';
 import { criticalChain, longestLinks } from '../timetable/critical-chain.ts';
@@ -49,6 +55,8 @@ function draftOf(step: Step, planned: StepDraft | undefined): StepDraft {
   return { ...planned, step: planned.overS === undefined ? step : planned.step };
 }
 
+/** By so much later than planned another order is looked for, s. */
+const LATE_S = SECONDS_PER_MINUTE;
 /** What waits for something that runs may wait so much longer than it was planned to, s: hands are not as exact as a timetable. */
 const SLACK_S = SECONDS_PER_MINUTE;
 
@@ -90,15 +98,30 @@ function timedAnew(
   calendar: Calendar,
   nowS: number,
   standing: Standing,
-) {
-  const { previousS, ...problem } = {
-    ...problemOf(drafts, plan.resources, calendar),
-    previousS: plan.timetable.startS,
-  };
+): Schedule | undefined {
+  const problem = problemOf(drafts, plan.resources, calendar);
   const activities = problem.activities
     .filter(({ id }) => !standing.over.has(id))
     .map((one) => activityNow(one, nowS, standing));
-  return solve({ ...problem, activities }, { ...EFFORT, previousS });
+  try {
+    return solve({ ...problem, activities }, { ...EFFORT, previousS: plan.timetable.startS });
+  } catch (refusal) {
+    if (refusal instanceof ScheduleRefusal) return undefined;
+    throw refusal;
+  }
+}
+
+/** Order that the timetable prefers and the run does not insist on: what is late is done as it comes. */
+function withoutOrder(draft: StepDraft): StepDraft {
+  return { ...draft, follows: [], ties: [] };
+}
+
+/** When the last step of a plan is over by its own timetable, s after its start. */
+export function endOf({ steps, timetable }: Plan): number {
+  return Math.max(
+    0,
+    ...steps.map(({ id, durationS }) => (timetable.startS[id] ?? 0) + durationS.typical),
+  );
 }
 
 /**
@@ -114,32 +137,23 @@ export function replanned(plan: Plan, standing: Standing): Replanned | undefined
   const nowS = Math.max(0, (standing.nowMs - days.startWallMs) / MS_PER_SECOND);
   const order = orderOf(plan);
   const drafts = plan.steps.map((step) => withClock(draftOf(step, order.get(step.id)), standing));
-  try {
-    const { startS, finishS } = solvedOrLoose(drafts, (these) =>
-      timedAnew(plan, these, calendar, nowS, standing),
-    );
-    return {
-      startS,
-      finishS: Math.max(nowS, finishS),
-      decided: decidedBy(plan, startS, calendar, nowS, standing),
-    };
-  } catch (refusal) {
-    if (refusal instanceof ScheduleRefusal) return undefined;
-    throw refusal;
-  }
-}
-
-/** How long things may wait at most is a wish, which what happened may have broken. */
-function solvedOrLoose<T>(
-  drafts: readonly StepDraft[],
-  timed: (drafts: readonly StepDraft[]) => T,
-): T {
-  try {
-    return timed(drafts);
-  } catch (refusal) {
-    if (!(refusal instanceof ScheduleRefusal)) throw refusal;
-    return timed(drafts.map(withoutMost));
-  }
+  const plannedS = endOf(plan);
+  const timed = (these: readonly StepDraft[]): Schedule | undefined =>
+    timedAnew(plan, these, calendar, nowS, standing);
+  // How long things may wait at most is a wish, which what happened may have broken.
+  const inOrder = timed(drafts) ?? timed(drafts.map(withoutMost));
+  const isLate = inOrder === undefined || inOrder.finishS > plannedS + LATE_S;
+  const free = isLate ? timed(drafts.map(withoutOrder)) : undefined;
+  // Another order makes up for what was lost; nobody is led to be sooner by it than the plan.
+  const freeS = free && Math.max(free.finishS, plannedS);
+  const isFree = freeS !== undefined && freeS < (inOrder?.finishS ?? Infinity);
+  const best = isFree ? free : inOrder;
+  if (!best) return undefined;
+  return {
+    startS: best.startS,
+    finishS: Math.max(nowS, isFree ? freeS : best.finishS),
+    decided: decidedBy(plan, best.startS, calendar, nowS, standing),
+  };
 }
 
 /** What decides the end now, counted from now on. */

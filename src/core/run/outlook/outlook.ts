@@ -1,4 +1,4 @@
-import { replanned, type Plan, type Standing } from '../../plan/index.ts';
+import { endOf, replanned, type Standing } from '../../plan/index.ts';
 import type { Message } from '../../messages/index.ts';
 import { MS_PER_SECOND } from '../../units/index.ts';
 import type { RunView, StepView } from '../model/types.ts';
@@ -50,14 +50,6 @@ function standingOf({ steps }: RunView, nowMs: number): Standing {
   };
 }
 
-/** When the last step of a plan is over by its own timetable, s after its start. */
-function plannedEndS({ steps, timetable }: Plan): number {
-  return Math.max(
-    0,
-    ...steps.map(({ id, durationS }) => (timetable.startS[id] ?? 0) + durationS.typical),
-  );
-}
-
 /**
  * When all of a run is over and by how much that differs from its plan, as it was when the run
  * began or when it was changed last: the rest is planned again from what is done and what runs.
@@ -68,7 +60,7 @@ function plannedEndS({ steps, timetable }: Plan): number {
 export function outlookOf(view: RunView, nowMs: number): Outlook | undefined {
   const { plan } = view;
   if (!plan.days) return undefined;
-  const plannedMs = plan.days.startWallMs + plannedEndS(plan) * MS_PER_SECOND;
+  const plannedMs = plan.days.startWallMs + endOf(plan) * MS_PER_SECOND;
   const again = replanned(plan, standingOf(view, nowMs));
   const ends = [...expectedTimes(view, nowMs, { timetableMs: plan.days.startWallMs }).values()];
   const endMs = again
