@@ -10,8 +10,10 @@ import { planner } from '../../controllers/planner/planner.ts';
 export function OutlookLine(props: { view: RunView | undefined; nowMs: number }) {
   const { outlook, look } = createOutlook(planner.ask);
   createEffect(() => look(props.view, props.nowMs));
+  // In the Plan the clock on the wall is that of the tablet; the run's is its kitchen's.
+  const zone = () => props.view?.plan.kitchen.place?.zone ?? wallZone();
   const told = ({ endMs, aheadS, about, decided }: Outlook) => [
-    message('advice.outlook', { wallMs: endMs, zone: wallZone(), aheadS, about }),
+    message('advice.outlook', { wallMs: endMs, zone: zone(), aheadS, about }),
     ...(decided.length > 0 ? [message('advice.decided', { links: decided })] : []),
   ];
   return (
