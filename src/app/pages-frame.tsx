@@ -117,7 +117,7 @@ function Pages(props: { context: PagesContext }) {
                 openRun={runs.isOpen()}
                 outlook={
                   <Suspense>
-                    <OutlookLine view={runs.view()} nowMs={runs.nowMs()} />
+                    <OutlookLine view={runs.view()} nowMs={runs.nowMs()} tellsWhy />
                   </Suspense>
                 }
                 onStart={() => void startRun(context)}
