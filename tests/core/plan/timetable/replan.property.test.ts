@@ -9,7 +9,7 @@ import {
   type Standing,
   type Step,
 } from '../../../../src/core/plan/index.ts';
-import { runs } from '../../support/runs.ts';
+import { runs } from '../../../support/runs.ts';
 import { DEMOS, kitchenOf } from '../support/plans.ts';
 
 const STARTS = ['2027-03-01T17:30:00Z', '2027-04-18T13:00:00Z', '2027-04-20T05:00:00Z'];
