@@ -1,11 +1,11 @@
 import { lazyPage, t } from '../../context/language.ts';
 import '../../styles/kitchen/custom.css';
 import '../../styles/plan/plan-days.css';
-import { createSignal, Show, Suspense } from 'solid-js';
+import { createSignal, type JSX, Show, Suspense } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import { MS_PER_SECOND } from '../../../core/units/index.ts';
-import type { PlanPictures } from '../../controllers/kitchen/kitchen-controller.ts';
+import type { PlanPictures } from '../../controllers/kitchen/plan-of.ts';
 import { Advised } from './advised.tsx';
 import { BeginDays, BeginWhen } from './begin.tsx';
 import { Facts } from './course/facts.tsx';
@@ -25,6 +25,8 @@ export function PlanPage(props: {
   plan: Plan;
   pictures: PlanPictures;
   openRun: boolean;
+  /** When the open run ends by what happened. */
+  outlook?: JSX.Element;
   onStart: () => void;
   /** Answers change the kitchen, and the plan with it; absent: the plan is only read. */
   onKitchen?: (kitchen: Kitchen) => void;
@@ -66,11 +68,10 @@ export function PlanPage(props: {
       <div class="plan-answer">
         <Verdict plan={props.plan} course={course()} clock={clock()} ends={ends()}>
           <Suspense>
-            <Show when={sureness()}>
-              {(sure) => <SurenessLine plan={props.plan} sureness={sure()} />}
-            </Show>
+            <Show when={sureness()}>{(sure) => <SurenessLine told={sure().told} />}</Show>
           </Suspense>
         </Verdict>
+        {props.outlook}
         <Advised
           plan={props.plan}
           options={props.pictures.options}

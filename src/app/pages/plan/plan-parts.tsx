@@ -2,7 +2,7 @@ import { createSignal, For } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { Course, Plan } from '../../../core/plan/index.ts';
 import { t } from '../../context/language.ts';
-import type { PlanPictures } from '../../controllers/kitchen/kitchen-controller.ts';
+import type { PlanPictures } from '../../controllers/kitchen/plan-of.ts';
 import { Action } from '../../parts/press/action.tsx';
 import type { WallClock } from '../../pictures/course/frame.ts';
 import { Curve } from '../../pictures/curve.tsx';

@@ -73,7 +73,7 @@ function takeText({ kind }: Change): string {
 
 /** What would make this plan better, worked out when it is asked for. */
 export function WhatHelps(props: Props) {
-  const { found, progress, look } = createLook(() => ({
+  const { found, progress, look, stop } = createLook(() => ({
     situation: { kitchen: props.plan.kitchen, options: props.options },
     plan: props.plan,
   }));
@@ -122,7 +122,14 @@ export function WhatHelps(props: Props) {
               </Action>
             }
           >
-            {(now) => <p role="status">{t('advice.trying', now())}</p>}
+            {(now) => (
+              <p class="advice-taken" role="status">
+                {t('advice.trying', now())}
+                <Action class="button button--plain" name="stop-advice" onPress={stop}>
+                  {t('advice.stop')}
+                </Action>
+              </p>
+            )}
           </Show>
         }
       >

@@ -1,6 +1,8 @@
 import { createEffect, createMemo, createSignal, onCleanup, Show } from 'solid-js';
-import { doneS, dueOf, hoursOf, surenessOf, type Sureness } from '../../../../core/advice/index.ts';
+import { doneS, dueOf, hoursOf } from '../../../../core/advice/index.ts';
 import { courseOf, type Course, type Plan, type PlanOptions } from '../../../../core/plan/index.ts';
+import type { ToldSureness } from '../../../controllers/planner/jobs.ts';
+import { planner } from '../../../controllers/planner/planner.ts';
 import type { Pressed } from '../../../pictures/course/bars.ts';
 import { CoursePicture } from '../../../pictures/course/course-picture.tsx';
 import type { Ends, WallClock } from '../../../pictures/course/frame.ts';
@@ -21,17 +23,20 @@ export function createCourse(
     const purge = isLate() && due()?.of === 'purge';
     return courseOf(plan(), hoursOf(plan()).work, ({ phase }) => !purge || phase === 'purge');
   });
-  const [sureness, setSureness] = createSignal<Sureness>();
+  const [sureness, setSureness] = createSignal<ToldSureness>();
   createEffect(() => {
-    const now = plan();
+    const asked = { plan: plan(), options: options() };
+    const search = new AbortController();
+    onCleanup(() => search.abort());
     setSureness(undefined);
-    // The page draws first: playing a plan often takes a moment.
-    const timer = setTimeout(() => setSureness(surenessOf(now, options())));
-    onCleanup(() => clearTimeout(timer));
+    const { signal } = search;
+    planner.ask('sureness', asked, { signal }).then(setSureness, (error: unknown) => {
+      if (!signal.aborted) throw error;
+    });
   });
   const ends = createMemo((): Ends => {
     const of = due();
-    const sure = sureness();
+    const sure = sureness()?.sureness;
     return {
       ...(of && { due: { byS: of.byS, doneS: doneS(plan(), of.of), of: of.of } }),
       ...(sure && { nineInTenS: sure.nineInTenS }),
