@@ -174,22 +174,22 @@ function RowNames(props: { layout: Layout }) {
     <>
       <For each={[...props.layout.lanes, ...props.layout.rows]}>
         {(row) => (
-          <For each={row.lines}>
-            {(line, n) => (
-              <text
-                class="course-name"
-                x={frame().isNarrow ? 2 : frame().leftPx - 8}
-                y={
-                  frame().isNarrow
-                    ? row.y + 13
-                    : row.barY + ROW_BAR_PX / 2 + 5 + (n() - (row.lines.length - 1) / 2) * 15
-                }
-                text-anchor={frame().isNarrow ? 'start' : 'end'}
-              >
-                {line}
-              </text>
-            )}
-          </For>
+          <text class="course-name" text-anchor={frame().isNarrow ? 'start' : 'end'}>
+            <For each={row.lines}>
+              {(line, n) => (
+                <tspan
+                  x={frame().isNarrow ? 2 : frame().leftPx - 8}
+                  y={
+                    frame().isNarrow
+                      ? row.y + 13
+                      : row.barY + ROW_BAR_PX / 2 + 5 + (n() - (row.lines.length - 1) / 2) * 15
+                  }
+                >
+                  {line}
+                </tspan>
+              )}
+            </For>
+          </text>
         )}
       </For>
       <line
