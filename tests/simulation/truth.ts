@@ -15,6 +15,9 @@ export type Place = {
 /** A kettle with water in it that boiled at `boiledS`, meant for the pour `forStep`. */
 export type Boiled = { readonly boiledS: number; readonly boil: string };
 
+/** What a word that something was used changes in the truth. */
+type Kept = Readonly<Record<'touchedS' | 'doubtedS' | 'datedS', ReadonlyMap<string, number>>>;
+
 /** A change that a clock went through since a person last said what is right. */
 type Adrift = { moved: number; slept: number; died: number; movedUnseen: boolean };
 
@@ -41,6 +44,7 @@ export class Truth {
   /** An untrue word was given and taken back. */
   tookBack = false;
   readonly startedWrong: boolean;
+  private beforeDoubt: Kept | undefined;
   private adrift: Adrift = { moved: 0, slept: 0, died: 0, movedUnseen: false };
   /** True seconds that passed unseen, or clocks that moved, since the last word. */
   clockTroubles = 0;
@@ -162,7 +166,11 @@ export class Truth {
         for (const [vessel, { boil }] of this.kettles)
           if (boil === body.step) this.kettles.delete(vessel);
         return;
+      case 'recheck-withdrawn':
+        this.takenBack(body.fixture);
+        return;
       case 'recheck-reported':
+        this.beforeDoubt = this.kept();
         this.touchedS.set(body.fixture, nowS);
         this.doubtedS.set(body.fixture, nowS);
         this.datedS.delete(body.fixture);
@@ -170,6 +178,26 @@ export class Truth {
         return;
       default:
         return;
+    }
+  }
+
+  /** What a word that something was used changes here. */
+  private kept(): Kept {
+    return {
+      touchedS: new Map(this.touchedS),
+      doubtedS: new Map(this.doubtedS),
+      datedS: new Map(this.datedS),
+    };
+  }
+
+  /** It was the wrong one: nothing was used, whatever the engine made of it. */
+  private takenBack(fixture: string): void {
+    const before = this.beforeDoubt;
+    if (!before) return;
+    for (const name of ['touchedS', 'doubtedS', 'datedS'] as const) {
+      const was = before[name].get(fixture);
+      if (was === undefined) this[name].delete(fixture);
+      else this[name].set(fixture, was);
     }
   }
 

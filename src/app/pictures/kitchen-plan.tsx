@@ -71,11 +71,11 @@ export function KitchenPlan(props: {
     const word = kindWord(fixture);
     return word ? say(word) : '';
   };
-  /** Letters that take the room of what is drawn at a fixture: a figure is two wide, its number one more. */
+  /** Letters that take the room of what is drawn at a fixture: a figure is two wide, beside it stands its number. */
   const roomOf = (fixture: Fixture): string => {
     const figure = props.phases && phaseOf(fixture.id) !== 'untouched' ? 'mm' : '';
     return props.phases || props.numbers
-      ? figure + (numberOf(fixture.id) === undefined ? '' : 'mm')
+      ? figure + (props.numbers ? `m${numberOf(fixture.id) ?? ''}` : '')
       : textOf(fixture);
   };
   const shape = () => (props.phases || props.numbers ? 'figure' : 'word');
@@ -137,6 +137,7 @@ export function KitchenPlan(props: {
               word={words()[fixture.id]}
               phase={phaseOf(fixture.id)}
               number={numberOf(fixture.id)}
+              onPress={props.onSelect && (() => props.onSelect?.(fixture.id))}
             />
           </Show>
         )}

@@ -3,8 +3,8 @@ import { t } from '../context/language.ts';
 import { distanceToEdgeM, edgesOf, type Point } from '../../core/geometry/index.ts';
 import type { Picture, Stretch } from '../../core/plan/index.ts';
 import { pouredUpTo } from './pour-progress.ts';
-import { type Frame, frameOf, pathOf } from './kitchen-frame.ts';
-import { FEET_MARGIN_CM, Stands } from './stand.tsx';
+import { CM_PER_M, type Frame, frameOf, pathOf } from './kitchen-frame.ts';
+import { roomForFeet, Stands } from './stand.tsx';
 import '../styles/pictures.css';
 
 type LanesPicture = Extract<Picture, { kind: 'lanes' }>;
@@ -12,7 +12,6 @@ type LanesPicture = Extract<Picture, { kind: 'lanes' }>;
 /** A share of the way, and when the stream should be there, s from the start. */
 type LaneTick = { readonly share: number; readonly atS: number };
 
-const CM_PER_M = 100;
 /** A line this near an edge along all its length runs along the edge, m. */
 const ON_EDGE_M = 0.001;
 /** From here on the marks are smaller, to stand beside each other. */
@@ -26,19 +25,24 @@ export function Lanes(props: {
   /** A still picture instead of a moving one: ticks at these shares of the way, with their times. */
   ticks?: readonly LaneTick[] | undefined;
 }) {
-  const hasStands = () => props.picture.stretches.some(({ stand }) => stand !== undefined);
   /** Feet grow with the surface, so that they are seen beside a long one. */
   const scale = createMemo(() => {
     const { widthCm, heightCm } = frameOf([props.picture.outline], 0);
     return Math.max(0.8, Math.max(widthCm, heightCm) / 200);
   });
-  const frame = createMemo(() =>
-    frameOf([props.picture.outline], hasStands() ? FEET_MARGIN_CM * scale() : 8),
-  );
+  const frame = createMemo(() => {
+    const { outline, stretches } = props.picture;
+    return frameOf([outline, roomForFeet(stretches, outline, scale())], 8);
+  });
   /** Marks keep their size on the screen, whatever the size of the counter. */
   const mark = () =>
-    Math.max(frame().widthCm, frame().heightCm) / (kettles().length > MANY_KETTLES ? 38 : 24);
+    Math.max(frame().widthCm, frame().heightCm) / (marked().length > MANY_KETTLES ? 38 : 24);
   const kettles = () => [...new Set(props.picture.stretches.map((s) => s.kettle))];
+  /** While one is poured only it and the next are marked, so that neither is lost among the others. */
+  const marked = () => {
+    const { kettle } = props.picture;
+    return kettle === 0 ? kettles() : kettles().filter((k) => k === kettle || k === kettle + 1);
+  };
   /** Kettle 0: none is being poured, so every one is drawn, odd and even told apart. */
   const stateOf = (kettle: number): KettleState =>
     props.picture.kettle === 0
@@ -96,7 +100,7 @@ export function Lanes(props: {
         )}
       </Show>
       <Ticks ticks={props.ticks ?? []} frame={frame()} mine={mine()} mark={mark()} />
-      <For each={kettles()}>
+      <For each={marked()}>
         {(kettle) => {
           // A little way along, so that kettles that begin in the same corner keep their numbers apart.
           const own = () => props.picture.stretches.filter((s) => s.kettle === kettle);

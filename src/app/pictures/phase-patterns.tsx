@@ -87,6 +87,8 @@ export function Mark(props: {
   word: PlacedWord | undefined;
   phase: FixturePhase;
   number: number | undefined;
+  /** What lies under something else is pressed at its mark. */
+  onPress?: (() => void) | undefined;
 }) {
   return (
     <Show when={props.word}>
@@ -96,6 +98,8 @@ export function Mark(props: {
         return (
           <g
             class="kp-mark"
+            classList={{ 'kp-mark--press': props.onPress !== undefined }}
+            onClick={() => props.onPress?.()}
             aria-hidden="true"
             transform={`translate(${props.frame.at(word().at).join(' ')})`}
           >
@@ -108,7 +112,7 @@ export function Mark(props: {
                 x={both() ? size() * 0.65 : 0}
                 text-anchor="middle"
                 dominant-baseline="central"
-                font-size={String(size() * 1.1)}
+                font-size={String(size())}
               >
                 {props.number}
               </text>

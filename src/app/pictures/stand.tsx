@@ -8,7 +8,7 @@ import {
   type Polygon,
 } from '../../core/geometry/index.ts';
 import type { Stretch } from '../../core/plan/index.ts';
-import type { Frame } from './kitchen-frame.ts';
+import { CM_PER_M, type Frame } from './kitchen-frame.ts';
 
 type Stand = NonNullable<Stretch['stand']>;
 
@@ -19,7 +19,7 @@ type Walk = { readonly stand: Stand; readonly at: Point };
 const WALK_OFF_CM = 5;
 const FEET_OFF_CM = 15;
 /** Room that feet take beside the surface, cm. */
-export const FEET_MARGIN_CM = 34;
+const FEET_MARGIN_CM = 34;
 
 /** What is walked along each edge for some stretches, with the feet where it begins. */
 function walksOf(stretches: readonly Stretch[]): readonly Walk[] {
@@ -42,6 +42,28 @@ function walksOf(stretches: readonly Stretch[]): readonly Walk[] {
   return [...walks.values()];
 }
 
+/** Unit vector out of a surface at an edge of it, on the screen. */
+function outOf({ edge: [i, j] }: Stand, outline: Polygon): Point {
+  const a = outline[i] ?? [0, 0];
+  const b = outline[j] ?? [0, 0];
+  const turn = Math.sign(signedAreaM2(outline)) / distanceM(a, b);
+  return [(b[1] - a[1]) * turn, (b[0] - a[0]) * turn];
+}
+
+/** Points that a picture must hold so that the feet beside the surface are in it, m; only where somebody stands. */
+export function roomForFeet(
+  stretches: readonly Stretch[],
+  outline: Polygon,
+  scale: number,
+): readonly Point[] {
+  const farM = (FEET_MARGIN_CM * scale) / CM_PER_M;
+  return stretches.flatMap(({ stand }) => {
+    if (!stand) return [];
+    const [x, y] = outOf(stand, outline);
+    return [stand.from, stand.to].map((p): Point => [p[0] + x * farM, p[1] - y * farM]);
+  });
+}
+
 /** From where it is poured: the stretch that one walks along each edge, and a pair of feet on it. */
 export function Stands(props: {
   stretches: readonly Stretch[];
@@ -61,13 +83,6 @@ export function Stands(props: {
     if (now?.stretch.stand?.edge.join() !== stand.edge.join()) return at;
     return between(stand.from, stand.to, nearestShare(now.at, stand.from, stand.to));
   };
-  /** Unit vector out of the surface on the screen. */
-  const outOf = ({ edge: [i, j] }: Stand): Point => {
-    const a = props.outline[i] ?? [0, 0];
-    const b = props.outline[j] ?? [0, 0];
-    const turn = Math.sign(signedAreaM2(props.outline)) / distanceM(a, b);
-    return [(b[1] - a[1]) * turn, (b[0] - a[0]) * turn];
-  };
   const off = (p: Point, out: Point, cm: number): Point => {
     const [x, y] = props.frame.at(p);
     return [x + out[0] * cm * props.scale, y + out[1] * cm * props.scale];
@@ -75,7 +90,7 @@ export function Stands(props: {
   return (
     <For each={walks()}>
       {(walk) => {
-        const out = () => outOf(walk.stand);
+        const out = () => outOf(walk.stand, props.outline);
         const ends = () => [walk.stand.from, walk.stand.to].map((p) => off(p, out(), WALK_OFF_CM));
         const feet = () => off(feetAt(walk), out(), FEET_OFF_CM);
         const turnDeg = () => (Math.atan2(out()[0], -out()[1]) * 180) / Math.PI + 180;

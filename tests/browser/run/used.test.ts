@@ -57,6 +57,30 @@ describe('something that was used', () => {
     expect(await left.innerText()).toMatch(/^(24 h 00|23 h 59)/);
   });
 
+  it('was the wrong one: one press gives its rest back, and the record keeps both words', async () => {
+    const left = screen.page.locator('[data-timer^="rest-oven"] .clock-left').first();
+    await screen.jump(2 * 3_600_000);
+    await screen.until('it is awake', ({ isQuiet }) => isQuiet);
+    await expect.poll(() => left.innerText()).toMatch(/^2[12] h/);
+    await openUsed();
+    // It lies under the cooktop: its number stands before it.
+    const { oven } = await screen.see<Record<string, number>>(
+      `Object.fromEntries([...document.querySelectorAll('.used-name')].map((one) => [one.dataset.action.slice(5), Number(one.querySelector('strong').innerText)]))`,
+    );
+    await screen.page.locator('.used-picture .kp-mark', { hasText: String(oven) }).click();
+    await screen.press('tell-used');
+    await screen.waitForElement('[data-action="undo-used"]');
+    await expect.poll(() => left.innerText()).toMatch(/^2[34] h/);
+    await screen.picture('used/undo');
+    await screen.press('undo-used');
+    await expect.poll(() => screen.page.locator('.used-says').innerText()).toContain('as before');
+    await expect.poll(() => left.innerText()).toMatch(/^2[12] h/);
+    const kinds = (await storedEntries(screen)).map(({ kind }) => kind);
+    expect(kinds.filter((kind) => kind === 'recheck-withdrawn')).toHaveLength(1);
+    await screen.press('back');
+    await screen.dialog().waitFor({ state: 'detached' });
+  });
+
   it('is found by its name, too; what has no rest yet says that nothing is lost', async () => {
     await openUsed();
     await screen.press('used-microwave');

@@ -150,6 +150,19 @@ const WAYS: readonly ((tablet: Tablet) => void)[] = [
     tablet.tries({ kind: 'report-fault', fault: 'undefined' });
     for (const { id } of tablet.view.faults) tablet.tries({ kind: 'clear-fault', faultId: id });
   },
+  (tablet) => void tablet.tries({ kind: 'report-recheck', fixture: 'sink', text: 'Used.' }),
+  (tablet) => {
+    tablet.tries({ kind: 'pause' });
+    tablet.tries({ kind: 'report-recheck', fixture: 'sink', text: 'Used.' });
+  },
+  (tablet) => {
+    tablet.tries({ kind: 'report-fault', fault: 'unwell' });
+    tablet.tries({ kind: 'report-recheck', fixture: 'sink', text: 'Used.' });
+  },
+  (tablet) => {
+    tablet.restarts(400);
+    tablet.tries({ kind: 'report-recheck', fixture: 'sink', text: 'Used.' });
+  },
   (tablet) => tablet.restarts(400),
   (tablet) => tablet.restarts(0),
   (tablet) => void tablet.tries({ kind: 'stop-run', reason: 'Enough.' }),
@@ -178,6 +191,7 @@ function asked(tablet: Tablet): Request[] {
       ({ id }) => ({ kind: 'withdraw-review-answer', question: id }) as const,
     ),
     { kind: 'report-recheck', fixture, text: 'Used.' },
+    { kind: 'withdraw-recheck', fixture: view.usedToTakeBack ?? fixture },
     {
       kind: 'amend-plan',
       steps: unbegun.length > 0 ? unbegun : steps,

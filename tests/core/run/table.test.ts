@@ -68,6 +68,7 @@ function everything(tablet: Tablet): (Request | Observation)[] {
     { kind: 'withdraw-clock-answer' },
     { kind: 'withdraw-review-answer', question: view.reviewAnswers[0]?.id ?? 'none' },
     { kind: 'report-recheck', fixture: 'sink', text: 'Used.' },
+    { kind: 'withdraw-recheck', fixture: 'sink' },
     { kind: 'correct-time', timer, sinceWallMs: 0, reason: 'Earlier.' },
     {
       kind: 'amend-plan',
@@ -210,6 +211,7 @@ const TABLE: Readonly<Record<string, readonly string[]>> = {
   'withdraw-clock-answer': nothingBefore('nothing-asked'),
   'withdraw-review-answer': nothingBefore('unknown-question'),
   'report-recheck': ['run-drafting', '+', '+', '+', '+', 'run-closing', 'run-closed'],
+  'withdraw-recheck': nothingBefore('recheck-stands'),
   'correct-time': [
     'run-drafting',
     ...Array.from({ length: 4 }, () => 'cannot-correct'),

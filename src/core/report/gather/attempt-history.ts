@@ -14,10 +14,18 @@ type StepState = RunState['steps'][string];
  * rest without a fact of its own for that rest.
  */
 export class AttemptHistory {
-  readonly #attempts = new Map<string, Attempt[]>();
+  #attempts = new Map<string, Attempt[]>();
+  /** As they were before the last word that something was used. */
+  #beforeDoubt = new Map<string, Attempt[]>();
   readonly #said: Said = new Map();
 
   follow(before: RunState | null, after: RunState, fact: Fact): void {
+    if (fact.body.kind === 'recheck-reported') this.#beforeDoubt = copied(this.#attempts);
+    if (fact.body.kind === 'recheck-withdrawn') {
+      // What it began never was; the word itself stays among what happened.
+      this.#attempts = this.#beforeDoubt;
+      return;
+    }
     if (before) noteWord(this.#said, before, after, fact);
     for (const step of after.plan.steps) {
       const was = before?.steps[step.id];
@@ -102,6 +110,14 @@ export class AttemptHistory {
     const holds = holdsOf(state, step, attempt.number, stage.id, lastAt, false, this.#said);
     return { ...stage, holds };
   }
+}
+
+function copied(attempts: ReadonlyMap<string, readonly Attempt[]>): Map<string, Attempt[]> {
+  const copies = [...attempts].map(([step, all]): [string, Attempt[]] => [
+    step,
+    all.map((one) => ({ ...one, stages: one.stages.map((stage) => ({ ...stage })) })),
+  ]);
+  return new Map(copies);
 }
 
 function freshAttempt(number: number): Attempt {

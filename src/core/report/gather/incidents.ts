@@ -37,7 +37,7 @@ const BURNED = message('cautions.fault.burned.name');
 export class Incidents {
   readonly overriddenGates: GateOverride[] = [];
   readonly faults: Loose<FaultReport>[] = [];
-  readonly rechecks: RecheckReport[] = [];
+  readonly rechecks: Loose<RecheckReport>[] = [];
   readonly gaps: GapReport[] = [];
   readonly clockQuestions: Loose<ClockQuestion>[] = [];
   readonly reviews: Loose<ReviewReport>[] = [];
@@ -74,6 +74,11 @@ export class Incidents {
           wallMs,
         });
         return;
+      case 'recheck-withdrawn': {
+        const last = this.rechecks.at(-1);
+        if (last) last.withdrawnWallMs = wallMs;
+        return;
+      }
       case 'paused':
         this.pauses.push({ fromWallMs: wallMs, toWallMs: null });
         return;

@@ -32,9 +32,12 @@ export function fixtureSection(
       ...fixture.rests.map((hold) => holdLine(message('report.rest'), hold, zone)),
       ...fixture.holds.map((hold) => holdLine(hold.label, hold, zone)),
       ...kettleLines(fixture),
-      ...own(report.rechecks).map(({ wallMs, text }) =>
+      ...own(report.rechecks).flatMap(({ wallMs, text, withdrawnWallMs }) => [
         line(0, message('report.recheck', { wallMs, zone, text })),
-      ),
+        ...(withdrawnWallMs === undefined
+          ? []
+          : [line(1, message('report.recheck.withdrawn', { wallMs: withdrawnWallMs, zone }))]),
+      ]),
       ...own(report.overriddenGates).map(({ wallMs, ask, reason }) =>
         line(0, message('report.override', { wallMs, zone, ask, reason })),
       ),

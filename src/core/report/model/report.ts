@@ -222,6 +222,8 @@ export type RecheckReport = {
   readonly name: string;
   readonly text: string;
   readonly wallMs: number;
+  /** It was taken back as a mistake. */
+  readonly withdrawnWallMs?: number;
 };
 
 /** The app was not running, or its clocks came apart. */

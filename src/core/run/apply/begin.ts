@@ -56,5 +56,6 @@ export function beginState(
     away: null,
     storageDown: false,
     alarms: {},
+    doubt: null,
   };
 }

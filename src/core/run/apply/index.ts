@@ -1,5 +1,5 @@
 import type { ClockFact, Fact, HostFact } from '../model/facts.ts';
-import type { ClockState, RunState } from '../model/state.ts';
+import type { ClockState, Doubt, RunState } from '../model/state.ts';
 import { agreement } from '../model/elapsed-interval.ts';
 import type { Readings } from '../model/types.ts';
 import { applyAlarm } from './alarms.ts';
@@ -8,7 +8,7 @@ import { applyClockAnswer, applyClocks, applyReview, applySession } from './cloc
 import { beginState } from './begin.ts';
 import { withHands } from '../rules/hands.ts';
 import { applyReviewWithdrawal, applyWithdrawal } from './withdraw.ts';
-import { applyRecheck } from './recheck.ts';
+import { applyRecheck, applyRecheckWithdrawal, canTakeBack } from './recheck.ts';
 import { applyCleared, applyCoolingEnd, applyFault, applyStorage } from './faults.ts';
 import { applyGateAnswer, applyOverride } from './gates.ts';
 import { applyClosing, applyPause, applyResume, applyRunClosed, applyRunStart } from './run.ts';
@@ -48,7 +48,19 @@ export function apply(state: RunState | null, fact: Fact): RunState {
     );
   }
   const next = withHands(state, fact, (before) => change(before, fact));
-  return { ...next, seq: fact.seq, clock: seen(next.clock, fact.at) };
+  return {
+    ...next,
+    seq: fact.seq,
+    clock: seen(next.clock, fact.at),
+    doubt: doubtAfter(state, fact),
+  };
+}
+
+/** Any fact but a note ends the time in which the word before it can be taken back. */
+function doubtAfter(before: RunState, { body }: Fact): Doubt | null {
+  if (body.kind === 'noted') return before.doubt;
+  if (body.kind !== 'recheck-reported' || !canTakeBack(before, body.fixture)) return null;
+  return { fixture: body.fixture, before: { ...before, doubt: null } };
 }
 
 /** What the clocks of a fact teach: proof of life, and where they agree a nearer point to compare with. */
@@ -83,6 +95,8 @@ function change(state: RunState, { at, body, seq }: Fact): RunState {
       return state;
     case 'recheck-reported':
       return applyRecheck(state, body, at);
+    case 'recheck-withdrawn':
+      return applyRecheckWithdrawal(state);
     case 'step-started':
       return applyStart(state, body, at);
     case 'stage-ended':

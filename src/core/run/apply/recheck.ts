@@ -50,6 +50,24 @@ export function applyRecheck(
   return next;
 }
 
+/**
+ * A word that changed clocks and plans only can be taken back: no work was
+ * stopped by it, and no boiled water given up, which a hand has poured away since.
+ */
+export function canTakeBack(state: RunState, fixture: string): boolean {
+  const holds = heldVessels(state).some(({ boil }) => usesVessel(boil, fixture));
+  const untouched = doubted(state, fixture).every((step) => {
+    const { status } = known(state, step.id);
+    return status === 'waiting' || status === 'settled' || step.kind === 'cool';
+  });
+  return !holds && untouched;
+}
+
+/** What was told to be used was not: all stands as before that word, and time went on (I-17). */
+export function applyRecheckWithdrawal(state: RunState): RunState {
+  return state.doubt ? { ...state.doubt.before, clock: state.clock } : state;
+}
+
 /** Ends an attempt that goes on, making safe what is hot first, and has it done again. */
 export function stopAndRenew(state: RunState, step: Step, reason: Message): RunState {
   const one = known(state, step.id);

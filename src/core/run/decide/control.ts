@@ -78,6 +78,14 @@ export function takeNote(asked: Asked<'note'>): Decision {
   return accept({ kind: 'noted', text: asked.text });
 }
 
+/** Gives back only what nothing has been built upon since. */
+export function withdrawRecheck(state: RunState, asked: Asked<'withdraw-recheck'>): Decision {
+  const { fixture } = asked;
+  return state.doubt?.fixture === fixture
+    ? accept({ kind: 'recheck-withdrawn', fixture })
+    : refuse('recheck-stands', message('engine.recheck.stands'));
+}
+
 /**
  * A vessel that the plan uses and does not purge has no rest that could begin
  * again: the run waits until a person has put another in its place, or says

@@ -2,7 +2,15 @@ import { message } from '../../messages/index.ts';
 import type { RunState } from '../model/state.ts';
 import type { Observation, Readings, Request } from '../model/types.ts';
 import { amendPlan } from './amend.ts';
-import { pause, reportRecheck, resume, startRun, stopRun, takeNote } from './control.ts';
+import {
+  pause,
+  reportRecheck,
+  resume,
+  startRun,
+  stopRun,
+  takeNote,
+  withdrawRecheck,
+} from './control.ts';
 import { clearFault, confirmSafe, endCooling, reportFault } from './faults.ts';
 import { answerGate, overrideGate } from './gates.ts';
 import { observe } from './observe.ts';
@@ -97,6 +105,8 @@ function handle(state: RunState, asked: Request, now: Readings): Decision {
       return withdrawReviewAnswer(state, asked);
     case 'report-recheck':
       return reportRecheck(state, asked);
+    case 'withdraw-recheck':
+      return withdrawRecheck(state, asked);
     case 'correct-time':
       return correctTime(state, asked, now);
     case 'amend-plan':

@@ -19,6 +19,7 @@ export type RefusalCode =
   | 'unknown-scope'
   | 'unknown-fault'
   | 'unknown-fixture'
+  | 'recheck-stands'
   | 'unknown-question'
   | 'already-begun'
   | 'already-settled'
@@ -116,6 +117,7 @@ export const ALLOWED: Readonly<Record<Request['kind'], readonly RunStatus[]>> = 
   'withdraw-clock-answer': ['running', 'held', 'suspended', 'reviewing'],
   'withdraw-review-answer': ['running', 'held', 'suspended', 'reviewing'],
   'report-recheck': ['running', 'held', 'suspended', 'reviewing'],
+  'withdraw-recheck': ['running', 'held', 'suspended', 'reviewing'],
   'correct-time': ['running', 'held', 'suspended', 'reviewing'],
   'amend-plan': ['running', 'held', 'suspended'],
   note: ['drafting', 'running', 'held', 'suspended', 'reviewing', 'closing'],
@@ -129,6 +131,7 @@ export const PROGRESS: ReadonlySet<Request['kind']> = new Set<Request['kind']>([
   'resume',
   'skip-step',
   'repeat-step',
+  'withdraw-recheck',
   'amend-plan',
   'answer-review',
 ]);

@@ -11,6 +11,7 @@ const KINDS: Readonly<Record<FactBody['kind'], true>> = {
   'plan-amended': true,
   noted: true,
   'recheck-reported': true,
+  'recheck-withdrawn': true,
   'step-started': true,
   'stage-ended': true,
   'stage-restarted': true,

@@ -34,7 +34,9 @@ type RunFact =
       readonly reason: Message;
     }
   | { readonly kind: 'noted'; readonly text: string }
-  | { readonly kind: 'recheck-reported'; readonly fixture: string; readonly text: string };
+  | { readonly kind: 'recheck-reported'; readonly fixture: string; readonly text: string }
+  /** The last such word was a mistake: nothing was used, and nothing else has happened since. */
+  | { readonly kind: 'recheck-withdrawn'; readonly fixture: string };
 
 export type ClosedAs = 'completed' | 'failed' | 'stopped';
 

@@ -39,7 +39,12 @@ export type RunState = {
   readonly away: ElapsedInterval | null;
   /** What became of the sound of each cause of each timer, by `alarmKey`. */
   readonly alarms: Readonly<Record<string, AlarmState>>;
+  /** The last fact that changed anything told of a use, and it can be taken back. */
+  readonly doubt: Doubt | null;
 };
+
+/** A fixture that was told to be used, and the state before that word. */
+export type Doubt = { readonly fixture: string; readonly before: RunState };
 
 /** What the device told of one cause of one timer. */
 export type AlarmState = {

@@ -16,7 +16,7 @@ export type RunStatus =
    * Permits: start-step, confirm, answer-gate, override-gate, pause, report-fault, clear-fault,
    * skip-step, stop-step, repeat-step, stop-run, confirm-safe, acknowledge-timer, extend-timer,
    * answer-clock, withdraw-clock-answer, withdraw-review-answer,
-   * report-recheck, correct-time, amend-plan, note.
+   * report-recheck, withdraw-recheck, correct-time, amend-plan, note.
    */
   | 'running'
   /**
@@ -24,7 +24,7 @@ export type RunStatus =
    * may be confirmed; all clocks run, and alarms sound. Leaves by a person's resume.
    * Permits: confirm, answer-gate, override-gate, resume, report-fault, clear-fault, skip-step,
    * stop-step, repeat-step, stop-run, confirm-safe, acknowledge-timer, extend-timer, answer-clock,
-   * withdraw-clock-answer, withdraw-review-answer, report-recheck, correct-time, amend-plan, note.
+   * withdraw-clock-answer, withdraw-review-answer, report-recheck, withdraw-recheck, correct-time, amend-plan, note.
    */
   | 'held'
   /**
@@ -32,7 +32,7 @@ export type RunStatus =
    * faults are cleared, gates open, hot things safe, and then a person resumes.
    * Permits: confirm, answer-gate, override-gate, resume, report-fault, clear-fault, skip-step,
    * stop-step, repeat-step, stop-run, confirm-safe, acknowledge-timer, extend-timer, answer-clock,
-   * withdraw-clock-answer, withdraw-review-answer, report-recheck, correct-time, amend-plan, note.
+   * withdraw-clock-answer, withdraw-review-answer, report-recheck, withdraw-recheck, correct-time, amend-plan, note.
    */
   | 'suspended'
   /**
@@ -40,7 +40,7 @@ export type RunStatus =
    * alarms sound. Leaves by a person's answers.
    * Permits: answer-gate, override-gate, resume, report-fault, clear-fault, stop-step, stop-run,
    * confirm-safe, acknowledge-timer, answer-review, answer-clock, withdraw-clock-answer,
-   * withdraw-review-answer, report-recheck, correct-time, note.
+   * withdraw-review-answer, report-recheck, withdraw-recheck, correct-time, note.
    */
   | 'reviewing'
   /**

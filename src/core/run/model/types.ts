@@ -84,6 +84,8 @@ export type Request =
   /** Of a gap it was said that the work went on, or that nobody knows; now it is known that it broke off. */
   | { readonly kind: 'withdraw-review-answer'; readonly question: string }
   | { readonly kind: 'report-recheck'; readonly fixture: string; readonly text: string }
+  /** The last word of that kind was a mistake; only while nothing else has happened. */
+  | { readonly kind: 'withdraw-recheck'; readonly fixture: string }
   /**
    * "It was last hot at …": a rest begun earlier than its step. `clockRight`: and
    * the day and time shown are right now; needed until a person has said so in this run.
@@ -275,6 +277,8 @@ export type RunView = {
   readonly clockQuestion?: ClockQuestion;
   /** The last answer about the clock can be taken back (`withdraw-clock-answer`). */
   readonly canWithdrawClock: boolean;
+  /** Fixture or vessel whose use was told last, and may be taken back (`withdraw-recheck`). */
+  readonly usedToTakeBack?: string;
   readonly fixtures: readonly { readonly id: string; readonly phase: FixturePhase }[];
   /** Seconds until something can come due, or a rest day begins or ends; or null. */
   readonly wakeInS: number | null;

@@ -44,6 +44,7 @@ export function view(state: RunState, readings: Readings): RunView {
     ...clockAsked(state, readings),
     canWithdrawClock:
       state.clock.answers.length > 0 && ALLOWED['withdraw-clock-answer'].includes(state.status),
+    ...(state.doubt && { usedToTakeBack: state.doubt.fixture }),
     fixtures: fixturePhases(state),
     wakeInS: wakeInS(state, readings),
     doneSteps: settled,

@@ -138,6 +138,11 @@ export const deeds: fc.Arbitrary<Deed>[] = [
     .map((fixture) =>
       asks(`doubts ${fixture}`, () => [{ kind: 'report-recheck', fixture, text: 'Touched.' }]),
     ),
+  fc
+    .constantFrom('sink', 'hob')
+    .map((fixture) =>
+      asks(`takes a doubt about ${fixture} back`, () => [{ kind: 'withdraw-recheck', fixture }]),
+    ),
   fc.constant(
     asks('makes safe', (tablet) =>
       tablet.view.hot.map(({ step }) => ({ kind: 'confirm-safe', step })),

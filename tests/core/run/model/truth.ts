@@ -48,7 +48,9 @@ export class Truth {
   /** Deeds looked at inside a rest day. */
   seenRestDays = 0;
   /** True time at which each attempt of a rest began. */
-  readonly restBeganS = new Map<string, number>();
+  restBeganS = new Map<string, number>();
+  /** The same before the last word that something was used. */
+  beforeDoubt = new Map<string, number>();
   last = new Map<string, { atLeastS: number; atMostS: number }>();
   lastSession = '';
 }
@@ -60,6 +62,25 @@ export type Deed = {
   readonly resumes?: boolean;
   readonly word?: boolean;
 };
+
+/** Nothing but notes lies between a word that something was used and its being taken back (I-17). */
+function checkTakenBack(truth: Truth, { facts, state }: Tablet): void {
+  const at = facts.findLastIndex(({ body }) => body.kind === 'recheck-withdrawn');
+  const before = facts.slice(0, at).findLast(({ body }) => body.kind !== 'noted');
+  const taken = facts[at]?.body;
+  expect(before?.body).toMatchObject({
+    kind: 'recheck-reported',
+    fixture: taken?.kind === 'recheck-withdrawn' ? taken.fixture : '',
+  });
+  truth.restBeganS = new Map(truth.beforeDoubt);
+  // The attempt that the word began never was: a later one of that number is another.
+  const standing = new Set(Object.keys(state.timers));
+  for (const known of [truth.last, truth.beganS])
+    for (const key of known.keys()) {
+      const [timer, cause] = key.split('!');
+      if (cause !== undefined && !standing.has(timer ?? '')) known.delete(key);
+    }
+}
 
 export function inspect(truth: Truth, tablet: Tablet, deed: Deed, before: RunState): void {
   const { state, facts, trueS } = tablet;
@@ -87,7 +108,9 @@ export function inspect(truth: Truth, tablet: Tablet, deed: Deed, before: RunSta
       checkStart(truth, tablet, body.step);
       checkRestDay(tablet, body.step, body.by);
     }
+    if (body.kind === 'recheck-withdrawn') checkTakenBack(truth, tablet);
     if (body.kind === 'recheck-reported') {
+      truth.beforeDoubt = new Map(truth.restBeganS);
       for (const step of plan.steps) {
         const one = state.steps[step.id];
         if (step.kind === 'rest' && step.fixture === body.fixture && one?.status === 'active')

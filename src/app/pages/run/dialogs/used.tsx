@@ -51,6 +51,11 @@ export function Used(props: UsedProps) {
     props.send({ kind: 'report-recheck', fixture, text });
     setTold(true);
   };
+  const [undone, setUndone] = createSignal(false);
+  const takeBack = (fixture: string): void => {
+    props.send({ kind: 'withdraw-recheck', fixture });
+    setUndone(true);
+  };
   const numbers = createMemo(() =>
     Object.fromEntries(
       things()
@@ -79,7 +84,9 @@ export function Used(props: UsedProps) {
               nowMs={props.nowMs}
               thing={one()}
               told={told()}
+              undone={undone()}
               onTell={(text) => tell(one().id, text)}
+              onUndo={() => takeBack(one().id)}
             />
           )}
         </Show>
@@ -129,10 +136,16 @@ function Effect(props: {
   readonly nowMs: number;
   readonly thing: Thing;
   readonly told: boolean;
+  /** It was taken back again. */
+  readonly undone: boolean;
   readonly onTell: (text: string) => void;
+  readonly onUndo: () => void;
 }) {
   const [text, setText] = createSignal('');
-  const rest = () => restAgain(props.view, props.thing, props.nowMs, props.told);
+  const rest = () =>
+    props.undone
+      ? message('run.used.taken-back', { name: props.thing.name })
+      : restAgain(props.view, props.thing, props.nowMs, props.told);
   // Counted before it is told: after that they are no longer done.
   const again = createMemo<number>((before) =>
     props.told ? (before ?? 0) : stepsDoneAgain(props.view, props.thing.id),
@@ -140,7 +153,12 @@ function Effect(props: {
   return (
     <div class="used-effect" aria-live="polite" data-told={props.told ? 'told' : 'not-yet'}>
       <p class="used-says">{say(rest())}</p>
-      <Show when={again() > 0}>
+      <Show when={props.told && !props.undone && props.view.usedToTakeBack === props.thing.id}>
+        <Action class="button button--big" name="undo-used" onPress={props.onUndo}>
+          {t('run.used.take-back')}
+        </Action>
+      </Show>
+      <Show when={again() > 0 && !props.undone}>
         <p>{say(message('run.used.done-again', { steps: again() }))}</p>
       </Show>
       <Show when={!props.told}>

@@ -40,10 +40,12 @@ function hotSteps(view: RunView): readonly StepView[] {
   return view.steps.filter((one) => view.hot.some((hot) => hot.step === one.step.id));
 }
 
-/** Where a step is: its fixture, or what it does. */
+/** Where a step is: its fixture, its vessel, or what it does. */
 function placeOf(view: RunView, { step }: StepView): Message {
   const name = fixtureName(view, step.fixture);
-  return name === undefined ? step.title : asWritten(name);
+  if (name !== undefined) return asWritten(name);
+  const { work } = step;
+  return work.on === 'vessel' || work.on === 'kettle' ? work.vessel.name : step.title;
 }
 
 /** What can burn now, each once. */

@@ -178,7 +178,7 @@ function Middle(props: MiddleProps) {
         >
           <Checklist step={props.step} sayLine={props.sayLine} />
         </Show>
-        <Show when={['prepare-gather', 'prepare-ask'].includes(props.step.step.id)}>
+        <Show when={props.step.step.kind === 'prepare'}>
           <Suspense>
             <PrepareList view={props.view} step={props.step} />
           </Suspense>

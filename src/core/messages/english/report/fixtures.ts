@@ -103,6 +103,8 @@ export const fixtures = {
   },
   'report.recheck': ({ wallMs, zone, text }: At & { text: string }, f) =>
     `Doubt, ${f.dateTime(wallMs, zone)}: ${ended(text)}`,
+  'report.recheck.withdrawn': ({ wallMs, zone }: At, f) =>
+    `Taken back as a mistake, ${f.dateTime(wallMs, zone)}; nothing else had happened since.`,
   'report.override': ({ wallMs, zone, ask, reason }: At & { ask: Message; reason: string }, f) =>
     `Confirmation overridden, ${f.dateTime(wallMs, zone)}: “${f.say(ask)}” Reason: ${ended(reason)}`,
   'report.override-run': (

@@ -51,6 +51,8 @@ export const refusals = {
     'This page has not opened the run. Open the session first, so that the gap is seen.',
   'engine.storage.down-already': 'The storage is down already.',
   'engine.storage.up-already': 'The storage works already.',
+  'engine.recheck.stands':
+    'It cannot be taken back any more: something has happened since. Its rest goes on from when it was told.',
   'engine.timer.ended': ({ id }: { id: string }) =>
     `Timer is “${id}”; allowed: one that runs or calls. It has ended.`,
   'engine.timer.cause': ({ found, most }: { found: number; most: number }) =>

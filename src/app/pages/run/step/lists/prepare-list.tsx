@@ -2,6 +2,7 @@ import { createMemo, For, Show } from 'solid-js';
 import { message, type Message } from '../../../../../core/messages/index.ts';
 import type { RunView, StepView } from '../../../../../core/run/index.ts';
 import { say, t } from '../../../../context/language.ts';
+import '../../../../styles/run/prepare.css';
 
 /** What the list of a prepare step names: what to gather, or what is still to be asked. */
 function linesOf({ plan }: RunView, { step }: StepView): readonly Message[] {
@@ -29,17 +30,19 @@ export function PrepareList(props: { view: RunView; step: StepView }) {
   ]);
   const asked = createMemo(() => askedOf(props.view));
   return (
-    <ul class="prepare-list" aria-label={t('run.prepare.list')}>
-      <For each={lines()}>
-        {([key, line]) => (
-          <li>
-            {say(line)}
-            <Show when={props.step.step.id === 'prepare-ask' && asked().get(key)}>
-              {(names) => <span class="quiet prepare-of">{names().join(', ')}</span>}
-            </Show>
-          </li>
-        )}
-      </For>
-    </ul>
+    <Show when={lines().length > 0}>
+      <ul class="prepare-list" aria-label={t('run.prepare.list')}>
+        <For each={lines()}>
+          {([key, line]) => (
+            <li>
+              {say(line)}
+              <Show when={props.step.step.id === 'prepare-ask' && asked().get(key)}>
+                {(names) => <span class="quiet prepare-of">{names().join(', ')}</span>}
+              </Show>
+            </li>
+          )}
+        </For>
+      </ul>
+    </Show>
   );
 }

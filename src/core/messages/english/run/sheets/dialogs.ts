@@ -57,6 +57,9 @@ export const dialogs = {
     `${f.say(name)}: it has no rest; the record keeps that it was used.`,
   'run.used.put-away': ({ name }: { name: Message }, f) =>
     `${f.say(name)}: the plan does not purge it. The run halts until another is in its place, or it is said to be fit.`,
+  'run.used.take-back': 'Undo: it was not used',
+  'run.used.taken-back': ({ name }: { name: Message }, f) =>
+    `${f.say(name)}: all stands as before. The record keeps both words.`,
   'run.used.done-again': ({ steps }: { steps: number }, f) =>
     `${f.number(steps)} ${f.plural(steps, { one: 'step that was done is', other: 'steps that were done are' })} done again.`,
 
