@@ -123,7 +123,7 @@ function Pages(props: { context: PagesContext }) {
             <RecordPage
               runs={runs.runs()}
               openId={route().id}
-              readFacts={runs.facts}
+              readRun={runs.exportText}
               onSaveText={(name, text) => downloadText({ name, text, type: 'text/plain' })}
               onExport={(id) => void exportRun(context, id)}
               onImport={() => void importRun(context)}

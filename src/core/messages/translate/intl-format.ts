@@ -103,6 +103,8 @@ export function intlFormat(locale: string, words: FormatWords, { say }: Says): F
     about: (lengthS) => words.about(duration(roundFigure(lengthS), 'down')),
     clock,
     day,
+    date: (wallMs, zone) =>
+      date(wallMs, zone, { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' }),
     shortDay: (wallMs, zone) =>
       date(wallMs, zone, { weekday: 'short', day: 'numeric', month: 'short' }),
     shortWeekday: (wallMs, zone) => date(wallMs, zone, { weekday: 'short' }),

@@ -44,6 +44,8 @@ export type Report = {
   /** Steps of no fixture: gathering, boiling over. */
   readonly general: readonly StepReport[];
   readonly overrides: readonly OverrideReport[];
+  /** Rows of the custom that the household follows in its own way, where a fixture of this run is treated by them. */
+  readonly ownRows: readonly OwnRowReport[];
   readonly overriddenGates: readonly GateOverride[];
   readonly faults: readonly FaultReport[];
   readonly rechecks: readonly RecheckReport[];
@@ -178,6 +180,16 @@ export type OverrideReport = {
   readonly saidBy: string;
   readonly saidOn: string;
   readonly text: string;
+};
+
+/** A row of the household's own custom, with the names of what it was followed at. */
+export type OwnRowReport = {
+  readonly names: readonly string[];
+  readonly method: MethodId;
+  readonly minutes: number | null;
+  readonly saidBy: string;
+  readonly saidOn: string;
+  readonly why: string;
 };
 
 export type GateOverride = {
