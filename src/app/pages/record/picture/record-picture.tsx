@@ -28,7 +28,7 @@ const MARKS = ['meat', 'dairy', 'pareve'] as const;
 /** Height of the letters, its share of the width of the drawing. */
 const LETTER_SHARE = 1 / 26;
 
-/** "P", "PC" where it is covered as well, "PC·M" where it is for meat. */
+/** "B", "BC" where it is covered as well, "BC·M" where it is for meat. */
 export function lettersOf({ state, isCoveredToo, designation }: PlaceNow): string {
   const too = isCoveredToo ? t('record-page.letter.covered') : '';
   const mark = designation === 'undecided' ? '' : `·${t(`record-page.mark.${designation}`)}`;
