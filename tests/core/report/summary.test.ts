@@ -138,7 +138,7 @@ describe('a row of the table', () => {
   it('says how, when, how long it rested, by which source and whose word', () => {
     const rows = rowsOf(played(toldPlan), 'UTC');
     const [sink, hob] = rows;
-    expect(said(sink?.how ?? [])).toEqual(['Pour boiling water (irui), then cover', '2 kettles']);
+    expect(said(sink?.how ?? [])).toEqual(['Pour boiling water (irui), then covered', '2 kettles']);
     expect(said(sink?.rested ?? [])).toEqual(['Thu 1 Jan, 00:10 to Fri 2 Jan, 00:10 (24 h)']);
     expect(said(sink?.source ?? [])).toEqual([
       'A row of the custom (cited from memory, not yet checked)',
@@ -147,6 +147,16 @@ describe('a row of the table', () => {
     expect(said(hob?.source ?? [])).toContain(
       'Said by Rabbi of the test on 2026-01-01: Heat to glow, 10 min. Ten minutes are enough.',
     );
+  });
+
+  it('says of a place that was not purged what was planned, and how far that came', () => {
+    const tablet = rested();
+    pours(tablet, 1);
+    tablet.does({ kind: 'stop-run', reason: 'Too late tonight' });
+    const [sink, hob] = rowsOf(recorded(tablet), 'UTC');
+    expect(said(sink?.how ?? [])).toEqual(['Planned: Pour boiling water (irui)', '1 of 2 kettles']);
+    expect(said(hob?.how ?? [])).toEqual(['Planned: Heat to glow (libun gamur)']);
+    expect(hob?.when).toEqual([]);
   });
 });
 

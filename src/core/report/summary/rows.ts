@@ -3,7 +3,7 @@ import { standing, standingHolds } from '../gather/attempt-history.ts';
 import { saidMessage } from '../lines/fixture.ts';
 import { faultLine } from '../lines/steps.ts';
 import type { FixtureReport, HoldReport, Report, StepReport } from '../model/report.ts';
-import type { PlaceRow } from '../model/summary.ts';
+import type { PlaceNow, PlaceRow, PlaceState } from '../model/summary.ts';
 import { isDone, placesOf, purgesOf } from './places.ts';
 
 /** A row for each place: what, how, when, rested, by which source, and what is to be noted. */
@@ -14,7 +14,7 @@ export function rowsOf(report: Report, zone: string): readonly PlaceRow[] {
     return [
       {
         place,
-        how: howOf(fixture),
+        how: howOf(fixture, place),
         when: whenOf(fixture, zone),
         rested: fixture.rests.map((hold) => restMessage(hold, zone)),
         source: sourceOf(report, fixture),
@@ -24,13 +24,17 @@ export function rowsOf(report: Report, zone: string): readonly PlaceRow[] {
   });
 }
 
-function howOf(fixture: FixtureReport): readonly Message[] {
+/** Of these the method is what was meant, not what was done. */
+const MEANT: ReadonlySet<PlaceState> = new Set(['not-purged', 'not-done', 'not-yet']);
+
+function howOf(fixture: FixtureReport, place: PlaceNow): readonly Message[] {
   const { method, kettles } = fixture;
   if (!method) return [];
   return [
     message('report.row.method', {
       method: message(`common.method.${method.method}`),
-      cover: method.cover && method.method !== 'cover',
+      isMeant: MEANT.has(place.state),
+      cover: place.isCoveredToo,
       ...(method.term && { term: method.term }),
     }),
     ...(kettles.planned === 0

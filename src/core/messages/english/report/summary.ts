@@ -177,9 +177,15 @@ export const summary = {
   ) => `${fixture}: ${f.say(ask)} Not answered. Planned: ${ended(f.say(untilThen))}`,
 
   'report.row.method': (
-    { method, cover, term }: { method: Message; cover: boolean; term?: Message },
+    {
+      method,
+      isMeant,
+      cover,
+      term,
+    }: { method: Message; isMeant: boolean; cover: boolean; term?: Message },
     f,
-  ) => `${f.say(method)}${term ? ` (${f.say(term)})` : ''}${cover ? ', then cover' : ''}`,
+  ) =>
+    `${isMeant ? 'Planned: ' : ''}${f.say(method)}${term ? ` (${f.say(term)})` : ''}${cover ? ', then covered' : ''}`,
   'report.row.kettles': ({ poured, planned }: { poured: number; planned: number }, f) =>
     poured === planned
       ? `${f.number(poured)} ${f.plural(poured, { one: 'kettle', other: 'kettles' })}`
