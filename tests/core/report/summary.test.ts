@@ -119,14 +119,14 @@ describe('what a record lacks', () => {
     );
   });
 
-  it('tells faults that stand, missing cold water, gaps of the tablet and open questions', () => {
+  it('tells faults and how they ended, missing cold water, gaps of the tablet and open questions', () => {
     const tablet = rested();
     pours(tablet, 1, false);
     tablet.does({ kind: 'report-fault', fault: 'power-cut', step: 'pour-1' });
     tablet.restarts(3600, undefined, 1);
     const told = lacks(recorded(tablet));
     expect(told).toContain('Sink: cold water confirmed after 0 of 1 kettles.');
-    expect(told.some((line) => /^Sink: .*not put right\.$/u.test(line))).toBe(true);
+    expect(told.some((line) => /^Sink: .*Not reported as put right\.$/u.test(line))).toBe(true);
     expect(told).toContain('The tablet was off, asleep or its clock was set once, together 1 h.');
     expect(told).toContain(
       '1 question was open when the plan was made; the stricter way was taken.',

@@ -1,6 +1,7 @@
 import { message, type Message } from '../../messages/index.ts';
 import { MS_PER_SECOND } from '../../units/index.ts';
 import { standing } from '../gather/attempt-history.ts';
+import { faultEnd } from '../lines/steps.ts';
 import { clockMessage, reviewMessage } from '../lines/whole-run.ts';
 import type { FixtureReport, HoldReport, NotDone, Report, StepReport } from '../model/report.ts';
 import type { PlaceNow } from '../model/summary.ts';
@@ -15,7 +16,7 @@ const GIVEN_UP: ReadonlySet<NotDone['outcome']> = new Set(['skipped', 'failed', 
 /**
  * What a reader must not overlook, the gravest first, a short sentence each:
  * what was not purged, left out or stopped, time that no clock proves,
- * conditions overridden, faults that stand, questions without an answer, and
+ * conditions overridden, faults and how they ended, questions without an answer, and
  * when nobody could see. Nothing of what is merely still to come.
  */
 export function lacksOf(report: Report, zone: string): readonly Message[] {
@@ -153,16 +154,15 @@ function doubtLacks(report: Report, zone: string): readonly Message[] {
     ...report.overriddenGates.map(({ fixture, ask, reason }) =>
       message('report.lack.overridden', { name: name(fixture), ask, reason }),
     ),
-    ...report.faults
-      .filter(({ clearedWallMs }) => clearedWallMs === null)
-      .map((fault) =>
-        message('report.lack.fault', {
-          name: name(fault.fixture),
-          fault: fault.name,
-          wallMs: fault.wallMs,
-          zone,
-        }),
-      ),
+    ...report.faults.map((fault) =>
+      message('report.lack.fault', {
+        name: name(fault.fixture),
+        fault: fault.name,
+        wallMs: fault.wallMs,
+        zone,
+        end: faultEnd(fault, zone),
+      }),
+    ),
     ...(questions === 0 ? [] : [message('report.lack.questions', { count: questions })]),
     ...report.clockQuestions
       .filter(({ answer }) => answer === null || answer === 'wrong')

@@ -1,7 +1,6 @@
 import { message, type Message } from '../../messages/index.ts';
 import { standing, standingHolds } from '../gather/attempt-history.ts';
 import { saidMessage } from '../lines/fixture.ts';
-import { faultLine } from '../lines/steps.ts';
 import type { FixtureReport, HoldReport, Report, StepReport } from '../model/report.ts';
 import type { PlaceNow, PlaceRow, PlaceState } from '../model/summary.ts';
 import { isDone, placesOf, purgesOf } from './places.ts';
@@ -111,7 +110,6 @@ function noteOf(report: Report, fixture: FixtureReport, zone: string): readonly 
     ...at(report.rechecks).map(({ wallMs, text }) =>
       message('report.recheck', { wallMs, zone, text }),
     ),
-    ...at(report.faults).flatMap((fault) => faultLine(fault, zone).text),
     ...(voided === 0 ? [] : [message('report.row.voided', { count: voided })]),
     ...(fixture.method?.question ? [message('report.row.question')] : []),
   ];

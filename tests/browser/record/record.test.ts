@@ -3,11 +3,11 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { axeFindsNothing } from './support/axe.ts';
-import { t } from './support/language.ts';
-import { onTablet } from './support/on-tablet.ts';
-import { bringIn, playedFacts, runFile } from './support/played-run.ts';
-import type { DemoId, Screen } from './support/screen.ts';
+import { axeFindsNothing } from '../support/axe.ts';
+import { t } from '../support/language.ts';
+import { onTablet } from '../support/on-tablet.ts';
+import { bringIn, playedFacts, runFile } from '../support/played-run.ts';
+import type { DemoId, Screen } from '../support/screen.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'glowpour-record-'));
 afterAll(() => {
