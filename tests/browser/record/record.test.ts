@@ -136,6 +136,36 @@ describe('the record of a finished run', () => {
     expect([first, await shown()].toSorted()).toEqual(wanted.toSorted());
   });
 
+  it('has another digest, and says so, when an entry was changed where it is stored', async () => {
+    const { screen, file } = await recordOf('flat-coils');
+    const shown = () => screen.page.locator('.record-digest strong').innerText();
+    await screen.see(
+      `new Promise((resolve, reject) => {
+        const open = indexedDB.open('glowpour');
+        open.onsuccess = () => {
+          const write = open.result.transaction(['records'], 'readwrite');
+          const cursor = write.objectStore('records').openCursor();
+          cursor.onsuccess = () => {
+            const at = cursor.result;
+            if (!at) return;
+            if (at.value.fact.body.kind === 'noted') {
+              const { fact } = at.value;
+              at.update({ ...at.value, fact: { ...fact, body: { ...fact.body, text: 'Nobody was here' } } });
+            }
+            at.continue();
+          };
+          write.oncomplete = () => { open.result.close(); resolve(true); };
+          write.onerror = () => reject(write.error);
+        };
+      })`,
+    );
+    await on.load('record');
+    await screen.page.locator('main article').waitFor();
+    expect(await shown()).not.toBe(t('report.digest', { digest: digestOf(file) }));
+    const first = screen.page.locator('.record-lacks li').first();
+    expect(await first.innerText()).toContain(t('record-page.damaged'));
+  });
+
   it('is cut off nowhere: on a phone, in forced colours, with letters twice as large', async () => {
     const { screen } = await recordOf('flat-coils');
     for (const [width, height] of [
