@@ -10,6 +10,7 @@ export {
   reportText,
   rowsOf,
   verdictOf,
+  vesselsOf,
 } from './summary/index.ts';
 export type * from './model/report.ts';
 export type * from './model/summary.ts';

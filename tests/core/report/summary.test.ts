@@ -8,11 +8,14 @@ import {
   reportText,
   rowsOf,
   verdictOf,
+  vesselsOf,
   type Report,
 } from '../../../src/core/report/index.ts';
+import { openJournal } from '../../../src/core/journal/index.ts';
 import { simulateRun } from '../../../src/core/run/index.ts';
 import { buildPlan } from '../../../src/core/plan/index.ts';
 import { inEnglish } from '../../support/english.ts';
+import { frozenEntries } from '../journal/frozen/read.ts';
 import { kitchenOf } from '../plan/support/plans.ts';
 import { NEW_YEAR_MS, resting } from '../run/support/tablet.ts';
 import { pours, recorded, rested, toldPlan } from './runs.ts';
@@ -119,18 +122,35 @@ describe('what a record lacks', () => {
     );
   });
 
-  it('tells faults that stand, missing cold water, gaps of the tablet and open questions', () => {
+  it('tells faults and how they ended, missing cold water, gaps of the tablet and open questions', () => {
     const tablet = rested();
     pours(tablet, 1, false);
     tablet.does({ kind: 'report-fault', fault: 'power-cut', step: 'pour-1' });
     tablet.restarts(3600, undefined, 1);
     const told = lacks(recorded(tablet));
     expect(told).toContain('Sink: cold water confirmed after 0 of 1 kettles.');
-    expect(told.some((line) => /^Sink: .*not put right\.$/u.test(line))).toBe(true);
+    expect(told.some((line) => /^Sink: .*Not reported as put right\.$/u.test(line))).toBe(true);
     expect(told).toContain('The tablet was off, asleep or its clock was set once, together 1 h.');
     expect(told).toContain(
       '1 question was open when the plan was made; the stricter way was taken.',
     );
+  });
+});
+
+describe('the same twice', () => {
+  it('is one sentence, and cooling on a person’s word is none', () => {
+    const facts = openJournal(frozenEntries('open-purge-v2')).facts;
+    const told = lacks(reportOf(facts));
+    expect(told.filter((line) => line.includes('does not glow'))).toHaveLength(1);
+    const stopped = lacks(reportOf(openJournal(frozenEntries('disturbed-v2')).facts));
+    expect(stopped).toContain('Hob: Glow, 1 min 30 s on a person’s word.');
+    expect(stopped.some((line) => line.includes('Safe to touch'))).toBe(false);
+  });
+
+  it('does not tell of the boil of a pour that was left out', () => {
+    const told = lacks(reportOf(openJournal(frozenEntries('alarms-v1')).facts));
+    expect(told[0]).toBe('Sink: not purged (1 of 2). “pour-2” left out. The bowl is small.');
+    expect(told.some((line) => line.includes('boil-2'))).toBe(false);
   });
 });
 
@@ -157,6 +177,16 @@ describe('a row of the table', () => {
     expect(said(sink?.how ?? [])).toEqual(['Planned: Pour boiling water (irui)', '1 of 2 kettles']);
     expect(said(hob?.how ?? [])).toEqual(['Planned: Heat to glow (libun gamur)']);
     expect(hob?.when).toEqual([]);
+  });
+});
+
+describe('the kettles themselves', () => {
+  it('are told with their rest and their purge', () => {
+    const report = played(buildPlan(kitchenOf('flat-coils')));
+    const told = said(vesselsOf(report, 'UTC'));
+    expect(told).toHaveLength(2);
+    expect(told[0]).toMatch(/^Steel kettle: nothing hot in it.*: done, /u);
+    expect(told[1]).toMatch(/^Purge the steel kettle itself: done, /u);
   });
 });
 

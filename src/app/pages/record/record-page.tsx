@@ -120,18 +120,21 @@ export function RecordPage(props: {
       </Show>
       <Show when={model()}>
         {(record) => (
-          <ReportView
-            record={record()}
-            onSaveText={() => {
-              const { report, zone, digest } = record();
-              props.onSaveText('record.txt', reportText(report, translator(), zone, digest));
-            }}
-            onExport={() => props.onExport(openId() ?? '')}
-            leftOut={props.leftOutOf?.(openId() ?? '')}
-            onLeftOut={props.onLeftOut && ((next) => props.onLeftOut?.(openId() ?? '', next))}
-            onDoubt={props.onDoubt}
-            nowMs={props.nowMs}
-          />
+          <>
+            <OtherZone nowMs={props.nowMs} zone={record().zone} />
+            <ReportView
+              record={record()}
+              onSaveText={() => {
+                const { report, zone, digest } = record();
+                props.onSaveText('record.txt', reportText(report, translator(), zone, digest));
+              }}
+              onExport={() => props.onExport(openId() ?? '')}
+              leftOut={props.leftOutOf?.(openId() ?? '')}
+              onLeftOut={props.onLeftOut && ((next) => props.onLeftOut?.(openId() ?? '', next))}
+              onDoubt={props.onDoubt}
+              nowMs={props.nowMs}
+            />
+          </>
         )}
       </Show>
       <Action class="button button--plain" onPress={props.onImport}>
@@ -171,7 +174,6 @@ function ReportView(props: {
           )}
         </Show>
       </div>
-      <OtherZone nowMs={props.nowMs} zone={props.record.zone} />
       <RecordSheet
         report={props.record.report}
         kitchen={props.record.kitchen}

@@ -7,6 +7,7 @@ import {
   lacksOf,
   placesOf,
   verdictOf,
+  vesselsOf,
   type Report,
 } from '../../../core/report/index.ts';
 import { say, t } from '../../context/language.ts';
@@ -57,6 +58,9 @@ export function RecordSheet(props: {
       <div class="record-scroll">
         <RecordTable report={props.report} zone={props.zone} />
       </div>
+      <ul>
+        <For each={vesselsOf(props.report, props.zone)}>{(line) => <li>{say(line)}</li>}</For>
+      </ul>
       <Show when={answers().length > 0}>
         <section class="record-answers" aria-label={t('report.section.answers')}>
           <h3>{t('report.section.answers')}</h3>

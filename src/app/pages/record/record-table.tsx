@@ -9,8 +9,13 @@ const COLUMNS = ['place', 'how', 'when', 'rested', 'source'] as const;
 /** One cell; beside the rows of a narrow screen it says itself what it is. */
 function Cell(props: { of: (typeof COLUMNS)[number]; lines: readonly Message[] }) {
   return (
-    <td data-label={t(`record-page.column.${props.of}`)}>
-      <For each={props.lines}>{(line) => <div>{say(line)}</div>}</For>
+    <td
+      data-label={t(`record-page.column.${props.of}`)}
+      data-empty={props.lines.length === 0 ? '' : undefined}
+    >
+      <For each={props.lines} fallback={'–'}>
+        {(line) => <div>{say(line)}</div>}
+      </For>
     </td>
   );
 }

@@ -1,6 +1,7 @@
 import { message, type Message } from '../../messages/index.ts';
 import { MS_PER_SECOND } from '../../units/index.ts';
-import { standing } from '../gather/attempt-history.ts';
+import { standing, standingHolds } from '../gather/attempt-history.ts';
+import { faultEnd } from '../lines/steps.ts';
 import { clockMessage, reviewMessage } from '../lines/whole-run.ts';
 import type { FixtureReport, HoldReport, NotDone, Report, StepReport } from '../model/report.ts';
 import type { PlaceNow } from '../model/summary.ts';
@@ -15,7 +16,7 @@ const GIVEN_UP: ReadonlySet<NotDone['outcome']> = new Set(['skipped', 'failed', 
 /**
  * What a reader must not overlook, the gravest first, a short sentence each:
  * what was not purged, left out or stopped, time that no clock proves,
- * conditions overridden, faults that stand, questions without an answer, and
+ * conditions overridden, faults and how they ended, questions without an answer, and
  * when nobody could see. Nothing of what is merely still to come.
  */
 export function lacksOf(report: Report, zone: string): readonly Message[] {
@@ -26,12 +27,15 @@ export function lacksOf(report: Report, zone: string): readonly Message[] {
       const fixture = of(place);
       return fixture ? tell(fixture, place) : [];
     });
-  return [
+  const lacks = [
     ...each((fixture, place) => purgeLacks(report, fixture, place)),
     ...each((fixture, place) => workLacks(report, fixture, place)),
     ...generalLacks(report),
-    ...each(({ name, rests, holds }) =>
-      [...rests, ...holds].flatMap((hold) => holdLacks(name, hold)),
+    // How long something cooled is about hands, and in the long log.
+    ...each((fixture) =>
+      [...fixture.rests, ...purgesOf(fixture).flatMap(standingHolds)].flatMap((hold) =>
+        holdLacks(fixture.name, hold),
+      ),
     ),
     ...each(({ name, kettles: { poured, cold } }) =>
       cold < poured ? [message('report.lack.cold', { name, poured, cold })] : [],
@@ -39,6 +43,8 @@ export function lacksOf(report: Report, zone: string): readonly Message[] {
     ...doubtLacks(report, zone),
     ...tabletLacks(report),
   ];
+  // Two burners of one range that fail together are one sentence.
+  return [...new Map(lacks.map((lack) => [JSON.stringify(lack), lack])).values()];
 }
 
 /** Steps alike in how they ended and why, told by the first of them. */
@@ -79,12 +85,18 @@ function purgeLacks(report: Report, fixture: FixtureReport, place: PlaceNow): re
 
 /** Cleaning, rest, cover and the rest: what was given up, and all of a place that has no purge. */
 function workLacks(report: Report, fixture: FixtureReport, place: PlaceNow): readonly Message[] {
-  const purges = new Set(purgesOf(fixture).map(({ id }) => id));
+  const told = new Set(
+    fixture.steps
+      .filter(
+        ({ phase, kind }) => phase === 'purge' && (kind !== 'boil' || place.state === 'not-purged'),
+      )
+      .map(({ id }) => id),
+  );
   const isWhole = place.state === 'not-done';
   const left = report.notDone.filter(
     ({ step, fixture: at, outcome }) =>
       at === fixture.id &&
-      !purges.has(step) &&
+      !told.has(step) &&
       (isWhole || GIVEN_UP.has(outcome)) &&
       outcome !== 'open' &&
       outcome !== 'waiting',
@@ -153,16 +165,15 @@ function doubtLacks(report: Report, zone: string): readonly Message[] {
     ...report.overriddenGates.map(({ fixture, ask, reason }) =>
       message('report.lack.overridden', { name: name(fixture), ask, reason }),
     ),
-    ...report.faults
-      .filter(({ clearedWallMs }) => clearedWallMs === null)
-      .map((fault) =>
-        message('report.lack.fault', {
-          name: name(fault.fixture),
-          fault: fault.name,
-          wallMs: fault.wallMs,
-          zone,
-        }),
-      ),
+    ...report.faults.map((fault) =>
+      message('report.lack.fault', {
+        name: name(fault.fixture),
+        fault: fault.name,
+        wallMs: fault.wallMs,
+        zone,
+        end: faultEnd(fault, zone),
+      }),
+    ),
     ...(questions === 0 ? [] : [message('report.lack.questions', { count: questions })]),
     ...report.clockQuestions
       .filter(({ answer }) => answer === null || answer === 'wrong')

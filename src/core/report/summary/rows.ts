@@ -1,7 +1,7 @@
 import { message, type Message } from '../../messages/index.ts';
 import { standing, standingHolds } from '../gather/attempt-history.ts';
 import { saidMessage } from '../lines/fixture.ts';
-import { faultLine } from '../lines/steps.ts';
+import { stepLines } from '../lines/steps.ts';
 import type { FixtureReport, HoldReport, Report, StepReport } from '../model/report.ts';
 import type { PlaceNow, PlaceRow, PlaceState } from '../model/summary.ts';
 import { isDone, placesOf, purgesOf } from './places.ts';
@@ -22,6 +22,14 @@ export function rowsOf(report: Report, zone: string): readonly PlaceRow[] {
       },
     ];
   });
+}
+
+/** The vessels that purged, which are purged first: their rests and purges, a sentence each. */
+export function vesselsOf(report: Report, zone: string): readonly Message[] {
+  return report.general
+    .filter(({ phase }) => phase === 'rest' || phase === 'purge')
+    .flatMap((step) => stepLines(step, zone))
+    .flatMap(({ text }) => text);
 }
 
 /** Of these the method is what was meant, not what was done. */
@@ -111,7 +119,6 @@ function noteOf(report: Report, fixture: FixtureReport, zone: string): readonly 
     ...at(report.rechecks).map(({ wallMs, text }) =>
       message('report.recheck', { wallMs, zone, text }),
     ),
-    ...at(report.faults).flatMap((fault) => faultLine(fault, zone).text),
     ...(voided === 0 ? [] : [message('report.row.voided', { count: voided })]),
     ...(fixture.method?.question ? [message('report.row.question')] : []),
   ];

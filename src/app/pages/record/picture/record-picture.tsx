@@ -75,7 +75,7 @@ export function RecordPicture(props: { kitchen: Kitchen; places: readonly PlaceN
                   .map((polygon) => pathOf(frame(), polygon))
                   .join('')}
                 fill-rule="evenodd"
-                fill={`url(#${prefix}-${placeOf(fixture)?.state ?? 'untouched'}) none`}
+                fill={`url(#${prefix}-${placeOf(fixture)?.state ?? 'untouched'})`}
               />
             </g>
           )}
@@ -112,7 +112,7 @@ function Legend(props: { places: readonly PlaceNow[]; prefix: string }) {
                   width="32"
                   height="20"
                   class="rp-swatch"
-                  fill={`url(#${props.prefix}-${state}) none`}
+                  fill={`url(#${props.prefix}-${state})`}
                 />
               </svg>
               <b>{t(`record-page.letter.${state}`)}</b>

@@ -139,8 +139,10 @@ export const summary = {
     { name, ask, reason }: { name: string; ask: Message; reason: string },
     f,
   ) => `${at(name)}“${f.say(ask)}” was overridden.${because(reason)}`,
-  'report.lack.fault': ({ name, fault, wallMs, zone }: At & { name: string; fault: Message }, f) =>
-    `${at(name)}${f.say(fault)}, ${f.dateTime(wallMs, zone)}, not put right.`,
+  'report.lack.fault': (
+    { name, fault, wallMs, zone, end }: At & { name: string; fault: Message; end: Message },
+    f,
+  ) => `${at(name)}${f.say(fault)}, ${f.dateTime(wallMs, zone)}. ${f.say(end)}`,
   'report.lack.questions': ({ count }: { count: number }, f) =>
     `${f.number(count)} ${f.plural(count, { one: 'question was', other: 'questions were' })} open when the plan was made; the stricter way was taken.`,
   'report.lack.gaps': ({ count, unprovedS }: { count: number; unprovedS: number }, f) =>
