@@ -5,7 +5,8 @@ import { fixtureReport, notDone, purgesMissing } from './fixtures.ts';
 import { fixtureName, Incidents } from '../gather/incidents.ts';
 import { STANDING_LINES } from './standing-lines.ts';
 import { AttemptHistory } from '../gather/attempt-history.ts';
-import type { OverrideReport, OwnRowReport, Report, ReportOptions } from '../model/report.ts';
+import type { ReportOptions } from '../model/report-options.ts';
+import type { OverrideReport, OwnRowReport, Report } from '../model/report.ts';
 
 /**
  * What was done, from the facts of a run: whole, or up to any fact of it.

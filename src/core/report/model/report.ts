@@ -1,13 +1,6 @@
 import type { SourceState } from '../../custom/index.ts';
 import type { Message } from '../../messages/index.ts';
-import type {
-  CustomId,
-  Designation,
-  FilledIn,
-  FixtureKind,
-  MethodId,
-  Purpose,
-} from '../../kitchen/index.ts';
+import type { CustomId, Designation, FixtureKind, MethodId, Purpose } from '../../kitchen/index.ts';
 import type {
   FaultKind,
   Phase,
@@ -293,10 +286,4 @@ export type NotDone = {
   readonly fixture: string | null;
   readonly outcome: Exclude<Outcome, 'done'> | 'open' | 'waiting' | 'void';
   readonly reason: Message;
-};
-
-/** What the record cannot find in the facts. */
-export type ReportOptions = {
-  /** Fields that the kitchen file left out, as the parser filled them. */
-  readonly filled?: readonly FilledIn[];
 };
