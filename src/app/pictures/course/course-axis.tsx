@@ -46,7 +46,14 @@ function shadesOf(props: Props): {
     .map((day) => shadeOf(props, day, say(day.name)))
     .filter(isSeen);
   const untilMs = startWallMs + props.frame.toS * MS_PER_SECOND;
-  const nights = nightsBetween(startWallMs, untilMs, zone)
+  // Without a place the plan counts its nights from the start of the work.
+  const told = props.plan.days
+    ? nightsBetween(startWallMs, untilMs, zone)
+    : props.idle.map(({ fromS, toS }) => ({
+        fromWallMs: startWallMs + fromS * MS_PER_SECOND,
+        toWallMs: startWallMs + toS * MS_PER_SECOND,
+      }));
+  const nights = told
     .map((night) => shadeOf(props, night, t('plan-page.course.part.night')))
     .filter(isSeen)
     .filter(({ left, width }) => !rests.some((rest) => isIn(left + width / 2, rest)));

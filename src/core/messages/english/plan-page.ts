@@ -90,7 +90,7 @@ export const planPage = {
   'plan-page.methods.make-own-custom': 'Make a custom of our own',
   'plan-page.methods.head.fixture': 'What',
   'plan-page.methods.head.what': 'What is done',
-  'plan-page.methods.head.why': 'And what would change it',
+  'plan-page.methods.head.why': 'Why, and what would change it',
   'plan-page.methods.head.answer': 'Your rabbi’s answer',
   'plan-page.methods.more': 'Why',
   'plan-page.methods.minutes': ({ method, minutes }: { method: string; minutes: number }, f) =>
