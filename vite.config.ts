@@ -3,6 +3,7 @@ import solid from 'vite-plugin-solid';
 import { hasDesktop } from './tools/has-desktop.ts';
 import { dataPlugin } from './tools/vite-plugin-data.ts';
 import { offlinePlugin } from './tools/vite-plugin-offline.ts';
+import { plannerPlugin } from './tools/vite-plugin-planner.ts';
 
 /**
  * Without its hidden memos: one that is made while a handler or a timer reads
@@ -20,6 +21,7 @@ export default defineConfig({
   plugins: [
     solid(CONDITIONALS),
     dataPlugin(),
+    plannerPlugin(),
     offlinePlugin(),
     {
       name: 'address',

@@ -10,7 +10,8 @@ import { gzipSync } from 'node:zlib';
 
 /** kB = 1000 bytes, as browsers' network panels count. */
 export const FIRST_LOAD_KB = 90;
-export const OFFLINE_KB = 1500;
+/** Pictures of the course, the record and the run took it over the 1500 it once was; they travel as a third of it. */
+export const OFFLINE_KB = 1700;
 
 /** The chunk of a language that the page waits for, src/core/messages/<language>/first-sections.ts. */
 const FIRST_SENTENCES = /^first-sections-.+\.js$/;
@@ -79,7 +80,9 @@ if (process.argv[1]?.endsWith('check-size.ts')) {
   if (!existsSync(dist)) throw new Error('dist/ is missing: run "npm run build" first.');
   const { firstKb, offlineKb, files, ok } = measure(dist);
   for (const [file, kb] of files) console.log(`${kb.toFixed(1).padStart(8)} kB gzip  ${file}`);
-  const later = readdirSync(join(dist, 'assets')).filter((file) => file.startsWith('planner-'));
+  const later = readdirSync(join(dist, 'assets')).filter((file) =>
+    /^(planner|work-off)-/.test(file),
+  );
   for (const file of later)
     console.log(
       `${gzipKb(join(dist, 'assets', file))

@@ -4,6 +4,7 @@ import { downloadText, pickTextFile } from '../host/files/index.ts';
 import type { AppContext } from './app-context.ts';
 import type { KitchenController } from './controllers/kitchen/kitchen-opening.ts';
 import type { Planning } from './controllers/kitchen/planning.ts';
+import { planner } from './controllers/planner/planner.ts';
 
 /** The app with what only the pages beside the run need. */
 export type PagesContext = AppContext & {
@@ -86,8 +87,7 @@ export async function recheckAfterwards(
   what: string,
 ): Promise<void> {
   if (runs.isOpen()) return tell(message('shell.recheck.run-open'));
-  const planner = await import('./controllers/kitchen/planner.ts');
   const options = await planning.optionsOf(kitchen);
-  await runs.start(planner.planForRecheck(kitchen, fixtureIds, what, options));
+  await runs.start(await planner.ask('recheck', { kitchen, fixtures: fixtureIds, what, options }));
   go({ page: 'run' });
 }

@@ -18,6 +18,7 @@ import {
 } from './page-actions.ts';
 import { exportRun } from './run-actions.ts';
 import { Shell } from './shell.tsx';
+import { WorkingLine } from './working-line.tsx';
 import './styles/pages.css';
 import './styles/word-button.css';
 import './styles/plan/plan-charts.css';
@@ -35,6 +36,11 @@ const PlanPage = lazyPage(
 const RecordPage = lazyPage(
   ['record-page', 'report', 'plan', 'custom', 'sources', 'problems'],
   async () => (await import('./pages/record/record-page.tsx')).RecordPage,
+);
+
+const OutlookLine = lazyPage(
+  ['advice', 'plan'],
+  async () => (await import('./parts/outlook/outlook-line.tsx')).OutlookLine,
 );
 
 const demoText = async (id: string): Promise<string | undefined> =>
@@ -109,6 +115,11 @@ function Pages(props: { context: PagesContext }) {
                 plan={plan()}
                 pictures={kitchens.pictures()}
                 openRun={runs.isOpen()}
+                outlook={
+                  <Suspense>
+                    <OutlookLine view={runs.view()} nowMs={runs.nowMs()} tellsWhy />
+                  </Suspense>
+                }
                 onStart={() => void startRun(context)}
                 kitchen={kitchens.kitchen()}
                 onKitchen={(kitchen) => void kitchens.put(kitchen)}
@@ -119,11 +130,14 @@ function Pages(props: { context: PagesContext }) {
               />
             )}
           </Match>
+          <Match when={route().page === 'plan' && kitchens.isPlanning()}>
+            <main class="place" />
+          </Match>
           <Match when={route().page === 'record'}>
             <RecordPage
               runs={runs.runs()}
               openId={route().id}
-              readFacts={runs.facts}
+              readRun={runs.exportText}
               onSaveText={(name, text) => downloadText({ name, text, type: 'text/plain' })}
               onExport={(id) => void exportRun(context, id)}
               onImport={() => void importRun(context)}
@@ -138,6 +152,7 @@ function Pages(props: { context: PagesContext }) {
           </Match>
         </Switch>
       </Suspense>
+      <WorkingLine show={kitchens.isPlanning() && (route().page === 'plan' || !kitchens.plan())} />
     </Shell>
   );
 }

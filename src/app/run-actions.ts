@@ -19,11 +19,13 @@ export async function ranOut(
   step: StepView,
   share: number,
 ): Promise<void> {
-  const planner = await import('./controllers/kitchen/planner.ts');
+  const { planner } = await import('./controllers/planner/planner.ts');
   const unbegun = ['waiting', 'ready', 'stalled'];
-  const hasBegun = (id: string): boolean =>
-    view.steps.some((one) => one.step.id === id && !unbegun.includes(one.status));
-  const amendment = planner.ranOut(view.plan, step.step.id, share, hasBegun);
+  const begun = view.steps
+    .filter(({ status }) => !unbegun.includes(status))
+    .map((one) => one.step.id);
+  const { plan } = view;
+  const amendment = await planner.ask('ran-out', { plan, step: step.step.id, share, begun });
   if (!amendment) return;
   const stage = step.step.stages[step.stage];
   // Only what was shared out anew may be left: a refused amendment ends nothing.

@@ -1,6 +1,9 @@
 import { bench, describe } from 'vitest';
 import { buildPlan } from '../../src/core/plan/index.ts';
+import { outlookOf, simulateRun } from '../../src/core/run/index.ts';
 import { DEMOS, kitchenOf, planOfDemo } from '../core/plan/support/plans.ts';
+
+const SUNDAY = Date.parse('2027-04-18T13:00:00Z');
 
 /**
  * What everything else is measured against: a million steps of a fixed
@@ -26,5 +29,11 @@ describe('a plan against a million steps of arithmetic', () => {
   const kitchen = kitchenOf('mountain-gas');
   bench('mountain-gas planned again', () => {
     buildPlan(kitchen, { previousS: timetable.startS });
+  });
+  const planned = buildPlan(kitchen, { startWallMs: SUNDAY });
+  const midS = planned.timetable.finishS / 2;
+  const { view } = simulateRun(planned, { untilS: midS });
+  bench('replan of mountain-gas mid-run', () => {
+    outlookOf(view, SUNDAY + midS * 1000);
   });
 });

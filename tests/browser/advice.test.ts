@@ -16,6 +16,8 @@ const whole = () => locate('.plan-facts dd').first().innerText();
 const lookFor = async () => {
   await locate('[data-action="what-would-help"]').click();
   await locate('.advice-list').first().waitFor({ timeout: 120_000 });
+  // The best three stand there, the others behind one press.
+  await locate('.advice summary').click();
 };
 const take = (kind: string) => advice(kind).locator('[data-action="take-advice"]').click();
 
@@ -30,7 +32,7 @@ describe('what would help', () => {
     await lookFor();
     await screen.picture('screens/5-advice');
     expect(await screen.widthPx()).toBeLessThanOrEqual(1180);
-    const rows = await locate('.advice > .advice-list > li').allInnerTexts();
+    const rows = await locate('.advice-list > li').allInnerTexts();
     expect(rows.length).toBeGreaterThan(3);
     for (const row of rows) expect(row).toMatch(/sooner|shorter|fewer|less/);
 

@@ -20,7 +20,23 @@ export {
 export { RESTS_ON } from './basis/rests-on.ts';
 export { planForRecheck } from './recheck/index.ts';
 export { ranOut, type Amendment } from './amend/ran-out.ts';
+export { endOf, replanned, type Replanned, type Standing } from './replan/index.ts';
 export { criticalChain, longestLinks, type ChainLink } from './timetable/critical-chain.ts';
 export { shares } from './context/shares.ts';
 export { calendarOf } from './timetable/days.ts';
 export { usualNights, type ClosedHours } from './timetable/timetable.ts';
+export {
+  courseOf,
+  daysOfPlan,
+  foldedScale,
+  stepGroups,
+  type Course,
+  type CourseBar,
+  type CourseRow,
+  type DayOfPlan,
+  type PersonLane,
+  type StepGroup,
+  type TimeSpan,
+  type TimeScale,
+  type Turn,
+} from './course/index.ts';

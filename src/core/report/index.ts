@@ -2,5 +2,15 @@ export { reportOf } from './build/report-of.ts';
 export { STANDING_LINES } from './build/standing-lines.ts';
 export { calendarFile, calendarOf, restEvents, type CalendarEvent } from './ical/index.ts';
 export { reportSections } from './lines/report-sections.ts';
-export { reportText } from './lines/report-text.ts';
+export {
+  answersOf,
+  headOf,
+  lacksOf,
+  placesOf,
+  reportText,
+  rowsOf,
+  verdictOf,
+  vesselsOf,
+} from './summary/index.ts';
 export type * from './model/report.ts';
+export type * from './model/summary.ts';

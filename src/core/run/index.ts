@@ -11,6 +11,7 @@ export { isSaid, NO_REASON } from './model/reason.ts';
 export type { RunState } from './model/state.ts';
 export type * from './model/types.ts';
 export { expectedTimes, type ExpectedTime } from './view/expected-times.ts';
+export { outlookOf, type Outlook } from './outlook/outlook.ts';
 export { view } from './view/index.ts';
 export { stepsOfScope } from './rules/gates.ts';
 export { namesNothing } from './rules/strangers.ts';

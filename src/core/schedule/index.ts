@@ -1,5 +1,5 @@
 export { checkSchedule } from './problem/check.ts';
-export { ScheduleRefusal } from './problem/refusal.ts';
+export { ScheduleRefusal, type RefusalCode } from './problem/refusal.ts';
 export { solve } from './solver/solve.ts';
 export type {
   Activity,

@@ -12,6 +12,7 @@ import type { SavedKitchen } from '../../../src/host/kitchens/index.ts';
 import { createKitchenController } from '../../../src/app/controllers/kitchen/kitchen-controller.ts';
 import { withOpening } from '../../../src/app/controllers/kitchen/kitchen-opening.ts';
 import { freeName, PUT_BACK_MS } from '../../../src/app/controllers/kitchen/kitchen-library.ts';
+import { askHere } from './planner/ask-here.ts';
 import { latestWriter } from '../../../src/app/controllers/kitchen/latest-writer.ts';
 
 const FLAT = readFileSync('demo-kitchens/flat-coils.kitchen.json', 'utf8');
@@ -52,6 +53,7 @@ function tablet() {
         nowMs: () => (world.wallMs += 1),
         newId: () => `k${(world.ids += 1)}`,
         tell,
+        ask: askHere,
       }),
       demoText,
       tell,

@@ -36,7 +36,8 @@ const SEEN = `(() => {
   });
   return {
     hidden: hidden.map((one) => one.innerText),
-    overPx: stage ? stage.scrollHeight - stage.clientHeight : 0,
+    // What was refused a moment ago is told in a row of its own, and goes again.
+    overPx: stage && !document.querySelector('.refusal, .trouble') ? stage.scrollHeight - stage.clientHeight : 0,
   };
 })()`;
 

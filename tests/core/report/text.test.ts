@@ -25,7 +25,8 @@ const textOf = (): string =>
 
 describe('the record as text', () => {
   it('can be read fixture by fixture', () => {
-    const sink = textOf().split('\n\n')[1]?.split('\n') ?? [];
+    const sections = textOf().split('\n\n');
+    const sink = sections.find((section) => section.startsWith('Sink'))?.split('\n') ?? [];
     expect(sink.slice(0, 6)).toEqual([
       'Sink (meat)',
       '  Method: Pour boiling water, then cover (irui). Hot liquid was poured into it.',

@@ -22,7 +22,7 @@ type Kept = { readonly kitchen: Kitchen } | { readonly problems: readonly Kitche
 /** The kitchens kept on this tablet. Every promise may reject with StorageError. */
 export function createKitchenLibrary(store: KitchenStore, nowMs: () => number) {
   const [rows, setRows] = createSignal<readonly SavedKitchen[]>([]);
-  const planner = () => import('./planner.ts');
+  const files = () => import('./kitchen-files.ts');
 
   const refresh = async (): Promise<void> => {
     const all = await store.list();
@@ -33,7 +33,7 @@ export function createKitchenLibrary(store: KitchenStore, nowMs: () => number) {
     setRows(all.filter((row) => !forgotten.includes(row)));
   };
   const save = async (id: string, kitchen: Kitchen): Promise<void> => {
-    const { formatKitchen } = await planner();
+    const { formatKitchen } = await files();
     const text = formatKitchen(kitchen);
     const row: SavedKitchen = { id, name: kitchen.name, savedWallMs: nowMs(), text };
     await store.save(row);
@@ -42,7 +42,7 @@ export function createKitchenLibrary(store: KitchenStore, nowMs: () => number) {
   const read = async (id: string): Promise<Kept | undefined> => {
     const row = await store.read(id);
     if (!row) return undefined;
-    const { parseKitchen } = await planner();
+    const { parseKitchen } = await files();
     return parseKitchen(row.text);
   };
   const kept = () => rows().filter((row) => row.removedWallMs === undefined);

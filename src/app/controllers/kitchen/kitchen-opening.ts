@@ -6,9 +6,10 @@ import {
   type KitchenControllerCore,
   type KitchenControllerPorts,
 } from './kitchen-controller.ts';
+import { planner } from '../planner/planner.ts';
 import type { Planning } from './planning.ts';
 
-const planner = () => import('./planner.ts');
+const kitchenFiles = () => import('./kitchen-files.ts');
 
 /** The text of a demo kitchen's file; undefined for an unknown id. */
 export type DemoText = (id: string) => Promise<string | undefined>;
@@ -25,7 +26,7 @@ function createOpening(
   };
   /** Bad input changes nothing but the list of problems. */
   const openText = async (text: string): Promise<boolean> => {
-    const { parseKitchen } = await planner();
+    const { parseKitchen } = await kitchenFiles();
     const outcome = parseKitchen(text);
     if ('problems' in outcome) {
       controller.setProblems(outcome.problems);
@@ -42,7 +43,7 @@ function createOpening(
     const text = await demoText(id);
     if (text === undefined) return false;
     await controller.library.refresh().catch(notRead);
-    const outcome = (await planner()).parseKitchen(text);
+    const outcome = (await kitchenFiles()).parseKitchen(text);
     if ('problems' in outcome) {
       controller.setProblems(outcome.problems);
       return false;
@@ -114,7 +115,7 @@ function createKeeping(controller: KitchenControllerCore, opening: Opening) {
       await controller.settle();
     },
     async fileText(): Promise<string> {
-      const { formatKitchen } = await planner();
+      const { formatKitchen } = await kitchenFiles();
       const kitchen = controller.kitchen();
       return kitchen ? formatKitchen(kitchen) : '';
     },
@@ -151,6 +152,7 @@ export function kitchenControllerOf(
       nowMs: () => device.readClocks().wallMs,
       newId: device.newId,
       tell,
+      ask: planner.ask,
       optionsOf: planning.optionsOf,
     }),
     demoText,

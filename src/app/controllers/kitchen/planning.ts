@@ -73,7 +73,7 @@ export function createPlanning(ports: PlanningPorts) {
       .toSorted((a, b) => b.openedWallMs - a.openedWallMs)
       .slice(0, CALIBRATING_RUNS);
     if (past.length === 0) return {};
-    const { calibrationOf } = await import('./planner.ts');
+    const { calibrationOf } = await import('../../../core/calibration/index.ts');
     const measured = await Promise.all(
       past.map(async ({ id }) => ({
         facts: decodeJournal(await ports.journals.readAll(id)).facts,

@@ -1,5 +1,3 @@
-import { decodeJournal } from '../../../core/journal/index.ts';
-import type { Fact } from '../../../core/run/index.ts';
 import { reasonOf } from '../failures/reason.ts';
 import { exportRun } from './export-run.ts';
 import type { OpenRun } from './open-run.ts';
@@ -13,8 +11,6 @@ export function createRunFiles(
   refresh: () => Promise<void>,
 ) {
   return {
-    facts: async (runId: string): Promise<readonly Fact[]> =>
-      decodeJournal(await deps.store.readAll(runId)).facts,
     exportText: (runId: string): Promise<string> =>
       exportRun(deps.store, runId, open.recordsOf(runId)),
     async importText(text: string): Promise<void> {

@@ -14,6 +14,8 @@ export function Advised(props: {
   kitchen: Kitchen;
   onKitchen: ((kitchen: Kitchen) => void) | undefined;
   begin: { startWallMs: number; onChange: (startWallMs: number) => void } | undefined;
+  /** It is late: what helps is looked for without being asked, and told first. */
+  isLate: boolean;
 }) {
   const [saying, setSaying] = createSignal<SaidChange>();
   return (

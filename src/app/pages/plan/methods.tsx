@@ -18,11 +18,12 @@ const OwnCustomSheet = lazy(async () => ({
 
 type OnKitchen = ((kitchen: Kitchen) => void) | undefined;
 
-/** For every fixture: what is done, why, by which source, and what would change it. */
+/** For every fixture: what is done, why, and what would change it; each source once, under the table. */
 export function Methods(props: { plan: Plan; kitchen: Kitchen; onKitchen?: OnKitchen }) {
   const [said, setSaid] = createSignal<string>();
   const [ownOpen, setOwnOpen] = createSignal(false);
   const fixture = (id: string | undefined) => props.kitchen.fixtures.find((one) => one.id === id);
+  const notes = () => [...new Set(props.plan.methods.map(noteOf))];
   return (
     <>
       <div class="methods-head">
@@ -38,19 +39,37 @@ export function Methods(props: { plan: Plan; kitchen: Kitchen; onKitchen?: OnKit
           </Action>
         </Show>
       </div>
-      <ul class="methods">
-        <For each={props.plan.methods}>
-          {(method) => (
-            <MethodRow
-              plan={props.plan}
-              kitchen={props.kitchen}
-              method={method}
-              onKitchen={props.onKitchen}
-              onSay={() => setSaid(method.fixture)}
-            />
-          )}
-        </For>
-      </ul>
+      <table class="methods">
+        <thead>
+          <tr>
+            <th scope="col">{t('plan-page.methods.head.fixture')}</th>
+            <th scope="col">{t('plan-page.methods.head.what')}</th>
+            <th scope="col">{t('plan-page.methods.head.why')}</th>
+            <Show when={props.onKitchen}>
+              <th scope="col" class="method-actions">
+                <span class="visually-hidden">{t('plan-page.methods.head.answer')}</span>
+              </th>
+            </Show>
+          </tr>
+        </thead>
+        <tbody>
+          <For each={props.plan.methods}>
+            {(method) => (
+              <MethodRow
+                plan={props.plan}
+                kitchen={props.kitchen}
+                method={method}
+                note={notes().findIndex((one) => one === noteOf(method))}
+                onKitchen={props.onKitchen}
+                onSay={() => setSaid(method.fixture)}
+              />
+            )}
+          </For>
+        </tbody>
+      </table>
+      <ol class="method-notes">
+        <For each={notes()}>{(note) => <li>{note}</li>}</For>
+      </ol>
       <Show when={props.onKitchen && fixture(said())}>
         {(one) => (
           <AnswerSheet
@@ -91,10 +110,26 @@ function methodText({ method, minutes, cover }: FixtureMethod): string {
     : timed;
 }
 
+/** "Shulchan Aruch … (read in the text)." */
+function noteOf(method: FixtureMethod): string {
+  return t('plan-page.methods.source', {
+    source: say(method.source),
+    state: t(`custom.state.${stateOfMethod(method)}`),
+  });
+}
+
+/** The letter of a note: a, b … z, aa. */
+function letterOf(note: number): string {
+  const letter = String.fromCodePoint(97 + (note % 26));
+  return note < 26 ? letter : `${letterOf(Math.floor(note / 26) - 1)}${letter}`;
+}
+
 function MethodRow(props: {
   plan: Plan;
   kitchen: Kitchen;
   method: FixtureMethod;
+  /** Number of its source among the notes. */
+  note: number;
   onKitchen: OnKitchen;
   onSay: () => void;
 }) {
@@ -104,69 +139,65 @@ function MethodRow(props: {
   const answered = () =>
     props.kitchen.household.overrides.some((one) => one.fixture === props.method.fixture);
   return (
-    <li class="method" data-fixture={props.method.fixture}>
-      <h3>{name()}</h3>
-      <div class="method-what">
-        <p>
-          {methodText(props.method)}{' '}
-          <Show when={props.method.term}>
-            {(term) => (
-              <span class="term">{t('plan-page.methods.term', { term: say(term()) })}</span>
-            )}
-          </Show>
-        </p>
+    <tr class="method" data-fixture={props.method.fixture}>
+      <th scope="row">{name()}</th>
+      <td class="method-what">
+        {methodText(props.method)}{' '}
+        <Show when={props.method.term}>
+          {(term) => <span class="term">{t('plan-page.methods.term', { term: say(term()) })}</span>}
+        </Show>
+        <sup>{letterOf(props.note)}</sup>{' '}
         <Show when={questions().length > 0}>
-          <p class="method-provisional">{t('plan-page.methods.provisional')}</p>
+          <span class="method-provisional">{t('plan-page.methods.provisional')}</span>
         </Show>
         <Show when={props.method.ownRow}>
-          <p class="method-own">{t('plan-page.methods.own-custom')}</p>
+          <span class="method-own">{t('plan-page.methods.own-custom')}</span>
         </Show>
         <Show when={answered()}>
-          <p class="method-own">{t('plan-page.methods.answered')}</p>
+          <span class="method-own">{t('plan-page.methods.answered')}</span>
         </Show>
-      </div>
-      <div class="method-why">
-        <p>{say(props.method.reason)}</p>
-        <For each={questions()}>
-          {(q) => (
-            <p class="method-ask">
-              <strong>{t('plan-page.to-ask')}</strong> {say(q.ask)}{' '}
-              <span class="quiet">
-                {t('plan-page.until-then', { untilThen: say(q.untilThen) })}
-              </span>
-            </p>
-          )}
-        </For>
-        <p class="quiet">
-          {t('plan-page.methods.source', {
-            source: say(props.method.source),
-            state: t(`custom.state.${stateOfMethod(props.method)}`),
-          })}{' '}
-          {say(props.method.wouldChange)}{' '}
-          <Show when={props.method.overriddenBy}>
-            {(by) => <>{t('plan-page.methods.instead-of-row', { by: say(by()) })}</>}
-          </Show>
-        </p>
-        <Show when={props.onKitchen}>
-          {(onKitchen) => (
-            <div class="button-row method-actions">
-              <Action class="button button--plain" onPress={props.onSay}>
-                {answered()
-                  ? t('plan-page.methods.change-answer')
-                  : t('plan-page.methods.said-otherwise')}
+      </td>
+      <td class="method-why">
+        <details>
+          <summary>{t('plan-page.methods.more')}</summary>
+          <p>{say(props.method.reason)}</p>
+          <For each={questions()}>
+            {(q) => (
+              <p class="method-ask">
+                <strong>{t('plan-page.to-ask')}</strong> {say(q.ask)}{' '}
+                <span class="quiet">
+                  {t('plan-page.until-then', { untilThen: say(q.untilThen) })}
+                </span>
+              </p>
+            )}
+          </For>
+          <p class="quiet">
+            {say(props.method.wouldChange)}{' '}
+            <Show when={props.method.overriddenBy}>
+              {(by) => <>{t('plan-page.methods.instead-of-row', { by: say(by()) })}</>}
+            </Show>
+          </p>
+        </details>
+      </td>
+      <Show when={props.onKitchen}>
+        {(onKitchen) => (
+          <td class="method-actions">
+            <Action class="button button--plain" onPress={props.onSay}>
+              {answered()
+                ? t('plan-page.methods.change-answer')
+                : t('plan-page.methods.said-otherwise')}
+            </Action>
+            <Show when={answered()}>
+              <Action
+                class="button button--plain"
+                onPress={() => onKitchen()(withoutAnswer(props.kitchen, props.method.fixture))}
+              >
+                {t('plan-page.methods.take-back')}
               </Action>
-              <Show when={answered()}>
-                <Action
-                  class="button button--plain"
-                  onPress={() => onKitchen()(withoutAnswer(props.kitchen, props.method.fixture))}
-                >
-                  {t('plan-page.methods.take-back')}
-                </Action>
-              </Show>
-            </div>
-          )}
-        </Show>
-      </div>
-    </li>
+            </Show>
+          </td>
+        )}
+      </Show>
+    </tr>
   );
 }

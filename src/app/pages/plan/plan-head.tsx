@@ -1,4 +1,4 @@
-import { Show } from 'solid-js';
+import { Show, type JSX } from 'solid-js';
 import { customName } from '../../../core/custom/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import { calendarFile } from '../../../core/report/index.ts';
@@ -6,14 +6,17 @@ import { downloadText } from '../../../host/files/index.ts';
 import { say, t, translator } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
+import { printOnly } from './print-only.ts';
 
-/** Whose plan it is, and what is done with the whole of it: kept as a calendar, printed, started. */
+/** Whose plan it is, when it begins, and what is done with the whole of it: kept as a calendar, printed, started. */
 export function PlanHead(props: {
   plan: Plan;
   openRun: boolean;
   onStart: () => void;
   /** When the work begins; absent: a plan in hours from its start has no calendar. */
   startWallMs: number | undefined;
+  /** When it begins, to be changed. */
+  children: JSX.Element;
 }) {
   const calendar = () =>
     props.startWallMs === undefined
@@ -30,6 +33,7 @@ export function PlanHead(props: {
         </p>
         <h1>{props.plan.kitchen.name}</h1>
       </div>
+      {props.children}
       <div class="button-row plan-actions">
         <Show when={calendar()}>
           {(text) => (
@@ -41,7 +45,7 @@ export function PlanHead(props: {
             </Action>
           )}
         </Show>
-        <Action class="button button--plain" onPress={() => window.print()}>
+        <Action class="button button--plain" onPress={() => printOnly('wall')}>
           {t('plan-page.print')}
         </Action>
         <Action class="button button--ember button--big" onPress={props.onStart}>

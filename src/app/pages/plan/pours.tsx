@@ -1,5 +1,5 @@
 import { say, t } from '../../context/language.ts';
-import { createMemo, For, Match, Show, Switch } from 'solid-js';
+import { createEffect, createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { Message } from '../../../core/messages/index.ts';
 import type { PourChart } from '../../../core/plan/index.ts';
 import { Lanes } from '../../pictures/lanes.tsx';
@@ -22,8 +22,15 @@ function directionText(of: NonNullable<PourChart['directions']>): string {
 }
 
 /** Where each kettle goes, a picture a fixture, to be hung beside the work. */
-export function Pours(props: { pours: readonly PourChart[]; moves: () => readonly Message[] }) {
-  const moves = createMemo(() => props.moves());
+export function Pours(props: {
+  pours: readonly PourChart[];
+  moves: () => Promise<readonly Message[]>;
+}) {
+  const [moves, setMoves] = createSignal<readonly Message[]>([]);
+  createEffect(() => {
+    const { moves: of } = props;
+    void of().then((found) => props.moves === of && setMoves(found));
+  });
   const of = <K extends Kind>(pour: PourChart, kind: K) =>
     pour.picture.kind === kind
       ? (pour.picture as Extract<PourChart['picture'], { kind: K }>)

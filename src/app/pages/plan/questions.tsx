@@ -37,7 +37,7 @@ async function share(kitchen: Kitchen): Promise<void> {
 export function Questions(props: {
   kitchen: Kitchen;
   onKitchen?: ((kitchen: Kitchen) => void) | undefined;
-  changes: (question: ChosenQuestion) => readonly AnswerChange[];
+  changes: (question: ChosenQuestion) => Promise<readonly AnswerChange[]>;
 }) {
   const list = createMemo(() => questionList(props.kitchen));
   const [asked, setAsked] = createSignal<Asked>();
@@ -144,7 +144,7 @@ function Open(props: {
   nameOf: (fixture: string) => string;
   button: string;
   onAnswer: ((question: ChosenQuestion) => void) | undefined;
-  changes: (question: ChosenQuestion) => readonly AnswerChange[];
+  changes: (question: ChosenQuestion) => Promise<readonly AnswerChange[]>;
 }) {
   return (
     <Show when={props.list.length > 0} fallback={<p class="quiet">{props.none}</p>}>

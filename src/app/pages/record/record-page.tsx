@@ -1,7 +1,8 @@
 import { createMemo, createResource, For, Show } from 'solid-js';
-import { downloadText } from '../../../host/files/index.ts';
+import { downloadText, sha256 } from '../../../host/files/index.ts';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
-import type { StoredRun } from '../../../core/journal/index.ts';
+import { decodeJournal, importJournal, type StoredRun } from '../../../core/journal/index.ts';
+import type { Message } from '../../../core/messages/index.ts';
 import type { LeftOutMeasurements } from '../../../core/calibration/index.ts';
 import { calendarFile, reportOf, reportText, type Report } from '../../../core/report/index.ts';
 import { fold, type Fact } from '../../../core/run/index.ts';
@@ -11,7 +12,8 @@ import { t, translator } from '../../context/language.ts';
 import { RecheckAfterwards } from './recheck-afterwards.tsx';
 import { CalibrationList } from './calibration-list.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
-import { RecordText } from './record-text.tsx';
+import { OtherZone } from '../../parts/time/other-zone.tsx';
+import { RecordSheet } from './record-sheet.tsx';
 
 /** The zone of the tablet: which kitchen a run was in is not told in the list of runs. */
 const deviceZone = (): string => new Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -33,6 +35,40 @@ function calendarOf(facts: readonly Fact[], nowMs: number): string | undefined {
     : calendarFile(state.plan, startWallMs, nowMs, translator(), state);
 }
 
+/** The first digits of a digest, in groups that can be read out. */
+const DIGEST_DIGITS = 16;
+function shownDigest(sum: string | undefined): string | undefined {
+  return sum?.slice(0, DIGEST_DIGITS).replace(/(.{4})(?=.)/gu, '$1 ');
+}
+
+/** A run as it is saved to a file: what it tells, and what it is known again by. */
+type ReadRecord = {
+  readonly facts: readonly Fact[];
+  readonly report: Report;
+  readonly kitchen: Kitchen;
+  readonly zone: string;
+  readonly digest: string | undefined;
+  /** Why what follows in the journal is not told. */
+  readonly damage: Message | undefined;
+};
+
+/** Record and digest are of the very text that is saved; undefined: there is nothing in it to tell. */
+async function recordOf(text: string): Promise<ReadRecord | undefined> {
+  const file = importJournal(text);
+  if ('problem' in file) return undefined;
+  const { facts, problem } = decodeJournal(file.entries);
+  const first = facts[0]?.body;
+  if (first?.kind !== 'drafted') return undefined;
+  return {
+    facts,
+    report: reportOf(facts),
+    kitchen: first.plan.kitchen,
+    zone: zoneOf(facts),
+    digest: shownDigest(await sha256(text)),
+    damage: problem?.message,
+  };
+}
+
 function statusOf(run: StoredRun): string {
   if (!run.closed) return t('record-page.status.open');
   return t(`record-page.status.${run.closedAs ?? 'closed'}`);
@@ -42,7 +78,8 @@ function statusOf(run: StoredRun): string {
 export function RecordPage(props: {
   runs: readonly StoredRun[];
   openId: string | undefined;
-  readFacts: (runId: string) => Promise<readonly Fact[]>;
+  /** A run as it is saved to a file. */
+  readRun: (runId: string) => Promise<string>;
   onSaveText: (name: string, text: string) => void;
   onExport: (runId: string) => void;
   onImport: () => void;
@@ -54,10 +91,7 @@ export function RecordPage(props: {
   nowMs: number;
 }) {
   const openId = () => props.openId ?? props.runs[0]?.id;
-  const [model] = createResource(openId, async (id) => {
-    const facts = await props.readFacts(id);
-    return facts.length > 0 ? { facts, record: reportOf(facts) } : undefined;
-  });
+  const [model] = createResource(openId, async (id) => recordOf(await props.readRun(id)));
   return (
     <main class="place record-place">
       <h1>{t('record-page.title')}</h1>
@@ -86,21 +120,21 @@ export function RecordPage(props: {
       </Show>
       <Show when={model()}>
         {(record) => (
-          <ReportView
-            record={record().record}
-            facts={record().facts}
-            onSaveText={() =>
-              props.onSaveText(
-                'record.txt',
-                reportText(record().record, translator(), zoneOf(record().facts)),
-              )
-            }
-            onExport={() => props.onExport(openId() ?? '')}
-            leftOut={props.leftOutOf?.(openId() ?? '')}
-            onLeftOut={props.onLeftOut && ((next) => props.onLeftOut?.(openId() ?? '', next))}
-            onDoubt={props.onDoubt}
-            nowMs={props.nowMs}
-          />
+          <>
+            <OtherZone nowMs={props.nowMs} zone={record().zone} />
+            <ReportView
+              record={record()}
+              onSaveText={() => {
+                const { report, zone, digest } = record();
+                props.onSaveText('record.txt', reportText(report, translator(), zone, digest));
+              }}
+              onExport={() => props.onExport(openId() ?? '')}
+              leftOut={props.leftOutOf?.(openId() ?? '')}
+              onLeftOut={props.onLeftOut && ((next) => props.onLeftOut?.(openId() ?? '', next))}
+              onDoubt={props.onDoubt}
+              nowMs={props.nowMs}
+            />
+          </>
         )}
       </Show>
       <Action class="button button--plain" onPress={props.onImport}>
@@ -111,8 +145,7 @@ export function RecordPage(props: {
 }
 
 function ReportView(props: {
-  record: Report;
-  facts: readonly Fact[];
+  record: ReadRecord;
   onSaveText: () => void;
   onExport: () => void;
   leftOut: LeftOutMeasurements | undefined;
@@ -120,11 +153,7 @@ function ReportView(props: {
   onDoubt: ((kitchen: Kitchen, fixtureIds: readonly string[], what: string) => void) | undefined;
   nowMs: number;
 }) {
-  const calendar = createMemo(() => calendarOf(props.facts, props.nowMs));
-  const kitchen = () => {
-    const first = props.facts[0]?.body;
-    return first?.kind === 'drafted' ? first.plan.kitchen : undefined;
-  };
+  const calendar = createMemo(() => calendarOf(props.record.facts, props.nowMs));
   return (
     <article class="record-page" aria-label={t('record-page.region')}>
       <div class="button-row">
@@ -145,13 +174,23 @@ function ReportView(props: {
           )}
         </Show>
       </div>
-      <RecordText report={props.record} zone={zoneOf(props.facts)} />
-      <CalibrationList facts={props.facts} leftOut={props.leftOut} onLeftOut={props.onLeftOut} />
-      <Show when={props.record.outcome !== 'open' && props.onDoubt && kitchen()}>
-        {(known) => (
+      <RecordSheet
+        report={props.record.report}
+        kitchen={props.record.kitchen}
+        zone={props.record.zone}
+        digest={props.record.digest}
+        damage={props.record.damage}
+      />
+      <CalibrationList
+        facts={props.record.facts}
+        leftOut={props.leftOut}
+        onLeftOut={props.onLeftOut}
+      />
+      <Show when={props.record.report.outcome !== 'open' && props.onDoubt}>
+        {(onDoubt) => (
           <RecheckAfterwards
-            record={props.record}
-            onDoubt={(ids, what) => props.onDoubt?.(known(), ids, what)}
+            record={props.record.report}
+            onDoubt={(ids, what) => onDoubt()(props.record.kitchen, ids, what)}
           />
         )}
       </Show>

@@ -6,25 +6,14 @@ import type { Sureness } from '../margins/sureness.ts';
 import type { Triage } from '../trying/triage.ts';
 import {
   changeMessage,
-  fixtureName,
   inVainMessages,
   savingMessage,
   surenessMessages,
+  triageMessages,
 } from './messages.ts';
 
 /** All that is told beside one plan. */
 export type Told = AdviceList & { readonly sureness: Sureness; readonly triage?: Triage };
-
-/** The triage of a late plan in words. */
-export function triageMessages({ kept, closed }: Triage, { kitchen }: Plan): readonly Message[] {
-  const names = (ids: readonly string[]) => ids.map((id) => fixtureName(kitchen, id));
-  return [
-    kept.length > 0
-      ? message('advice.triage.kept', { fixtures: names(kept) })
-      : message('advice.triage.none'),
-    ...(closed.length > 0 ? [message('advice.triage.closed', { fixtures: names(closed) })] : []),
-  ];
-}
 
 /** What decides the end of a plan, the longest first. */
 function decidedBy(plan: Plan): readonly Message[] {

@@ -6,7 +6,9 @@ import { MS_PER_SECOND } from '../../units/index.ts';
 import type { AdviceList } from '../trying/advise.ts';
 import type { Change } from '../changes/change.ts';
 import type { Saving } from '../trying/saving.ts';
-import { SURE, type Sureness } from '../margins/sureness.ts';
+import type { Triage } from '../trying/triage.ts';
+import { SURE } from '../margins/sure.ts';
+import type { Sureness } from '../margins/sureness.ts';
 
 const UTC = 'UTC';
 
@@ -15,7 +17,7 @@ function zoneOf({ place }: Kitchen): string {
 }
 
 /** A fixture as the household calls it. */
-export function fixtureName(kitchen: Kitchen, id: string): string {
+function fixtureName(kitchen: Kitchen, id: string): string {
   return kitchen.fixtures.find((one) => one.id === id)?.name ?? id;
 }
 
@@ -90,5 +92,16 @@ export function surenessMessages(
     ...close.map(({ name: day, fromWallMs, chance }) =>
       message('advice.sure.rest-day', { day, wallMs: fromWallMs, zone, chance }),
     ),
+  ];
+}
+
+/** The triage of a late plan in words. */
+export function triageMessages({ kept, closed }: Triage, { kitchen }: Plan): readonly Message[] {
+  const names = (ids: readonly string[]) => ids.map((id) => fixtureName(kitchen, id));
+  return [
+    kept.length > 0
+      ? message('advice.triage.kept', { fixtures: names(kept) })
+      : message('advice.triage.none'),
+    ...(closed.length > 0 ? [message('advice.triage.closed', { fixtures: names(closed) })] : []),
   ];
 }

@@ -14,7 +14,7 @@ export function dueOf({ days }: Plan, options: PlanOptions): Due | undefined {
 }
 
 /** When what must be done is done, s after the start. */
-function doneS({ steps, timetable }: Plan, of: Due['of']): number {
+export function doneS({ steps, timetable }: Plan, of: Due['of']): number {
   if (of === 'all') return timetable.finishS;
   const ends = steps
     .filter(({ phase }) => phase === 'purge')

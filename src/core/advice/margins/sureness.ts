@@ -2,6 +2,7 @@ import type { Message } from '../../messages/index.ts';
 import { runsThroughRestDays, type Plan, type PlanOptions } from '../../plan/index.ts';
 import { MS_PER_SECOND } from '../../units/index.ts';
 import { dueOf } from '../due/in-time.ts';
+import { SURE } from './sure.ts';
 import { gameOf, play, sequence, type Game, type Played } from './play.ts';
 
 /** How often in all plays something came in time, 0 to 1. */
@@ -21,8 +22,6 @@ export type Sureness = {
 
 /** Enough for a chance of nine in ten to be known to about three in a hundred. */
 const PLAYS = 400;
-/** Whatever is less sure than this is warned of. */
-export const SURE = 0.9;
 const SEED = 1;
 /** Times of a timetable are whole milliseconds. */
 const TOUCH_S = 0.01;

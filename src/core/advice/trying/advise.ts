@@ -61,7 +61,7 @@ function plannedWith(situation: Situation, change: Change): Planned | undefined 
 }
 
 /** One change, by planning again with it. Takes as long as a plan. */
-export function tried(before: Planned, change: Change): Advice | undefined {
+function tried(before: Planned, change: Change): Advice | undefined {
   const after = plannedWith(before.situation, change);
   return after && { change, saving: savingOf(before, after) };
 }
@@ -83,7 +83,7 @@ function placeOf({ change }: Advice): string | undefined {
 }
 
 /** All that was tried, as it is told. */
-export function ranked(all: readonly Advice[]): AdviceList {
+function ranked(all: readonly Advice[]): AdviceList {
   const helpful = all.filter(({ change, saving }) => helps(change, saving));
   const told = helpful
     .filter((one) => !isOutdone(one, helpful))
@@ -98,11 +98,37 @@ export function ranked(all: readonly Advice[]): AdviceList {
   };
 }
 
+/** How far a search has come: so many changes of so many, the one that is being tried counted in. */
+export type TryingProgress = { readonly done: number; readonly of: number };
+
+/**
+ * The search for what would help, change by change: each `next` makes one plan, so that whoever
+ * leads it may show how far it is, and stop.
+ * @throws OutOfRangeError when a model refuses a number of the kitchen as it is
+ */
+export function* adviceSteps(
+  before: Planned,
+  options: AdviceOptions,
+): Generator<TryingProgress, AdviceList> {
+  const changes = changesToTry(before, options);
+  const all: Advice[] = [];
+  for (const [done, change] of changes.entries()) {
+    yield { done: done + 1, of: changes.length };
+    const one = tried(before, change);
+    if (one) all.push(one);
+  }
+  return ranked(all);
+}
+
 /**
  * What would help, each worked out by planning again with the change, the best first. As long as
- * some tens of plans; a page tries `changesToTry` one by one instead.
+ * some tens of plans; a page goes through `adviceSteps` instead.
  * @throws OutOfRangeError when a model refuses a number of the kitchen as it is
  */
 export function adviceFor(before: Planned, options: AdviceOptions): AdviceList {
-  return ranked(changesToTry(before, options).flatMap((change) => tried(before, change) ?? []));
+  const steps = adviceSteps(before, options);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
 }

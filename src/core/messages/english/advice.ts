@@ -11,6 +11,8 @@ type Saved = {
 
 /** Less than this is no difference to a person, s. */
 const S_MINUTE = 60;
+/** Nearer to the plan than this is as planned, s. */
+const AS_PLANNED_S = 300;
 /** Energy is told where its first decimal shows, kWh. */
 const LEAST_KWH = 0.05;
 
@@ -53,11 +55,12 @@ export const advice = {
   'advice.heading': 'What would help',
   'advice.about':
     'Each is planned again with that one change. They do not add up: take one, then look again.',
-  'advice.look': 'Work it out',
   'advice.trying': ({ done, of }: { done: number; of: number }, f) =>
     `Plan ${f.number(done)} of ${f.number(of)} …`,
+  'advice.stop': 'Stop',
   'advice.none': 'Nothing that was tried makes this plan better.',
-  'advice.more': ({ many }: { many: number }, f) => `${f.number(many)} more`,
+  'advice.more': ({ many, triage }: { many: number; triage: boolean }, f) =>
+    `${f.number(many)} more${triage ? ', and what can still be done in time' : ''}`,
   'advice.take': 'Take it',
   'advice.take.last-hot': 'It is so',
   'advice.take.said': 'Say who decided',
@@ -100,6 +103,21 @@ export const advice = {
 
   'advice.decided': ({ links }: { links: readonly Message[] }, f) =>
     `Longest on the way to the end: ${links.map((one) => f.say(one)).join('; ')}.`,
+
+  'advice.outlook': (
+    {
+      wallMs,
+      zone,
+      aheadS,
+      about,
+    }: { wallMs: number; zone: string; aheadS: number; about: boolean },
+    f,
+  ) => {
+    const end = `the work ends ${about ? 'about ' : ''}${f.moment(wallMs, zone)}.`;
+    if (Math.abs(aheadS) < AS_PLANNED_S) return `As planned, ${end}`;
+    const by = inMinutes(Math.abs(aheadS), f);
+    return `You are ${by} ${aheadS > 0 ? 'ahead of' : 'behind'} the plan; ${end}`;
+  },
 
   'advice.sure.heading': 'How sure the end is',
   'advice.sure.moment': (

@@ -1,4 +1,5 @@
 import type { Formatter, Message, Section } from '../model/message.ts';
+import { planCourse } from './plan-course.ts';
 
 const S_DAY = 86_400;
 const S_HOUR = 3600;
@@ -14,11 +15,12 @@ function daysAndHours(leftS: number, f: Formatter): string {
 }
 
 type Moment = { wallMs: number; zone: string };
-type StepOffset = { day: number; hours: number; minutes: number };
 
 /** The Plan page: its parts, answers, questions and the day the work begins. */
 export const planPage = {
-  'plan-page.print': 'Print',
+  ...planCourse,
+  'plan-page.print': 'Print for the wall',
+  'plan-page.print.all': 'Print the whole plan',
   'plan-page.save-calendar': 'Save for a calendar',
   'plan-page.start-run': 'Start the run',
   'plan-page.back-to-run': 'Back to the run',
@@ -27,7 +29,6 @@ export const planPage = {
   'plan-page.standing':
     'Customs differ. This plan follows the custom you chose; your rabbi’s word replaces it. Follow makers’ manuals and local codes; gas, electrical and plumbing work is for licensed people.',
   'plan-page.parts': 'Parts of the plan',
-  'plan-page.part.course': 'The course',
   'plan-page.part.methods': 'Methods',
   'plan-page.part.steps': 'Every step',
   'plan-page.part.pours': 'Where it is poured',
@@ -36,6 +37,8 @@ export const planPage = {
   'plan-page.part.lists': 'To buy and to clean',
   'plan-page.heat.about':
     'Worked out from your hardware, or from what is usual where you told nothing. Bands are wide where the physics or the hardware is; the plan uses the safe side.',
+  'plan-page.facts.day': ({ wallMs, zone, amount }: Moment & { amount: string }, f) =>
+    `${f.day(wallMs, zone)}: ${amount}`,
   'plan-page.facts.whole': 'From start to end',
   'plan-page.facts.hands': 'Your hands busy',
   'plan-page.facts.boils-at': 'Water boils here at',
@@ -53,6 +56,10 @@ export const planPage = {
     { electricityKWh, gasKWh }: { electricityKWh: number; gasKWh: number },
     f,
   ) => `${f.number(electricityKWh, 1)} kWh + ${f.number(gasKWh, 1)} kWh`,
+
+  'plan-page.notices': 'What to know before',
+  'plan-page.notices.more': ({ many }: { many: number }, f) => `${f.number(many)} more to know`,
+  'plan-page.notices.kitchen': 'Change it in the kitchen',
 
   'plan-page.begin.region': 'When the work begins',
   'plan-page.begin': 'Begin',
@@ -81,6 +88,11 @@ export const planPage = {
   'plan-page.methods.by-custom': 'By the custom:',
   'plan-page.methods.own-custom': 'Your own custom',
   'plan-page.methods.make-own-custom': 'Make a custom of our own',
+  'plan-page.methods.head.fixture': 'What',
+  'plan-page.methods.head.what': 'What is done',
+  'plan-page.methods.head.why': 'Why, and what would change it',
+  'plan-page.methods.head.answer': 'Your rabbi’s answer',
+  'plan-page.methods.more': 'Why',
   'plan-page.methods.minutes': ({ method, minutes }: { method: string; minutes: number }, f) =>
     `${method}, ${f.number(minutes)} min`,
   'plan-page.methods.then-cover': ({ method }: { method: string }) => `${method}, then cover`,
@@ -99,13 +111,21 @@ export const planPage = {
   'plan-page.not-answered': 'Not answered yet:',
 
   'plan-page.steps.whole-kitchen': 'Whole kitchen',
-  'plan-page.steps.about': (
-    { where, phase, lengthS }: { where: string; phase: string; lengthS: number },
-    f,
-  ) => `${where}, ${phase.toLowerCase()}, ${f.about(lengthS)}`,
-  'plan-page.steps.at': ({ wallMs, zone }: Moment, f) => f.shortMoment(wallMs, zone),
-  'plan-page.steps.offset': ({ day, hours, minutes }: StepOffset) =>
-    `Day ${day}, +${hours}:${String(minutes).padStart(2, '0')}`,
+  'plan-page.steps.about': ({ lengthS }: { lengthS: number }, f) => f.about(lengthS),
+  'plan-page.steps.who': ({ people }: { people: readonly Message[] }, f) =>
+    f.list(people.map((one) => f.say(one))),
+  'plan-page.steps.kettles': ({ name, kettles }: { name: string; kettles: number }, f) =>
+    `${name}: boiling water, ${f.number(kettles)} kettles`,
+  'plan-page.steps.burners': ({ name, burners }: { name: string; burners: number }, f) =>
+    `${name}: bring ${f.number(burners)} burners to a glow`,
+  'plan-page.steps.near': 'somebody near',
+  'plan-page.steps.titles': ({ titles, more }: { titles: readonly Message[]; more: number }, f) =>
+    `${titles.map((one) => f.say(one)).join(' ')}${more > 0 ? ` and ${f.number(more)} more` : ''}`,
+  'plan-page.steps.day.morning': ({ wallMs, zone }: Moment, f) => `${f.day(wallMs, zone)}, morning`,
+  'plan-page.steps.day.afternoon': ({ wallMs, zone }: Moment, f) =>
+    `${f.day(wallMs, zone)}, afternoon`,
+  'plan-page.steps.day.evening': ({ wallMs, zone }: Moment, f) => `${f.day(wallMs, zone)}, evening`,
+  'plan-page.steps.day.night': ({ wallMs, zone }: Moment, f) => `${f.day(wallMs, zone)}, at night`,
 
   'plan-page.pours.none': 'Nothing is poured.',
   'plan-page.pours.kettles': ({ name, kettles }: { name: string; kettles: number }, f) =>
@@ -186,29 +206,6 @@ export const planPage = {
   'plan-page.back': 'Back',
   'plan-page.found.about': ({ fixture }: { fixture: string }) => `What you found about ${fixture}`,
   'plan-page.found.leave-open': 'If you cannot tell, leave it open.',
-
-  'plan-page.timeline': 'Timeline of the whole job',
-  'plan-page.timeline.about': ({ rows, days }: { rows: number; days: number }, f) =>
-    `${f.number(rows)} ${f.plural(rows, { one: 'fixture', other: 'fixtures' })} over ${f.number(days)} ${f.plural(days, { one: 'day', other: 'days' })}. The same times are listed with the steps below.`,
-  'plan-page.timeline.day': ({ day }: { day: number }, f) => `Day ${f.number(day)}`,
-  'plan-page.timeline.date': ({ wallMs, zone }: Moment, f) => f.day(wallMs, zone),
-  'plan-page.timeline.short-date': ({ wallMs, zone }: Moment, f) => f.shortDay(wallMs, zone),
-  'plan-page.timeline.weekday': ({ wallMs, zone }: Moment, f) => f.shortWeekday(wallMs, zone),
-  'plan-page.timeline.step': ({ wallMs, zone, step }: Moment & { step: Message }, f) =>
-    `${f.moment(wallMs, zone)}: ${f.say(step)}`,
-  'plan-page.timeline.rest-day': (
-    {
-      day,
-      fromWallMs,
-      toWallMs,
-      zone,
-    }: { day: Message; fromWallMs: number; toWallMs: number; zone: string },
-    f,
-  ) => `${f.say(day)}: ${f.moment(fromWallMs, zone)} to ${f.moment(toWallMs, zone)}`,
-  'plan-page.timeline.deadline': ({ wallMs, zone }: Moment, f) =>
-    `Purged by ${f.clock(wallMs, zone)}`,
-  'plan-page.timeline.key.night': 'Night',
-  'plan-page.timeline.key.rest-day': 'Sabbath or festival',
 
   'plan-page.curve': (
     {

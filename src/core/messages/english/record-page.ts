@@ -1,4 +1,4 @@
-import type { Formatter, Section } from '../model/message.ts';
+import type { Formatter, Message, Section } from '../model/message.ts';
 
 type Measured = { name: string; takesS: number; plannedS: number };
 
@@ -25,6 +25,44 @@ export const recordPage = {
   'record-page.save-calendar': 'Save what lies ahead for a calendar',
   'record-page.save-run': 'Save the run as a file',
   'record-page.import': 'Bring in a run from a file',
+
+  'record-page.damaged': 'The journal is damaged; what follows in it is not told.',
+  'record-page.no-digest': 'No digest: this browser works one out on a safe connection only.',
+  'record-page.moments': 'Everything, moment by moment',
+  'record-page.picture': ({ places }: { places: readonly Message[] }, f) =>
+    `The kitchen from above. ${places.map((place) => f.say(place)).join('; ')}.`,
+  'record-page.picture.place': (
+    { number, name, state }: { number: number; name: string; state: Message },
+    f,
+  ) => `${f.number(number)} ${name}: ${f.say(state)}`,
+  'record-page.state.heated': 'purged by heat',
+  'record-page.state.poured': 'purged by boiling water',
+  'record-page.state.covered': 'covered or lined',
+  'record-page.state.cleaned': 'washed and cleaned',
+  'record-page.state.closed-up': 'closed up, not in use',
+  'record-page.state.not-purged': 'not purged',
+  'record-page.state.not-done': 'not finished',
+  'record-page.state.not-yet': 'still to come',
+  'record-page.state.untouched': 'nothing planned',
+  'record-page.covered-too': 'covered as well',
+  'record-page.letter.heated': 'H',
+  'record-page.letter.poured': 'B',
+  'record-page.letter.covered': 'C',
+  'record-page.letter.cleaned': 'W',
+  'record-page.letter.closed-up': 'U',
+  'record-page.letter.not-purged': 'X',
+  'record-page.letter.not-done': 'O',
+  'record-page.letter.not-yet': '…',
+  'record-page.letter.untouched': '–',
+  'record-page.mark.meat': 'M',
+  'record-page.mark.dairy': 'D',
+  'record-page.mark.pareve': 'N',
+  'record-page.table': 'Place by place',
+  'record-page.column.place': 'Place, and what it is now',
+  'record-page.column.how': 'What was done',
+  'record-page.column.when': 'When',
+  'record-page.column.rested': 'Rested',
+  'record-page.column.source': 'By which source, whose word',
 
   'record-page.recheck.region': 'Something happened since',
   'record-page.recheck.title': 'Something happened since?',

@@ -53,8 +53,12 @@ export type Formatter = {
   clock(wallMs: number, zone: string): string;
   /** "Sunday 29 March" on the wall of a zone. */
   day(wallMs: number, zone: string): string;
+  /** "Sunday 29 March 2026" on the wall of a zone. */
+  date(wallMs: number, zone: string): string;
   /** "Sun 29 Mar" on the wall of a zone. */
   shortDay(wallMs: number, zone: string): string;
+  /** "Sunday" on the wall of a zone. */
+  weekday(wallMs: number, zone: string): string;
   /** "Sun" on the wall of a zone. */
   shortWeekday(wallMs: number, zone: string): string;
   /** "Sunday 29 March 18:05". */

@@ -103,8 +103,11 @@ export function intlFormat(locale: string, words: FormatWords, { say }: Says): F
     about: (lengthS) => words.about(duration(roundFigure(lengthS), 'down')),
     clock,
     day,
+    date: (wallMs, zone) =>
+      date(wallMs, zone, { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' }),
     shortDay: (wallMs, zone) =>
       date(wallMs, zone, { weekday: 'short', day: 'numeric', month: 'short' }),
+    weekday: (wallMs, zone) => date(wallMs, zone, { weekday: 'long' }),
     shortWeekday: (wallMs, zone) => date(wallMs, zone, { weekday: 'short' }),
     moment: (wallMs, zone) => `${day(wallMs, zone)} ${clock(wallMs, zone)}`,
     dateTime: (wallMs, zone) =>

@@ -4,6 +4,7 @@ import { cautionTexts, FAULTS, gatesOf, planCautions, withCautions } from '../ca
 import { calendarOf } from '../timetable/days.ts';
 import { recheckNotice, recheckContext, type Recheck } from '../context/recheck-context.ts';
 import type { PlanContext } from '../context/plan-context.ts';
+import type { StepDraft } from '../context/step-draft.ts';
 import { calibrationNotices, withCalibration } from './calibration-notes.ts';
 import { noticesOf } from './notices.ts';
 import { withOpenQuestions } from './open-questions.ts';
@@ -59,6 +60,14 @@ function allDrafts(context: PlanContext) {
 
 function startOf({ startWallMs }: PlanOptions): { readonly startWallMs?: number } {
   return startWallMs === undefined ? {} : { startWallMs };
+}
+
+/**
+ * What orders the steps of a plan in its timetable and is not kept in it, worked out anew.
+ * @throws OutOfRangeError when a model refuses a number of the kitchen
+ */
+export function draftsOf({ kitchen, calibration, days }: Plan): readonly StepDraft[] {
+  return allDrafts(planContextOf(kitchen, calibration, days ?? {})).drafts;
 }
 
 /**

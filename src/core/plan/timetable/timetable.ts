@@ -129,7 +129,8 @@ export type Timed = {
 /** Rounds of improvement: a plan is made while a person waits. */
 const ROUNDS = 4;
 
-function problemOf(
+/** The work of a timetable as the schedule takes it: one activity a draft, in their order. */
+export function problemOf(
   drafts: readonly StepDraft[],
   resources: readonly Resource[],
   options: TimetableOptions,
@@ -170,7 +171,7 @@ function untilPurged(drafts: readonly StepDraft[]): readonly StepDraft[] {
 }
 
 /** How long things may wait at most is a wish: where the hours of work are too short for it, it is given up. */
-function withoutMost(draft: StepDraft): StepDraft {
+export function withoutMost(draft: StepDraft): StepDraft {
   return { ...draft, ties: draft.ties.map(({ step, to }) => ({ step, to })) };
 }
 

@@ -1,11 +1,12 @@
-import { customName } from '../../custom/index.ts';
+import { customName, ownCustomOf } from '../../custom/index.ts';
 import { apply, type Fact, type RunState } from '../../run/index.ts';
 import { assumptions } from './assumed.ts';
 import { fixtureReport, notDone, purgesMissing } from './fixtures.ts';
 import { fixtureName, Incidents } from '../gather/incidents.ts';
 import { STANDING_LINES } from './standing-lines.ts';
 import { AttemptHistory } from '../gather/attempt-history.ts';
-import type { OverrideReport, Report, ReportOptions } from '../model/report.ts';
+import type { ReportOptions } from '../model/report-options.ts';
+import type { OverrideReport, OwnRowReport, Report } from '../model/report.ts';
 
 /**
  * What was done, from the facts of a run: whole, or up to any fact of it.
@@ -57,6 +58,7 @@ function modelOf(
     fixtures: plan.kitchen.fixtures.map((fixture) => fixtureReport(plan, fixture, steps)),
     general: steps.filter((step) => step.fixture === null),
     overrides: overridesOf(state),
+    ownRows: ownRowsOf(state),
     overriddenGates: incidents.overriddenGates,
     faults: incidents.faults,
     rechecks: incidents.rechecks,
@@ -87,4 +89,16 @@ function overridesOf({ plan }: RunState): readonly OverrideReport[] {
     saidOn: one.saidOn,
     text: one.text ?? '',
   }));
+}
+
+function ownRowsOf({ plan }: RunState): readonly OwnRowReport[] {
+  const rows = ownCustomOf(plan.kitchen.household)?.changedRows ?? [];
+  return rows.flatMap(({ row, method, minutes, saidBy, saidOn, why }) => {
+    const names = plan.methods
+      .filter(({ ownRow }) => ownRow === row)
+      .map(({ fixture }) => fixtureName(plan, fixture));
+    return names.length === 0
+      ? []
+      : [{ names, method, minutes: minutes ?? null, saidBy, saidOn, why }];
+  });
 }

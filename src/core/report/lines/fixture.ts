@@ -80,7 +80,14 @@ function methodLines(method: MethodReport | null): readonly ReportLine[] {
   ];
 }
 
-function saidMessage({ saidBy, saidOn, method, minutes, cover, text }: OverrideReport): Message {
+export function saidMessage({
+  saidBy,
+  saidOn,
+  method,
+  minutes,
+  cover,
+  text,
+}: OverrideReport): Message {
   return message('report.said', {
     saidBy,
     saidOn,

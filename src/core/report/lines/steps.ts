@@ -82,7 +82,8 @@ export function faultLine(fault: FaultReport, zone: string): ReportLine {
   );
 }
 
-function faultEnd({ kind, cooled, clearedWallMs }: FaultReport, zone: string): Message {
+/** How a fault ended, or that it did not. */
+export function faultEnd({ kind, cooled, clearedWallMs }: FaultReport, zone: string): Message {
   if (cooled && clearedWallMs !== null)
     return message(`report.cooling.${cooled.as}`, {
       wallMs: clearedWallMs,

@@ -71,7 +71,7 @@ export function wholeRunSections(report: Report, zone: string): readonly ReportS
   ];
 }
 
-function reviewMessage(review: Report['reviews'][number], zone: string): Message {
+export function reviewMessage(review: Report['reviews'][number], zone: string): Message {
   const { stepTitle, gapS, ask, answer, answeredWallMs } = review;
   const said = answer === null ? null : message(`report.answer.${answer}`);
   return message('report.review-asked', {
@@ -103,7 +103,7 @@ function answered(answer: Message | null, wallMs: number | null, zone: string): 
     : message('report.answer', { answer, wallMs, zone });
 }
 
-function clockMessage(question: ClockQuestion, zone: string): Message {
+export function clockMessage(question: ClockQuestion, zone: string): Message {
   const { askedWallMs, answeredWallMs, answer, actualWallMs } = question;
   const said =
     answer === null

@@ -1,13 +1,6 @@
 import type { SourceState } from '../../custom/index.ts';
 import type { Message } from '../../messages/index.ts';
-import type {
-  CustomId,
-  Designation,
-  FilledIn,
-  FixtureKind,
-  MethodId,
-  Purpose,
-} from '../../kitchen/index.ts';
+import type { CustomId, Designation, FixtureKind, MethodId, Purpose } from '../../kitchen/index.ts';
 import type {
   FaultKind,
   Phase,
@@ -44,6 +37,8 @@ export type Report = {
   /** Steps of no fixture: gathering, boiling over. */
   readonly general: readonly StepReport[];
   readonly overrides: readonly OverrideReport[];
+  /** Rows of the custom that the household follows in its own way, where a fixture of this run is treated by them. */
+  readonly ownRows: readonly OwnRowReport[];
   readonly overriddenGates: readonly GateOverride[];
   readonly faults: readonly FaultReport[];
   readonly rechecks: readonly RecheckReport[];
@@ -180,6 +175,16 @@ export type OverrideReport = {
   readonly text: string;
 };
 
+/** A row of the household's own custom, with the names of what it was followed at. */
+export type OwnRowReport = {
+  readonly names: readonly string[];
+  readonly method: MethodId;
+  readonly minutes: number | null;
+  readonly saidBy: string;
+  readonly saidOn: string;
+  readonly why: string;
+};
+
 export type GateOverride = {
   readonly gate: string;
   readonly signal: SignalWord | null;
@@ -281,10 +286,4 @@ export type NotDone = {
   readonly fixture: string | null;
   readonly outcome: Exclude<Outcome, 'done'> | 'open' | 'waiting' | 'void';
   readonly reason: Message;
-};
-
-/** What the record cannot find in the facts. */
-export type ReportOptions = {
-  /** Fields that the kitchen file left out, as the parser filled them. */
-  readonly filled?: readonly FilledIn[];
 };

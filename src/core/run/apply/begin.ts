@@ -10,6 +10,7 @@ export function freshStep(attempt: number): StepState {
     stage: 0,
     round: 1,
     begun: false,
+    begunWallMs: null,
     outcome: null,
     reason: NO_REASON,
     safe: false,

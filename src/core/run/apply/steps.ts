@@ -25,7 +25,13 @@ type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 
 /** Puts a step into stage number `stage` and starts its clocks; past the last stage only the number moves. */
 export function enterStage(state: RunState, step: string, stage: number, at: Readings): RunState {
-  const next = putStep(state, step, { status: 'active', stage, begun: true, restart: NO_REASON });
+  const next = putStep(state, step, {
+    status: 'active',
+    stage,
+    begun: true,
+    ...(stage === 0 && { begunWallMs: at.wallMs }),
+    restart: NO_REASON,
+  });
   const plan = stepOf(state.plan, step);
   const entered = stageOf(plan, stage);
   if (!entered) return next;

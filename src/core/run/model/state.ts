@@ -114,6 +114,8 @@ export type StepState = {
   readonly round: number;
   /** This attempt was once active. */
   readonly begun: boolean;
+  /** Wall time at which its first stage was begun, ms, as it was shown; null before. To reckon with, never to prove. */
+  readonly begunWallMs: number | null;
   /** When settled; or with which it will settle, while unwinding. */
   readonly outcome: Outcome | null;
   readonly reason: Message;

@@ -203,6 +203,8 @@ export type StepView = {
   readonly reason?: Message;
   /** Number of the stage in progress (0-based). */
   readonly stage: number;
+  /** Since when it goes on, wall ms as it was shown; absent before it is begun. */
+  readonly begunWallMs?: number;
   readonly timers: readonly TimerView[];
   readonly gates: readonly GateView[];
   /** Why it cannot start now, in words; empty when it can. */

@@ -51,8 +51,8 @@ function isOver({ status }: StepView): boolean {
   return status === 'settled';
 }
 
-/** With a fault open a step stands still in its stage, or has not begun: then no timer of a stage runs. */
-function isBegun({ status, timers }: StepView): boolean {
+/** Is a step under way? With a fault open a step stands still in its stage, or has not begun: then no timer of a stage runs. */
+export function isBegun({ status, timers }: StepView): boolean {
   if (status === 'stalled') return timers.some(({ stage }) => stage !== '');
   return status === 'active' || status === 'checking' || status === 'unwinding';
 }
@@ -76,15 +76,20 @@ function inOrder({ plan }: RunView): readonly Step[] {
   return ordered;
 }
 
-/** Seconds until a begun step is expected to be over: its holds, then the holds of its later stages. */
-function leftS({ step, status, stage, timers }: StepView): number {
-  if (status === 'unwinding') return 0;
+/** What the clocks of a begun step still hold it for, s: its holds, then those of its later stages; undefined: it has none left. */
+export function heldS({ step, stage, timers }: StepView): number | undefined {
   const holdS = ({ timers: specs }: Step['stages'][number]): number =>
     Math.max(0, ...specs.filter(({ role }) => role === 'hold').map(({ lengthS }) => lengthS));
   const laterS = step.stages.slice(stage + 1).reduce((sum, later) => sum + holdS(later), 0);
   const holds = timers.filter(({ role }) => role === 'hold');
-  if (holds.length === 0 && laterS === 0 && step.stages[stage]) return step.durationS.typical;
+  if (holds.length === 0 && laterS === 0) return undefined;
   return Math.max(0, ...holds.map((hold) => hold.leftS)) + laterS;
+}
+
+/** Seconds until a begun step is expected to be over: its holds, then the holds of its later stages. */
+function leftS(one: StepView): number {
+  if (one.status === 'unwinding') return 0;
+  return heldS(one) ?? (one.step.stages[one.stage] ? one.step.durationS.typical : 0);
 }
 
 /** The earliest slot from `fromMs` on that lies in no rest day, and in which nothing is asked for twice. */

@@ -112,6 +112,7 @@ export function stepView(state: RunState, step: Step, now: Readings): StepView {
     ...(settled && one.outcome !== null ? { outcome: one.outcome } : {}),
     ...(!isSaid(one.reason) ? {} : { reason: one.reason }),
     stage: one.stage,
+    ...(one.begunWallMs === null ? {} : { begunWallMs: one.begunWallMs }),
     timers: clocks,
     gates: gateViews(state, step, one.attempt, now),
     blockedBy: blockedBy(state, one, obstacles),

@@ -13,6 +13,9 @@ const ALLOWED: readonly string[] = [
 /** "section.part": a key of the catalogue, with accents or without. */
 const KEY = /^\p{L}[\p{L}\d-]*(\.\p{L}[\p{L}\d-]*)+$/u;
 
+/** Digits of a digest, in hexadecimal: "f4fc 5fe0 dc30 977d". */
+const DIGEST = /[\da-f]{4}(?: [\da-f]{4}){3}/u;
+
 /** Fields of a kitchen file that people write in their own words, and the time zone (IANA), which has one name. */
 const OWN_WORDS = new Set(['name', 'comment', 'text', 'saidBy', 'zone', 'reason']);
 
@@ -63,7 +66,7 @@ export class EnglishLeft {
     const known = [...new Set([...this.#known, ...also])].toSorted((a, b) => b.length - a.length);
     for (const { as, text, in: where } of texts) {
       if (isShortened(text, known)) continue;
-      let rest = text;
+      let rest = text.replace(DIGEST, '·');
       for (const one of known) rest = rest.replaceAll(one, '·');
       // A key stands for its sentence where that is not loaded; it gets accents too.
       const words = KEY.test(text) ? ['a key:'] : rest.match(/[A-Za-z]{2,}/g);

@@ -35,11 +35,17 @@ export function installReader(): void {
   /** Choices of a list are read when it is opened. */
   const isRead = (element: Element): boolean =>
     shown(element.closest('select') ?? element) && !element.closest('script, style, template');
+  /** What stands in a text node; of a drawing's text in lines all of them, at the first. */
+  const standsIn = (node: Node): string => {
+    const lines = [...(node.parentElement?.closest('text')?.querySelectorAll('tspan') ?? [])];
+    if (lines.length < 2) return node.nodeValue?.trim() ?? '';
+    return lines[0]?.contains(node) ? lines.map((one) => one.textContent).join(' ') : '';
+  };
   const written = (): ReadText[] => {
     const texts: ReadText[] = [];
     const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     for (let node = walk.nextNode(); node; node = walk.nextNode()) {
-      const text = node.nodeValue?.trim() ?? '';
+      const text = standsIn(node);
       const parent = node.parentElement;
       if (text !== '' && parent && isRead(parent))
         texts.push({ as: 'text', text, in: nameOf(parent) });

@@ -1,21 +1,9 @@
 import { createEffect, createSignal, on, onCleanup } from 'solid-js';
-import {
-  changesToTry,
-  ranked,
-  tried,
-  triageSteps,
-  type Advice,
-  type AdviceList,
-  type Planned,
-  type Triage,
-} from '../../../../core/advice/index.ts';
+import type { Planned } from '../../../../core/advice/index.ts';
 import { t } from '../../../context/language.ts';
-
-export type Found = AdviceList & { readonly triage: Triage | undefined };
-export type Progress = { readonly done: number; readonly of: number };
-
-/** Lets the page draw and answer between two plans. */
-const breathe = (): Promise<void> => new Promise((go) => setTimeout(go));
+import type { Helpful, Progress } from '../../../controllers/planner/jobs.ts';
+import { planner } from '../../../controllers/planner/planner.ts';
+import { JobStopped } from '../../../controllers/planner/job-stopped.ts';
 
 function namesOf() {
   return {
@@ -25,41 +13,41 @@ function namesOf() {
   };
 }
 
-/** What would help a plan, tried one plan at a time; another plan ends the search, and its answer is gone. */
+/** What would help a plan, one plan after the other; another plan ends the search, and its answer is gone. */
 export function createLook(before: () => Planned) {
-  const [found, setFound] = createSignal<Found>();
+  const [found, setFound] = createSignal<Helpful>();
   const [progress, setProgress] = createSignal<Progress>();
-  let turn = 0;
-  const forget = () => {
-    turn += 1;
-    setFound(undefined);
+  let search: AbortController | undefined;
+  const stop = (): void => {
+    search?.abort();
+    search = undefined;
     setProgress(undefined);
   };
+  const forget = (): void => {
+    stop();
+    setFound(undefined);
+  };
   createEffect(on(() => before().plan, forget));
-  onCleanup(() => (turn += 1));
+  onCleanup(stop);
 
   const look = async (): Promise<void> => {
     forget();
-    const mine = turn;
-    const now = before();
-    const changes = changesToTry(now, { names: namesOf(), earliestWallMs: Date.now() });
-    const all: Advice[] = [];
-    for (const [done, change] of changes.entries()) {
-      setProgress({ done: done + 1, of: changes.length });
-      await breathe();
-      if (turn !== mine) return;
-      const one = tried(now, change);
-      if (one) all.push(one);
+    const mine = new AbortController();
+    search = mine;
+    const options = { names: namesOf(), earliestWallMs: Date.now() };
+    try {
+      const list = await planner.ask(
+        'advice',
+        { before: before(), options },
+        { signal: mine.signal, onProgress: (now) => now && setProgress(now) },
+      );
+      setFound(list);
+      setProgress(undefined);
+    } catch (error) {
+      if (error instanceof JobStopped) return;
+      setProgress(undefined);
+      throw error;
     }
-    const steps = triageSteps(now);
-    let last = steps.next();
-    while (!last.done) {
-      await breathe();
-      if (turn !== mine) return;
-      last = steps.next();
-    }
-    setProgress(undefined);
-    setFound({ ...ranked(all), triage: last.value });
   };
-  return { found, progress, look };
+  return { found, progress, look, stop };
 }

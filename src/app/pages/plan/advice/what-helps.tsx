@@ -1,4 +1,4 @@
-import { createSignal, For, Show } from 'solid-js';
+import { createEffect, createSignal, For, onCleanup, Show } from 'solid-js';
 import {
   changeMessage,
   inVainMessages,
@@ -15,7 +15,9 @@ import { Action } from '../../../parts/press/action.tsx';
 import { createLook } from './look.ts';
 
 /** So many are shown at once, the best ones. */
-const FIRST = 6;
+const FIRST = 3;
+/** A late plan is helped by itself once it has stood for this long, ms: not while a beginning is being typed. */
+const STANDS_MS = 1200;
 
 /** What is only tried until somebody says who decided it. */
 export type SaidChange = Extract<Change, { readonly kind: 'answer' | 'cover' }>;
@@ -30,6 +32,8 @@ type Props = {
   onKitchen: ((kitchen: Kitchen) => void) | undefined;
   begin: { startWallMs: number; onChange: (startWallMs: number) => void } | undefined;
   onSay: (change: SaidChange) => void;
+  /** What helps is looked for without being asked. */
+  isLate: boolean;
 };
 
 /** One press changes the kitchen or the beginning; the other press puts it back. */
@@ -69,10 +73,15 @@ function takeText({ kind }: Change): string {
 
 /** What would make this plan better, worked out when it is asked for. */
 export function WhatHelps(props: Props) {
-  const { found, progress, look } = createLook(() => ({
+  const { found, progress, look, stop } = createLook(() => ({
     situation: { kitchen: props.plan.kitchen, options: props.options },
     plan: props.plan,
   }));
+  createEffect(() => {
+    if (!props.isLate || !props.plan) return;
+    const timer = setTimeout(() => void look(), STANDS_MS);
+    onCleanup(() => clearTimeout(timer));
+  });
   const taking = createTaking(props);
   const row = ({ change, saving }: Advice) => (
     <li data-change={change.kind}>
@@ -87,9 +96,11 @@ export function WhatHelps(props: Props) {
     </li>
   );
   return (
-    <section class="advice" aria-label={t('advice.heading')}>
-      <h2>{t('advice.heading')}</h2>
-      <p class="quiet">{t('advice.about')}</p>
+    <section
+      class="advice"
+      classList={{ 'advice--open': found() !== undefined || taking.mayUndo() !== undefined }}
+      aria-label={t('advice.heading')}
+    >
       <Show when={taking.mayUndo()}>
         {(now) => (
           <p class="advice-taken" role="status">
@@ -107,40 +118,52 @@ export function WhatHelps(props: Props) {
             when={progress()}
             fallback={
               <Action class="button" name="what-would-help" onPress={() => void look()}>
-                {t('advice.look')}
+                {t('advice.heading')}
               </Action>
             }
           >
-            {(now) => <p role="status">{t('advice.trying', now())}</p>}
+            {(now) => (
+              <p class="advice-taken" role="status">
+                {t('advice.trying', now())}
+                <Action class="button button--plain" name="stop-advice" onPress={stop}>
+                  {t('advice.stop')}
+                </Action>
+              </p>
+            )}
           </Show>
         }
       >
         {(list) => (
           <>
+            <h2>{t('advice.heading')}</h2>
             <ol class="advice-list">
               <For each={list().advice.slice(0, FIRST)} fallback={<li>{t('advice.none')}</li>}>
                 {row}
               </For>
             </ol>
-            <Show when={list().advice.length > FIRST}>
-              <details>
-                <summary>{t('advice.more', { many: list().advice.length - FIRST })}</summary>
-                <ol class="advice-list">
-                  <For each={list().advice.slice(FIRST)}>{row}</For>
-                </ol>
-              </details>
-            </Show>
-            <For each={inVainMessages(list())}>{(one) => <p class="quiet">{say(one)}</p>}</For>
-            <Show when={list().triage}>
-              {(triage) => (
-                <>
-                  <h3>{t('advice.triage.heading')}</h3>
-                  <For each={triageMessages(triage(), props.plan)}>
-                    {(one) => <p>{say(one)}</p>}
-                  </For>
-                </>
-              )}
-            </Show>
+            <details>
+              <summary>
+                {t('advice.more', {
+                  many: Math.max(0, list().advice.length - FIRST),
+                  triage: list().triage !== undefined,
+                })}
+              </summary>
+              <p class="quiet">{t('advice.about')}</p>
+              <ol class="advice-list">
+                <For each={list().advice.slice(FIRST)}>{row}</For>
+              </ol>
+              <For each={inVainMessages(list())}>{(one) => <p class="quiet">{say(one)}</p>}</For>
+              <Show when={list().triage}>
+                {(triage) => (
+                  <>
+                    <h3>{t('advice.triage.heading')}</h3>
+                    <For each={triageMessages(triage(), props.plan)}>
+                      {(one) => <p>{say(one)}</p>}
+                    </For>
+                  </>
+                )}
+              </Show>
+            </details>
           </>
         )}
       </Show>

@@ -7,7 +7,7 @@ import { Action } from '../../../parts/press/action.tsx';
 /** What each known answer would make of the plan, worked out once somebody wants to know. */
 export function AnswerChanges(props: {
   question: ChosenQuestion;
-  changes: (question: ChosenQuestion) => readonly AnswerChange[];
+  changes: (question: ChosenQuestion) => Promise<readonly AnswerChange[]>;
 }) {
   const [found, setFound] = createSignal<readonly AnswerChange[]>();
   return (
@@ -17,7 +17,7 @@ export function AnswerChanges(props: {
         <Action
           class="word-button"
           name="what-it-changes"
-          onPress={() => setFound(props.changes(props.question))}
+          onPress={() => void props.changes(props.question).then(setFound)}
         >
           {t('plan-page.questions.changes')}
         </Action>

@@ -1,12 +1,17 @@
-import { Index, Show } from 'solid-js';
+import { Index, Show, Suspense } from 'solid-js';
 import type { RunView } from '../../../../core/run/index.ts';
 import { MS_PER_MINUTE, SECONDS_PER_MINUTE } from '../../../../core/units/index.ts';
 import '../../../styles/run/run-days.css';
-import { say, t } from '../../../context/language.ts';
+import { lazyPage, say, t } from '../../../context/language.ts';
 import { wallZone } from '../../../context/zone.ts';
 import { OtherZone } from '../../../parts/time/other-zone.tsx';
 import { when } from '../../../parts/time/when.ts';
 import { type DayOfWork, freeHours, runsUntil, workAhead } from './days.ts';
+
+const OutlookLine = lazyPage(
+  ['advice', 'plan'],
+  async () => (await import('../../../parts/outlook/outlook-line.tsx')).OutlookLine,
+);
 
 /** More lines than this a day are counted, not listed. */
 const MOST_LINES = 6;
@@ -19,6 +24,9 @@ export function DaysView(props: { view: RunView; nowMs: number }) {
   return (
     <div class="days">
       <p class="days-free">{say(freeHours(props.view, minuteMs()))}</p>
+      <Suspense>
+        <OutlookLine view={props.view} nowMs={props.nowMs} />
+      </Suspense>
       <OtherZone nowMs={props.nowMs} />
       <Show when={waits().length > 0}>
         <section aria-label={t('run.days.by-itself')}>

@@ -1,5 +1,6 @@
 import { cooling } from './cooling.ts';
 import { days } from './sheets/days.ts';
+import { damagedJournal } from './sheets/journal.ts';
 import { dialogs } from './sheets/dialogs.ts';
 import { gaps } from './gaps.ts';
 import { notDrawn } from '../steps/not-drawn.ts';
@@ -15,4 +16,5 @@ export const runLater = {
   ...notDrawn,
   ...refusals,
   ...voice,
+  ...damagedJournal,
 };

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { message } from '../../src/core/messages/index.ts';
-import { say, t } from './support/language.ts';
-import { middleOf, surveyor } from './support/surveyor.ts';
+import { message } from '../../../src/core/messages/index.ts';
+import { say, t } from '../support/language.ts';
+import { middleOf, surveyor } from '../support/surveyor.ts';
 
 const me = surveyor(async () => {
   await me.screen.openDemo('flat-coils');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { t } from './support/language.ts';
-import { surveyor } from './support/surveyor.ts';
+import { t } from '../support/language.ts';
+import { surveyor } from '../support/surveyor.ts';
 
 const me = surveyor(async () => {
   await me.button('kitchen.welcome.begin').click();

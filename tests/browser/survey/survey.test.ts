@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { parseKitchen, type Kitchen, type Polygon } from '../../src/core/kitchen/index.ts';
-import { t } from './support/language.ts';
-import { surveyor } from './support/surveyor.ts';
+import { parseKitchen, type Kitchen, type Polygon } from '../../../src/core/kitchen/index.ts';
+import { t } from '../support/language.ts';
+import { surveyor } from '../support/surveyor.ts';
 
 /** What a first-time user may need to describe the flat, taps and typed fields and drags together. */
 const MOST_INTERACTIONS = 60;

@@ -1,0 +1,1 @@
+export { endOf, replanned, type Replanned, type Standing } from './replan.ts';

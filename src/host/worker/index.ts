@@ -1,0 +1,1 @@
+export { startWorker, type WorkerEvents, type WorkerPort } from './worker.ts';
