@@ -45,6 +45,7 @@ const LOOK = `(() => {
       let isGone = false;
       for (let up = parent; up && up !== document.documentElement; up = up.parentElement) {
         const style = getComputedStyle(up);
+        if (style.clipPath === 'inset(50%)') isGone = true;
         if (style.overflowX === 'visible' && style.overflowY === 'visible') continue;
         if (style.overflow === 'visible' || up.tagName === 'svg' || up.tagName === 'BODY') continue;
         const frame = up.getBoundingClientRect();
