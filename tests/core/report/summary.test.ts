@@ -113,6 +113,15 @@ describe('what a record lacks', () => {
     expect(second).toMatch(/^Hob: not purged \(1 of 1\)\. “glow” /);
   });
 
+  it('names a counter of which a part was out of reach, though every pour was done', () => {
+    const report = played(buildPlan(kitchenOf('mountain-gas')));
+    const corner = report.fixtures.find(({ unreachedM2 }) => unreachedM2 !== undefined);
+    expect(stateOf(report, corner?.id ?? '')).toBe('poured');
+    expect(lacks(report)).toContainEqual(
+      expect.stringMatching(/: 662 cm² are out of reach of an arm and were not poured over\.$/),
+    );
+  });
+
   it('tells a rest that was cut short with what was proved of it', () => {
     const tablet = resting(toldPlan);
     tablet.passes(20 * 3600 + 60);

@@ -29,8 +29,17 @@ export function fixtureReport(
     rests: steps.filter(rest).flatMap(standingHolds),
     holds: steps.filter((step) => !rest(step)).flatMap(standingHolds),
     kettles: kettleCount(plan, steps),
+    ...unreachedOf(plan, fixture.id),
     done: doneOf(counted),
   };
+}
+
+/** Spots that the plan poured nothing over: each pour's picture shows all of its fixture's. */
+function unreachedOf(plan: Plan, fixture: string): Pick<FixtureReport, 'unreachedM2'> {
+  const pour = plan.steps.find((step) => step.kind === 'pour' && step.fixture === fixture);
+  const spots = pour?.picture?.kind === 'lanes' ? (pour.picture.unreached ?? []) : [];
+  const unreachedM2 = spots.reduce((sum, { areaM2 }) => sum + areaM2, 0);
+  return unreachedM2 > 0 ? { unreachedM2 } : {};
 }
 
 function methodReport(plan: Plan, fixture: string): MethodReport | null {

@@ -75,6 +75,8 @@ export type FixtureReport = {
   /** Other minimum times that count: glow, cycle, cool-down. */
   readonly holds: readonly HoldReport[];
   readonly kettles: KettleCount;
+  /** Out of every arm's reach, so that no kettle was planned there, m²; absent: nothing. */
+  readonly unreachedM2?: number;
   /** `all`: every step planned for it is done; `nothing`: nothing was planned. */
   readonly done: 'all' | 'part' | 'none' | 'nothing';
 };

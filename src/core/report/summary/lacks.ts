@@ -7,6 +7,7 @@ import type { FixtureReport, HoldReport, NotDone, Report, StepReport } from '../
 import type { PlaceNow } from '../model/summary.ts';
 import { placesOf, purgesOf } from './places.ts';
 
+const CM2_PER_M2 = 1e4;
 /** Tolerance of the clocks that is not worth a sentence, s. */
 const WORTH_TELLING_S = 1;
 
@@ -29,6 +30,7 @@ export function lacksOf(report: Report, zone: string): readonly Message[] {
     });
   const lacks = [
     ...each((fixture, place) => purgeLacks(report, fixture, place)),
+    ...each(unreachedLack),
     ...each((fixture, place) => workLacks(report, fixture, place)),
     ...generalLacks(report),
     // How long something cooled is about hands, and in the long log.
@@ -81,6 +83,12 @@ function purgeLacks(report: Report, fixture: FixtureReport, place: PlaceNow): re
     ({ step, outcome }) => ids.has(step) && (report.outcome !== 'open' || GIVEN_UP.has(outcome)),
   );
   return grouped(fixture.name, left, ids.size);
+}
+
+/** A purge by pouring that some spots were out of reach of. */
+function unreachedLack({ name, unreachedM2 }: FixtureReport, place: PlaceNow): readonly Message[] {
+  if (unreachedM2 === undefined || place.state !== 'poured') return [];
+  return [message('report.lack.unreached', { name, areaCm2: unreachedM2 * CM2_PER_M2 })];
 }
 
 /** Cleaning, rest, cover and the rest: what was given up, and all of a place that has no purge. */

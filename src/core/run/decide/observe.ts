@@ -40,7 +40,7 @@ function alarmTold(
 ): Decision {
   const timer = timerById(state, seen.timer) ?? coolingById(state, seen.timer);
   if (!timer) {
-    return refuse('timer-closed', message('engine.timer.ended', { id: seen.timer }));
+    return refuse('timer-closed', message('engine.timer.ended'));
   }
   if (!(Number.isInteger(seen.cause) && seen.cause >= 1 && seen.cause <= timer.cause)) {
     return refuse(

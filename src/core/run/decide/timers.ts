@@ -11,8 +11,8 @@ import { accept, refuse, type Decision } from './refusal.ts';
 
 type Asked<K extends Request['kind']> = Extract<Request, { kind: K }>;
 
-function timerClosed(id: string): Decision {
-  return refuse('timer-closed', message('engine.timer.ended', { id }));
+function timerClosed(): Decision {
+  return refuse('timer-closed', message('engine.timer.ended'));
 }
 
 /** A timer by the id a request names; what every object has is none. */
@@ -27,7 +27,7 @@ export function isAlerting(timer: Pick<Timer, 'announced' | 'acknowledged'>): bo
 
 export function acknowledgeTimer(state: RunState, asked: Asked<'acknowledge-timer'>): Decision {
   const timer = timerById(state, asked.timer) ?? coolingById(state, asked.timer);
-  if (!timer) return timerClosed(asked.timer);
+  if (!timer) return timerClosed();
   if (!isAlerting(timer)) return refuse('not-alerting', message('engine.timer.does-not-call'));
   return accept({ kind: 'timer-acknowledged', timer: timer.id, cause: timer.cause });
 }
@@ -35,8 +35,8 @@ export function acknowledgeTimer(state: RunState, asked: Asked<'acknowledge-time
 /** A minimum may be made longer. An alarm may not be put off (I-07). */
 export function extendTimer(state: RunState, asked: Asked<'extend-timer'>): Decision {
   const timer = timerById(state, asked.timer);
-  if (!timer) return timerClosed(asked.timer);
-  if (timer.mode !== 'running') return timerClosed(timer.id);
+  if (!timer) return timerClosed();
+  if (timer.mode !== 'running') return timerClosed();
   if (timer.spec.purpose === 'at-most')
     return refuse('cannot-extend', message('engine.timer.cannot-extend'));
   if (!(asked.byS > 0 && asked.byS <= EXTEND_MAX_S)) {
@@ -60,8 +60,8 @@ export function correctTime(
   now: Readings,
 ): Decision {
   const timer = timerById(state, asked.timer);
-  if (!timer) return timerClosed(asked.timer);
-  if (timer.mode !== 'running') return timerClosed(timer.id);
+  if (!timer) return timerClosed();
+  if (timer.mode !== 'running') return timerClosed();
   if (timer.spec.purpose !== 'at-least' || !isHold(timer)) {
     return refuse('cannot-correct', message('engine.timer.cannot-correct'));
   }

@@ -53,8 +53,7 @@ export const refusals = {
   'engine.storage.up-already': 'The storage works already.',
   'engine.recheck.stands':
     'It cannot be taken back any more: something has happened since. Its rest goes on from when it was told.',
-  'engine.timer.ended': ({ id }: { id: string }) =>
-    `Timer is “${id}”; allowed: one that runs or calls. It has ended.`,
+  'engine.timer.ended': 'This clock has ended already; nothing is left to answer.',
   'engine.timer.cause': ({ found, most }: { found: number; most: number }) =>
     `cause is ${found}; allowed: 1 to ${most}, as the clock shows it.`,
   'engine.timer.told': 'This was told already; once for each cause is enough.',

@@ -47,8 +47,8 @@ export const handwork = {
   'steps.rest.timer-short': 'Rest',
 
   'steps.cool.title': ({ name }: Name, f) => `Let it cool untouched: ${f.say(name)}.`,
-  'steps.cool.timer': ({ name }: Name, f) => `Safe to touch: ${f.say(name)}`,
-  'steps.cool.timer-short': 'Safe to touch',
+  'steps.cool.wait': ({ name }: Name, f) => `Until it is safe to touch: ${f.say(name)}`,
+  'steps.cool.wait-short': 'Hot: until it is safe to touch',
   'steps.cool.slow-end': 'The clock takes the longest it may need. It proves nothing by itself.',
   'steps.cool.test.lamp':
     'Then look at the residual-heat lamp of the hob: it must be out. Hold the back of the hand above, not on it.',
