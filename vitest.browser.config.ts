@@ -2,16 +2,35 @@ import { defineConfig } from 'vitest/config';
 import { leftOut } from './tests/browser/support/browser/left-out.ts';
 
 const FOREVER = ['node_modules/**'];
-/** Minutes long, and not what an everyday change breaks: CI runs them, `npm run browser:long` here. */
+/**
+ * Long, and not what an everyday change breaks: CI runs them, `npm run browser:long` here. What is
+ * left for every day is one whole purge, hands, alarms, Stop, the survey, answers, axe and offline.
+ */
 const LONG = [
   'tests/browser/pseudo-locale.test.ts',
+  'tests/browser/screens.test.ts',
+  'tests/browser/faults/burned.test.ts',
+  'tests/browser/faults/clocks.test.ts',
   'tests/browser/faults/old-build.test.ts',
+  'tests/browser/faults/other-tablet.test.ts',
   'tests/browser/faults/power-cut.test.ts',
   'tests/browser/faults/screen-and-sleep.test.ts',
   'tests/browser/faults/sound-light.test.ts',
+  'tests/browser/faults/storage.test.ts',
+  'tests/browser/plan/course.test.ts',
+  'tests/browser/plan/names.test.ts',
+  'tests/browser/record/record.test.ts',
+  'tests/browser/rests/rest-day.test.ts',
+  'tests/browser/run/burners.test.ts',
+  'tests/browser/run/glance.test.ts',
+  'tests/browser/run/words-apart.test.ts',
 ];
-/** What is measured by ear or by the minute wants a calm machine; these two hardly load it. */
-const ALONE = ['tests/browser/faults/alarm-heard.test.ts', 'tests/browser/idle.test.ts'];
+/** What is measured by ear, by the minute or by the longest task wants a calm machine; these hardly load it. */
+const ALONE = [
+  'tests/browser/faults/alarm-heard.test.ts',
+  'tests/browser/idle.test.ts',
+  'tests/browser/plan/beside-page.test.ts',
+];
 
 /**
  * Tests in a real browser. Most of their time is waiting, so two files run at
