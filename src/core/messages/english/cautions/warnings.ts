@@ -14,7 +14,8 @@ export const warnings = {
   'cautions.scald-dress.make-safe': 'Put the kettle down.',
   'cautions.scald-carry.say':
     'Fill to the mark at most, carry low, spout away from you, one kettle at a time: water above 60 °C burns in seconds.',
-  'cautions.pour-stance.say': 'Hot water runs off the front: stand aside, and pour low and slow.',
+  'cautions.pour-stance.say':
+    'Hot water runs off the front: feet back from the edge, pour low and slow.',
   'cautions.splash.say':
     'Stand upright, spout away from you, and pour low and slow: boiling water splashes back.',
   'cautions.hot-refill.say':
