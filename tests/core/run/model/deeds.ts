@@ -175,6 +175,17 @@ const rested: Deed[] = [
   ...cleaned('hob'),
   { name: 'a day passes', does: (tablet) => tablet.passes(DAY_S + 20) },
 ];
+const glowing: readonly Deed[] = [
+  ...rested,
+  asks('lights', () => [
+    { kind: 'answer-gate', gate: 'burner-clear', scopeKey: 'glow#1', answer: 'yes' },
+    { kind: 'answer-gate', gate: 'air', scopeKey: 'run', answer: 'yes' },
+    { kind: 'start-step', step: 'glow' },
+  ]),
+  { name: 'confirms', does: confirmsAll },
+  { name: 'confirms', does: confirmsAll },
+];
+
 /** Where the random part begins, so that it reaches every part of the work. */
 export const openings: Readonly<Record<string, readonly Deed[]>> = {
   fresh: [],
@@ -189,14 +200,7 @@ export const openings: Readonly<Record<string, readonly Deed[]>> = {
       { kind: 'start-step', step: 'pour-1' },
     ]),
   ],
-  glowing: [
-    ...rested,
-    asks('lights', () => [
-      { kind: 'answer-gate', gate: 'burner-clear', scopeKey: 'glow#1', answer: 'yes' },
-      { kind: 'answer-gate', gate: 'air', scopeKey: 'run', answer: 'yes' },
-      { kind: 'start-step', step: 'glow' },
-    ]),
-    { name: 'confirms', does: confirmsAll },
-    { name: 'confirms', does: confirmsAll },
-  ],
+  glowing,
+  // A break in a glow is rare in a random sequence, and what follows it is what matters most.
+  interrupted: [...glowing, { name: 'dies', does: (tablet) => tablet.restarts(300) }],
 };
