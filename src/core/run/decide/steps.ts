@@ -122,10 +122,7 @@ export function confirm(state: RunState, asked: Asked<'confirm'>, now: Readings)
     return refuse('make-safe-first', message('engine.step.stopped', { step: step.title }));
   const stage = stageOf(step, one.stage);
   if (!stage || stage.id !== asked.stage) {
-    return refuse(
-      'unknown-stage',
-      message('engine.unknown.stage', { id: asked.stage, current: stage?.id ?? 'none' }),
-    );
+    return refuse('unknown-stage', message('engine.unknown.stage'));
   }
   const [first] = confirmObstacles(state, step, now);
   if (first) return { refusal: first };

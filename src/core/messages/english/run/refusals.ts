@@ -10,8 +10,8 @@ type Step = { step: Message };
 export const refusals = {
   'engine.unknown.step': ({ id }: { id: string }) =>
     `Step is “${id}”; allowed: a step of the plan.`,
-  'engine.unknown.stage': ({ id, current }: { id: string; current: string }) =>
-    `Stage is “${id}”; allowed: “${current}”, the one in progress.`,
+  // A second press reaches a step that has gone on meanwhile: said to a person, so without its name in the plan.
+  'engine.unknown.stage': 'That part is over already. Look at what the step asks for now.',
   'engine.unknown.fault': ({ id }: { id: string }) =>
     `Fault is “${id}”; allowed: one that was reported.`,
   'engine.unknown.gate': ({ id }: { id: string }) =>
