@@ -7,6 +7,7 @@ import './styles/run/current-step.css';
 import './styles/run/gate.css';
 import './styles/run/run-parts.css';
 import './styles/run/run.css';
+import './styles/run/run-layouts.css';
 import { App } from './app.tsx';
 import { chooseLanguage } from './context/language.ts';
 import { languageAsked } from './context/route.ts';
