@@ -26,6 +26,7 @@ const LAYERS = [
   ['app/pictures'],
   ['app/pages/custom'],
   ['app/pages/kitchen', 'app/pages/plan', 'app/pages/record', 'app/pages/run'],
+  ['app/pages/rehearse'],
   ['app'],
   ['cli', 'offline'],
 ];

@@ -1,10 +1,12 @@
-import { createEffect, Match, Suspense, Switch } from 'solid-js';
+import { createEffect, Match, Show, Suspense, Switch } from 'solid-js';
+import type { Plan } from '../core/plan/index.ts';
 import { downloadText } from '../host/files/index.ts';
 import type { AppContext } from './app-context.ts';
 import { LostRunBanner, NoPage, OpenRunBanner, TroubleBanner, UpdateBanner } from './banners.tsx';
 import { lazyPage } from './context/language.ts';
 import { kitchenControllerOf } from './controllers/kitchen/kitchen-opening.ts';
 import { createPlanning } from './controllers/kitchen/planning.ts';
+import { createRehearsing } from './controllers/rehearse/rehearsing.ts';
 import {
   beginAt,
   importRun,
@@ -16,7 +18,7 @@ import {
   showPlan,
   startRun,
 } from './page-actions.ts';
-import { exportRun } from './run-actions.ts';
+import { exportRun, ranOut } from './run-actions.ts';
 import { Shell } from './shell.tsx';
 import { WorkingLine } from './working-line.tsx';
 import './styles/pages.css';
@@ -38,6 +40,10 @@ const RecordPage = lazyPage(
   async () => (await import('./pages/record/record-page.tsx')).RecordPage,
 );
 
+const RehearsalPage = lazyPage(
+  ['rehearse', 'run-later', 'run-ends', 'custom', 'sources', 'pictures'],
+  async () => (await import('./pages/rehearse/rehearsal-page.tsx')).RehearsalPage,
+);
 const OutlookLine = lazyPage(
   ['advice', 'plan'],
   async () => (await import('./parts/outlook/outlook-line.tsx')).OutlookLine,
@@ -82,7 +88,30 @@ function Banners(props: { context: PagesContext }) {
   );
 }
 
+/** The pages, or the rehearsal of a plan, which takes the whole screen as a run does. */
 function Pages(props: { context: PagesContext }) {
+  const { runs, route, tell, theme } = props.context;
+  const rehearsing = createRehearsing({ runs, route, tell });
+  return (
+    <Show
+      when={rehearsing.plan()}
+      fallback={<PagesInShell context={props.context} onRehearse={rehearsing.begin} />}
+    >
+      {(plan) => (
+        <Suspense>
+          <RehearsalPage
+            plan={plan()}
+            theme={theme.theme()}
+            onLeave={rehearsing.leave}
+            ranOut={(send, ...what) => void ranOut({ runs: { send } }, ...what)}
+          />
+        </Suspense>
+      )}
+    </Show>
+  );
+}
+
+function PagesInShell(props: { context: PagesContext; onRehearse: (plan: Plan) => void }) {
   const { context } = props;
   const { route, kitchens, runs, planning, theme, go } = context;
   // Whoever looks at the plan sees the one of the last edit.
@@ -121,6 +150,7 @@ function Pages(props: { context: PagesContext }) {
                   </Suspense>
                 }
                 onStart={() => void startRun(context)}
+                onRehearse={() => props.onRehearse(plan())}
                 kitchen={kitchens.kitchen()}
                 onKitchen={(kitchen) => void kitchens.put(kitchen)}
                 begin={{

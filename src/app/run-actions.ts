@@ -14,7 +14,7 @@ export async function exportRun(context: AppContext, id: string): Promise<void> 
 
 /** What is left of a pour is shared out anew, then the pour ends where the water did. */
 export async function ranOut(
-  { runs }: AppContext,
+  { runs }: { readonly runs: Pick<AppContext['runs'], 'send'> },
   view: RunView,
   step: StepView,
   share: number,

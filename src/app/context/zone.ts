@@ -1,4 +1,4 @@
-import { createSignal } from 'solid-js';
+import { createSignal, untrack } from 'solid-js';
 
 const [ofKitchen, setOfKitchen] = createSignal<() => string | undefined>(() => undefined);
 
@@ -16,7 +16,9 @@ export function wallZone(): string {
   return ofKitchen()() ?? tabletZone();
 }
 
-/** From now on times are told in this zone where it is known. */
-export function followZone(of: () => string | undefined): void {
+/** From now on times are told in this zone where it is known; gives what goes back to the zone before. */
+export function followZone(of: () => string | undefined): () => void {
+  const before = untrack(ofKitchen);
   setOfKitchen(() => of);
+  return () => setOfKitchen(() => before);
 }

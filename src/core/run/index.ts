@@ -6,6 +6,7 @@ export { isFactKind } from './model/fact-kinds.ts';
 export type { CoolingEnd, CoolingView } from './model/cooling.ts';
 export type { ClosedAs, Fact, FactBody } from './model/facts.ts';
 export { createRun, perform } from './engine/perform.ts';
+export { createPerson } from './engine/person.ts';
 export { simulateRun } from './engine/simulate.ts';
 export { isSaid, NO_REASON } from './model/reason.ts';
 export type { RunState } from './model/state.ts';

@@ -13,6 +13,7 @@ export function PlanHead(props: {
   plan: Plan;
   openRun: boolean;
   onStart: () => void;
+  onRehearse: (() => void) | undefined;
   /** When the work begins; absent: a plan in hours from its start has no calendar. */
   startWallMs: number | undefined;
   /** When it begins, to be changed. */
@@ -48,6 +49,13 @@ export function PlanHead(props: {
         <Action class="button button--plain" onPress={() => printOnly('wall')}>
           {t('plan-page.print')}
         </Action>
+        <Show when={props.onRehearse}>
+          {(rehearse) => (
+            <Action class="button button--plain" name="rehearse" onPress={rehearse()}>
+              {t('plan-page.rehearse')}
+            </Action>
+          )}
+        </Show>
         <Action class="button button--ember button--big" onPress={props.onStart}>
           {props.openRun ? t('plan-page.back-to-run') : t('plan-page.start-run')}
         </Action>

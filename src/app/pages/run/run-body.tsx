@@ -1,4 +1,14 @@
-import { createMemo, createSignal, Match, onMount, Show, Suspense, Switch } from 'solid-js';
+import {
+  createEffect,
+  createMemo,
+  createSignal,
+  Match,
+  on,
+  onMount,
+  Show,
+  Suspense,
+  Switch,
+} from 'solid-js';
 import type { StepView } from '../../../core/run/index.ts';
 import { Closing } from './recovery/closing.tsx';
 import { Suspended } from './recovery/suspended.tsx';
@@ -54,6 +64,7 @@ export function RunBody(props: RunBodyProps) {
     currentStep(props.view, chosen(), before?.step.id),
   );
   const choose = (id: string | undefined) => setChosen(chooseStep(props.view, id));
+  createEffect(on(() => props.atStep, choose, { defer: true }));
   /** A sheet is about the step that was the current one when it was opened, whatever comes there meanwhile. */
   const openSheet = (one: OpenSheet) => setSheet({ step: current()?.step.id, ...one });
   const others = () => props.view.currentSteps.filter((s) => s.step.id !== current()?.step.id);

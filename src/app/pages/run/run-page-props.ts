@@ -28,6 +28,8 @@ export type RunPageProps = {
   readonly exportRun: () => void;
   /** Present: another page leads the run, and this one only shows it until it is called. */
   readonly lead: (() => void) | undefined;
+  /** Step that somebody else than the person at the screen acts on next: it is shown. */
+  readonly atStep?: string | undefined;
   /** The water of this pour gave out after a share of its stretch. */
   readonly ranOut: (step: StepView, share: number) => void;
 };

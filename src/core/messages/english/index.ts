@@ -10,6 +10,7 @@ import { plan } from './plan/index.ts';
 import { planPage } from './plan-page.ts';
 import { problems } from './problems/index.ts';
 import { recordPage } from './record-page.ts';
+import { rehearse } from './rehearse.ts';
 import { report } from './report/index.ts';
 import { pictures } from './run/pictures.ts';
 import { run } from './run/index.ts';
@@ -32,6 +33,7 @@ export const english = {
   ...engine,
   ...runLater,
   ...runEnds,
+  ...rehearse,
   ...pictures,
   ...steps,
   ...cautions,

@@ -17,6 +17,7 @@ export type PageSection =
   | 'record-page'
   | 'run-later'
   | 'run-ends'
+  | 'rehearse'
   | 'pictures'
   | 'utensils'
   | 'covers';
@@ -52,6 +53,7 @@ const english: Language = {
     report: async () => (await import('../english/report/index.ts')).report,
     'run-later': async () => (await import('../english/run/later.ts')).runLater,
     'run-ends': async () => (await import('../english/run/ends.ts')).runEnds,
+    rehearse: async () => (await import('../english/rehearse.ts')).rehearse,
     pictures: async () => (await import('../english/run/pictures.ts')).pictures,
     'record-page': async () => (await import('../english/record-page.ts')).recordPage,
     utensils: async () => (await import('../english/utensils/index.ts')).utensils,

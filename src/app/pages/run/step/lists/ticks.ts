@@ -38,3 +38,8 @@ export function tick(step: StepView, lines: readonly Line[], to = true): void {
   next.set(keyOf(step), own);
   setTicked(next);
 }
+
+/** Nothing is ticked any more: what was ticked in a rehearsal was not done. */
+export function forgetTicks(): void {
+  setTicked(new Map());
+}

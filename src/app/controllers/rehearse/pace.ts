@@ -1,0 +1,40 @@
+import type { Plan } from '../../../core/plan/index.ts';
+import type { Request } from '../../../core/run/index.ts';
+
+/** A whole run is shown in about this long at speed 1, ms. */
+const WHOLE_MS = 180_000;
+/** Waits between the presses of a plan take about this much of the time that its presses take. */
+const WAITS_SHARE = 0.5;
+/** A wait of a minute is a blink, one of a day as long as a few presses. */
+const MINUTE_S = 60;
+const PER_DOUBLING = 0.25;
+/** The opening screen and the questions are read, not only seen. */
+const OPENING_PRESSES = 6;
+const GATE_PRESSES = 1.5;
+
+export type Pace = {
+  /** How long it is shown what will be pressed before it is, real ms. */
+  readonly pressMs: (request: Request) => number;
+  /** How long the clock takes over so many seconds of the run, real ms. */
+  readonly gapMs: (gapS: number) => number;
+};
+
+/** How fast a plan is shown: each press as long as any other, and long waits hardly longer than short ones. */
+export function paceOf(plan: Plan): Pace {
+  const pressMs = WHOLE_MS / (1 + WAITS_SHARE) / Math.max(1, pressesOf(plan));
+  return {
+    pressMs: ({ kind }) => {
+      if (kind === 'start-run') return pressMs * OPENING_PRESSES;
+      return kind === 'answer-gate' ? pressMs * GATE_PRESSES : pressMs;
+    },
+    gapMs: (gapS) => pressMs * PER_DOUBLING * Math.log2(1 + Math.max(0, gapS) / MINUTE_S),
+  };
+}
+
+/** About how often something is pressed: each step begun, each stage ended, each clock answered, each gate. */
+function pressesOf(plan: Plan): number {
+  return plan.steps.reduce((sum, step) => {
+    const clocks = step.stages.flatMap(({ timers }) => timers).length;
+    return sum + 1 + step.stages.length + clocks / 2 + step.gates.length * GATE_PRESSES;
+  }, OPENING_PRESSES);
+}

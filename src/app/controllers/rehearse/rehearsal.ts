@@ -1,0 +1,177 @@
+import { createSignal } from 'solid-js';
+import type { StoredEntry } from '../../../core/journal/index.ts';
+import type { Message } from '../../../core/messages/index.ts';
+import type { Plan } from '../../../core/plan/index.ts';
+import {
+  apply,
+  createPerson,
+  perform,
+  type Fact,
+  type Request,
+  type RunState,
+  type RunView,
+} from '../../../core/run/index.ts';
+import { RunSession } from '../run/run-session.ts';
+import { createMemoryJournal } from './memory-journal.ts';
+import { createPacedClock } from './paced-clock.ts';
+import { paceOf } from './pace.ts';
+
+/**
+ * What comes next of itself:
+ * - `press`: the person presses this, of this step, and it is shown before;
+ * - `wait`: nothing is to be done until a wall time, ms;
+ * - `still`: nothing will happen until somebody at the screen presses something;
+ * - `over`: the run is closed.
+ */
+export type Ahead =
+  | { readonly kind: 'press'; readonly request: Request; readonly step: string | undefined }
+  | { readonly kind: 'wait'; readonly untilWallMs: number }
+  | { readonly kind: 'still' }
+  | { readonly kind: 'over' };
+
+/** What a rehearsal needs of the page; nothing of it keeps anything. */
+export type RehearsalPorts = {
+  /** Real time, ms, of any monotonic clock. */
+  readonly readMs: () => number;
+  /** Wall time at which a plan begins that names none, ms. */
+  readonly nowWallMs: () => number;
+  /** Nothing is to move: the clock leaps from moment to moment. */
+  readonly isStill: () => boolean;
+};
+
+/** A hair past the moment, ms: rounding must not leave a clock short of it. */
+const HAIR_MS = 1;
+
+/** The step a request is about, to be shown while it is announced. */
+function stepOf(request: Request, seen: RunView): string | undefined {
+  if ('step' in request) return request.step;
+  if ('timer' in request) return seen.timers.find(({ id }) => id === request.timer)?.step;
+  if (request.kind !== 'answer-gate') return undefined;
+  const asks = ({ gate, scopeKey }: RunView['steps'][number]['gates'][number]): boolean =>
+    gate.id === request.gate && scopeKey === request.scopeKey;
+  return seen.currentSteps.find(({ gates }) => gates.some(asks))?.step.id;
+}
+
+/**
+ * A run of a plan with nobody in the kitchen: the queue, the engine and the
+ * view of a real one over a journal that is kept nowhere and clocks that are
+ * sent from one thing that happens to the next, with a person who presses what
+ * the plan asks for. Whoever sits at the screen may press, too.
+ */
+export function createRehearsal(plan: Plan, ports: RehearsalPorts) {
+  const startWallMs = plan.days?.startWallMs ?? ports.nowWallMs();
+  const clock = createPacedClock(startWallMs, ports.readMs, ports.isStill);
+  const person = createPerson();
+  const pace = paceOf(plan);
+  const [view, setView] = createSignal<RunView>();
+  const [nowMs, setNowMs] = createSignal(startWallMs);
+  const [refusal, setRefusal] = createSignal<Message>();
+  const [ahead, setAhead] = createSignal<Ahead>({ kind: 'still' });
+  const [playing, setPlaying] = createSignal(true);
+  let state: RunState | null = null;
+  let turns: Promise<unknown> = Promise.resolve();
+  let waiting = 0;
+  const follow = (entries: readonly StoredEntry[]): void => {
+    // Written a moment ago by this version.
+    for (const { fact } of entries) state = apply(state, fact as Fact);
+  };
+  const session = RunSession.draft(
+    plan,
+    {
+      store: createMemoryJournal(follow),
+      readClocks: clock.readClocks,
+      newId: () => 'rehearsal',
+      builtWallMs: 0,
+    },
+    {
+      onView: (next) => {
+        setNowMs(clock.readClocks().wallMs);
+        setView(() => next);
+      },
+      onTrouble: () => undefined,
+      onRefusal: (refused) => setRefusal(refused.message),
+    },
+  );
+
+  /** Would the run take it, and would anything come of it? */
+  const isTaken = (request: Request): boolean => {
+    if (!state) return false;
+    const done = perform(state, request, clock.readClocks());
+    return 'facts' in done && done.facts.length > 0;
+  };
+  /** Finds what comes next, and sends the clock there. */
+  const look = (): void => {
+    const seen = view();
+    if (!seen) return;
+    if (seen.status === 'closed') return void setAhead({ kind: 'over' });
+    const atS = clock.atS();
+    person.look(seen, atS);
+    const request = person.wishes(seen, atS).find(isTaken);
+    if (request) {
+      clock.runTo(clock.readClocks().wallMs, pace.pressMs(request));
+      return void setAhead({ kind: 'press', request, step: stepOf(request, seen) });
+    }
+    const nextS = person.nextLookS(seen, atS);
+    if (nextS === null) return void setAhead({ kind: 'still' });
+    const untilWallMs = startWallMs + nextS * 1000 + HAIR_MS;
+    clock.runTo(untilWallMs, pace.gapMs(nextS - atS));
+    setAhead({ kind: 'wait', untilWallMs });
+  };
+  /** One thing happens: what was announced is pressed, or the time that was waited for is here. */
+  const turn = async (): Promise<void> => {
+    const now = ahead();
+    clock.finish();
+    setRefusal(undefined);
+    if (now.kind === 'press') await (await session).send(now.request);
+    else await (await session).tick();
+    look();
+  };
+  /** One after the other: a press of a button never meets a turn of the clock halfway. */
+  const alone = async (what: () => Promise<unknown>): Promise<void> => {
+    waiting += 1;
+    const done = turns.then(what).finally(() => (waiting -= 1));
+    turns = done.catch(() => undefined);
+    await done;
+  };
+  const play = (on: boolean): void => {
+    clock.setPlaying(on);
+    setPlaying(on);
+  };
+  const goesOn = (): boolean => ahead().kind === 'press' || ahead().kind === 'wait';
+
+  return {
+    plan,
+    view,
+    nowMs,
+    refusal,
+    ahead,
+    playing,
+    play,
+    setSpeed: clock.setSpeed,
+    /** Opens the run; it stands on its first screen, and the first press is announced. */
+    open: () => alone(() => session.then(look)),
+    /** A few times a second: shows the clocks, and lets happen what is due. */
+    beat: async (): Promise<void> => {
+      if (waiting > 0 || !playing() || !goesOn()) return;
+      if (clock.isThere()) await alone(turn);
+      else if (ahead().kind === 'wait' && !ports.isStill())
+        await alone(async () => (await session).tick());
+    },
+    /** The next thing happens at once, and then it stands. */
+    step: (): Promise<void> => {
+      play(false);
+      return alone(async () => {
+        if (goesOn()) await turn();
+      });
+    },
+    /** Somebody at the screen presses something. */
+    async send(request: Request): Promise<boolean> {
+      setRefusal(undefined);
+      const done = await (await session).send(request);
+      if (done) look();
+      return done;
+    },
+  };
+}
+
+export type Rehearsal = ReturnType<typeof createRehearsal>;
