@@ -130,6 +130,16 @@ module.exports = {
       to: {},
     },
     {
+      name: 'rehearsal:keeps-nothing',
+      comment: 'What is rehearsed has no way to a store, a lock or a wake lock of the tablet.',
+      severity: 'error',
+      from: { path: '^src/app/(?:controllers|pages)/rehearse/' },
+      to: {
+        path: '^src/host/(?:database|journal|kitchens|marker|tab-lock|wake-lock)/',
+        reachable: true,
+      },
+    },
+    {
       name: 'core:packages',
       comment: `The core imports the core, the shared tables, and no package but ${PURE_PACKAGES.join(' and ')}.`,
       severity: 'error',

@@ -7,7 +7,9 @@ const WHOLE_MS = 180_000;
 const WAITS_SHARE = 0.5;
 /** A wait of a minute is a blink, one of a day as long as a few presses. */
 const MINUTE_S = 60;
-const PER_DOUBLING = 0.25;
+const PER_DOUBLING = 0.3;
+/** Faster nobody sees what is pressed, ms: what has many presses is shown longer. */
+const LEAST_PRESS_MS = 250;
 /** The opening screen and the questions are read, not only seen. */
 const OPENING_PRESSES = 6;
 const GATE_PRESSES = 1.5;
@@ -21,7 +23,8 @@ export type Pace = {
 
 /** How fast a plan is shown: each press as long as any other, and long waits hardly longer than short ones. */
 export function paceOf(plan: Plan): Pace {
-  const pressMs = WHOLE_MS / (1 + WAITS_SHARE) / Math.max(1, pressesOf(plan));
+  const sharedMs = WHOLE_MS / (1 + WAITS_SHARE) / pressesOf(plan);
+  const pressMs = Math.max(LEAST_PRESS_MS, sharedMs);
   return {
     pressMs: ({ kind }) => {
       if (kind === 'start-run') return pressMs * OPENING_PRESSES;
@@ -31,10 +34,13 @@ export function paceOf(plan: Plan): Pace {
   };
 }
 
-/** About how often something is pressed: each step begun, each stage ended, each clock answered, each gate. */
+/** About how often something is pressed: each step begun, each stage ended, half of the clocks answered, each gate once. */
 function pressesOf(plan: Plan): number {
-  return plan.steps.reduce((sum, step) => {
-    const clocks = step.stages.flatMap(({ timers }) => timers).length;
-    return sum + 1 + step.stages.length + clocks / 2 + step.gates.length * GATE_PRESSES;
-  }, OPENING_PRESSES);
+  return plan.steps.reduce(
+    (sum, { stages }) => {
+      const clocks = stages.flatMap(({ timers }) => timers).length;
+      return sum + 1 + stages.length + clocks / 2;
+    },
+    OPENING_PRESSES + plan.gates.length * GATE_PRESSES,
+  );
 }

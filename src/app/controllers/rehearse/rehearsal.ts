@@ -1,20 +1,9 @@
 import { createSignal } from 'solid-js';
-import type { StoredEntry } from '../../../core/journal/index.ts';
-import type { Message } from '../../../core/messages/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
-import {
-  apply,
-  createPerson,
-  perform,
-  type Fact,
-  type Request,
-  type RunState,
-  type RunView,
-} from '../../../core/run/index.ts';
-import { RunSession } from '../run/run-session.ts';
-import { createMemoryJournal } from './memory-journal.ts';
+import { createPerson, type Request, type RunView } from '../../../core/run/index.ts';
 import { createPacedClock } from './paced-clock.ts';
 import { paceOf } from './pace.ts';
+import { createRehearsedRun } from './rehearsed-run.ts';
 
 /**
  * What comes next of itself:
@@ -52,6 +41,21 @@ function stepOf(request: Request, seen: RunView): string | undefined {
   return seen.currentSteps.find(({ gates }) => gates.some(asks))?.step.id;
 }
 
+/** One after the other: a press of a button never meets a turn of the clock halfway. */
+function createQueue() {
+  let last: Promise<unknown> = Promise.resolve();
+  let waiting = 0;
+  return {
+    isBusy: () => waiting > 0,
+    async add(what: () => Promise<unknown>): Promise<void> {
+      waiting += 1;
+      const done = last.then(what).finally(() => (waiting -= 1));
+      last = done.catch(() => undefined);
+      await done;
+    },
+  };
+}
+
 /**
  * A run of a plan with nobody in the kitchen: the queue, the engine and the
  * view of a real one over a journal that is kept nowhere and clocks that are
@@ -61,52 +65,19 @@ function stepOf(request: Request, seen: RunView): string | undefined {
 export function createRehearsal(plan: Plan, ports: RehearsalPorts) {
   const startWallMs = plan.days?.startWallMs ?? ports.nowWallMs();
   const clock = createPacedClock(startWallMs, ports.readMs, ports.isStill);
-  const person = createPerson();
-  const pace = paceOf(plan);
-  const [view, setView] = createSignal<RunView>();
-  const [nowMs, setNowMs] = createSignal(startWallMs);
-  const [refusal, setRefusal] = createSignal<Message>();
+  const run = createRehearsedRun(plan, clock.readClocks);
+  const [person, pace, turns] = [createPerson(), paceOf(plan), createQueue()];
   const [ahead, setAhead] = createSignal<Ahead>({ kind: 'still' });
   const [playing, setPlaying] = createSignal(true);
-  let state: RunState | null = null;
-  let turns: Promise<unknown> = Promise.resolve();
-  let waiting = 0;
-  const follow = (entries: readonly StoredEntry[]): void => {
-    // Written a moment ago by this version.
-    for (const { fact } of entries) state = apply(state, fact as Fact);
-  };
-  const session = RunSession.draft(
-    plan,
-    {
-      store: createMemoryJournal(follow),
-      readClocks: clock.readClocks,
-      newId: () => 'rehearsal',
-      builtWallMs: 0,
-    },
-    {
-      onView: (next) => {
-        setNowMs(clock.readClocks().wallMs);
-        setView(() => next);
-      },
-      onTrouble: () => undefined,
-      onRefusal: (refused) => setRefusal(refused.message),
-    },
-  );
 
-  /** Would the run take it, and would anything come of it? */
-  const isTaken = (request: Request): boolean => {
-    if (!state) return false;
-    const done = perform(state, request, clock.readClocks());
-    return 'facts' in done && done.facts.length > 0;
-  };
   /** Finds what comes next, and sends the clock there. */
   const look = (): void => {
-    const seen = view();
+    const seen = run.view();
     if (!seen) return;
     if (seen.status === 'closed') return void setAhead({ kind: 'over' });
     const atS = clock.atS();
     person.look(seen, atS);
-    const request = person.wishes(seen, atS).find(isTaken);
+    const request = person.wishes(seen, atS).find(run.isTaken);
     if (request) {
       clock.runTo(clock.readClocks().wallMs, pace.pressMs(request));
       return void setAhead({ kind: 'press', request, step: stepOf(request, seen) });
@@ -121,17 +92,8 @@ export function createRehearsal(plan: Plan, ports: RehearsalPorts) {
   const turn = async (): Promise<void> => {
     const now = ahead();
     clock.finish();
-    setRefusal(undefined);
-    if (now.kind === 'press') await (await session).send(now.request);
-    else await (await session).tick();
+    await run.send(now.kind === 'press' ? now.request : { kind: 'tick' });
     look();
-  };
-  /** One after the other: a press of a button never meets a turn of the clock halfway. */
-  const alone = async (what: () => Promise<unknown>): Promise<void> => {
-    waiting += 1;
-    const done = turns.then(what).finally(() => (waiting -= 1));
-    turns = done.catch(() => undefined);
-    await done;
   };
   const play = (on: boolean): void => {
     clock.setPlaying(on);
@@ -140,34 +102,30 @@ export function createRehearsal(plan: Plan, ports: RehearsalPorts) {
   const goesOn = (): boolean => ahead().kind === 'press' || ahead().kind === 'wait';
 
   return {
-    plan,
-    view,
-    nowMs,
-    refusal,
+    view: run.view,
+    nowMs: run.nowMs,
+    refusal: run.refusal,
     ahead,
     playing,
     play,
     setSpeed: clock.setSpeed,
     /** Opens the run; it stands on its first screen, and the first press is announced. */
-    open: () => alone(() => session.then(look)),
+    open: () => turns.add(() => run.drafted.then(look)),
     /** A few times a second: shows the clocks, and lets happen what is due. */
-    beat: async (): Promise<void> => {
-      if (waiting > 0 || !playing() || !goesOn()) return;
-      if (clock.isThere()) await alone(turn);
+    async beat(): Promise<void> {
+      if (turns.isBusy() || !playing() || !goesOn()) return;
+      if (clock.isThere()) await turns.add(turn);
       else if (ahead().kind === 'wait' && !ports.isStill())
-        await alone(async () => (await session).tick());
+        await turns.add(() => run.send({ kind: 'tick' }));
     },
     /** The next thing happens at once, and then it stands. */
-    step: (): Promise<void> => {
+    async step(): Promise<void> {
       play(false);
-      return alone(async () => {
-        if (goesOn()) await turn();
-      });
+      await turns.add(async () => goesOn() && turn());
     },
     /** Somebody at the screen presses something. */
     async send(request: Request): Promise<boolean> {
-      setRefusal(undefined);
-      const done = await (await session).send(request);
+      const done = await run.send(request);
       if (done) look();
       return done;
     },

@@ -28,10 +28,11 @@ export function createRehearsing(deps: {
   const isBarred = (): boolean =>
     !runs.isRead() || runs.openRun() !== undefined || runs.isOpen() || runs.trouble() !== undefined;
   const leave = (): void => void setPlan(undefined);
+  // Not there at once; and it does not come back by itself.
   createEffect(() => isBarred() && leave());
   createEffect(on(route, leave, { defer: true }));
   return {
-    plan,
+    plan: () => (isBarred() ? undefined : plan()),
     leave,
     /** Rehearses a plan, or says why not now. */
     begin: (next: Plan): void => {

@@ -16,7 +16,7 @@ import '../../styles/run/rehearse.css';
 import { createSpeed, RehearsalBand } from './rehearsal-band.tsx';
 
 /** Between two looks at the clock, ms. */
-const BEAT_MS = 200;
+const BEAT_MS = 100;
 
 /** What was pressed here is of the rehearsal: theme, language and ticks go back to what they were. */
 function createPassing(themeBefore: () => Theme) {

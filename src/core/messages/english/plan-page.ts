@@ -24,7 +24,7 @@ export const planPage = {
   'plan-page.save-calendar': 'Save for a calendar',
   'plan-page.start-run': 'Start the run',
   'plan-page.back-to-run': 'Back to the run',
-  'plan-page.rehearse': 'Rehearse it in 3 minutes',
+  'plan-page.rehearse': 'Rehearse the run',
   'plan-page.rehearse.run-open':
     'Not now: a run is open on this tablet, or it is not known whether one is. Its alarms come first; rehearse when it is over.',
   'plan-page.for-whom': ({ purpose, custom }: { purpose: string; custom: string }, f) =>
