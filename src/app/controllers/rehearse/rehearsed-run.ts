@@ -36,8 +36,8 @@ export function createRehearsedRun(plan: Plan, readClocks: () => Readings) {
       setNowMs(readClocks().wallMs);
       setView(() => next);
     },
-    // Its journal takes everything; a mistake of the app is told where it stands.
-    onTrouble: () => undefined,
+    // Its journal takes everything: what is told here is a mistake of the app.
+    onTrouble: (trouble) => setRefusal(trouble?.message),
     onRefusal: (refused) => setRefusal(refused.message),
   });
   return {
