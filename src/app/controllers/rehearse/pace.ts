@@ -14,7 +14,7 @@ const LEAST_PRESS_MS = 250;
 const OPENING_PRESSES = 6;
 const GATE_PRESSES = 1.5;
 
-export type Pace = {
+type Pace = {
   /** How long it is shown what will be pressed before it is, real ms. */
   readonly pressMs: (request: Request) => number;
   /** How long the clock takes over so many seconds of the run, real ms. */

@@ -19,7 +19,7 @@ export type Ahead =
   | { readonly kind: 'over' };
 
 /** What a rehearsal needs of the page; nothing of it keeps anything. */
-export type RehearsalPorts = {
+type RehearsalPorts = {
   /** Real time, ms, of any monotonic clock. */
   readonly readMs: () => number;
   /** Wall time at which a plan begins that names none, ms. */
@@ -125,6 +125,8 @@ export function createRehearsal(plan: Plan, ports: RehearsalPorts) {
     },
     /** Somebody at the screen presses something. */
     async send(request: Request): Promise<boolean> {
+      // Who tells of a fault is not hurried on: a clock over a burn stands rather than runs.
+      if (request.kind === 'report-fault') play(false);
       const done = await run.send(request);
       if (done) look();
       return done;

@@ -25,7 +25,7 @@ export function createSpeed(onSpeed: (speed: number) => void) {
   };
 }
 
-export type BandProps = {
+type BandProps = {
   readonly view: RunView;
   readonly ahead: Ahead;
   readonly playing: boolean;

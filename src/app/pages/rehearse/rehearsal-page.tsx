@@ -24,7 +24,6 @@ function createPassing(themeBefore: () => Theme) {
   createEffect(() => (document.documentElement.dataset['theme'] = theme()));
   const languageBefore = translator().language;
   const speak = (tag: string): void => void chooseLanguage([tag]).catch(() => undefined);
-  forgetTicks();
   onCleanup(() => {
     forgetTicks();
     document.documentElement.dataset['theme'] = themeBefore();
@@ -72,9 +71,10 @@ export function RehearsalPage(props: {
     const ahead = rehearsal.ahead();
     return ahead.kind === 'press' ? ahead.step : undefined;
   };
-  const band = (view: RunView) => (
+  /** Made once for the page and once for each sheet: a button lives longer than a view. */
+  const band = (view: () => RunView) => (
     <RehearsalBand
-      view={view}
+      view={view()}
       ahead={rehearsal.ahead()}
       playing={rehearsal.playing()}
       onPlay={rehearsal.play}
@@ -91,13 +91,13 @@ export function RehearsalPage(props: {
     <BrokenPart.Provider value={() => undefined}>
       <Show when={rehearsal.view()}>
         {(view) => (
-          <SheetTop.Provider value={() => band(view())}>
+          <SheetTop.Provider value={() => band(view)}>
             <div
               class="rehearsal"
               style={{ '--cooling': `${bandPx()}px` }}
               data-presses={rehearsal.ahead().kind === 'press' ? '' : undefined}
             >
-              {band(view())}
+              {band(view)}
               <RunPage
                 view={view()}
                 nowMs={rehearsal.nowMs()}

@@ -1,4 +1,4 @@
-import { createSignal, Index, Show } from 'solid-js';
+import { createSignal, Index, onMount, Show } from 'solid-js';
 import type { Request, RunView } from '../../../core/run/index.ts';
 import type { Persistence } from '../../../host/persist/index.ts';
 import { say, t } from '../../context/language.ts';
@@ -7,6 +7,7 @@ import { Action } from '../../parts/press/action.tsx';
 import { OtherZone } from '../../parts/time/other-zone.tsx';
 import '../../styles/run/start.css';
 import type { SoundLight } from './lights.tsx';
+import { forgetTicks } from './step/lists/ticks.ts';
 
 type StartScreenProps = {
   readonly sound: SoundLight;
@@ -23,6 +24,8 @@ export function StartScreen(props: StartScreenProps) {
   const [heard, setHeard] = createSignal(false);
   const [deaf, setDeaf] = createSignal(false);
   const first = () => props.view.currentSteps.slice(0, 3);
+  // Lists were ticked for the run before it, of the same steps.
+  onMount(forgetTicks);
   const start = () => {
     if (deaf()) props.send({ kind: 'note', text: t('run.start.hearing.deaf-note') });
     // The button says day and time: a person who presses it has read them.

@@ -127,6 +127,16 @@ describe('a rehearsal', () => {
     expect(seen().closedAs).toBe('completed');
   });
 
+  it('stands when a fault is told: nobody is hurried through a burn', async () => {
+    await rehearsal.step();
+    rehearsal.play(true);
+    expect(await rehearsal.send({ kind: 'report-fault', fault: 'burned' })).toBe(true);
+    const before = rehearsal.nowMs();
+    await play(60_000);
+    expect(rehearsal.playing()).toBe(false);
+    expect(rehearsal.nowMs()).toBe(before);
+  });
+
   it('leaps from moment to moment where nothing is to move', async () => {
     isStill = true;
     const shown = new Set<number>();

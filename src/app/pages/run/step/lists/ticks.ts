@@ -39,7 +39,7 @@ export function tick(step: StepView, lines: readonly Line[], to = true): void {
   setTicked(next);
 }
 
-/** Nothing is ticked any more: what was ticked in a rehearsal was not done. */
+/** Nothing is ticked any more: what was ticked in another run, or in a rehearsal, was not done in this one. */
 export function forgetTicks(): void {
   setTicked(new Map());
 }
