@@ -135,7 +135,7 @@ module.exports = {
       severity: 'error',
       from: { path: '^src/app/(?:controllers|pages)/rehearse/' },
       to: {
-        path: '^src/host/(?:database|journal|kitchens|marker|tab-lock|wake-lock)/',
+        path: '^src/host/(?:journal|kitchens|marker|tab-lock|wake-lock)/',
         reachable: true,
       },
     },
