@@ -13,7 +13,8 @@ export function PlanHead(props: {
   plan: Plan;
   openRun: boolean;
   onStart: () => void;
-  onRehearse: (() => void) | undefined;
+  /** Plays the run to whoever looks; nothing of it is kept. */
+  onRehearse: () => void;
   /** When the work begins; absent: a plan in hours from its start has no calendar. */
   startWallMs: number | undefined;
   /** When it begins, to be changed. */
@@ -49,13 +50,9 @@ export function PlanHead(props: {
         <Action class="button button--plain" onPress={() => printOnly('wall')}>
           {t('plan-page.print')}
         </Action>
-        <Show when={props.onRehearse}>
-          {(rehearse) => (
-            <Action class="button button--plain" name="rehearse" onPress={rehearse()}>
-              {t('plan-page.rehearse')}
-            </Action>
-          )}
-        </Show>
+        <Action class="button button--plain" name="rehearse" onPress={props.onRehearse}>
+          {t('plan-page.rehearse')}
+        </Action>
         <Action class="button button--ember button--big" onPress={props.onStart}>
           {props.openRun ? t('plan-page.back-to-run') : t('plan-page.start-run')}
         </Action>

@@ -28,8 +28,7 @@ export function PlanPage(props: {
   /** When the open run ends by what happened. */
   outlook?: JSX.Element;
   onStart: () => void;
-  /** Plays the run to whoever looks; absent: it cannot be played here. */
-  onRehearse?: (() => void) | undefined;
+  onRehearse: () => void;
   /** Answers change the kitchen, and the plan with it; absent: the plan is only read. */
   onKitchen?: (kitchen: Kitchen) => void;
   /** As it lies on the desk: a moment ahead of the plan after an answer, so that the next answer is added to it. */
