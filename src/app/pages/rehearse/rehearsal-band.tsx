@@ -76,7 +76,6 @@ export function RehearsalBand(props: BandProps) {
       <p class="rehearsal-words">
         <strong class="rehearsal-title">{t('rehearse.title')}</strong>{' '}
         <span>{t('rehearse.about')}</span>
-        <b class="rehearsal-ahead">{aheadText(props.ahead, props.view)}</b>
       </p>
       <div class="rehearsal-controls">
         <Show when={props.ahead.kind !== 'over'}>
@@ -122,6 +121,7 @@ export function RehearsalBand(props: BandProps) {
           {t('rehearse.leave')}
         </Action>
       </div>
+      <p class="rehearsal-ahead">{aheadText(props.ahead, props.view)}</p>
     </section>
   );
 }

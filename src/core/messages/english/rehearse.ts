@@ -22,7 +22,8 @@ export const rehearse = {
   'rehearse.step': 'Next',
   'rehearse.slower': 'Slower',
   'rehearse.faster': 'Faster',
-  'rehearse.speed': ({ speed }: { speed: number }, f) => `${f.number(speed, 2)}×`,
+  'rehearse.speed': ({ speed }: { speed: number }, f) =>
+    `${f.number(speed, Number.isInteger(speed) ? 0 : Number.isInteger(speed * 2) ? 1 : 2)}×`,
   'rehearse.sound-on': 'Sound on',
   'rehearse.sound-off': 'Sound off',
   'rehearse.leave': 'Leave',
