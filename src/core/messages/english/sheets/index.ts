@@ -1,0 +1,6 @@
+import { labels } from './labels.ts';
+import { page } from './page.ts';
+import { rabbi } from './rabbi.ts';
+
+/** Sheets around the fixtures: labels, questions, covers, utensils, shopping, the door. */
+export const sheets = { ...page, ...labels, ...rabbi };

@@ -1,0 +1,10 @@
+export { markClashes } from './labels/clashes.ts';
+export { labelsOf, type Label, type MarkLabel, type RestingLabel } from './labels/labels.ts';
+export { labelPages, usualPaper, type Paper } from './labels/paper.ts';
+export {
+  answerMessages,
+  rabbiSheet,
+  rabbiSheetText,
+  type ChangesByQuestion,
+  type SheetQuestion,
+} from './rabbi/rabbi-sheet.ts';
