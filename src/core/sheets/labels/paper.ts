@@ -6,9 +6,22 @@ export const PAPERS = {
 export type Paper = keyof typeof PAPERS;
 
 /** Where Letter is the usual paper: Unicode CLDR, supplemental data, `paperSize`. */
-const LETTER_COUNTRIES: ReadonlySet<string> = new Set(
-  'BZ CA CL CO CR GT MX NI PA PH PR SV US VE'.split(' '),
-);
+const LETTER_COUNTRIES: ReadonlySet<string> = new Set([
+  'BZ',
+  'CA',
+  'CL',
+  'CO',
+  'CR',
+  'GT',
+  'MX',
+  'NI',
+  'PA',
+  'PH',
+  'PR',
+  'SV',
+  'US',
+  'VE',
+]);
 
 /** @param country ISO 3166-1 alpha-2 */
 export function usualPaper(country: string): Paper {

@@ -2,10 +2,12 @@ import { createSignal, For, type JSX, Show } from 'solid-js';
 import '../../../styles/plan/sheets.css';
 import { t } from '../../../context/language.ts';
 import type { SheetProps } from './sheet-props.ts';
+import { CoverSheet } from './covers.tsx';
 import { LabelSheet } from './labels.tsx';
 import { RabbiSheet } from './rabbi.tsx';
+import { UtensilSheet } from './utensils.tsx';
 
-const SHEETS = ['labels', 'rabbi'] as const;
+const SHEETS = ['labels', 'rabbi', 'covers', 'utensils'] as const;
 type SheetId = (typeof SHEETS)[number];
 
 /** What is printed to be used around the fixtures: one sheet at a time, printed alone. */
@@ -14,6 +16,8 @@ export function Sheets(props: SheetProps) {
   const sheets: Readonly<Record<SheetId, () => JSX.Element>> = {
     labels: () => <LabelSheet {...props} />,
     rabbi: () => <RabbiSheet {...props} />,
+    covers: () => <CoverSheet {...props} />,
+    utensils: () => <UtensilSheet {...props} />,
   };
   return (
     <div class="sheets">

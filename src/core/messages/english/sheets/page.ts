@@ -1,4 +1,4 @@
-import type { Section } from '../../model/message.ts';
+import type { Message, Section } from '../../model/message.ts';
 
 /** The part of the Plan that holds the sheets, and how one is chosen. */
 export const page = {
@@ -9,7 +9,9 @@ export const page = {
   'sheets.copied': 'Copied.',
   'sheets.not-copied': 'This browser did not copy it.',
   'sheets.working': 'Working it out…',
-  'sheets.failed': ({ why }: { why: string }) => `It could not be worked out: ${why}`,
+  'sheets.failed': ({ why }: { why: Message }, f) => `It could not be worked out. ${f.say(why)}`,
   'sheets.name.labels': 'Labels',
   'sheets.name.rabbi': 'For the rabbi',
+  'sheets.name.covers': 'Covers to cut',
+  'sheets.name.utensils': 'Utensils',
 } satisfies Section;
