@@ -8,3 +8,5 @@ export {
   type ChangesByQuestion,
   type SheetQuestion,
 } from './rabbi/rabbi-sheet.ts';
+export { PRODUCT_GROUPS, productsOf, type Product } from './shopping/products.ts';
+export { productMarks, productsText } from './shopping/products-text.ts';

@@ -13,7 +13,7 @@ import { say, t, translator } from '../../../context/language.ts';
 import { RollPicture } from './roll-picture.tsx';
 import { SheetFrame } from './sheet-frame.tsx';
 import type { SheetProps } from './sheet-props.ts';
-import { createWorked, WhenWorked } from './worked.tsx';
+import { createWorked, foundOf, WhenWorked } from './worked.tsx';
 
 /** A roll is drawn in stretches of about this, m: longer ones would be too thin to read. */
 const STRETCH_M = 5;
@@ -21,16 +21,15 @@ const STRETCH_M = 5;
 /** What to buy to cover with, each roll to scale, and every cut in its order. */
 export function CoverSheet(props: SheetProps) {
   const worked = createWorked('covers', () => props.plan);
-  const text = (plan: CoverPlan) => describeCovers(plan, props.plan.kitchen.name, translator());
-  const found = () => {
-    const now = worked();
-    return now && 'found' in now ? now.found : undefined;
+  const text = () => {
+    const plan = foundOf(worked());
+    return plan && (() => describeCovers(plan, props.plan.kitchen.name, translator()));
   };
   return (
     <SheetFrame
       title={t('covers.title', { kitchen: props.plan.kitchen.name })}
       about={t('sheets.covers.about')}
-      {...(found() && { text: () => text(found()!) })}
+      text={text()}
       class="covers"
     >
       <WhenWorked worked={worked()}>{(plan) => <Groups plan={plan()} />}</WhenWorked>

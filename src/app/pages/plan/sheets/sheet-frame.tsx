@@ -9,7 +9,7 @@ export function SheetFrame(props: {
   title: string;
   about?: string;
   /** As plain text, made when it is sent; absent: it is only printed. */
-  text?: () => string;
+  text?: (() => string) | undefined;
   class?: string;
   children: JSX.Element;
 }) {

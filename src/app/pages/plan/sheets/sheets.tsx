@@ -5,9 +5,10 @@ import type { SheetProps } from './sheet-props.ts';
 import { CoverSheet } from './covers.tsx';
 import { LabelSheet } from './labels.tsx';
 import { RabbiSheet } from './rabbi.tsx';
+import { ShoppingSheet } from './shopping-sheet.tsx';
 import { UtensilSheet } from './utensils.tsx';
 
-const SHEETS = ['labels', 'rabbi', 'covers', 'utensils'] as const;
+const SHEETS = ['labels', 'rabbi', 'covers', 'utensils', 'shopping'] as const;
 type SheetId = (typeof SHEETS)[number];
 
 /** What is printed to be used around the fixtures: one sheet at a time, printed alone. */
@@ -18,6 +19,7 @@ export function Sheets(props: SheetProps) {
     rabbi: () => <RabbiSheet {...props} />,
     covers: () => <CoverSheet {...props} />,
     utensils: () => <UtensilSheet {...props} />,
+    shopping: () => <ShoppingSheet {...props} />,
   };
   return (
     <div class="sheets">

@@ -11,7 +11,7 @@ import {
 import { say, t, translator } from '../../../context/language.ts';
 import { SheetFrame } from './sheet-frame.tsx';
 import type { SheetProps } from './sheet-props.ts';
-import { createWorked, WhenWorked } from './worked.tsx';
+import { createWorked, foundOf, WhenWorked } from './worked.tsx';
 
 /** Sections that are ticked off as they are done. */
 const TICKED: readonly string[] = ['put-away', 'mikveh', 'methods'];
@@ -21,17 +21,15 @@ const AFTER_POT = ['put-away', 'mikveh', 'questions', 'methods', 'rules'] as con
 /** What is done with the utensils: what goes into the pot with what, what is put away, what goes to the mikveh. */
 export function UtensilSheet(props: SheetProps) {
   const worked = createWorked('utensils', () => props.kitchen);
-  const found = () => {
-    const now = worked();
-    return now && 'found' in now ? now.found : undefined;
+  const text = () => {
+    const plan = foundOf(worked());
+    return plan && (() => describeUtensils(plan, props.kitchen.name, translator()));
   };
   return (
     <SheetFrame
       title={t('utensils.title', { kitchen: props.kitchen.name })}
       about={t('plan.customs-differ')}
-      {...(found() && {
-        text: () => describeUtensils(found()!, props.kitchen.name, translator()),
-      })}
+      text={text()}
       class="utensils"
     >
       <WhenWorked worked={worked()}>

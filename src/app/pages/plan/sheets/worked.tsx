@@ -25,6 +25,11 @@ export function createWorked<K extends JobName>(name: K, input: () => InputOf<K>
   return worked;
 }
 
+/** What was worked out, if it was. */
+export function foundOf<T>(worked: Worked<T> | undefined): T | undefined {
+  return worked && 'found' in worked ? worked.found : undefined;
+}
+
 /** What was worked out, or that it is being worked out, or why it cannot be. */
 export function WhenWorked<T>(props: {
   worked: Worked<T> | undefined;

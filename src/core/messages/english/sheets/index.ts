@@ -2,6 +2,7 @@ import { around } from './around.ts';
 import { labels } from './labels.ts';
 import { page } from './page.ts';
 import { rabbi } from './rabbi.ts';
+import { shopping } from './shopping.ts';
 
 /** Sheets around the fixtures: labels, questions, covers, utensils, shopping, the door. */
-export const sheets = { ...page, ...around, ...labels, ...rabbi };
+export const sheets = { ...page, ...around, ...labels, ...rabbi, ...shopping };

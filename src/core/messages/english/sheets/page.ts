@@ -14,4 +14,5 @@ export const page = {
   'sheets.name.rabbi': 'For the rabbi',
   'sheets.name.covers': 'Covers to cut',
   'sheets.name.utensils': 'Utensils',
+  'sheets.name.shopping': 'To buy',
 } satisfies Section;
