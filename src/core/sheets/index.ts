@@ -1,3 +1,4 @@
+export { doorSheet, doorSheetText, type DoorCase } from './door/door-sheet.ts';
 export { markClashes } from './labels/clashes.ts';
 export { labelsOf, type Label, type MarkLabel, type RestingLabel } from './labels/labels.ts';
 export { labelPages, usualPaper, type Paper } from './labels/paper.ts';

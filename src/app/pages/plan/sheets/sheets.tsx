@@ -3,12 +3,13 @@ import '../../../styles/plan/sheets.css';
 import { t } from '../../../context/language.ts';
 import type { SheetProps } from './sheet-props.ts';
 import { CoverSheet } from './covers.tsx';
+import { DoorSheet } from './door.tsx';
 import { LabelSheet } from './labels.tsx';
 import { RabbiSheet } from './rabbi.tsx';
 import { ShoppingSheet } from './shopping-sheet.tsx';
 import { UtensilSheet } from './utensils.tsx';
 
-const SHEETS = ['labels', 'rabbi', 'covers', 'utensils', 'shopping'] as const;
+const SHEETS = ['labels', 'rabbi', 'covers', 'utensils', 'shopping', 'door'] as const;
 type SheetId = (typeof SHEETS)[number];
 
 /** What is printed to be used around the fixtures: one sheet at a time, printed alone. */
@@ -20,6 +21,7 @@ export function Sheets(props: SheetProps) {
     covers: () => <CoverSheet {...props} />,
     utensils: () => <UtensilSheet {...props} />,
     shopping: () => <ShoppingSheet {...props} />,
+    door: () => <DoorSheet {...props} />,
   };
   return (
     <div class="sheets">

@@ -15,4 +15,5 @@ export const page = {
   'sheets.name.covers': 'Covers to cut',
   'sheets.name.utensils': 'Utensils',
   'sheets.name.shopping': 'To buy',
+  'sheets.name.door': 'For the door',
 } satisfies Section;
