@@ -1,4 +1,4 @@
-export { batchTimes, type BatchTime } from './batches/batch-times.ts';
+export { batchTimes } from './batches/batch-times.ts';
 export { buildUtensilPlan } from './build-utensil-plan.ts';
 export {
   batchMessages,

@@ -4,7 +4,7 @@ import type { Plan, Step } from '../../plan/index.ts';
 import { MS_PER_SECOND } from '../../units/index.ts';
 
 /** What a place can be marked as. */
-export type Marking = Exclude<Designation, 'undecided'>;
+type Marking = Exclude<Designation, 'undecided'>;
 
 /** A mark: colour is never all that tells it, there are a letter, a word and a pattern. */
 export type MarkLabel = {

@@ -2,7 +2,7 @@ import type { Band } from '../../units/index.ts';
 import type { Batch } from '../model/types.ts';
 
 /** When a batch goes in, s after the pot was put on, and how long it takes; as it usually goes. */
-export type BatchTime = { readonly startS: number; readonly lengthS: number };
+type BatchTime = { readonly startS: number; readonly lengthS: number };
 
 /**
  * When each batch goes in. Each fresh pot of water boils first, and after each dip the water boils
