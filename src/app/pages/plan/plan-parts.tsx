@@ -16,12 +16,12 @@ import { RestsOnLink } from './rests-on.tsx';
 import { Shopping } from './shopping.tsx';
 import { Steps } from './steps/steps.tsx';
 
-const Sheets = lazyPage(
-  ['sheets', 'utensils', 'covers'],
-  async () => (await import('./sheets/index.ts')).Sheets,
+const Handouts = lazyPage(
+  ['handouts', 'utensils', 'covers'],
+  async () => (await import('./handouts/index.ts')).Handouts,
 );
 
-const PARTS = ['steps', 'methods', 'pours', 'heat', 'ask', 'lists', 'sheets'] as const;
+const PARTS = ['steps', 'methods', 'pours', 'heat', 'ask', 'lists', 'handouts'] as const;
 export type Part = (typeof PARTS)[number];
 
 /** What lies under the course: one part at a time on the screen, all of them on paper. */
@@ -39,7 +39,7 @@ export function PlanParts(props: {
 }) {
   const [picked, setPicked] = createSignal<string>();
   /** Once looked at they stay, with what was worked out for them. */
-  const sheetsOpened = createMemo<boolean>((was) => was || props.part === 'sheets', false);
+  const handoutsOpened = createMemo<boolean>((was) => was || props.part === 'handouts', false);
   return (
     <>
       <nav class="parts" ref={(element) => props.ref(element)} aria-label={t('plan-page.parts')}>
@@ -113,13 +113,13 @@ export function PlanParts(props: {
           <Cleaning plan={props.plan} />
         </section>
         <section
-          class="part--sheets"
-          classList={{ 'part--off': props.part !== 'sheets' }}
-          aria-label={t('plan-page.part.sheets')}
+          class="part--handouts"
+          classList={{ 'part--off': props.part !== 'handouts' }}
+          aria-label={t('plan-page.part.handouts')}
         >
-          <Show when={sheetsOpened()}>
+          <Show when={handoutsOpened()}>
             <Suspense>
-              <Sheets
+              <Handouts
                 plan={props.plan}
                 kitchen={props.kitchen}
                 changes={props.pictures.changes}

@@ -21,7 +21,7 @@ export type PageSection =
   | 'pictures'
   | 'utensils'
   | 'covers'
-  | 'sheets';
+  | 'handouts';
 
 /** A language as data: how it is written, and where its sentences are loaded from. */
 export type Language = {
@@ -59,7 +59,7 @@ const english: Language = {
     'record-page': async () => (await import('../english/record-page.ts')).recordPage,
     utensils: async () => (await import('../english/utensils/index.ts')).utensils,
     covers: async () => (await import('../english/covers/index.ts')).covers,
-    sheets: async () => (await import('../english/sheets/index.ts')).sheets,
+    handouts: async () => (await import('../english/handouts/index.ts')).handouts,
   },
 };
 

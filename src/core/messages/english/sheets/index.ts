@@ -1,9 +1,0 @@
-import { around } from './around.ts';
-import { door } from './door.ts';
-import { labels } from './labels.ts';
-import { page } from './page.ts';
-import { rabbi } from './rabbi.ts';
-import { shopping } from './shopping.ts';
-
-/** Sheets around the fixtures: labels, questions, covers, utensils, shopping, the door. */
-export const sheets = { ...page, ...around, ...labels, ...rabbi, ...shopping, ...door };
