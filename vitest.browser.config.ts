@@ -18,6 +18,7 @@ const LONG = [
   'tests/browser/faults/sound-light.test.ts',
   'tests/browser/faults/storage.test.ts',
   'tests/browser/plan/course.test.ts',
+  'tests/browser/plan/handouts.test.ts',
   'tests/browser/plan/names.test.ts',
   'tests/browser/record/record.test.ts',
   'tests/browser/rests/rest-day.test.ts',
