@@ -84,6 +84,22 @@ describe('handouts of a house', () => {
     await screen.page.emulateMedia({ media: 'screen' });
   });
 
+  it('utensils that are told are planned at once, and taken out again', async () => {
+    const { screen } = on;
+    await openHandout('utensils');
+    const lines = () => screen.page.locator('.utensils-told li').count();
+    const before = await lines();
+    await screen.page.locator('.utensil-form summary').click();
+    await screen.field('handouts.utensil.kind').selectOption('sieve');
+    await screen.field('handouts.utensil.count').fill('3');
+    await screen.press('add-utensil');
+    const putAway = screen.page.locator('.utensils-part', { hasText: '3 × Sieves and graters' });
+    await expect.poll(() => putAway.count()).toBeGreaterThan(0);
+    expect(await lines()).toBe(before + 1);
+    await screen.page.locator('[data-action="take-out-utensil"]').last().click();
+    await expect.poll(lines).toBe(before);
+  });
+
   it('ticks of what was bought outlive a reload', async () => {
     const { screen } = on;
     await openHandout('shopping');

@@ -122,6 +122,7 @@ export function PlanParts(props: {
               <Handouts
                 plan={props.plan}
                 kitchen={props.kitchen}
+                onKitchen={props.onKitchen}
                 changes={props.pictures.changes}
                 ticks={props.ticks}
               />

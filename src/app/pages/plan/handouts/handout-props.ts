@@ -8,6 +8,8 @@ export type HandoutProps = {
   readonly plan: Plan;
   /** As it lies on the desk. */
   readonly kitchen: Kitchen;
+  /** Absent: the plan is only read. */
+  readonly onKitchen: ((kitchen: Kitchen) => void) | undefined;
   readonly changes: (question: ChosenQuestion) => Promise<readonly AnswerChange[]>;
   /** What is ticked off the shopping list; absent: nothing is kept. */
   readonly ticks?: Ticks | undefined;

@@ -11,6 +11,7 @@ import {
 import { say, t, translator } from '../../../context/language.ts';
 import { HandoutFrame } from './handout-frame.tsx';
 import type { HandoutProps } from './handout-props.ts';
+import { UtensilForm } from './utensil-form.tsx';
 import { createWorked, foundOf, WhenWorked } from './worked.tsx';
 
 /** Sections that are ticked off as they are done. */
@@ -32,16 +33,12 @@ export function UtensilHandout(props: HandoutProps) {
       text={text()}
       class="utensils"
     >
+      <Show when={props.onKitchen}>
+        {(onKitchen) => <UtensilForm kitchen={props.kitchen} onKitchen={onKitchen()} />}
+      </Show>
       <WhenWorked worked={worked()}>
         {(plan) => (
-          <Show
-            when={plan().choices.length > 0}
-            fallback={
-              <p>
-                {t('utensils.none')} {t('handouts.utensils.tell')}
-              </p>
-            }
-          >
+          <Show when={plan().choices.length > 0} fallback={<p>{t('utensils.none')}</p>}>
             <InThePot plan={plan()} />
             <Sections plan={plan()} />
           </Show>

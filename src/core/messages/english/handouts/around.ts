@@ -9,7 +9,6 @@ export const around = {
     f,
   ) =>
     `The roll, ${f.number(widthM, 2)} m wide, from ${f.number(fromM, 2)} to ${f.number(toM, 2)} m`,
-  'handouts.utensils.tell': 'They are told in the kitchen file.',
   'handouts.utensils.time': ({ startS, lengthS }: { startS: number; lengthS: number }, f) =>
     `Goes in ${f.about(startS)} after the pot is put on; takes ${f.about(lengthS)}.`,
 } satisfies Section;
