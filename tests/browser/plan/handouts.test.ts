@@ -28,6 +28,12 @@ async function openHandout(id: (typeof HANDOUTS)[number]): Promise<void> {
     `document.querySelector('.around') !== null && document.querySelector('.around > [role="status"]:not(.around-about)') === null`,
     `${id} is worked out`,
   );
+  // So has what each answer changes.
+  const trying = JSON.stringify(screen.translator.t('handouts.rabbi.trying'));
+  await screen.waitFor(
+    `!document.querySelector('.around').textContent.includes(${trying})`,
+    'all answers are tried',
+  );
 }
 
 async function pagesOf(format: 'A4' | 'Letter'): Promise<number> {
@@ -51,6 +57,8 @@ describe('handouts of a house', () => {
       const { over, cut, looked } = await wordTrouble(screen);
       expect({ over, cut }).toEqual({ over: [], cut: [] });
       expect(looked).toBeGreaterThan(20);
+      // A sentence that is not loaded shows its key.
+      expect(await screen.page.locator('.around').innerText()).not.toMatch(/[a-z]\.[a-z-]+\.[a-z]/);
     }
   });
 

@@ -17,7 +17,7 @@ import { Shopping } from './shopping.tsx';
 import { Steps } from './steps/steps.tsx';
 
 const Handouts = lazyPage(
-  ['handouts', 'utensils', 'covers'],
+  ['handouts', 'utensils', 'covers', 'run-later'],
   async () => (await import('./handouts/index.ts')).Handouts,
 );
 

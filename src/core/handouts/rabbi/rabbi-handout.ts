@@ -29,6 +29,9 @@ export function rabbiHandout(kitchen: Kitchen): readonly HandoutQuestion[] {
 /** What each answer would make of the plan, by the id of the question; a question that is not in it was not tried yet. */
 export type ChangesByQuestion = Readonly<Record<string, readonly AnswerChange[]>>;
 
+/** An end that moves by less is the same end, s; nothing is said of it, so that the page stays one. */
+const UNCHANGED_S = 300;
+
 /** An answer with what it changes, or, where that is not known, alone. */
 export function answerMessages(
   { id, answers = [] }: ChosenQuestion,
@@ -37,7 +40,9 @@ export function answerMessages(
   const tried = changes[id];
   return tried
     ? tried.map(({ answer, finishS, kettles }) =>
-        message('plan-page.questions.change', { answer: answer.text, finishS, kettles }),
+        Math.abs(finishS) < UNCHANGED_S && kettles === 0
+          ? answer.text
+          : message('plan-page.questions.change', { answer: answer.text, finishS, kettles }),
       )
     : answers.map(({ text }) => text);
 }
