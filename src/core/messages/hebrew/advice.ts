@@ -80,7 +80,7 @@ export const advice: TranslationOf<typeof english> = {
     `קומקום, או סיר שאפשר לערות ממנו, על מבער שכבר הוכשר אז: ${on}.`,
   'advice.change.urn': 'מיחם.',
   'advice.change.people': ({ people }, f) => `עוד אדם אחד: בסך הכול ${f.number(people)}.`,
-  'advice.change.start': ({ wallMs, zone }, f) => `להתחיל ${f.moment(wallMs, zone)}.`,
+  'advice.change.start': ({ wallMs, zone }, f) => `להתחיל ב${f.moment(wallMs, zone)}.`,
   'advice.change.last-hot': ({ wallMs, zone }, f) =>
     `אם לא היה כאן שימוש חם מאז ${f.moment(wallMs, zone)}: ההשבתות נספרות מאז.`,
   'advice.change.answer': ({ fixture, answer }, f) => `${fixture}, אם התשובה היא: ${f.say(answer)}`,
@@ -102,7 +102,7 @@ export const advice: TranslationOf<typeof english> = {
     `הארוך ביותר בדרך לסוף: ${links.map((one) => f.say(one)).join('; ')}.`,
 
   'advice.outlook': ({ wallMs, zone, aheadS, about }, f) => {
-    const end = `העבודה מסתיימת ${about ? 'בערך ' : ''}${f.moment(wallMs, zone)}.`;
+    const end = `העבודה מסתיימת ${about ? 'בערך ' : ''}ב${f.moment(wallMs, zone)}.`;
     if (Math.abs(aheadS) < AS_PLANNED_S) return `כמתוכנן, ${end}`;
     const by = inMinutes(Math.abs(aheadS), f);
     return `אתם ${aheadS > 0 ? 'מקדימים את התוכנית' : 'מאחרים אחרי התוכנית'} ב־${by}; ${end}`;
@@ -110,7 +110,7 @@ export const advice: TranslationOf<typeof english> = {
 
   'advice.sure.heading': 'עד כמה הסוף בטוח',
   'advice.sure.moment': ({ endWallMs, wallMs, zone }, f) =>
-    `מתוכנן להסתיים ${f.moment(endWallMs, zone)}; תשע פעמים מעשר עד ${f.moment(wallMs, zone)}.`,
+    `מתוכנן להסתיים ב${f.moment(endWallMs, zone)}; תשע פעמים מעשר עד ${f.moment(wallMs, zone)}.`,
   'advice.sure.after': ({ endS, lengthS }, f) =>
     `מתוכנן להסתיים אחרי ${f.duration(endS)}; תשע פעמים מעשר לכל היותר אחרי ${f.duration(lengthS, 'up')}.`,
   'advice.sure.due': ({ chance, isSure }, f) =>

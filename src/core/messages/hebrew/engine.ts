@@ -12,7 +12,7 @@ export const engine: TranslationOf<typeof english> = {
 
   'engine.step.ends-by-itself': 'הקטע הזה נגמר לפי השעון שלו.',
   'engine.step.not-due': 'הזמן עוד לא נגמר.',
-  'engine.step.cold-first': 'כאן עורו מים רותחים. אשרו קודם את המים הקרים.',
+  'engine.step.cold-first': 'כאן נשפכו מים רותחים. אשרו קודם את המים הקרים.',
   'engine.step.hot': 'זה חם. עצרו את השלב והביאו אותו למצב בטוח.',
   'engine.step.went-on': ({ step }, f) => `האם "${f.say(step)}" המשיך בלי הפסקה?`,
   'engine.step.make-safe': ({ step }, f) => `הביאו למצב בטוח: "${f.say(step)}".`,
@@ -36,9 +36,9 @@ export const engine: TranslationOf<typeof english> = {
   'engine.need.left-out': ({ step }, f) => `"${f.say(step)}" הושמט. חזרו עליו, או השמיטו גם את זה.`,
   'engine.need.late': ({ step }, f) => `עבר יותר מדי זמן מאז "${f.say(step)}". חזרו עליו קודם.`,
 
-  'engine.rest-day.inside': ({ day }, f) => `עכשיו ${f.say(day)}. שום עבודה לא מתחילה עד הצאת.`,
+  'engine.rest-day.inside': ({ day }, f) => `עכשיו ${f.say(day)}. עד שיסתיים לא מתחילים שום עבודה.`,
   'engine.rest-day.reaches': ({ day }, f) =>
-    `זה לא ייגמר לפני ${f.say(day)}. התחילו אחרי הצאת: ${f.say(day)}.`,
+    `זה לא ייגמר לפני תחילת ${f.say(day)}. התחילו אחרי סיום ${f.say(day)}.`,
 
   'engine.deadline.inside': ({ deadline }, f) =>
     `המועד עבר: ${f.say(deadline)}. כבר לא מכשירים דבר.`,

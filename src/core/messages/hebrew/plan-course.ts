@@ -67,9 +67,9 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.at': ({ toWallMs, who, ...from }, f) =>
     `${when(from, f)} עד ${until(toWallMs, from, f)}${who === '' ? '' : `, ${who}`}.`,
   'plan-page.course.slack': (at, f) => `דבר לא ממתין לזה לפני ${when(at, f)}.`,
-  'plan-page.course.ends': (at, f) => `מסתיים ${when(at, f)}`,
+  'plan-page.course.ends': (at, f) => `מסתיים ב${when(at, f)}`,
   'plan-page.course.ends-sure': ({ sureWallMs, ...at }, f) =>
-    `מסתיים ${when(at, f)}; תשע פעמים מעשר עד ${until(sureWallMs, at, f)}`,
+    `מסתיים ב${when(at, f)}; תשע פעמים מעשר עד ${until(sureWallMs, at, f)}`,
   'plan-page.course.due': (at, f) => `הסיום עד ${when(at, f)}`,
   'plan-page.course.due-purged': (at, f) => `ההכשרה עד ${when(at, f)}`,
   'plan-page.course.late': ({ lateS }, f) => `מאוחר מדי ב־${lengthText(lateS, f)}`,
@@ -85,11 +85,11 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.key.night': 'לילות וימי שביתה מצוירים צר יותר.',
 
   'plan-page.head.ends': ({ wallMs, zone, lengthS }, f) =>
-    `מסתיים ${f.day(wallMs, zone)}, ${f.clock(wallMs, zone)}; ${lengthText(lengthS, f)} מההתחלה.`,
+    `מסתיים ב${f.day(wallMs, zone)}, ${f.clock(wallMs, zone)}; ${lengthText(lengthS, f)} מההתחלה.`,
   'plan-page.head.in-time': ({ wallMs, zone, spareS, purge }, f) =>
-    `בזמן: מסתיים ${f.day(wallMs, zone)}, ${f.clock(wallMs, zone)}; ${purge ? 'ההכשרה נגמרת' : 'הכול נגמר'} ${lengthText(spareS, f)} לפני השעה.`,
+    `בזמן: מסתיים ב${f.day(wallMs, zone)}, ${f.clock(wallMs, zone)}; ${purge ? 'ההכשרה נגמרת' : 'הכול נגמר'} ${lengthText(spareS, f)} לפני השעה.`,
   'plan-page.head.late': ({ doneWallMs, dueWallMs, zone, lateS, purge }, f) =>
-    `מאוחר מדי ב־${lengthText(lateS, f)}: ${purge ? 'ההכשרה נגמרת' : 'הכול נגמר'} ${f.day(doneWallMs, zone)}, ${f.clock(doneWallMs, zone)}. המועד הוא ${f.day(dueWallMs, zone)}, ${f.clock(dueWallMs, zone)}.`,
+    `מאוחר מדי ב־${lengthText(lateS, f)}: ${purge ? 'ההכשרה נגמרת' : 'הכול נגמר'} ב${f.day(doneWallMs, zone)}, ${f.clock(doneWallMs, zone)}. המועד הוא ${f.day(dueWallMs, zone)}, ${f.clock(dueWallMs, zone)}.`,
   'plan-page.head.free': ({ spans, people, more }, f) =>
     `${people > 1 ? 'כולם פנויים' : 'אתם פנויים'} ${f.list(spans.map((one) => f.say(one)))}${more ? ', וגם אחר כך' : ''}.`,
   'plan-page.head.why': 'למה, ומה זה אומר',

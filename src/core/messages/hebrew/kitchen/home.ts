@@ -86,8 +86,8 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.hardware.window.opens': ({ areaM2 }, f) => `${f.shortNumber(areaM2, 3)} מ״ר נפתחים`,
 
   'kitchen.kept': 'מטבחים בטאבלט הזה',
-  'kitchen.kept.changed': ({ wallMs, zone }, f) => `שונה ${f.dateTime(wallMs, zone)}`,
-  'kitchen.kept.open': ({ wallMs, zone }, f) => `פתוח עכשיו, שונה ${f.dateTime(wallMs, zone)}`,
+  'kitchen.kept.changed': ({ wallMs, zone }, f) => `שונה ב${f.dateTime(wallMs, zone)}`,
+  'kitchen.kept.open': ({ wallMs, zone }, f) => `פתוח עכשיו, שונה ב${f.dateTime(wallMs, zone)}`,
   'kitchen.kept.failed': ({ why }, f) => `האחסון של הטאבלט לא ענה, ודבר לא השתנה. ${f.say(why)}`,
   'kitchen.kept.more': 'עוד',
   'kitchen.kept.less': 'פחות',

@@ -9,7 +9,7 @@ function litText(burners: number, f: Formatter): string {
 
 /** Courses of heat and air, drawn on the page of the plan. */
 export const charts: TranslationOf<typeof english> = {
-  'plan.chart.unit.temperature': '°C',
+  'plan.chart.unit.temperature': 'מעלות',
   'plan.chart.unit.concentration': 'מ״ג/מ״ק',
   'plan.chart.moment.off': 'כיבוי',
   'plan.chart.moment.lit': 'מבערים פועלים',

@@ -24,7 +24,7 @@ function ends({ lateH, endsWallMs, zone, after }: Late, f: Formatter): string {
   const late = `${f.number(lateH, 1)} שע׳`;
   if (endsWallMs === undefined || zone === undefined) return late;
   const moment = f.moment(endsWallMs, zone);
-  return after ? `${moment}, אחרי ${f.say(after)}, ${late}` : `${moment}, ${late}`;
+  return after ? `ב${moment}, אחרי ${f.say(after)}, ${late}` : `ב${moment}, ${late}`;
 }
 
 /** More names than this are counted, not listed. */
@@ -130,9 +130,9 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.last-day': ({ step }, f) =>
     `ביום האחרון לפני המועד, בלי יום פנוי אם המנעול או מנתק החום יתקלקל: ${f.say(step)} התחילו את העבודה מוקדם יותר.`,
   'plan.notice.past-fourth-hour': ({ fourthWallMs, candlesWallMs, zone }, f) =>
-    `השעה הרביעית של ערב פסח הסתיימה: ${f.moment(fourthWallMs, zone)}. עד הדלקת נרות, ${f.moment(candlesWallMs, zone)}, עוד מכשירים במים, בזהירות יתרה: שאלו קודם. מה שלא הוכשר עד אז מנקים, סוגרים ולא משתמשים בו בפסח.`,
+    `השעה הרביעית של ערב פסח הסתיימה ב${f.moment(fourthWallMs, zone)}. עד הדלקת נרות, ${f.moment(candlesWallMs, zone)}, עוד מכשירים במים, בזהירות יתרה: שאלו קודם. מה שלא הוכשר עד אז מנקים, סוגרים ולא משתמשים בו בפסח.`,
   'plan.notice.inside-passover':
-    'עכשיו פסח. עד צאתו לא מכשירים דבר במים: התוכנית סוגרת את מה שהיה מעורה. אש בחול המועד: שאלו את הרב; אחרת סגרו גם את זה. יש מתירים להכשיר במים מה ששבת 24 שעות: שאלו.',
+    'עכשיו פסח. עד צאתו לא מכשירים דבר במים: התוכנית סוגרת את מה שהיה צריך עירוי. אש בחול המועד: שאלו את הרב; אחרת סגרו גם את זה. יש מתירים להכשיר במים מה ששבת 24 שעות: שאלו.',
   'plan.notice.eve-is-sabbath':
     'השנה ערב פסח חל בשבת: כל ההכשרה מסתיימת ביום שישי שלפניה. היא מתוכננת עד השעה הרביעית של אותו יום, כבשנים אחרות. ביום שישי הזה החמץ עוד מותר: שאלו את הרב אם אפשר להכשיר בלי זהירות יתרה עד הדלקת נרות.',
   'plan.notice.no-sun-on-eve':

@@ -28,7 +28,7 @@ export const pours: TranslationOf<typeof english> = {
     `יבשו קודם: במקום שעומדים מים הקילוח נוגע תחילה בכ־${f.number(wetFirstTouchC)}°C.`,
   'plan.pour.run-off': ({ runOffC, belowC }, f) =>
     `מים שנגרים הלאה לא מספיקים: הם עוזבים את הקילוח בכ־${f.number(runOffC)}°C ומביאים את מה שלמטה לכ־${f.number(belowC)}°C.`,
-  'plan.pour.moves': 'מה מזיז את המספרים (כל מה שעורה):',
+  'plan.pour.moves': 'מה מזיז את המספרים (כל מה שמערים עליו):',
   'plan.pour.move': ({ what, less, more }, f) => `${f.say(what)}: ${f.say(less)} או ${f.say(more)}`,
   'plan.pour.move.flow': 'קילוח של 1.5 או 2.5 ליטר בדקה',
   'plan.pour.move.fall': 'עירוי מגובה 10 או 50 ס״מ',

@@ -76,7 +76,7 @@ export const print: TranslationOf<typeof english> = {
   'plan.total.gas': ({ kWh }, f) => `גז: כ־${f.number(kWh, 1)} קוט״ש`,
   'plan.total.hands': ({ lengthS }, f) => `עבודת ידיים: ${f.about(lengthS)}`,
   'plan.day.begins': ({ startWallMs, endWallMs, zone }, f) =>
-    `התחלה ${f.moment(startWallMs, zone)}, סיום ${f.moment(endWallMs, zone)} (${zone})`,
+    `התחלה: ${f.moment(startWallMs, zone)}; סיום: ${f.moment(endWallMs, zone)} (${zone})`,
   'plan.day.rest': ({ day, fromWallMs, toWallMs, zone }, f) =>
     `${f.say(day)}: ${f.moment(fromWallMs, zone)} עד ${f.moment(toWallMs, zone)}; דבר לא מתוכנן אז`,
   'plan.day.deadline': ({ name, wallMs, zone }, f) => `${f.say(name)}: ${f.moment(wallMs, zone)}`,

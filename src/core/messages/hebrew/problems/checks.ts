@@ -97,5 +97,5 @@ export const checks: TranslationOf<typeof english> = {
   'problems.lon-zone.advice': ({ meaning }, f) => `${f.say(meaning)} בדקו את הסימן ואת אזור הזמן.`,
   'problems.lon-zone.wrong-hour': 'ימי השביתה היו מתחילים בשעה לא נכונה.',
   'problems.lon-zone.sabbath': ({ wallMs, zone }, f) =>
-    `השבת הייתה נכנסת ב־${f.shortMoment(wallMs, zone)}.`,
+    `השבת הייתה נכנסת ב${f.shortMoment(wallMs, zone)}.`,
 };

@@ -41,10 +41,10 @@ export const fixtures: TranslationOf<typeof english> = {
       voided === 0
         ? ''
         : f.plural(voided, {
-            one: ' אחד שעורה קודם לא נחשב.',
-            other: ` ${f.number(voided)} שעורו קודם לא נחשבים.`,
+            one: ' אחד שנשפך קודם לא נחשב.',
+            other: ` ${f.number(voided)} שנשפכו קודם לא נחשבים.`,
           });
-    return `קומקומים שעורו: ${f.number(poured)} מתוך ${f.number(planned)}${colds}.${lost}`;
+    return `קומקומים שנשפכו: ${f.number(poured)} מתוך ${f.number(planned)}${colds}.${lost}`;
   },
   'report.recheck': ({ wallMs, zone, text }, f) =>
     `ספק, ${f.dateTime(wallMs, zone)}: ${ended(text)}`,
@@ -59,15 +59,15 @@ export const fixtures: TranslationOf<typeof english> = {
   'report.fault-at': ({ wallMs, zone, name, step, text }, f) =>
     `תקלה, ${f.dateTime(wallMs, zone)}: ${f.say(name)}, בשלב "${f.say(step)}"${after(f.say(text))}.`,
   'report.fault.not-cleared': 'לא דווח שתוקן.',
-  'report.fault.cleared': ({ wallMs, zone }, f) => `תוקן ${f.dateTime(wallMs, zone)}.`,
+  'report.fault.cleared': ({ wallMs, zone }, f) => `תוקן ב${f.dateTime(wallMs, zone)}.`,
   'report.cooling.open': 'עוד לא נאמר איך הסתיים הקירור.',
   'report.cooling.clock': 'שעון הקירור',
   'report.cooling.cooled': ({ wallMs, zone, cooledS }, f) =>
-    `קורר וכוסה, לפי דברי אדם ${f.dateTime(wallMs, zone)}: נראו ${f.duration(cooledS, 'down')} של קירור.`,
+    `קורר וכוסה, לפי דברי אדם ב${f.dateTime(wallMs, zone)}: נראו ${f.duration(cooledS, 'down')} של קירור.`,
   'report.cooling.taken-over': ({ wallMs, zone, cooledS }, f) =>
-    `רופא או אמבולנס קיבל את הטיפול ${f.dateTime(wallMs, zone)}, אחרי שנראו ${f.duration(cooledS, 'down')} של קירור.`,
+    `רופא או אמבולנס קיבל את הטיפול ב${f.dateTime(wallMs, zone)}, אחרי שנראו ${f.duration(cooledS, 'down')} של קירור.`,
   'report.cooling.mistake': ({ wallMs, zone, cooledS }, f) =>
-    `הופעל בטעות, איש לא נכווה: נאמר ${f.dateTime(wallMs, zone)}, אחרי ${f.duration(cooledS, 'down')}.`,
+    `הופעל בטעות, איש לא נכווה: נאמר ב${f.dateTime(wallMs, zone)}, אחרי ${f.duration(cooledS, 'down')}.`,
   'report.steps': 'שלבים:',
   'report.step': ({ step, attempt }, f) => `${unended(f.say(step))}: ${f.say(attempt)}`,
   'report.step.void': ({ attempt, because }, f) =>

@@ -24,7 +24,7 @@ export const times: TranslationOf<typeof english> = {
     `${f.say(step)}, פער של ${f.duration(gapS, 'down')}: ${f.say(ask)} ${f.say(answer)}.`,
   'report.answer.none': 'לא נענה',
   'report.answer': ({ answer, wallMs, zone }, f) =>
-    `${f.say(answer)}, נענה ${f.dateTime(wallMs, zone)}`,
+    `${f.say(answer)}, נענה ב${f.dateTime(wallMs, zone)}`,
   'report.answer.clock-right': 'כן',
   'report.answer.clock-wrong': 'לא, השעה הנכונה לא ידועה',
   'report.answer.clock-corrected': ({ wallMs, zone }, f) =>

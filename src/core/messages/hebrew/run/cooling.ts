@@ -15,7 +15,7 @@ export const cooling: TranslationOf<typeof english> = {
 
   'run.cooling.title': 'קררו את הכווייה',
   'run.cooling.title-over': 'עכשיו כסו את הכווייה',
-  'run.cooling.since': ({ when }, f) => `תחת מים מ־${f.say(when)}`,
+  'run.cooling.since': ({ when }, f) => `תחת מים מאז ${f.say(when)}`,
   'run.cooling.call': ({ number }) => `התקשרו עכשיו אל ${number} אם:`,
   'run.cooling.call-local': 'התקשרו עכשיו למספר החירום המקומי אם:',
   'run.cooling.doctor': ({ number }) => `צריך רופא? התקשרו אל ${number} אם:`,

@@ -12,7 +12,7 @@ export const gaps: TranslationOf<typeof english> = {
   'run.clock.unknown': 'איש לא יודע',
   'run.clock.about': 'הטאבלט ישן או שהשעון שלו שונה. הזמן החסר נספר רק אחרי שתאשרו.',
   'run.last-hot.ask': ({ name, wallMs, zone }, f) =>
-    `${f.say(name)}: השימוש החם האחרון היה ${f.moment(wallMs, zone)}, או לפני כן?`,
+    `${f.say(name)}: השימוש החם האחרון היה ב${f.moment(wallMs, zone)}, או לפני כן?`,
   'run.last-hot.about':
     'מים חמים, אוכל חם וניקוי חם – הכול נחשב. רק אם אתם בטוחים: ההשבתה תיספר מאז.',
   'run.last-hot.yes': ({ wallMs, zone }, f) => `כן, ועכשיו ${f.moment(wallMs, zone)}`,

@@ -16,5 +16,5 @@ export const timers: TranslationOf<typeof english> = {
   'run.timer.due': 'עכשיו',
   'run.timer.late': ({ ago }, f) => `הגיע זמנו לפני ${f.say(ago)}, כשאי אפשר היה לומר`,
   'run.timer.due-in-rest-day': ({ day, ago }, f) =>
-    `הגיע זמנו בתוך ${f.say(day)}, לפני ${f.say(ago)}`,
+    `הגיע זמנו במהלך ${f.say(day)}, לפני ${f.say(ago)}`,
 };

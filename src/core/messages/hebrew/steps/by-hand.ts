@@ -27,7 +27,7 @@ export const byHand: TranslationOf<typeof english> = {
   'steps.by-hand.pour': ({ fixture }) => `לערות ביד מים רותחים על כל מקום: ${fixture}.`,
   'steps.by-hand.pour-kettle': 'ישר מהקומקום שרתח, ברתיחה מלאה.',
   'steps.by-hand.pour-stream': 'הקילוח עצמו מגיע לכל מקום, קומקום אחר קומקום.',
-  'steps.by-hand.pour-say': 'כל מקום עורה',
+  'steps.by-hand.pour-say': 'העירוי הגיע לכל מקום',
   'steps.by-hand.pour-ask': 'מים רותחים הגיעו לכל מקום?',
   'steps.by-hand.immerse': ({ fixture }) => `להגעיל במים רותחים, חלק אחר חלק: ${fixture}.`,
   'steps.by-hand.immerse-boils': 'המים רותחים לפני כל חלק ובזמן שהוא בתוכם.',

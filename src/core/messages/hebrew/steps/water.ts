@@ -25,9 +25,9 @@ export const water: TranslationOf<typeof english> = {
   'steps.boil.wait-low': ({ boilingC }, f) =>
     `חכו לרתיחה מלאה. כאן מים רותחים ב־${f.number(boilingC)}°C; זו רתיחה, וחם יותר לא יהיה.`,
   'steps.boil.again': ({ againS }, f) =>
-    `הפעילו שוב רגע לפני שמרימים: הרתיחה חוזרת תוך ${f.about(againS)}. אז ערו מיד.`,
+    `הפעילו שוב רגע לפני שמרימים: הרתיחה חוזרת תוך ${f.about(againS)}. אז שפכו מיד.`,
   'steps.boil.burner-off': ({ burner }) =>
-    `כבו את המבער ${burner} ברגע שמרימים, ישר מהרתיחה, וערו מיד.`,
+    `כבו את המבער ${burner} ברגע שמרימים, ישר מהרתיחה, ושפכו מיד.`,
   'steps.boil.say': 'רותח',
   'steps.boil.ask': 'הקומקום הגיע לרתיחה מלאה, והמים עדיין חמים?',
   'steps.boil.expect': ({ isAhead }) => (isAhead ? 'עד הרתיחה (משוער)' : 'אמור לרתוח בערך עכשיו'),
@@ -64,12 +64,12 @@ export const water: TranslationOf<typeof english> = {
   'steps.pour.title': ({ kettle, of, fixture }) =>
     `לערות קומקום ${kettle} מתוך ${of} על ${fixture}.`,
   'steps.pour.pour': ({ kettle, of, fixture }) =>
-    `ערו קומקום ${kettle} מתוך ${of} על ${fixture}: הקילוח מגיע לכל מקום.`,
+    `שפכו קומקום ${kettle} מתוך ${of} על ${fixture}: הקילוח מגיע לכל מקום.`,
   'steps.pour.line': ({ kettle }) =>
     `קומקום ${kettle}: החלק הכחול, מסימן ${kettle} עד סימן ${kettle + 1}.`,
   'steps.pour.line-to-end': ({ kettle }) =>
     `קומקום ${kettle}: החלק הכחול, מסימן ${kettle} עד סופו.`,
-  'steps.pour.dry-first': 'יבשו במטלית את מה שעוד לא עורה: מים שנשארו עליו מצננים את הקילוח.',
+  'steps.pour.dry-first': 'יבשו במטלית את מה שעוד לא קיבל עירוי: מים שנשארו עליו מצננים את הקילוח.',
   'steps.pour.drain-open': 'ניקוז פתוח, כדי שמה שרץ קדימה ייצא.',
   'steps.pour.wipe-floor': 'נגבו דפנות ורצפה בין קומקום לקומקום, לפני שהקילוח מגיע אליהן.',
   'steps.pour.way.back-to-front':
@@ -87,13 +87,13 @@ export const water: TranslationOf<typeof english> = {
     'המקום המקווקו מחוץ להישג ידכם מהמקום שאפשר לעמוד בו: לא תוכנן לו קומקום. ראו את ההודעות בתוכנית.',
   'steps.pour.round': ({ round, rounds }) => `פעם ${round} מתוך ${rounds} על כולו.`,
   'steps.pour.stone': 'במלקחיים ארוכים הזיזו את האבן הלוהטת בתוך הקילוח, על כל מקום.',
-  'steps.pour.say': 'עורה',
-  'steps.pour.ask': 'הקומקום הזה עורה עד סופו?',
+  'steps.pour.say': 'העירוי נעשה',
+  'steps.pour.ask': 'הקומקום הזה נשפך עד סופו?',
   'steps.pour.expect': ({ isAhead }) =>
     isAhead ? 'עד שיתרוקן (משוער)' : 'אמור להתרוקן בערך עכשיו',
   'steps.pour.cold': 'שפכו מיד מים קרים על אותו מקום.',
-  'steps.pour.cold-where': 'רק במקום שהמים הרותחים היו.',
-  'steps.pour.swab': 'יבשו במטלית את מה שעוד לא עורה.',
+  'steps.pour.cold-where': 'רק במקום שנשפכו המים הרותחים.',
+  'steps.pour.swab': 'יבשו במטלית את מה שעוד לא קיבל עירוי.',
   'steps.pour.cold-say': 'נשפכו מים קרים',
   'steps.pour.cold-ask': 'נשפכו עליו מים קרים?',
   'steps.pour.cold-timer': 'עכשיו מים קרים',

@@ -14,7 +14,7 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.unit.min': 'דק׳',
   'survey.unit.L-s': 'ליטר/שנ׳',
   'survey.unit.m2': 'מ״ר',
-  'survey.unit.C': '°C',
+  'survey.unit.C': 'מעלות',
 
   'survey.example.length': '60 ס״מ או 0.6',
   'survey.example.altitude': '2100 מ׳',
@@ -25,7 +25,7 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.example.minutes': '240 דק׳',
   'survey.example.flow': '90 ליטר/שנ׳',
   'survey.example.area': '8.8 מ״ר',
-  'survey.example.temperature': '12 °C',
+  'survey.example.temperature': '12 מעלות',
   'survey.example.count': '2',
 
   'survey.typed.nothing': ({ example, least, most }, f) =>

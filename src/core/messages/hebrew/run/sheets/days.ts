@@ -3,7 +3,7 @@ import type { days as english } from '../../../english/run/sheets/days.ts';
 
 /** When hands are free, what runs until when, and the sheet of one clock. */
 export const days: TranslationOf<typeof english> = {
-  'run.days.free': ({ from, until }, f) => `הידיים פנויות מ־${f.say(from)} עד ${f.say(until)}.`,
+  'run.days.free': ({ from, until }, f) => `הידיים פנויות: ${f.say(from)} עד ${f.say(until)}.`,
   'run.days.free-now': ({ until }, f) => `הידיים פנויות עכשיו, עד ${f.say(until)}.`,
   'run.days.all-over': ({ at }, f) => `סיום משוער: ${f.say(at)}.`,
   'run.days.at.today': ({ wallMs, zone }, f) => `היום ${f.clock(wallMs, zone)}`,
@@ -19,7 +19,7 @@ export const days: TranslationOf<typeof english> = {
   'run.days.waits': ({ waits }, f) => waits.map((wait) => f.say(wait)).join('; '),
   'run.days.in': ({ leftS }, f) => `בעוד ${f.duration(leftS)}`,
   'run.days.rest-day': ({ day, from, to }, f) =>
-    `${f.say(day)} מ־${f.say(from)} עד ${f.say(to)}: אז דבר לא נדרש מכם, ודבר לא נשמע.`,
+    `${f.say(day)}, ${f.say(from)} עד ${f.say(to)}: אז דבר לא נדרש מכם, ודבר לא נשמע.`,
   'run.days.deadline': ({ name, when }, f) => `${f.say(name)}: ${f.say(when)}`,
   'run.days.deadline-passed': ({ name, when }, f) => `${f.say(name)}: ${f.say(when)}. כבר עבר.`,
   'run.days.work.region': 'מה הידיים יכולות לעשות',

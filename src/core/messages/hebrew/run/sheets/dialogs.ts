@@ -70,7 +70,7 @@ export const dialogs: TranslationOf<typeof english> = {
   'run.ran-out.on': 'יותר קדימה',
   'run.ran-out.share': ({ percent }, f) => `${f.number(percent)}% מהנתיב של הקומקום הזה`,
   'run.ran-out.about':
-    'מה שנשאר מתחלק מחדש לפי המקום שאליו הגיע הקומקום. קודם מים קרים על מה שעורה, כמו תמיד.',
+    'מה שנשאר מתחלק מחדש לפי המקום שאליו הגיע הקומקום. קודם מים קרים על מה שכבר קיבל עירוי, כמו תמיד.',
   'run.ran-out.press': 'כאן נגמר',
 
   'run.all-steps': 'כל השלבים',
