@@ -15,7 +15,7 @@ export const common: TranslationOf<typeof english> = {
   'common.method.clean': 'ניקוי יסודי',
   'common.method.line': 'ניקוי וריפוד',
   'common.method.cover': 'כיסוי',
-  'common.method.not-purged': 'לא הוכשר: אין להשתמש בו',
+  'common.method.not-purged': 'בלי הכשרה: אין להשתמש בו',
   'common.method.replace': 'החלפה',
 
   'common.phase.prepare': 'הכנה',

@@ -27,7 +27,7 @@ export const engine: TranslationOf<typeof english> = {
   'engine.because.interrupted': 'נקטע ואי אפשר לחזור עליו.',
   'engine.because.broke-off': 'נפסק.',
   'engine.because.nobody-saw': 'איש לא ראה אם נפסק.',
-  'engine.because.doubt': 'השתמשו בו או נגעו בו.',
+  'engine.because.doubt': 'היה בשימוש או שנגעו בו.',
   'engine.because.answer-withdrawn': 'תשובה על השעון בוטלה.',
 
   'engine.need.open': ({ step }, f) => `קודם: "${f.say(step)}".`,
@@ -46,7 +46,7 @@ export const engine: TranslationOf<typeof english> = {
 
   'engine.gate.settling': ({ say, leftMin }, f) =>
     `חכו ${f.number(leftMin)} דק׳ עד שיתייצב: ${f.say(say)}`,
-  'engine.gate.answered-no': ({ ask }, f) => `נענה בלא: ${f.say(ask)}`,
+  'engine.gate.answered-no': ({ ask }, f) => `נענה בשלילה: ${f.say(ask)}`,
   'engine.gate.confirm-first': ({ ask }, f) => `אשרו קודם: ${f.say(ask)}`,
   'engine.gate.danger': 'זה שומר מפני מוות או פגיעה קשה. אי אפשר לעקוף.',
   'engine.gate.undescribed': ({ id }) => `התוכנית לא מתארת את שאלת הבטיחות "${id}".`,

@@ -30,19 +30,19 @@ export const appliances: TranslationOf<typeof english> = {
   'custom.way.warming-drawer.until-then': 'רפדו אותה, והכניסו רק אוכל מכוסה.',
   'custom.way.warming-drawer.answer-1': 'לחמם בדרגה הגבוהה ביותר.',
   'custom.way.warming-drawer.answer-2': 'לרפד אותה.',
-  'custom.way.cold-passover.reason': 'השתמשו בו בקר בלבד: די בניקוי, ורבים מרפדים את המדפים לפסח.',
+  'custom.way.cold-passover.reason': 'היה בשימוש קר בלבד: די בניקוי, ורבים מרפדים את המדפים לפסח.',
   'custom.way.cold-passover.would-change':
     'ייתכן שאצלכם לא מרפדים: שאלו. אמרו אם הונחו בו סירים חמים, או שנוזל עמד בו יממה.',
-  'custom.way.cold.reason': 'השתמשו בו בקר בלבד, ולכן די בניקוי יסודי ובשטיפה.',
+  'custom.way.cold.reason': 'היה בשימוש קר בלבד, ולכן די בניקוי יסודי ובשטיפה.',
   'custom.way.cold.would-change': 'אמרו אם הונחו בו סירים חמים, או שנוזל עמד בו יממה.',
   'custom.way.shelf-raw.reason':
-    'עץ לא מצופה אוצר פירורים ולחות, ולכן מנקים ומרפדים; לא השתמשו בו בחום.',
+    'עץ לא מצופה אוצר פירורים ולחות, ולכן מנקים ומרפדים; לא היה בשימוש חם.',
   'custom.way.shelf-raw.would-change': 'אמרו אם הוחזק עליו אוכל חם.',
   'custom.way.shelf-unknown.reason': 'לא ידוע ממה המדפים עשויים, ולכן מנקים ומרפדים אותם.',
   'custom.way.shelf-unknown.would-change': 'אמרו ממה הוא עשוי.',
   'custom.way.shelf-unknown.ask': 'ממה עשויים המדפים האלה?',
   'custom.way.shelf-unknown.why': 'עץ לא מצופה אוצר פירורים; משטחים אטומים רק מנקים.',
   'custom.way.shelf-unknown.until-then': 'נקו ורפדו אותם.',
-  'custom.way.shelf.reason': 'השתמשו בו בקר בלבד, ולכן די בניקוי יסודי.',
+  'custom.way.shelf.reason': 'היה בשימוש קר בלבד, ולכן די בניקוי יסודי.',
   'custom.way.shelf.would-change': 'אמרו אם הוחזק בו אוכל חם.',
 };

@@ -22,7 +22,7 @@ export const retired: TranslationOf<typeof english> = {
     UNCHANGED.map((row) => [`custom.row.${row}`, TODAY[`custom.way.${row}`]]),
   ) as Unchanged),
   'custom.row.sink-clay.ashkenazic.reason':
-    'פורצלן, חרס מזוגג ואמייל דינם ככלי חרס, שאין מכשירים: לנקות, לרפד, ולהשתמש בגיגית על רשת.',
+    'פורצלן, חרס מזוגג ואמייל דינם ככלי חרס, שאין מכשירים: לנקות, לכסות, ולהשתמש בגיגית על רשת.',
   'custom.row.sink-glass.ashkenazic.reason': GLASS_AS_CLAY,
   'custom.row.sink-wood.reason': 'עץ מוכשר כדרך תשמישו.',
   'custom.row.top-glass.ashkenazic.reason': GLASS_AS_CLAY,

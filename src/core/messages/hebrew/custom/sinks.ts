@@ -18,10 +18,10 @@ export const sinks: TranslationOf<typeof english> = {
     'אוכל ונוזל חמים נשפכו עליו, ולכן מים רותחים שמערים על כל מקום מכשירים אותו.',
   'custom.way.sink-stone.would-change': 'אמרו אם הוא סדוק או סופג מים.',
   'custom.way.sink-clay.ashkenazic.reason':
-    'פורצלן וחרס מזוגג דינם ככלי חרס, שאין מכשירים: לנקות, לרפד, ולהשתמש בגיגית על רשת.',
+    'פורצלן וחרס מזוגג דינם ככלי חרס, שאין מכשירים: לנקות, לכסות, ולהשתמש בגיגית על רשת.',
   'custom.way.sink-clay.ashkenazic.would-change': 'דברי הרב שלכם עשויים לשנות זאת.',
   'custom.way.sink-enamel.ashkenazic.reason':
-    'מה שמצופה אמייל מבפנים אין מכשירים לפי המנהג הזה: לנקות, לרפד, ולהשתמש בגיגית על רשת.',
+    'מה שמצופה אמייל מבפנים אין מכשירים לפי המנהג הזה: לנקות, לכסות, ולהשתמש בגיגית על רשת.',
   'custom.way.sink-enamel.ashkenazic.would-change': 'דברי הרב שלכם עשויים לשנות זאת.',
   'custom.way.sink-glass.ashkenazic.reason': 'לפי המנהג הזה אין מכשירים זכוכית.',
   'custom.way.sink-glass.ashkenazic.would-change': 'דברי הרב שלכם עשויים לשנות זאת.',

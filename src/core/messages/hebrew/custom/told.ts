@@ -71,7 +71,7 @@ export const told: TranslationOf<typeof english> = {
     `${f.number(number)}. ${fixture}: ${f.say(ask)}`,
   'custom.questions.until-then': ({ untilThen }, f) => `עד שייענה: ${f.say(untilThen)}`,
   'custom.questions.answer-line': 'תשובה: ______________________________',
-  'custom.questions.said-line': 'אמר: ________________  בתאריך: ________',
+  'custom.questions.said-line': 'מפי: ________________  בתאריך: ________',
   'custom.questions.look': ({ fixture, ask }, f) => `- ${fixture}: ${f.say(ask)}`,
   'custom.questions.answered-line': ({ fixture, ask, answer, saidBy, saidOn }, f) =>
     `- ${fixture}: ${f.say(ask)} ${answer} (${saidBy}, ${saidOn})`,

@@ -17,7 +17,7 @@ export const door: TranslationOf<typeof english> = {
   'handouts.door.case.cold.1': 'נגבו ושטפו את המקום במים קרים ובסבון.',
   'handouts.door.case.cold.2':
     'שאלו אם היה חריף (בצל, שום, חמוצים), או נוזל שעמד שם יממה: זה נחשב כחם.',
-  'handouts.door.case.mixed': 'השתמשו בכלי בשרי לחלב, או להפך',
+  'handouts.door.case.mixed': 'כלי בשרי שימש לחלב, או להפך',
   'handouts.door.case.mixed.1': 'שימו אותו בצד, וגם את מה שנגע בו בחום. אל תשטפו אותם יחד.',
   'handouts.door.case.mixed.2': 'הפרידו את האוכל ואל תאכלו אותו עדיין.',
   'handouts.door.case.mixed.3': 'רשמו מה זה היה, כמה חם, ומתי כל אחד היה בשימוש חם לאחרונה. שאלו.',

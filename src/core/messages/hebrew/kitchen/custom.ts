@@ -7,14 +7,14 @@ export const custom: TranslationOf<typeof english> = {
   'kitchen.custom.first-name': 'המנהג שלנו',
   'kitchen.custom.make': 'להגדיר מנהג משלנו',
   'kitchen.custom.about': ({ custom: base }, f) =>
-    `הוא מתחיל כהעתק: ${f.say(base)}. אתם משנים את השורות שאצלכם אחרות, כל אחת עם מי שאמר, מתי ולמה. הוא נשמר בקובץ המטבח ועובר איתו.`,
+    `הוא מתחיל כהעתק של ${f.say(base)}. אתם משנים את השורות שאצלכם אחרות, כל אחת עם מי שאמר, מתי ולמה. הוא נשמר בקובץ המטבח ועובר איתו.`,
   'kitchen.custom.resting': ({ name, custom: base }, f) =>
-    `"${name}", העתק (${f.say(base)}), שמור ואינו בשימוש כעת. העתק חדש יבוא במקומו.`,
+    `"${name}", העתק של ${f.say(base)}, שמור ואינו בשימוש כעת. העתק חדש יבוא במקומו.`,
   'kitchen.custom.called': 'איך תקראו לו',
   'kitchen.custom.copy': ({ custom: base }, f) => `להעתיק: ${f.say(base)}`,
   'kitchen.custom.back': 'חזרה',
   'kitchen.custom.copied': ({ custom: base, changed, rows }, f) =>
-    `הועתק: ${f.say(base)}; ${changed === 0 ? 'שום שורה עוד לא שונתה' : `שונו ${f.number(changed)} מתוך ${f.number(rows)} שורות`}. תשובה על פריט אחד קודמת לו. מה שסדקים ושריטות משנים נשאר כמות שהוא.`,
+    `העתק של ${f.say(base)}; ${changed === 0 ? 'שום שורה עוד לא שונתה' : `שונו ${f.number(changed)} מתוך ${f.number(rows)} שורות`}. תשובה על פריט אחד קודמת לו. מה שסדקים ושריטות משנים נשאר כמות שהוא.`,
   'kitchen.custom.done': 'סיום',
   'kitchen.custom.delete': 'למחוק את המנהג',
   'kitchen.custom.delete-sure': ({ name }) => `כן, למחוק את "${name}"`,

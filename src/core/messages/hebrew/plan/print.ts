@@ -60,7 +60,7 @@ export const print: TranslationOf<typeof english> = {
     }),
   'plan.method.no-rest': 'בלי השבתה לפני כן, לפי מה שנאמר לכם.',
   'plan.method.stone': 'מזיזים עליו אבן לוהטת בזמן העירוי.',
-  'plan.method.part.not-purged': 'לא הוכשר: אין להניח עליו דבר',
+  'plan.method.part.not-purged': 'בלי הכשרה: אין להניח עליו דבר',
   'plan.method.part': ({ part, method, minutes, reason, source, state }, f) =>
     `${f.say(part)}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} דק׳` : ''}. ${f.say(reason)} ${f.say(source)} (${f.say(state)}).`,
   'plan.method.instead-of-row': ({ by }, f) => `במקום שורת המנהג: ${f.say(by)}`,

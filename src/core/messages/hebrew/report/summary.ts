@@ -99,7 +99,7 @@ export const summary: TranslationOf<typeof english> = {
 
   'report.said-about': ({ name, said }, f) => `${name}: ${f.say(said)}`,
   'report.said-row': ({ names, method, minutes, saidBy, saidOn, why }, f) =>
-    `${f.list(names)}: אמר ${saidBy} ב־${saidOn}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} דק׳` : ''}. ${ended(why)}`.trim(),
+    `${f.list(names)}: מפי ${saidBy}, ${saidOn}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} דק׳` : ''}. ${ended(why)}`.trim(),
   'report.unanswered': ({ fixture, ask, untilThen }, f) =>
     `${fixture}: ${f.say(ask)} לא נענה. תוכנן: ${ended(f.say(untilThen))}`,
 

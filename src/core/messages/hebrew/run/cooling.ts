@@ -22,7 +22,7 @@ export const cooling: TranslationOf<typeof english> = {
   'run.cooling.doctor-local': 'צריך רופא? התקשרו למספר החירום המקומי אם:',
   'run.cooling.call.where': 'היא בפנים, ביד, במפרק או באיברי המין',
   'run.cooling.call.large': 'היא גדולה מכף היד של הנפגע',
-  'run.cooling.call.age': 'הנפגע הוא ילד או אדם מבוגר',
+  'run.cooling.call.age': 'הנפגע הוא ילד או קשיש',
   'run.cooling.call.deep': 'העור לבן, שחור או חרוך',
   'run.cooling.call.cause': 'היא נגרמה מחשמל (נתקו אותו קודם) או מחומר כימי',
   'run.cooling.call.breath': 'קשה לנשום, או שנשאף עשן',

@@ -63,7 +63,7 @@ export const cleaning: TranslationOf<typeof english> = {
   'steps.clean.table.line-3': 'מי סבון, שטיפה וייבוש.',
   'steps.clean.sink.line-1': 'חסכם הברז החוצה: הברישו.',
   'steps.clean.sink.line-2': 'מתחת לידיות וסביב בסיס הברז.',
-  'steps.clean.sink.line-3': 'גלישה: הברישו לתוכה.',
+  'steps.clean.sink.line-3': 'פתח הגלישה: הברישו לתוכו.',
   'steps.clean.sink.line-4': 'מסננת החוצה: שפשפו.',
   'steps.clean.sink.line-5': 'צווארון הניקוז, ותפר השפה אל המשטח.',
   'steps.clean.sink.line-6': 'טוחן אשפה: נתקו בתקע או במפסק, ואז מגן הגומי.',

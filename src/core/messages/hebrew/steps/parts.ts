@@ -15,7 +15,7 @@ export const partNames: TranslationOf<typeof english> = {
   'steps.part.hood-filter': 'מסנן',
   'steps.part.strainer': 'מסננת הניקוז',
   'steps.part.aerator': 'חסכם הברז',
-  'steps.part.overflow': 'גלישה',
+  'steps.part.overflow': 'פתח הגלישה',
   'steps.part.sprayer-hose': 'מתז נשלף והצינור שלו',
   'steps.part.instant-hot-tap': 'ברז מים חמים',
   'steps.part.disposer': 'מגן הגומי של טוחן האשפה',

@@ -43,7 +43,7 @@ export const days: TranslationOf<typeof english> = {
   'run.timer.over-at': ({ label, when }, f) => `${f.say(label)}: עד ${f.say(when)}`,
   'run.timer.over': ({ when, leftS }, f) => `עד ${f.say(when)}, עוד ${f.duration(leftS)}.`,
   'run.timer.was-earlier': 'היה חם לאחרונה מוקדם יותר',
-  'run.timer.was-used': 'השתמשו בו',
+  'run.timer.was-used': 'היה בשימוש',
   'run.timer.last-hot': 'היה חם לאחרונה בשעה',
   'run.timer.last-hot.why': 'איך אתם יודעים? זה נכנס לתיעוד.',
   'run.timer.last-hot.about':

@@ -28,7 +28,7 @@ export const dialogs: TranslationOf<typeof english> = {
   'run.happened.burned.about': '20 דקות קירור מתחילות מיד',
   'run.happened.here': 'בשלב הזה',
   'run.happened.other': 'אחר',
-  'run.happened.used': 'השתמשו בפריט או נגעו בו',
+  'run.happened.used': 'פריט היה בשימוש או שנגעו בו',
   'run.happened.broke-off': ({ step }, f) => `בסופו של דבר זה לא המשיך: ${f.say(step)}`,
   'run.happened.skip': 'לדלג על השלב',
   'run.happened.note': 'לכתוב הערה',
@@ -46,10 +46,10 @@ export const dialogs: TranslationOf<typeof english> = {
   'run.used.rests': ({ name, ready }, f) => `${f.say(name)}: מושבת שוב, מוכן ${f.say(ready)}.`,
   'run.used.not-begun': ({ name }, f) =>
     `${f.say(name)}: ההשבתה עוד לא התחילה, ולכן דבר לא אבד. זה נרשם.`,
-  'run.used.no-rest': ({ name }, f) => `${f.say(name)}: אין לו השבתה; התיעוד שומר שהשתמשו בו.`,
+  'run.used.no-rest': ({ name }, f) => `${f.say(name)}: אין לו השבתה; התיעוד שומר שהיה בשימוש.`,
   'run.used.put-away': ({ name }, f) =>
     `${f.say(name)}: התוכנית לא מכשירה אותו. הביצוע מושהה עד שאחר יבוא במקומו, או ייאמר שהוא כשיר.`,
-  'run.used.take-back': 'ביטול: לא השתמשו בו',
+  'run.used.take-back': 'ביטול: לא היה בשימוש',
   'run.used.taken-back': ({ name }, f) =>
     `${f.say(name)}: הכול כמקודם. התיעוד שומר את שתי האמירות.`,
   'run.used.done-again': ({ steps }, f) =>
