@@ -60,7 +60,7 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.until.heat': (at, f) => `חם עד ${f.clock(at.wallMs, at.zone)}`,
   'plan-page.course.until.cool': (at, f) => `מתקרר עד ${f.clock(at.wallMs, at.zone)}`,
   'plan-page.course.until.water': ({ wallMs, fromWallMs, zone }, f) =>
-    `מים ${f.clock(fromWallMs, zone)}–${f.clock(wallMs, zone)}`,
+    `מים ${f.clock(fromWallMs, zone)} עד ${f.clock(wallMs, zone)}`,
   'plan-page.course.bar': ({ who, what, more, toWallMs, ...from }, f) =>
     `${who === '' ? '' : `${who}: `}${f.say(what)}${more > 0 ? ` ועוד ${f.number(more)}` : ''}, ${when(from, f)} עד ${until(toWallMs, from, f)}`,
   'plan-page.course.steps': ({ many }, f) => `${f.number(many)} שלבים של עבודה אחת`,
@@ -82,7 +82,7 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.key.watch': 'משגיחים על מה שלוהט',
   'plan-page.course.key.chain': 'קובע את הסוף',
   'plan-page.course.key.slack': 'יכול להימשך יותר',
-  'plan-page.course.key.night': 'לילות וימי שביתה מצוירים צר יותר.',
+  'plan-page.course.key.night': 'לילות וימי מנוחה מצוירים צר יותר.',
 
   'plan-page.head.ends': ({ wallMs, zone, lengthS }, f) =>
     `מסתיים ב${f.day(wallMs, zone)}, ${f.clock(wallMs, zone)}; ${lengthText(lengthS, f)} מההתחלה.`,

@@ -1,6 +1,6 @@
 import type { LanguageTraits } from '../model/traits.ts';
 
-/** How Hebrew is written. The signs of units are short words; a range reads in order from right to left. */
+/** How Hebrew is written. The signs of units are short words, and so is what stands between the ends of a range: a dash would turn them round. */
 export const hebrewTraits: LanguageTraits = {
   language: 'he',
   locale: 'he-IL',
@@ -10,6 +10,6 @@ export const hebrewTraits: LanguageTraits = {
     minutes: (count) => `${count} דק׳`,
     seconds: (count) => `${count} שנ׳`,
     about: (length) => `כ־${length}`,
-    rangeTo: (low, high) => `${low}–${high}`,
+    rangeTo: (low, high) => `${low} עד ${high}`,
   },
 };

@@ -118,7 +118,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.chain.by-itself': ({ step, lengthS }, f) =>
     `${f.say(step).replace(/\.$/, '')} (${f.duration(lengthS)}, ועוזר לא יקצר)`,
   'plan.chain.closed': ({ lengthS }, f) =>
-    `שעות בלי עבודה, לילה או יום שביתה (${f.duration(lengthS)})`,
+    `שעות בלי עבודה, לילה או יום מנוחה (${f.duration(lengthS)})`,
   'plan.chain.work': 'עבודה אחרת',
   'plan.notice.days-unknown': ({ place, start }) => {
     const missing = [

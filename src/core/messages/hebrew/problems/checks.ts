@@ -95,7 +95,7 @@ export const checks: TranslationOf<typeof english> = {
   'problems.lon-zone.found': ({ lonDeg, zone }) => `${lonDeg} עם אזור הזמן "${zone}"`,
   'problems.lon-zone.allowed': 'קו אורך שבתוך אזור הזמן, מזרח חיובי, מערב שלילי',
   'problems.lon-zone.advice': ({ meaning }, f) => `${f.say(meaning)} בדקו את הסימן ואת אזור הזמן.`,
-  'problems.lon-zone.wrong-hour': 'ימי השביתה היו מתחילים בשעה לא נכונה.',
+  'problems.lon-zone.wrong-hour': 'ימי המנוחה היו מתחילים בשעה לא נכונה.',
   'problems.lon-zone.sabbath': ({ wallMs, zone }, f) =>
     `השבת הייתה נכנסת ב${f.shortMoment(wallMs, zone)}.`,
 };

@@ -113,7 +113,7 @@ export const summary: TranslationOf<typeof english> = {
     `${f.say(label)} ${f.duration(provedS, 'down')}${times === 1 ? '' : times === 2 ? ', פעמיים' : `, ${f.number(times)} פעמים`}`,
   'report.row.when': ({ fromWallMs, toWallMs, zone }, f) =>
     f.day(fromWallMs, zone) === f.day(toWallMs, zone)
-      ? `${f.dateTime(fromWallMs, zone)}–${f.clock(toWallMs, zone)}`
+      ? `${f.dateTime(fromWallMs, zone)} עד ${f.clock(toWallMs, zone)}`
       : range({ fromWallMs, toWallMs, zone }, f),
   'report.row.rested': ({ provedS, ...times }, f) =>
     `${range(times, f)} (${f.duration(provedS, 'down')})`,

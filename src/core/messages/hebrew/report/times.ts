@@ -48,7 +48,7 @@ export const times: TranslationOf<typeof english> = {
   'report.assumed': ({ what, taken }, f) => `${f.say(what)}: ${ended(f.say(taken))}`,
   'report.assumed.filled': ({ value, why }, f) => `${value} (${f.say(why)})`,
   'report.assumed.place': 'מקום',
-  'report.assumed.no-place': 'לא נמסר: ימי השביתה לא חושבו',
+  'report.assumed.no-place': 'לא נמסר: ימי המנוחה לא חושבו',
   'report.assumed.material': ({ fixture }) => `${fixture}: חומר`,
   'report.assumed.condition': ({ fixture }) => `${fixture}: מצב`,
   'report.assumed.stricter': 'לא נמסר: תוכננה השיטה המחמירה',

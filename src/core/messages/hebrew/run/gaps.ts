@@ -40,8 +40,8 @@ export const gaps: TranslationOf<typeof english> = {
   'run.quiet.about':
     'אל תשתמשו בחום במה שמושבת. צאו, ישנו, חזרו: השעונים ממשיכים, ומה שהגיע זמנו בינתיים נאמר מיד.',
 
-  'run.rest-day': 'יום שביתה',
-  'run.rest-day.title': 'שבתו. דבר לא נדרש מכם.',
+  'run.rest-day': 'יום מנוחה',
+  'run.rest-day.title': 'נוחו. דבר לא נדרש מכם.',
   'run.rest-day.until': ({ when }, f) =>
     `הביצוע ממתין, ודבר לא נשמע, עד ${f.say(when)}. מה שיגיע זמנו בינתיים ייאמר אחר כך.`,
   'run.rest-day.wait': ({ waits, when }, f) => `${f.say(waits)}, עד ${f.say(when)}`,

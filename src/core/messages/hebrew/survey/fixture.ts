@@ -36,7 +36,7 @@ export const fixture: TranslationOf<typeof english> = {
   'survey.shape.stand-at': ({ side, length }, f) => `ב${f.say(side)}, ${f.say(length)}`,
   'survey.shape.edge': ({ side, length }, f) => `${f.say(side)}, ${f.say(length)}`,
   'survey.shape.numbered-edge': ({ from, to, side, length }, f) =>
-    `${f.number(from)}–${f.number(to)}, ${f.say(side)}, ${f.say(length)}`,
+    `${f.number(from)} עד ${f.number(to)}, ${f.say(side)}, ${f.say(length)}`,
   'survey.shape.side.far': 'צד רחוק',
   'survey.shape.side.near': 'צד קרוב',
   'survey.shape.side.left': 'צד שמאל',
