@@ -23,8 +23,6 @@ import { steps } from './steps/index.ts';
 import { survey } from './survey/index.ts';
 import { utensils } from './utensils/index.ts';
 
-export { hebrewTraits } from './traits.ts';
-
 /** The whole Hebrew catalogue but for the terminal, for tests; the app loads it by section. */
 export const hebrew = {
   ...common,
