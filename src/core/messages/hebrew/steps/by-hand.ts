@@ -18,7 +18,7 @@ export const byHand: TranslationOf<typeof english> = {
   'steps.steam.top-up': 'יש מים בכוס?',
   'steps.steam.open': 'כבו והשאירו סגור חמש דקות; אחר כך נגבו במים קרים.',
   'steps.steam.open-detail':
-    'פתחו בכיוון הרחק מכם, בכפפות, קודם הוציאו את הכוס. הצלחת והטבעת חוזרות יבשות.',
+    'פתחו הרחק מכם, בכפפות, והוציאו קודם את הכוס. הצלחת והטבעת חוזרות יבשות.',
   'steps.steam.open-say': 'נוגב',
   'steps.steam.open-ask': 'כבוי ומנוגב?',
   'steps.steam.off-timer': 'כבו אותו',

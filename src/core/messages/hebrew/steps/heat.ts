@@ -73,7 +73,7 @@ export const heat: TranslationOf<typeof english> = {
   'steps.oven.clean.open-say': 'כבוי ולא נעול',
   'steps.oven.clean.open-ask': 'התנור כבוי ולא נעול?',
   'steps.oven.clean.open-timer': 'ודאו שהתנור כבוי',
-  'steps.oven.clean.safe': 'השאירו את הדלת סגורה וכבו את התנור בבקרה או במפסק.',
+  'steps.oven.clean.safe': 'השאירו את הדלת סגורה וכבו את התנור בלוח הבקרה או במפסק.',
   'steps.oven.title': ({ oven, lengthS }, f) =>
     `לחמם בדרגה הגבוהה ביותר ${f.duration(lengthS)}: ${oven}.`,
   'steps.oven.start': ({ oven }) => `העבירו לדרגה הגבוהה ביותר, דלת סגורה: ${oven}.`,
