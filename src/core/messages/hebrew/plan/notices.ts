@@ -76,7 +76,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.much-water': ({ says }, f) =>
     `כמות מים גדולה מאוד: ${f.list(says.map((one) => f.say(one)))}. מיחם למילוי הקומקומים, קומקום שני ועוזר מקצרים הרבה; או שאלו אם מותר לכסות משטח במקום לערות.`,
   'plan.notice.much-water.fixture': ({ fixture, kettles, litres }, f) =>
-    `${fixture}, ${f.number(kettles)} קומקומים (כ־${f.number(litres)} ליטר)`,
+    `${f.number(kettles)} קומקומים (כ־${f.number(litres)} ליטר) על ${fixture}`,
   'plan.notice.room-unknown':
     'מבער אחד בכל פעם: אי אפשר לחשב כמה יתחמם החדר כפי שתואר. בדקו את מידותיו, את הקולט ואת החלון.',
   'plan.notice.room-too-much':

@@ -9,9 +9,9 @@ export const heat: TranslationOf<typeof english> = {
 
   'steps.burner.of': ({ burner, cooktop }) => `${burner} (${cooktop})`,
   'steps.glow.title': ({ burner, cooktop, lengthS }, f) =>
-    `ללבן עד שמאדים: ${burner} (${cooktop}), ${f.duration(lengthS)}.`,
+    `ללבן עד שמאדים ${f.duration(lengthS)}: ${burner} (${cooktop}).`,
   'steps.glow.title-highest': ({ burner, cooktop, lengthS }, f) =>
-    `לחמם בדרגה הגבוהה ביותר: ${burner} (${cooktop}), ${f.duration(lengthS)}.`,
+    `לחמם בדרגה הגבוהה ביותר ${f.duration(lengthS)}: ${burner} (${cooktop}).`,
   'steps.glow.light-gas': ({ burner }) => `הדליקו בלהבה מלאה את המבער ${burner}.`,
   'steps.glow.light-electric': ({ burner }) => `העבירו לדרגה הגבוהה ביותר את המבער ${burner}.`,
   'steps.glow.light-clear': 'קולט פועל, שום דבר לידו.',
