@@ -1,9 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import type { Message } from '../../../../../src/core/messages/index.ts';
+import {
+  createTranslator,
+  entriesOf,
+  type Message,
+} from '../../../../../src/core/messages/index.ts';
 import {
   quantity,
   readQuantity,
 } from '../../../../../src/app/pages/kitchen/survey/inputs/quantities.ts';
+import { survey } from '../../../../../src/core/messages/hebrew/survey/index.ts';
+import { hebrewTraits } from '../../../../../src/core/messages/hebrew/traits.ts';
 import { inEnglish } from '../../../../support/english.ts';
 
 const { say } = inEnglish;
@@ -87,5 +93,19 @@ describe('other quantities', () => {
     const hebrew = ({ key }: Message) => (key === 'survey.unit.cm' ? 'ס״מ' : key);
     expect(readQuantity('length', '60 ס״מ', SIDE, hebrew)).toEqual({ value: 0.6 });
     expect(readQuantity('length', '60 ס״מ', SIDE, say)).toHaveProperty('problem');
+  });
+});
+
+describe('a quantity in another language', () => {
+  const { say: inHebrew } = createTranslator(hebrewTraits, entriesOf([survey]));
+
+  it.each([
+    ['length', '60 ס״מ', 0.6],
+    ['length', '60 ס"מ', 0.6],
+    ['length', "2.4 מ'", 2.4],
+    ['area', '8.8 מ"ר', 8.8],
+    ['length', '60 cm', 0.6],
+  ] as const)('is taken by its own units: %s %s', (id, text, expected) => {
+    expect(readQuantity(id, text, SIDE, inHebrew)).toEqual({ value: expected });
   });
 });

@@ -117,12 +117,16 @@ export function quantity(id: QuantityId, value: number): Message {
     : withUnit(rounded, unit);
 }
 
+/** The marks of abbreviation that few keyboards have (geresh, gershayim) as the quotes that stand for them. */
+function asTyped(word: string): string {
+  return word.trim().toLowerCase().replaceAll('׳', "'").replaceAll('״', '"');
+}
+
 function unitOf(id: QuantityId, word: string, say: Say): Unit | undefined {
-  const asked = word.trim().toLowerCase();
+  const asked = asTyped(word);
   return UNITS[id].find(
     ({ written, shown }) =>
-      written.includes(asked) ||
-      (shown !== undefined && say(unitName(shown)).toLowerCase() === asked),
+      written.includes(asked) || (shown !== undefined && asTyped(say(unitName(shown))) === asked),
   );
 }
 

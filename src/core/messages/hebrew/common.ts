@@ -1,0 +1,63 @@
+import type { TranslationOf } from '../model/translation.ts';
+import type { common as english } from '../english/common.ts';
+
+/** Words that every place shares. */
+export const common: TranslationOf<typeof english> = {
+  'common.as-written': ({ text }) => text,
+
+  'common.method.glow': 'ליבון',
+  'common.method.light-heat': 'חימום בדרגה הגבוהה ביותר',
+  'common.method.self-clean': 'מחזור ניקוי עצמי מלא',
+  'common.method.pour': 'עירוי מים רותחים',
+  'common.method.immerse': 'הגעלה במים רותחים',
+  'common.method.steam': 'הרתחת מים בפנים',
+  'common.method.boil-over': 'הרתחה עד גלישה',
+  'common.method.clean': 'ניקוי יסודי',
+  'common.method.line': 'ניקוי וריפוד',
+  'common.method.cover': 'כיסוי',
+  'common.method.not-purged': 'בלי הכשרה: אין להשתמש בו',
+  'common.method.replace': 'החלפה',
+
+  'common.phase.prepare': 'הכנה',
+  'common.phase.clean': 'ניקוי',
+  'common.phase.rest': 'השבתה',
+  'common.phase.purge': 'הכשרה',
+  'common.phase.cool': 'קירור',
+  'common.phase.cover': 'כיסוי',
+  'common.phase.mark': 'סימון',
+
+  'common.designation.meat': 'בשרי',
+  'common.designation.dairy': 'חלבי',
+  'common.designation.pareve': 'פרווה',
+  'common.designation.undecided': 'עוד לא הוחלט',
+
+  'common.other-zone': ({ wallMs, zone, tabletZone }, f) =>
+    `כל השעות הן של המטבח, ושם עכשיו ${f.shortMoment(wallMs, zone)}. הטאבלט מכוון לאזור זמן אחר ומראה ${f.shortMoment(wallMs, tabletZone)}.`,
+  'common.when': ({ wallMs, nowMs, zone }, f) =>
+    f.day(wallMs, zone) === f.day(nowMs, zone)
+      ? f.clock(wallMs, zone)
+      : f.shortMoment(wallMs, zone),
+  'common.countdown.hours': ({ hours, minutes }) =>
+    `${hours} שע׳ ${String(minutes).padStart(2, '0')} דק׳`,
+  'common.countdown.minutes': ({ minutes, seconds }) =>
+    `${minutes}:${String(seconds).padStart(2, '0')}`,
+  'common.countdown.unit.hours': 'שע׳',
+  'common.countdown.unit.minutes': 'דק׳',
+
+  'common.press.short': 'לחצו מעט יותר זמן',
+  'common.press.no-fingertip': 'לחצו בקצה אצבע אחת',
+
+  'common.resource.hands': 'ידיים',
+  'common.resource.burners-lit': 'מבערים דולקים',
+  'common.resource.watch': 'עיניים',
+  'common.resource.unit.shares': 'חלקים',
+  'common.resource.unit.people': 'אנשים',
+  'common.resource.unit.burners': 'מבערים',
+  'common.resource.unit.kettles': 'קומקומים',
+  'common.resource.unit.amperes': 'אמפר',
+
+  'common.signal.DANGER': 'סכנה',
+  'common.signal.WARNING': 'אזהרה',
+  'common.signal.CAUTION': 'זהירות',
+  'common.signal.NOTICE': 'לתשומת לב',
+};

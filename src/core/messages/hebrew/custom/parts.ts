@@ -1,0 +1,81 @@
+import type { TranslationOf } from '../../model/translation.ts';
+import type { parts as english } from '../../english/custom/parts.ts';
+
+/** Parts of fixtures: how each is treated, what is asked. */
+export const parts: TranslationOf<typeof english> = {
+  'custom.part.racks-in-cycle.reason':
+    'הן נשארות בפנים במחזור, כפי שהיצרן מרשה, ומוכשרות עם התנור.',
+  'custom.part.racks-new.reason': 'אוכל נשרף עליהן בלי נוזל, ולכן צריך אש או חדשות.',
+  'custom.part.racks-new.ask': 'את רשתות התנור מחליפים, או מכשירים באש?',
+  'custom.part.racks-new.why': 'מה שאופים עליו בצק צריך ליבון; חום התנור לא מאדים אותן.',
+  'custom.part.racks-new.until-then': 'קנו רשתות חדשות; הישנות נשארות בחוץ.',
+  'custom.part.racks-new.answer-1': 'רשתות חדשות.',
+  'custom.part.racks-new.answer-2': 'מלבן אותן עד שמאדימות מי שיש לו אש לכך.',
+  'custom.part.racks.reason': 'אוכל נשרף עליהן בלי נוזל, ולכן צריך אש או חדשות.',
+  'custom.part.racks.ask': 'את רשתות התנור מחליפים, או מכשירים באש?',
+  'custom.part.racks.why': 'מה שאופים עליו בצק צריך ליבון. יש מסתפקים בחום הגבוה ביותר של התנור.',
+  'custom.part.racks.until-then': 'קנו רשתות חדשות; הישנות נשארות בחוץ.',
+  'custom.part.racks.answer-1': 'רשתות חדשות.',
+  'custom.part.racks.answer-2': 'מלבן אותן עד שמאדימות מי שיש לו אש לכך.',
+  'custom.part.racks.answer-3': 'די בשעה בתנור בדרגה הגבוהה ביותר.',
+  'custom.part.side-rails.reason': 'דינן כרשתות.',
+  'custom.part.trays.reason': 'מה שאופים עליו צריך ליבון, ולוח דק לא עומד בזה: קנו חדשות.',
+  'custom.part.door-rim.reason': 'לא מונח עליה אוכל: מנקים אותה עד המתכת.',
+  'custom.part.grates-new.reason':
+    'אוכל נשרף עליהן בלי נוזל: להבה מלאה עד שמאדימות במקום שהלהבה מגיעה.',
+  'custom.part.grates-new.ask': 'איך מכשירים את החצובות של מבערי הגז?',
+  'custom.part.grates-new.why':
+    'אפשר ללבן אותן על הלהבה, להכניס למחזור ניקוי עצמי של תנור אם היצרן מרשה, או להחליף. במטבח שלא היה כשר ליבון קל לא מועיל.',
+  'custom.part.grates-new.until-then': 'להבה מלאה עד שמאדימות במקום שהלהבה מגיעה.',
+  'custom.part.grates-new.answer-1': 'ליבון על הלהבה עד שמאדימות.',
+  'custom.part.grates-new.answer-2': 'במחזור הניקוי העצמי של התנור.',
+  'custom.part.grates-new.answer-3': 'חצובות חדשות.',
+  'custom.part.grates.reason':
+    'אוכל נשרף עליהן בלי נוזל: להבה מלאה עד שמאדימות במקום שהלהבה מגיעה.',
+  'custom.part.grates.ask': 'איך מכשירים את החצובות של מבערי הגז?',
+  'custom.part.grates.why':
+    'אפשר ללבן אותן על הלהבה, להכניס למחזור ניקוי עצמי של תנור אם היצרן מרשה, או להחליף. המשנה ברורה מסתפק בליבון קל.',
+  'custom.part.grates.until-then': 'להבה מלאה עד שמאדימות במקום שהלהבה מגיעה.',
+  'custom.part.grates.answer-1': 'ליבון על הלהבה עד שמאדימות.',
+  'custom.part.grates.answer-2': 'במחזור הניקוי העצמי של התנור.',
+  'custom.part.grates.answer-3': 'חצובות חדשות.',
+  'custom.part.grates.answer-4': 'ליבון קל: להבה מלאה 30 דקות.',
+  'custom.part.grates.answer-5': 'ליבון קל: להבה מלאה 15 דקות.',
+  'custom.part.caps.reason': 'הם נשארים במקומם ומקבלים את הלהבה המלאה עם המבער.',
+  'custom.part.drip-bowls.reason': 'אוכל נשרף בהן, וחדשות עולות פחות מהעבודה.',
+  'custom.part.surface-glass-rinsed.reason': 'זכוכית לא בולעת: לפי המנהג הזה די בשטיפה.',
+  'custom.part.surface-glass.reason': 'הזכוכית שבין האזורים קרה יותר מהם ולא מוכשרת.',
+  'custom.part.surface-glass.ask': 'איך לטפל בזכוכית שבין האזורים?',
+  'custom.part.surface-glass.why': 'יש מכסים אותה כשהכיריים קרות, ויש שלא מניחים עליה דבר.',
+  'custom.part.surface-glass.until-then': 'אל תניחו סיר, כף או אוכל על הזכוכית שבין האזורים.',
+  'custom.part.surface-glass.answer-1': 'לא להניח עליה דבר.',
+  'custom.part.surface-glass.answer-2': 'לכסות אותה כשהכיריים קרות.',
+  'custom.part.surface-sephardic.reason':
+    'מה שנשפך נצלה על המשטח שסביב המבערים: נקו אותו ואל תניחו עליו דבר.',
+  'custom.part.surface.reason':
+    'משטח הכיריים דינו ככלי חרס: נקו אותו ואל תניחו עליו דבר. מותר לוח מתכת מפריד, אם היצרן מרשה להניחו שם.',
+  'custom.part.knobs.reason': 'לא מונח עליהם אוכל: להוציא, להשרות ולייבש.',
+  'custom.part.hood-filter.reason': 'שומן ואדים נתלים ברשת שלו, שדינה כנפה: קנו חדש.',
+  'custom.part.sieve.reason': 'נפה לא מכשירים: קנו חדשה.',
+  'custom.part.not-reached.reason': 'הפריט שלו לא מוכשר בחום או במים, ולכן רק מנקים אותו.',
+  'custom.part.overflow.reason': 'מכוונים את הקילוח לתוך הפתח יחד עם עירוי הכיור.',
+  'custom.part.sprayer-hose.reason': 'רק מים נקיים עברו בתוכו; צינור צר לא מכשירים במים.',
+  'custom.part.sprayer-hose.ask': 'האם די בצידו החיצוני של המתז, או שמחליפים אותו?',
+  'custom.part.sprayer-hose.why':
+    'רק מים נקיים עברו בתוכו. מה שצווארו צר או שיש בו צינורות לא מכשירים.',
+  'custom.part.sprayer-hose.until-then': 'אל תשתמשו בו, או הרכיבו חדש.',
+  'custom.part.sprayer-hose.answer-1': 'לערות מבחוץ על הראש ועל הצינור.',
+  'custom.part.sprayer-hose.answer-2': 'מתז וצינור חדשים.',
+  'custom.part.instant-hot-tap.reason': 'רק מים נקיים עברו בתוכו; צינורות צרים לא מכשירים במים.',
+  'custom.part.instant-hot-tap.ask': 'האם מותר לערות על פיית ברז המים החמים, או שלא משתמשים בו?',
+  'custom.part.instant-hot-tap.why': 'רק מים נקיים עברו בתוכו. אדי אוכל הגיעו אל הפייה מבחוץ.',
+  'custom.part.instant-hot-tap.until-then': 'אל תשתמשו בו.',
+  'custom.part.instant-hot-tap.answer-1': 'לערות מבחוץ על הפייה.',
+  'custom.part.instant-hot-tap.answer-2': 'חדש.',
+  'custom.part.instant-hot-tap.answer-3': 'הוא נשאר בלי שימוש.',
+  'custom.part.disposer.reason':
+    'מגן הגומי אוצר אוכל בין לשוניותיו: קנו מגן חדש. מן הטוחן עצמו לא אוכלים דבר.',
+  'custom.part.plate-rinsed.reason': 'זכוכית לא בולעת: לפי המנהג הזה די בשטיפה.',
+  'custom.part.plate.reason': 'לפי המנהג הזה אין מכשירים זכוכית: קנו צלחת חדשה.',
+  'custom.part.plate-ring.reason': 'לא מונח עליה אוכל: שטפו אותה.',
+};

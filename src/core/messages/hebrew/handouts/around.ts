@@ -1,0 +1,12 @@
+import type { TranslationOf } from '../../model/translation.ts';
+import type { around as english } from '../../english/handouts/around.ts';
+
+/** Covers to cut and utensils to purge, as handouts; what they tell stands with their own rooms. */
+export const around: TranslationOf<typeof english> = {
+  'handouts.covers.about':
+    'מצויר בקנה מידה, אורך הגליל לימין. מדדו שוב לפני החיתוך הראשון; חתכו לפי הסדר.',
+  'handouts.covers.picture': ({ widthM, fromM, toM }, f) =>
+    `הגליל, רוחב ${f.number(widthM, 2)} מ׳, מ־${f.number(fromM, 2)} עד ${f.number(toM, 2)} מ׳`,
+  'handouts.utensils.time': ({ startS, lengthS }, f) =>
+    `נכנס ${f.about(startS)} אחרי שהסיר הועמד; נמשך ${f.about(lengthS)}.`,
+};

@@ -1,0 +1,40 @@
+import type { TranslationOf } from '../../model/translation.ts';
+import type { door as english } from '../../english/handouts/door.ts';
+
+/** One page for the door of the kitchen: what to do when something happens later. */
+export const door: TranslationOf<typeof english> = {
+  'handouts.door.title': ({ kitchen }) => `כשקורה משהו במטבח: ${kitchen}`,
+  'handouts.door.about': 'לכל מי שמשתמש במטבח. הדף לא פוסק: עצרו, השאירו כמות שהוא, רשמו, שאלו.',
+  'handouts.door.danger': 'מישהו בסכנה',
+  'handouts.door.call': ({ number }) => `התקשרו אל ${number}`,
+  'handouts.door.call-local': 'התקשרו למספר החירום המקומי:',
+  'handouts.door.later': 'קרה משהו למקום או לחפץ',
+  'handouts.door.case.hot': 'נגע בו דבר חם שלא שייך לשם',
+  'handouts.door.case.hot.1': 'הפסיקו להשתמש בו. שום דבר חם עליו, בלי שטיפה חמה.',
+  'handouts.door.case.hot.2': 'הניחו לו להתקרר, הוציאו את האוכל, נגבו במים קרים.',
+  'handouts.door.case.hot.3': 'תלו שלט, רשמו למטה, ושאלו.',
+  'handouts.door.case.cold': 'נגע בו דבר קר',
+  'handouts.door.case.cold.1': 'נגבו ושטפו את המקום במים קרים ובסבון.',
+  'handouts.door.case.cold.2':
+    'שאלו אם היה חריף (בצל, שום, חמוצים), או נוזל שעמד שם יממה: זה נחשב כחם.',
+  'handouts.door.case.mixed': 'כלי בשרי שימש לחלב, או להפך',
+  'handouts.door.case.mixed.1': 'שימו אותו בצד, וגם את מה שנגע בו בחום. אל תשטפו אותם יחד.',
+  'handouts.door.case.mixed.2': 'הפרידו את האוכל ואל תאכלו אותו עדיין.',
+  'handouts.door.case.mixed.3': 'רשמו מה זה היה, כמה חם, ומתי כל אחד היה בשימוש חם לאחרונה. שאלו.',
+  'handouts.door.case.resting': 'דבר מושבת היה בשימוש חם',
+  'handouts.door.case.resting.1': 'אמרו זאת בטאבלט דרך "קרה משהו": ההשבתה מתחילה שוב.',
+  'handouts.door.case.cover': 'כיסוי קרוע, מורם או רטוב מתחת',
+  'handouts.door.case.cover.1': 'אל תניחו שם דבר חם עד שיתוקן או יוחלף.',
+  'handouts.door.case.cover.2': 'אם דבר חם הגיע מתחתיו, דינו כמקרה הראשון.',
+  'handouts.door.case.crack': 'מתגלה סדק, שבר או שריטות עמוקות',
+  'handouts.door.case.crack.1': 'כסו את המקום והרחיקו ממנו אוכל חם. שאלו לפני שמשתמשים בו שוב.',
+  'handouts.door.case.leaven': 'נמצא חמץ בפסח',
+  'handouts.door.case.leaven.1': 'אל תאכלו ואל תגעו בו. כפו עליו קערה ושאלו מיד.',
+  'handouts.door.case.leaven.2': 'במה שנגע בו לא משתמשים עד שיש תשובה.',
+  'handouts.door.ask': 'אנחנו שואלים את:',
+  'handouts.door.phone': 'טלפון:',
+  'handouts.door.log.when': 'מתי',
+  'handouts.door.log.where': 'איזה מקום או חפץ',
+  'handouts.door.log.what': 'מה, כמה חם, כמה זמן',
+  'handouts.door.log.answer': 'תשובה, ומפי מי',
+};

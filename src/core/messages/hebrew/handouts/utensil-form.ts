@@ -1,0 +1,40 @@
+import type { TranslationOf } from '../../model/translation.ts';
+import type { utensilForm as english } from '../../english/handouts/utensil-form.ts';
+
+/** Telling utensils, line by line. */
+export const utensilForm: TranslationOf<typeof english> = {
+  'handouts.utensil.tell': 'לרשום כלים',
+  'handouts.utensil.tell.about':
+    'שורה אחת לדברים מסוג אחד שהשתמשו בהם באותה דרך. מה שנשאר פתוח מתוכנן בדרך המחמירה, ושואלים עליו.',
+  'handouts.utensil.kind': 'מה',
+  'handouts.utensil.count': 'כמה',
+  'handouts.utensil.material': 'עשוי מ־',
+  'handouts.utensil.use': 'שימש',
+  'handouts.utensil.condition': 'פני השטח',
+  'handouts.utensil.designation': 'מיועד ל־',
+  'handouts.utensil.add': 'להוסיף את השורה',
+  'handouts.utensil.take-out': ({ what }, f) => `להוציא: ${f.say(what)}`,
+  'handouts.utensil.told': 'מה שרשמתם',
+  'handouts.use.fire-dry': 'על האש או בתנור, בלי נוזל',
+  'handouts.use.fire-liquid': 'על האש, עם נוזל בתוכו',
+  'handouts.use.poured': 'הושם בו אוכל חם',
+  'handouts.use.cold': 'בקר בלבד',
+  'handouts.use.unknown': 'איש לא יודע',
+  'handouts.material.stainless-steel': 'פלדת אל־חלד',
+  'handouts.material.steel': 'פלדה',
+  'handouts.material.cast-iron': 'ברזל יצוק',
+  'handouts.material.aluminium': 'אלומיניום',
+  'handouts.material.copper': 'נחושת',
+  'handouts.material.brass': 'פליז',
+  'handouts.material.silver': 'כסף',
+  'handouts.material.enamelled-steel': 'פלדה מצופה אמייל',
+  'handouts.material.nonstick': 'מצופה, נון־סטיק',
+  'handouts.material.glass': 'זכוכית',
+  'handouts.material.earthenware': 'חרס',
+  'handouts.material.porcelain': 'פורצלן, חרסינה',
+  'handouts.material.stone': 'אבן',
+  'handouts.material.wood': 'עץ',
+  'handouts.material.plastic': 'פלסטיק',
+  'handouts.material.silicone': 'סיליקון',
+  'handouts.material.unknown': 'אי אפשר לדעת',
+};

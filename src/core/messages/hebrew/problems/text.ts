@@ -1,0 +1,52 @@
+import type { TranslationOf } from '../../model/translation.ts';
+import type { text as english } from '../../english/problems/text.ts';
+
+/** A text that is no kitchen file: another kind of file, or JSON that breaks off. */
+export const text: TranslationOf<typeof english> = {
+  'problems.file.one-object': 'אובייקט אחד בסוגריים מסולסלים',
+  'problems.file.open': 'פתחו קובץ ששמו נגמר ב־kitchen.json.',
+  'problems.file.other-kind': 'זה קובץ מסוג אחר: פתחו קובץ ששמו נגמר ב־kitchen.json.',
+  'problems.file.versions': ({ version }) => `${version} או נמוך יותר`,
+  'problems.file.newer-app': ({ version }) =>
+    `יישום חדש יותר כתב את הקובץ: עדכנו את היישום הזה, או שמרו שם את המטבח כגרסה ${version}.`,
+  'problems.file.megabytes': ({ megabytes }, f) => `${f.number(megabytes, 1)} מ״ב`,
+  'problems.file.one-megabyte': 'לכל היותר 1 מ״ב',
+  'problems.file.words-only': 'בקובץ מטבח יש מילים ומספרים בלבד.',
+  'problems.file.empty': 'קובץ ריק',
+  'problems.file.kitchen': 'קובץ מטבח',
+  'problems.file.choose': 'בחרו קובץ אחר, או התחילו ממטבח הדגמה.',
+  'problems.twice.found': 'השדה הזה פעם שנייה',
+  'problems.twice.allowed': 'כל שדה פעם אחת',
+  'problems.twice.advice': 'השמיטו אחד מהשניים.',
+
+  'problems.json.end': 'סוף הקובץ',
+  'problems.json.one-kitchen': 'מטבח אחד לקובץ: השמיטו את מה שבא אחרי הסוגר המסולסל האחרון.',
+  'problems.json.deepest': ({ most }) => `לכל היותר ${most} סוגריים זה בתוך זה`,
+  'problems.json.close-brackets': 'סגרו סוגריים שנשארו פתוחים.',
+  'problems.json.number': 'מספר פשוט',
+  'problems.json.plain-number': 'כתבו כמו 12 או 0.5, בלי יחידה ובלי אפס מוביל.',
+  'problems.json.value': 'ערך: טקסט במירכאות, מספר, true, false, סוגר מרובע או מסולסל',
+  'problems.json.breaks-off': 'הקובץ נקטע: סגרו כל סוגר מסולסל או מרובע שנפתח.',
+  'problems.json.comma-or-value': 'השמיטו את הפסיק שלפניו, או כתבו את הערך החסר.',
+  'problems.json.notes': 'הערות כותבים בשדה "comment".',
+  'problems.json.straight-quotes': 'השתמשו במירכאות כפולות ישרות סביב טקסט.',
+  'problems.json.zero': 'כתבו אפס לפני הנקודה: 0.5.',
+  'problems.json.plus': 'השמיטו את סימן הפלוס.',
+  'problems.json.quote-text': 'הקיפו טקסט במירכאות כפולות.',
+  'problems.json.name': 'שם שדה במירכאות',
+  'problems.json.colon': 'נקודתיים',
+  'problems.json.put-colon': ({ name }) => `שימו נקודתיים בין "${name}" לערך שלו.`,
+  'problems.json.comma': 'השמיטו את הפסיק שלפניו.',
+  'problems.json.decimals': 'כתבו שבר עשרוני בנקודה, לא בפסיק: 1.5.',
+  'problems.json.quote-name': 'הקיפו את שם השדה במירכאות כפולות.',
+  'problems.json.comma-or-bracket': ({ bracket }) =>
+    `פסיק או ${bracket === ']' ? 'סוגר מרובע' : 'סוגר מסולסל'}`,
+  'problems.json.close-list': 'הקובץ נקטע: סגרו את הרשימה בסוגר מרובע.',
+  'problems.json.close-object': 'הקובץ נקטע: סגרו את האובייקט בסוגר מסולסל.',
+  'problems.json.next-item': 'שימו לפניו פסיק, או סגרו את הרשימה בסוגר מרובע.',
+  'problems.json.next-field': 'שימו לפניו פסיק, או סגרו את האובייקט בסוגר מסולסל.',
+  'problems.json.closing-quote': 'המירכאה הסוגרת',
+  'problems.json.close-text': 'טקסט נגמר בשורה שבה התחיל: סגרו אותו במירכאה.',
+  'problems.json.escape': '\\" \\\\ \\/ \\n \\t או \\u עם ארבע ספרות',
+  'problems.json.backslash': 'כתבו לוכסן הפוך כך: \\\\.',
+};

@@ -1,0 +1,126 @@
+import type { TranslationOf } from '../../../model/translation.ts';
+import type { dialogs as english } from '../../../english/run/sheets/dialogs.ts';
+
+/** What lies over the run while a person answers, looks up, or tells something. */
+export const dialogs: TranslationOf<typeof english> = {
+  'run.prepare.list': 'הרשימה',
+  'run.prepare.item': ({ name, amount }, f) => `${f.say(name)}: ${f.say(amount)}`,
+
+  'run.glance.open': 'המטבח, בגדול',
+  'run.glance.hot': ({ names }, f) => `חם: ${names.map((one) => f.say(one)).join(', ')}`,
+  'run.glance.nothing-hot': 'שום דבר לא חם',
+  'run.glance.rests-one': ({ name, until }, f) => `${f.say(name)}: מושבת עד ${f.say(until)}`,
+  'run.glance.rests': ({ count, until }, f) => `${f.number(count)} מושבתים עד ${f.say(until)}`,
+  'run.glance.next': ({ step, from }, f) => `הבא, ${f.say(from)}: ${f.say(step)}`,
+  'run.glance.next-now': ({ step }, f) => `הבא: ${f.say(step)}`,
+  'run.glance.here': 'כאן',
+  'run.glance.then': 'הבא',
+
+  'run.fault.first': ({ fault }, f) => `${f.say(fault)}: קודם עשו זאת`,
+  'run.fault.oven-shut': 'השאירו את דלת התנור סגורה: אוויר מזין את האש.',
+  'run.fault.policy.stop-run': 'הדיווח עוצר את הביצוע ומוביל אתכם להביא הכול למצב בטוח.',
+  'run.fault.policy.suspend': 'הדיווח משהה את הביצוע עד שתאשרו שהתקלה תוקנה.',
+  'run.fault.policy.note': 'הדיווח נרשם; הביצוע ממשיך.',
+  'run.fault.tell': ({ fault }, f) => `לדווח: ${f.say(fault)}`,
+  'run.fault.well': 'הכול בסדר',
+
+  'run.happened.danger': 'מישהו בסכנה',
+  'run.happened.burned.about': '20 דקות קירור מתחילות מיד',
+  'run.happened.here': 'בשלב הזה',
+  'run.happened.other': 'אחר',
+  'run.happened.used': 'פריט היה בשימוש או שנגעו בו',
+  'run.happened.broke-off': ({ step }, f) => `בסופו של דבר זה לא המשיך: ${f.say(step)}`,
+  'run.happened.skip': 'לדלג על השלב',
+  'run.happened.note': 'לכתוב הערה',
+  'run.happened.what': 'מה קרה?',
+  'run.happened.words-first': 'כתבו קודם בשדה: התיעוד שומר את זה.',
+  'run.happened.skip.why': 'למה מדלגים על השלב? זה נכנס לתיעוד.',
+  'run.happened.skip.press': 'לדלג',
+  'run.happened.note.press': 'לשמור את ההערה',
+
+  'run.used.which': 'איזה? לחצו עליו בתמונה, או על שמו.',
+  'run.used.words': 'במילים שלכם, אם תרצו: התיעוד שומר אותן',
+  'run.used.press': ({ name }, f) => `לדווח: היה בשימוש – ${f.say(name)}`,
+  'run.used.will-rest': ({ name, ready }, f) =>
+    `${f.say(name)}: ההשבתה תתחיל שוב, מוכן ${f.say(ready)}.`,
+  'run.used.rests': ({ name, ready }, f) => `${f.say(name)}: מושבת שוב, מוכן ${f.say(ready)}.`,
+  'run.used.not-begun': ({ name }, f) =>
+    `${f.say(name)}: ההשבתה עוד לא התחילה, ולכן דבר לא אבד. זה נרשם.`,
+  'run.used.no-rest': ({ name }, f) => `${f.say(name)}: אין לו השבתה; התיעוד שומר שהיה בשימוש.`,
+  'run.used.put-away': ({ name }, f) =>
+    `${f.say(name)}: התוכנית לא מכשירה אותו. הביצוע מושהה עד שאחר יבוא במקומו, או ייאמר שהוא כשיר.`,
+  'run.used.take-back': 'ביטול: לא היה בשימוש',
+  'run.used.taken-back': ({ name }, f) =>
+    `${f.say(name)}: הכול כמקודם. התיעוד שומר את שתי האמירות.`,
+  'run.used.done-again': ({ steps }, f) =>
+    f.plural(steps, {
+      one: 'שלב אחד שבוצע ייעשה שוב.',
+      two: 'שני שלבים שבוצעו ייעשו שוב.',
+      other: `${f.number(steps)} שלבים שבוצעו ייעשו שוב.`,
+    }),
+
+  'run.gate.go-past.title': 'להמשיך בלי זה',
+  'run.gate.go-past.why': 'למה ממשיכים בלי זה? זה נכנס לתיעוד.',
+  'run.gate.go-past.press': 'להמשיך',
+  'run.gate.no': 'אם כך זה ממתין. טפלו בזה קודם; כשיהיה כך, לחצו "כן".',
+
+  'run.ran-out.where': 'איפה נגמרו המים?',
+  'run.ran-out.one-more': 'עוד קומקום אחד משלים את החלקים האלה; הבאים אחריו זזים.',
+  'run.ran-out.back': 'יותר אחורה',
+  'run.ran-out.on': 'יותר קדימה',
+  'run.ran-out.share': ({ percent }, f) => `${f.number(percent)}% מהנתיב של הקומקום הזה`,
+  'run.ran-out.about':
+    'מה שנשאר מתחלק מחדש לפי המקום שאליו הגיע הקומקום. קודם מים קרים על מה שכבר קיבל עירוי, כמו תמיד.',
+  'run.ran-out.press': 'כאן נגמר',
+
+  'run.all-steps': 'כל השלבים',
+  'run.all-steps.show': 'להראות',
+  'run.all-steps.blocked': ({ state, why }, f) => `${f.say(state)}: ${f.say(why)}`,
+  'run.step-state.waiting': 'ממתין',
+  'run.step-state.ready': 'יכול להתחיל',
+  'run.step-state.active': 'בעבודה',
+  'run.step-state.checking': 'מחכה לתשובתכם',
+  'run.step-state.stalled': 'תקוע',
+  'run.step-state.unwinding': 'מובא למצב בטוח',
+  'run.step-state.settled': 'נגמר',
+  'run.outcome.done': 'בוצע',
+  'run.outcome.skipped': 'דולג',
+  'run.outcome.failed': 'נכשל',
+  'run.outcome.stopped': 'נעצר',
+  'run.outcome.not-run': 'לא בוצע',
+
+  'run.choices.title': 'דוושה, קול וצלילים',
+  'run.choices.pedalActs': 'הדוושה לוחצת על הפעולה הראשית',
+  'run.choices.pedalActs.about':
+    'דף למטה או חץ ימינה; אחרת היא עוברת לשלב הבא בבמה. דוושה אף פעם לא עונה על שאלה ששומרת על שלב.',
+  'run.choices.spoken': 'ההנחיות נאמרות בקול',
+  'run.choices.spoken.about': 'בקול שנמצא במכשיר הזה; דבר לא נשלח.',
+  'run.choices.soonSounds': 'צליל ל"בערך עכשיו"',
+  'run.choices.soonSounds.about': 'קומקומים שאמורים לרתוח, מבערים שאמורים להאדים.',
+  'run.choices.doneSounds': 'צליל להמתנה שנגמרה',
+  'run.choices.doneSounds.about': 'השבתות, קירור, מחזורים.',
+  'run.choices.always': 'מה שדורש תשובה, ומה שמסוכן, נשמע תמיד.',
+  'run.choices.say-again': 'לומר שוב את ההנחיה האחרונה',
+  'run.choices.language': 'שפה',
+  'run.choices.voice.asking': 'מחפשים קול…',
+  'run.choices.voice.ready': 'קול של המכשיר הזה מדבר.',
+  'run.choices.voice.no-voice':
+    'אין במכשיר קול שפועל בלי רשת: דבר לא נאמר. אפשר להוסיף קול בהגדרות הדיבור של המכשיר.',
+  'run.choices.voice.failed': ({ why }) =>
+    `אי אפשר היה להפעיל את הקול: דבר לא נאמר. טענו את הדף מחדש כששום דבר לא חם. (${why})`,
+  'run.keys': 'מקשים',
+  'run.keys.main': 'רווח, Enter',
+  'run.keys.main.does': 'הפעולה הראשית',
+  'run.keys.forward': 'דף למטה, חץ ימינה',
+  'run.keys.forward.does': 'השלב הבא בבמה (או הפעולה הראשית, כפי שנקבע למעלה)',
+  'run.keys.back': 'דף למעלה, חץ שמאלה',
+  'run.keys.back.does': 'השלב הקודם',
+  'run.keys.tab': 'Tab, ואז Enter',
+  'run.keys.tab.does': 'כל לחצן אחר, וכל שאלה ששומרת על שלב',
+  'run.keys.stop': 'S, או Escape כששום דבר לא מונח מעל',
+  'run.keys.stop.does': 'עצירה – למצב בטוח',
+  'run.keys.repeat': 'R',
+  'run.keys.repeat.does': 'לומר שוב את ההנחיה האחרונה',
+  'run.keys.escape': 'Escape',
+  'run.keys.escape.does': 'לסגור את מה שמונח מעל',
+};

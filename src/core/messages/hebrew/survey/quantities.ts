@@ -1,0 +1,43 @@
+import type { TranslationOf } from '../../model/translation.ts';
+import type { quantities as english } from '../../english/survey/quantities.ts';
+
+/** Numbers with their units, as they are shown and as they may be typed. */
+export const quantities: TranslationOf<typeof english> = {
+  'survey.quantity': ({ value, unit }, f) => `${f.shortNumber(value, 6)} ${f.say(unit)}`,
+  'survey.quantity.count': ({ value }, f) => f.shortNumber(value, 6),
+  'survey.unit.m': 'מ׳',
+  'survey.unit.cm': 'ס״מ',
+  'survey.unit.L': 'ליטר',
+  'survey.unit.W': 'ואט',
+  'survey.unit.A': 'אמפר',
+  'survey.unit.V': 'וולט',
+  'survey.unit.min': 'דק׳',
+  'survey.unit.L-s': 'ליטר/שנ׳',
+  'survey.unit.m2': 'מ״ר',
+  'survey.unit.C': 'מעלות',
+
+  'survey.example.length': '60 ס״מ או 0.6',
+  'survey.example.altitude': '2100 מ׳',
+  'survey.example.volume': '1.7 ליטר',
+  'survey.example.power': '1500 ואט',
+  'survey.example.current': '16 אמפר',
+  'survey.example.voltage': '230 וולט',
+  'survey.example.minutes': '240 דק׳',
+  'survey.example.flow': '90 ליטר/שנ׳',
+  'survey.example.area': '8.8 מ״ר',
+  'survey.example.temperature': '12 מעלות',
+  'survey.example.count': '2',
+
+  'survey.typed.nothing': ({ example, least, most }, f) =>
+    `לא הוקלד דבר. כתבו כך: ${f.say(example)}; מותר: ${f.say(least)} עד ${f.say(most)}.`,
+  'survey.typed.not-understood': ({ typed, example, least, most }, f) =>
+    `"${typed}" לא מובן. כתבו כך: ${f.say(example)}; מותר: ${f.say(least)} עד ${f.say(most)}.`,
+  'survey.typed.outside': ({ value, least, most }, f) =>
+    `${f.say(value)} לא מותר כאן: ${f.say(least)} עד ${f.say(most)}.`,
+  'survey.typed.not-whole': ({ typed, least, most }, f) =>
+    `"${typed}" אינו מספר שלם. מותר: ${f.say(least)} עד ${f.say(most)}.`,
+  'survey.typed.stays': ({ why, old }, f) => `${f.say(why)} נשאר ${f.say(old)}.`,
+  'survey.typed.no-words': ({ most }, f) => `לא הוקלד דבר; מותר: 1 עד ${f.number(most)} אותיות.`,
+  'survey.typed.too-long': ({ letters, most }, f) =>
+    `${f.number(letters)} אותיות הן יותר מדי; מותר: 1 עד ${f.number(most)} אותיות.`,
+};
