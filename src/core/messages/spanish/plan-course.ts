@@ -75,7 +75,7 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.slack': (at, f) => `Nada lo espera antes: ${when(at, f)}.`,
   'plan-page.course.ends': (at, f) => `termina ${when(at, f)}`,
   'plan-page.course.ends-sure': ({ sureWallMs, ...at }, f) =>
-    `termina ${when(at, f)}; nueve de cada diez veces, como tarde a ${until(sureWallMs, at, f).replace(/^el /, 'l ')}`,
+    `termina ${when(at, f)}; nueve de cada diez veces, como mucho hasta ${until(sureWallMs, at, f)}`,
   'plan-page.course.due': (at, f) => `terminado como tarde ${when(at, f)}`,
   'plan-page.course.due-purged': (at, f) => `kasherizado como tarde ${when(at, f)}`,
   'plan-page.course.late': ({ lateS }, f) => `${lengthText(lateS, f)} tarde`,
