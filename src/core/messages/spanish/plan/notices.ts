@@ -95,7 +95,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.unused-vessels': ({ names }) =>
     `Sin usar: ${names.join(', ')}; falta decir con qué se calienta, tiene poca potencia para hervir aquí, o es pequeño al lado de los demás.`,
   'plan.notice.no-change':
-    'Por costumbre, un recipiente no se cambia entre carne y lácteo (Magen Avraham 509:11): pregunte antes de hacerlo.',
+    'Por costumbre, un recipiente no se cambia entre carne y lácteo (Maguén Abraham 509:11): pregunte antes de hacerlo.',
   'plan.notice.passover-hour':
     'La kasherización debe terminar antes de la quinta hora de la víspera de Pésaj: planifíquela para terminar un día antes.',
   'plan.notice.overnight': ({ step }, f) =>
