@@ -41,13 +41,13 @@ export const fire: TranslationOf<typeof english> = {
     'En la zona se quemó comida al fuego, así que se pone al rojo la cinta de debajo.',
   'custom.way.burner-glass.would-change': 'Su rabino puede indicar otros minutos.',
   'custom.way.burner-gas.sephardic.reason':
-    'En la parrilla se quemó comida al fuego y sin líquido, así que se kasheriza con la llama al máximo hasta que esté al rojo donde llega la llama.',
+    'En la parrilla se quemó comida al fuego y sin líquido: se kasheriza con la llama al máximo, hasta el rojo donde llega la llama.',
   'custom.way.burner-gas.sephardic.would-change':
     'Su rabino puede indicar otros minutos. Por las parrillas se pregunta aparte.',
   'custom.way.burner-gas.sephardic.note':
     'Parrillas y cabezas: llama al máximo, al rojo donde llega la llama.',
   'custom.way.burner-gas.ashkenazic.reason':
-    'En la parrilla se quemó comida al fuego y sin líquido, así que se kasheriza con la llama al máximo hasta que esté al rojo donde llega la llama.',
+    'En la parrilla se quemó comida al fuego y sin líquido: se kasheriza con la llama al máximo, hasta el rojo donde llega la llama.',
   'custom.way.burner-gas.ashkenazic.would-change':
     'Su rabino puede indicar otros minutos. Por las parrillas se pregunta aparte.',
   'custom.way.burner-gas.ashkenazic.note':

@@ -133,9 +133,9 @@ export const retired: TranslationOf<typeof english> = {
     'Absorbió con vapor, así que lo kasheriza el vapor de agua hirviendo dentro.',
   'custom.row.microwave.until-then': 'Vapor durante 20 minutos, y no use el plato de vidrio.',
   'custom.row.sink-wood-open.reason':
-    'Las grietas y la veta abierta retienen lo que ni el lijado ni el agua alcanzan, así que no se vierte, sino que se usa con un barreño.',
+    'Las grietas y la veta abierta retienen lo que ni el lijado ni el agua alcanzan: no se vierte, se usa con un barreño.',
   'custom.row.wood-open.reason':
-    'Las grietas y la veta abierta retienen lo que ni el lijado ni el agua alcanzan, así que no se vierte, sino que se cubre.',
+    'Las grietas y la veta abierta retienen lo que ni el lijado ni el agua alcanzan: no se vierte, se cubre.',
   'custom.row.sink-broken.reason':
     'Una grieta o un poro retiene lo que ningún frotado alcanza, así que después se usa un barreño.',
   'custom.row.top-worn.reason':

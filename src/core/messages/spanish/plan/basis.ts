@@ -5,7 +5,7 @@ import type { basis as english } from '../../english/plan/basis.ts';
 export const basis: TranslationOf<typeof english> = {
   'plan.basis.title': 'En qué se apoya esto',
   'plan.basis.about':
-    'Puntos de ebullición, agua, hervidores, calor constante, aire quieto, índice de calor y gas se comparan con cifras publicadas o con programas de otros, cada uno con su tolerancia. Lo que sigue, no.',
+    'Puntos de ebullición, agua, hervidores, calor constante, aire quieto, índice de calor y gas se comparan, cada uno con su tolerancia, con cifras publicadas o programas ajenos. Lo que sigue, no.',
   'plan.basis.kind.judgement': 'Criterio propio: no se encontró ninguna cifra publicada',
   'plan.basis.kind.computed':
     'Calculado dos veces: una fórmula publicada, sin cifra publicada con que compararla',
