@@ -70,7 +70,7 @@ export const advice: TranslationOf<typeof english> = {
   'advice.saves': (saved, f) => `${f.capital(savedText(saved, f))}.`,
 
   'advice.vessel.kettle': 'Segundo hervidor',
-  'advice.vessel.stove-kettle': 'Hervidor de fuego',
+  'advice.vessel.stove-kettle': 'Hervidor de fogón',
   'advice.vessel.urn': 'Termo de agua',
   'advice.change.kettle': ({ on, count }, f) =>
     `${count > 1 ? `${f.number(count)} hervidores` : 'Un segundo hervidor'}${on === '' ? '' : `, en: ${on}`}.`,

@@ -12,7 +12,7 @@ export const faults: TranslationOf<typeof english> = {
   'cautions.fault.no-glow.line-3':
     'Compruebe que está al máximo y enchufado, y que hay gas suficiente.',
   'cautions.fault.no-glow.line-4':
-    'Una espiral que detecta la olla, un disco con punto rojo o una cocina con poca tensión pueden no enrojecer nunca sin olla. No es una avería.',
+    'Una espiral que detecta la olla, un disco con punto rojo o un aparato con poca tensión pueden no enrojecer nunca sin olla. No es una avería.',
   'cautions.fault.no-glow.line-5':
     'Si sigue sin color, apáguelo y omítalo: no queda kasherizado. Pregunte cómo se kasheriza; hasta la respuesta no se usa.',
   'cautions.fault.flame-out.name': 'Se apagó la llama',

@@ -4,7 +4,7 @@ import type { warnings as english } from '../../english/cautions/warnings.ts';
 /** The cautions of shared/cautions.json: what to do and why, what a gate asks, how it is made safe. */
 export const warnings: TranslationOf<typeof english> = {
   'cautions.child-pet.say':
-    'Niños y animales fuera de la cocina, o al cuidado de otro adulto: una escaldadura tarda segundos.',
+    'Niños y animales fuera de la cocina, o al cuidado de otro adulto: una escaldadura ocurre en segundos.',
   'cautions.child-pet.ask':
     '¿Están fuera los niños y los animales, tras una puerta cerrada o con otro adulto?',
   'cautions.child-pet.make-safe': 'Apague lo que esté caliente y sáquelos.',
@@ -83,7 +83,7 @@ export const warnings: TranslationOf<typeof english> = {
   'cautions.burner-attend.say':
     'Quédese al lado, no encienda más quemadores que los del plan y no se incline encima: un quemador al rojo prende las mangas.',
   'cautions.burner-sheet.say':
-    'Ponga una lámina sobre los quemadores solo si son de metal, el fabricante lo permite y queda paso de aire: ahoga la llama y agrieta el vidrio.',
+    'Ponga una lámina sobre los quemadores solo en una superficie de metal, si el fabricante lo permite, con paso de aire: ahoga la llama y agrieta el vidrio.',
   'cautions.burner-sheet.ask':
     '¿Sin lámina sobre los quemadores, o una que el fabricante permite, con paso de aire?',
   'cautions.burner-sheet.make-safe': 'Apague los quemadores y deje la lámina donde está.',
@@ -97,16 +97,16 @@ export const warnings: TranslationOf<typeof english> = {
     '¿Limpio, sin limpiador dentro, vaciado como dice el manual, cajón de abajo vacío, junta sin frotar?',
   'cautions.oven-pre.make-safe': 'Deje la puerta cerrada y apague el horno.',
   'cautions.oven-birds.say':
-    'Saque las aves de la casa y todo lo antiadherente de la cocina con horno: el revestimiento caliente da gases que matan aves y dañan pulmones.',
+    'Saque las aves de la casa y retire todo lo antiadherente del horno y los quemadores: el revestimiento caliente da gases que matan aves y dañan los pulmones.',
   'cautions.oven-birds.ask':
-    '¿Aves fuera de la casa, nada antiadherente dentro ni encima, bebés y enfermos de los pulmones en otro lugar?',
+    '¿Aves fuera de la casa, nada antiadherente en el horno ni en los quemadores, bebés y enfermos de los pulmones en otro lugar?',
   'cautions.oven-birds.make-safe': 'Apague el horno, ventile y saque a las personas y a las aves.',
   'cautions.oven-attend.say':
     'Quédese en casa y despierto. Si echa humo, apáguelo en su mando o su interruptor automático: puerta cerrada, el aire aviva el fuego.',
   'cautions.oven-late.say':
     'Deje un día libre entre la autolimpieza y cualquier plazo, y ninguna de noche: después fallan bloqueos y limitadores, y la reparación tarda días.',
   'cautions.chem-mix.say':
-    'Un solo limpiador cada vez, guantes, gafas, aire, y enjuagado antes de calentar: lejía (cloro) con ácido o amoníaco da gas venenoso.',
+    'Un solo limpiador cada vez, guantes, gafas, ventilación, y enjuagado antes de calentar: lejía (cloro) con ácido o amoníaco da gas venenoso.',
   'cautions.chem-mix.ask':
     '¿Un solo limpiador, nunca lejía (cloro) con ácido o amoníaco, guantes puestos, ventana abierta?',
   'cautions.chem-mix.say-hood':
@@ -123,16 +123,16 @@ export const warnings: TranslationOf<typeof english> = {
   'cautions.sand-dust.say':
     'Lije con mascarilla y aire fresco; después aspire y pase un paño: el polvo fino de madera daña los pulmones.',
   'cautions.range-move.say':
-    'Cierre la llave del gas, sáquela entre dos, cuide la manguera y vuelva a poner la fijación: una manguera rota llena la casa de gas.',
+    'Cierre la llave del gas, saque el aparato entre dos, cuide la manguera y reponga el soporte antivuelco: una manguera rota llena la casa de gas.',
   'cautions.range-move.ask':
-    '¿Se queda en su sitio, o llave del gas cerrada, dos personas, y se volverá a poner la fijación?',
+    '¿Se queda en su sitio, o llave del gas cerrada, dos personas, y se repondrá el soporte antivuelco?',
   'cautions.range-move.make-safe':
     'Si huele a gas: ni llama, ni interruptor, todos fuera, y llame.',
   'cautions.range-tip.say':
-    'Sáquela entre dos y vuelva a poner la fijación antes de abrir su puerta: se vuelca sobre quien se apoya en ella.',
+    'Saque el aparato entre dos y reponga el soporte antivuelco antes de abrir su puerta: se vuelca sobre quien se apoya en ella.',
   'cautions.range-tip.ask':
-    '¿Se queda en su sitio, o dos personas para moverla, y la fijación puesta antes de abrir su puerta?',
-  'cautions.range-tip.make-safe': 'Suéltela, mantenga la puerta cerrada y apártese de delante.',
+    '¿Se queda en su sitio, o dos personas para moverlo, y el soporte antivuelco puesto antes de abrir su puerta?',
+  'cautions.range-tip.make-safe': 'Suéltelo, mantenga la puerta cerrada y apártese de delante.',
   'cautions.electric-load.say':
     'Enchufe cada hervidor directo en la toma del plan, sin adaptador ni cable fino: dos aparatos de calor en un circuito lo sobrecalientan o lo hacen saltar.',
   'cautions.electric-load.ask':

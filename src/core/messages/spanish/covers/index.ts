@@ -15,7 +15,7 @@ export const covers: TranslationOf<typeof english> = {
   'covers.buy.metres': ({ material, metres, widthM }, f) =>
     `${f.capital(f.say(material))}: ${f.shortNumber(metres, CM)} m de un rollo de ${f.shortNumber(widthM, 3)} m de ancho`,
   'covers.waste': ({ usedM, wasteShare }, f) =>
-    `Se usan ${f.number(usedM, CM)} m, de ello sobra un ${f.number(wasteShare * 100)} %.`,
+    `Se usan ${f.number(usedM, CM)} m; sobra un ${f.number(wasteShare * 100)} %.`,
   'covers.roll': ({ number, usedM }, f) =>
     `Rollo ${f.number(number)}: corte ${f.number(usedM, CM)} m, y después`,
   'covers.cut.across': ({ number, atM }, f) =>

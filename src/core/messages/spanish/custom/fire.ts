@@ -35,7 +35,7 @@ export const fire: TranslationOf<typeof english> = {
     'Lo absorbido cuando era permitido se kasheriza con calor ligero; lo prohibido necesita ponerse al rojo.',
   'custom.way.burner-mix-up.until-then': 'Póngalo al rojo.',
   'custom.way.burner-mix-up.answer-1':
-    'Era permitida: calor máximo, 30 minutos, sin ponerse al rojo.',
+    'Era permitida: calor máximo, 30 minutos, sin llegar al rojo.',
   'custom.way.burner-mix-up.answer-2': 'Era prohibida, o nadie lo sabe: al rojo.',
   'custom.way.burner-glass.reason':
     'En la zona se quemó comida al fuego, así que se pone al rojo la cinta de debajo.',
@@ -51,7 +51,7 @@ export const fire: TranslationOf<typeof english> = {
   'custom.way.burner-gas.ashkenazic.would-change':
     'Su rabino puede indicar otros minutos. Por las parrillas se pregunta aparte.',
   'custom.way.burner-gas.ashkenazic.note':
-    'Parrillas y cabezas: llama al máximo, al rojo donde llega la llama. Muchos ponen una lámina de metal sobre los quemadores para repartir el calor: solo si la cocina es de metal y el fabricante lo permite.',
+    'Parrillas y cabezas: llama al máximo, al rojo donde llega la llama. Muchos ponen una lámina de metal sobre los quemadores para repartir el calor: solo sobre un aparato de metal cuyo fabricante lo permita.',
   'custom.way.burner-plate.reason':
     'En el disco se quemó comida al fuego y sin líquido, así que se pone al rojo. Muchos discos se cortan antes de enrojecer.',
   'custom.way.burner-plate.would-change': 'Diga si enrojece en un lugar oscuro.',
@@ -82,7 +82,7 @@ export const fire: TranslationOf<typeof english> = {
   'custom.way.oven-new.reason':
     'No tiene un ciclo de autolimpieza que queme (la limpieza con vapor o catalítica no kasheriza). Ningún código nombra la posición máxima de un horno: piden calor hasta que salten chispas. En una cocina que no era kosher, el calor ligero no sirve donde hace falta fuego.',
   'custom.way.oven-new.would-change': 'Su rabino puede indicar otras horas.',
-  'custom.way.oven-new.ask': '¿Basta la posición máxima sin ponerse al rojo, y cuánto tiempo?',
+  'custom.way.oven-new.ask': '¿Basta la posición máxima sin ponerlo al rojo, y cuánto tiempo?',
   'custom.way.oven-new.why':
     'Las opiniones van de una hora a dos; algunos piden ponerlo al rojo, y un horno así no llega.',
   'custom.way.oven-new.until-then':
@@ -95,7 +95,7 @@ export const fire: TranslationOf<typeof english> = {
   'custom.way.oven-plain.reason':
     'No tiene un ciclo de autolimpieza que queme (la limpieza con vapor o catalítica no kasheriza). Ningún código nombra la posición máxima de un horno: piden calor hasta que salten chispas.',
   'custom.way.oven-plain.would-change': 'Su rabino puede indicar otras horas.',
-  'custom.way.oven-plain.ask': '¿Basta la posición máxima sin ponerse al rojo, y cuánto tiempo?',
+  'custom.way.oven-plain.ask': '¿Basta la posición máxima sin ponerlo al rojo, y cuánto tiempo?',
   'custom.way.oven-plain.why':
     'Las opiniones van de una hora a dos; algunos piden ponerlo al rojo, y un horno así no llega.',
   'custom.way.oven-plain.until-then':

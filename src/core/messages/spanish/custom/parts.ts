@@ -63,7 +63,7 @@ export const parts: TranslationOf<typeof english> = {
   'custom.part.surface-sephardic.reason':
     'Lo derramado se fríe en la superficie alrededor de los quemadores: límpiela y no ponga nada encima.',
   'custom.part.surface.reason':
-    'La superficie de una cocina se juzga como barro: límpiela y no ponga nada encima. Se permite una lámina de metal entre medias si el fabricante deja ponerla ahí.',
+    'La superficie de cocción se juzga como barro: límpiela y no ponga nada encima. Se permite una lámina de metal entre medias si el fabricante deja ponerla ahí.',
   'custom.part.knobs.reason': 'No tocan comida: se sacan, se remojan y se secan.',
   'custom.part.hood-filter.reason':
     'Grasa y vapor quedan en su malla, que se juzga como un colador: compre uno nuevo.',

@@ -126,7 +126,7 @@ export const retired: TranslationOf<typeof english> = {
     'En sus paredes se quemó comida sin líquido; el ciclo completo de autolimpieza la quema del todo.',
   'custom.row.oven-plain.ashkenazic.reason': NO_CYCLE,
   'custom.row.oven-plain.ashkenazic.ask':
-    '¿Cuánto tiempo al máximo, y lo acepta su costumbre sin ponerse al rojo?',
+    '¿Cuánto tiempo al máximo, y lo acepta su costumbre sin ponerlo al rojo?',
   'custom.row.oven-plain.ashkenazic.until-then':
     'Caliéntelo al máximo dos horas, y ponga dentro la comida solo tapada o en un inserto.',
   'custom.row.microwave.reason':

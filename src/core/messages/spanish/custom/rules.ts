@@ -5,7 +5,7 @@ import type { rules as english } from '../../english/custom/rules.ts';
 export const rules: TranslationOf<typeof english> = {
   'custom.way.wood-scratched.reason':
     'Los cortes que no se quitan lijando retienen comida: verter, después cubrir.',
-  'custom.way.sink-scratched.reason': 'Las rayas se frotan antes hasta abrirlas.',
+  'custom.way.sink-scratched.reason': 'Antes se limpian las rayas a fondo, frotando.',
   'custom.way.sink-scratched.ask':
     '¿Son las rayas del fregadero tan hondas que queda comida en ellas después de frotar?',
   'custom.way.sink-scratched.why':
@@ -68,7 +68,7 @@ export const rules: TranslationOf<typeof english> = {
   'custom.way.hot-food.ask':
     'Encima se puso directamente comida caliente. ¿Hace falta una piedra caliente al verter?',
   'custom.way.hot-food.why':
-    'Una piedra caliente que se pasa por toda la superficie mientras se vierte hace como si estuviera al fuego. El vertido solo sirve a posteriori.',
+    'Una piedra caliente que se pasa por toda la superficie mientras se vierte hace como si estuviera al fuego. El vertido por sí solo sirve a posteriori.',
   'custom.way.hot-food.until-then': 'Vierta, y después cubra.',
   'custom.way.hot-food.answer-1': 'Verter, pasando una piedra caliente por cada punto.',
   'custom.way.hot-food.answer-2': 'Basta verter.',

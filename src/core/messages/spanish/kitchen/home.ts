@@ -25,7 +25,7 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.demo.flat-glass-230.name': 'Piso con placa de vidrio',
   'kitchen.demo.flat-glass-230.tells':
     '230 V, placa vitrocerámica, dos hervidores, horno empotrado',
-  'kitchen.demo.hall.name': 'Cocina de salón',
+  'kitchen.demo.hall.name': 'Cocina de salón comunitario',
   'kitchen.demo.hall.tells':
     'Ocho quemadores, dos hornos, fregadero de tres senos, un termo de agua, un equipo de tres',
 

@@ -91,7 +91,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.spot': ({ areaCm2, leftM, nearM }, f) =>
     `${f.number(areaCm2)} cm², a ${f.number(leftM, 2)} m del extremo izquierdo y a ${f.number(nearM, 2)} m del lado de acá`,
   'plan.notice.pots': ({ names }) =>
-    `No se vierte con: ${names.join(', ')}. Lo que se saca de ahí con cucharón está en un segundo recipiente, y llena pesa demasiado.`,
+    `No se vierte con: ${names.join(', ')}. Lo que se saca de ahí con cucharón está en un segundo recipiente, y lleno es demasiado pesado para llevarlo.`,
   'plan.notice.unused-vessels': ({ names }) =>
     `Sin usar: ${names.join(', ')}; falta decir con qué se calienta, tiene poca potencia para hervir aquí, o es pequeño al lado de los demás.`,
   'plan.notice.no-change':
@@ -133,7 +133,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.no-sun-on-eve':
     'En este lugar el sol no sale ni se pone en la víspera de Pésaj, así que sus horas no se calculan: el plan termina un día antes. Pregunte la hora a su rabino.',
   'plan.notice.leaven-hour': ({ fourthWallMs, fifthWallMs, purgeWallMs, candlesWallMs, zone }, f) =>
-    `En la víspera se come jametz hasta el ${f.moment(fourthWallMs, zone)} (fin de la cuarta hora) y se quema hasta el ${f.moment(fifthWallMs, zone)} (fin de la quinta). El agua kasheriza antes de la primera: el plan termina el ${f.moment(purgeWallMs, zone)}. Después, hasta el encendido de velas, ${f.moment(candlesWallMs, zone)}, pregunte antes.`,
+    `En la víspera se come jametz hasta el ${f.moment(fourthWallMs, zone)} (fin de la cuarta hora) y se quema hasta el ${f.moment(fifthWallMs, zone)} (fin de la quinta). El agua kasheriza antes de la primera de esas horas: el plan termina el ${f.moment(purgeWallMs, zone)}. Después, hasta el encendido de velas, ${f.moment(candlesWallMs, zone)}, pregunte antes.`,
   'plan.notice.dim-days': ({ day, untilHour }, f) =>
     `En este lugar, en esta época del año, el sol no dice cuándo empieza o termina ${f.say(day)} (no se pone, o la noche no oscurece): el plan deja libre todo desde el encendido, o desde el mediodía donde no hay puesta de sol, hasta las ${f.number(untilHour)}:00 de la mañana siguiente. Pregunte las horas a su rabino.`,
   'plan.notice.recheck': ({ what }) =>

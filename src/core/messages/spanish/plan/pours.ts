@@ -12,7 +12,7 @@ function amount({ litres, kettles }: Amount, f: Formatter): string {
 export const pours: TranslationOf<typeof english> = {
   'plan.section.pours': 'Qué hace el agua',
   'plan.pour.reached': ({ fixture, firstTouchC, surfaceC, mostC }, f) =>
-    `${fixture}: el chorro llega hasta al punto peor situado a unos ${f.number(firstTouchC)} °C, más que la opinión más alta sobre el calor del que la mano se retira (yad soledet bo, ${f.number(mostC)} °C); la superficie misma llega a unos ${f.number(surfaceC)} °C.`,
+    `${fixture}: el chorro llega hasta al punto peor situado a unos ${f.number(firstTouchC)} °C, por encima de la opinión más alta sobre el calor del que la mano se retira (yad soledet bo, ${f.number(mostC)} °C); la superficie misma llega a unos ${f.number(surfaceC)} °C.`,
   'plan.pour.reached-by-some': ({ fixture, lowC, surfaceC, leastC, mostC }, f) =>
     `${fixture}: el chorro llega al punto peor situado a unos ${f.number(lowC)} °C, dentro de las opiniones sobre el calor del que la mano se retira (yad soledet bo, de ${f.number(leastC)} a ${f.number(mostC)} °C) y no por encima de la más alta: pregunte cuál sigue; la superficie misma llega a unos ${f.number(surfaceC)} °C.`,
   'plan.pour.heated': ({ fixture, surfaceC, firstTouchC }, f) =>
@@ -23,7 +23,7 @@ export const pours: TranslationOf<typeof english> = {
   'plan.pour.until.reached': 'hasta llegar a cada punto',
   'plan.pour.until.heated': 'hasta calentar todo el espesor',
   'plan.pour.wet': ({ wetFirstTouchC }, f) =>
-    `Séquelo antes: donde queda agua, el chorro toca primero a unos ${f.number(wetFirstTouchC)} °C.`,
+    `Séquelo antes: donde queda agua, el chorro llega primero a unos ${f.number(wetFirstTouchC)} °C.`,
   'plan.pour.run-off': ({ runOffC, belowC }, f) =>
     `El agua que escurre no basta: deja el chorro a unos ${f.number(runOffC)} °C y lleva lo de más abajo a unos ${f.number(belowC)} °C.`,
   'plan.pour.moves': 'Qué cambia estas cifras (todo lo que se vierte):',

@@ -64,7 +64,7 @@ export const print: TranslationOf<typeof english> = {
   'plan.total.cold': ({ coldL }, f) => `Agua fría después: unos ${f.number(coldL.typical)} L`,
   'plan.total.electricity': ({ kWh }, f) => `Electricidad: unos ${f.number(kWh, 1)} kWh`,
   'plan.total.gas': ({ kWh }, f) => `Gas: unos ${f.number(kWh, 1)} kWh`,
-  'plan.total.hands': ({ lengthS }, f) => `Trabajo de las manos: ${f.about(lengthS)}`,
+  'plan.total.hands': ({ lengthS }, f) => `Trabajo manual: ${f.about(lengthS)}`,
   'plan.day.begins': ({ startWallMs, endWallMs, zone }, f) =>
     `Empieza el ${f.moment(startWallMs, zone)}, termina el ${f.moment(endWallMs, zone)} (${zone})`,
   'plan.day.rest': ({ day, fromWallMs, toWallMs, zone }, f) =>
@@ -99,7 +99,7 @@ export const print: TranslationOf<typeof english> = {
   'plan.work.kettles': ({ fixture, kettles }, f) =>
     `${fixture}: ${f.number(kettles)} ${f.plural(kettles, { one: 'hervidor', other: 'hervidores' })} de agua hirviendo, cada uno seguido de agua fría.`,
   'plan.work.pour-within': ({ withinS }, f) =>
-    `La última gota cae dentro de ${f.duration(withinS)} desde el hervor; si no, se hierve de nuevo.`,
+    `La última gota cae como mucho ${f.duration(withinS)} después de hervir; si no, se hierve de nuevo.`,
   'plan.work.kettle-parts': ({ kettle, parts }, f) =>
     `Hervidor ${f.number(kettle)}: ${parts.map((part) => f.say(part)).join('; ')}`,
   'plan.work.kettle-lanes': ({ kettle, lengthM }, f) =>

@@ -36,7 +36,7 @@ export const checks: TranslationOf<typeof english> = {
   'problems.stove.burners': ({ ids }, f) => `la id del quemador sobre el que va: ${f.say(ids)}`,
   'problems.stove.no-burners': 'la id del quemador sobre el que va: no hay ninguno descrito',
   'problems.stove.name': 'Nombre el quemador en el que se calienta.',
-  'problems.stove.circuit': ({ kind }) => `un circuito para uno de fuego (${kind})`,
+  'problems.stove.circuit': ({ kind }) => `un circuito para uno de fogón (${kind})`,
   'problems.stove.no-circuit': 'ningún circuito',
   'problems.stove.advice': 'Quite el circuito, o ponga "electric-kettle" o "urn".',
   'problems.electric.burner': ({ kind }) => `un quemador para uno eléctrico (${kind})`,

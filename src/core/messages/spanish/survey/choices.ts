@@ -67,7 +67,7 @@ export const choices: TranslationOf<typeof english> = {
   'survey.hood.vented.tell': 'Un conducto sale fuera; en un día frío se nota en la pared.',
 
   'survey.vessel-kind.electric-kettle': 'Hervidor eléctrico',
-  'survey.vessel-kind.stove-kettle': 'Hervidor de fuego',
+  'survey.vessel-kind.stove-kettle': 'Hervidor de fogón',
   'survey.vessel-kind.urn': 'Termo de agua',
   'survey.vessel-kind.pot': 'Olla',
 

@@ -62,7 +62,7 @@ export const offers: TranslationOf<typeof english> = {
   'survey.burner': 'añadido',
   'survey.circuit': 'Tomas de la encimera',
   'survey.vessel.electric-kettle': 'Hervidor',
-  'survey.vessel.stove-kettle': 'Hervidor de fuego',
+  'survey.vessel.stove-kettle': 'Hervidor de fogón',
   'survey.vessel.urn': 'Termo de agua',
   'survey.vessel.pot': 'Olla',
 };

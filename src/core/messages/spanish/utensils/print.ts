@@ -41,5 +41,5 @@ export const print: TranslationOf<typeof english> = {
   'utensils.batch.halves': ({ dips }, f) =>
     `Uno por uno, sujeto por un extremo: una mitad hasta pasar un poco el centro, después la otra (${f.number(dips)} inmersiones).`,
   'utensils.batch.wait': ({ mixedC, recoverS }, f) =>
-    `El agua baja a unos ${f.number(mixedC.typical, 1)} °C; vuelve a hervir en ${f.about(recoverS.typical)}. Espere a eso con las cosas bajo el agua.`,
+    `El agua baja a unos ${f.number(mixedC.typical, 1)} °C; vuelve a hervir en ${f.about(recoverS.typical)}. Espere hasta entonces con las cosas bajo el agua.`,
 };
