@@ -73,9 +73,9 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.begin.from-to': ({ fromWallMs, toWallMs, zone }, f) =>
     `del ${f.moment(fromWallMs, zone)} al ${f.moment(toWallMs, zone)}`,
   'plan-page.begin.deadline-ahead': ({ atWallMs, leftS, zone }, f) =>
-    `${f.capital(f.moment(atWallMs, zone))}, ${daysAndHours(leftS, f)} después de empezar.`,
+    `${f.moment(atWallMs, zone)}, ${daysAndHours(leftS, f)} después de empezar.`,
   'plan-page.begin.deadline-passed': ({ atWallMs, beginWallMs, zone }, f) =>
-    `${f.capital(f.moment(atWallMs, zone))}. A las ${f.clock(beginWallMs, zone)} ya ha pasado.`,
+    `${f.moment(atWallMs, zone)}. A las ${f.clock(beginWallMs, zone)} ya ha pasado.`,
 
   'plan-page.methods.by-custom': 'Según la costumbre:',
   'plan-page.methods.own-custom': 'Su propia costumbre',

@@ -3,7 +3,7 @@ import type { names as english } from '../../english/custom/names.ts';
 
 /** Purposes, customs, materials, their condition and burners by name: words of rows, answers and surveys; an open run says none of them. */
 export const names: TranslationOf<typeof english> = {
-  'common.purpose.new-kitchen': 'una cocina que se recibe',
+  'common.purpose.new-kitchen': 'una cocina que era de otros',
   'common.purpose.passover': 'Pésaj',
   'common.purpose.mix-up': 'tras una mezcla por error',
 

@@ -5,7 +5,7 @@ import { ended } from './phrases.ts';
 /** The head of a record: whose kitchen, how the run stands, what its parts are called. */
 export const run: TranslationOf<typeof english> = {
   'report.title': ({ kitchen }) => `Registro: ${kitchen}`,
-  'report.purpose': ({ purpose }, f) => `Motivo: ${f.say(purpose)}`,
+  'report.purpose': ({ purpose }, f) => `Finalidad: ${f.say(purpose)}`,
   'report.custom': ({ custom }, f) => `Costumbre: ${f.say(custom)}`,
   'report.planned': ({ wallMs, zone }, f) =>
     `Planificado: ${f.dateTime(wallMs, zone)}. Sin empezar.`,

@@ -115,8 +115,8 @@ export const water: TranslationOf<typeof english> = {
 
   'steps.sink.spout-and-tap': 'Caño y grifo',
   'steps.sink.handles': ({ count }, f) => f.plural(count, { one: 'Manija', other: 'Manijas' }),
-  'steps.sink.deck': 'Superficie alrededor de los senos',
-  'steps.sink.deck-and-drainboard': 'Superficie y escurridor',
+  'steps.sink.deck': 'Alrededor de los senos',
+  'steps.sink.deck-and-drainboard': 'Alrededor y escurridor',
   'steps.sink.rim': 'Borde',
   'steps.sink.wall': 'Paredes',
   'steps.sink.floor': 'Fondo',

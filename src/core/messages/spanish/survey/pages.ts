@@ -129,7 +129,7 @@ export const pages: TranslationOf<typeof english> = {
   'survey.air.opening': 'Abertura',
   'survey.air.height': 'Su altura',
 
-  'survey.people.purpose': 'Motivo y costumbre',
+  'survey.people.purpose': 'Finalidad y costumbre',
   'survey.people.purpose.heading': '¿Por qué se kasheriza, y según qué costumbre?',
   'survey.people.why': 'Por qué',
   'survey.people.custom': 'Costumbre',
