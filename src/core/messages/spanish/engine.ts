@@ -49,7 +49,7 @@ export const engine: TranslationOf<typeof english> = {
     `No terminaría antes del plazo: ${f.say(deadline)}.`,
 
   'engine.gate.settling': ({ say, leftMin }, f) =>
-    `Espere ${f.number(leftMin)} min hasta que sea seguro: ${f.say(say)}`,
+    `Espere ${f.number(leftMin)} min para tener certeza: ${f.say(say)}`,
   'engine.gate.answered-no': ({ ask }, f) => `Respuesta: no. ${f.say(ask)}`,
   'engine.gate.confirm-first': ({ ask }, f) => `Confirme primero: ${f.say(ask)}`,
   'engine.gate.danger':

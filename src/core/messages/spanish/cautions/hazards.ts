@@ -34,7 +34,7 @@ export const hazards: TranslationOf<typeof english> = {
   'cautions.range-tip.hazard': 'vuelco, lesión de espalda',
   'cautions.electric-load.hazard': 'circuito sobrecargado',
   'cautions.climb.hazard': 'caída',
-  'cautions.heat-stress.hazard': 'golpe de calor',
+  'cautions.heat-stress.hazard': 'enfermedad por calor',
   'cautions.alone.hazard': 'nadie que ayude',
   'cautions.labels.hazard': 'uso por error',
 };

@@ -20,7 +20,7 @@ export const warnings: TranslationOf<typeof english> = {
   'cautions.splash.say':
     'De pie y derecho, el pico lejos de usted, vierta bajo y despacio: el agua hirviendo salpica.',
   'cautions.hot-refill.say':
-    'Abra un hervidor caliente lejos de la cara y llénelo despacio, fuera de su base: el vapor sale de golpe.',
+    'Abra un hervidor caliente lejos de usted y llénelo despacio, fuera de su base: el vapor sale de golpe.',
   'cautions.steam-leap.say':
     'Media taza de agua, el palito dentro, y espere antes de levantarla: el agua quieta salta, una taza llena se desborda.',
   'cautions.pour-power.say':
@@ -92,7 +92,7 @@ export const warnings: TranslationOf<typeof english> = {
   'cautions.hot-after.say':
     'No lo toque ni lo moje hasta que termine el reloj: quema la mano mucho después de parecer frío, y el agua puede agrietarlo.',
   'cautions.oven-pre.say':
-    'Limpie y enjuague el limpiador. Saque rejillas, papel de aluminio, recipientes, sonda y forros, salvo lo que el manual deje dentro: lo que queda arde.',
+    'Límpielo por dentro y quite todo limpiador. Saque rejillas, papel de aluminio, recipientes, sonda y forros, salvo lo que el manual deje dentro: lo que queda arde.',
   'cautions.oven-pre.ask':
     '¿Limpio, sin limpiador dentro, vaciado como dice el manual, cajón de abajo vacío, junta sin frotar?',
   'cautions.oven-pre.make-safe': 'Deje la puerta cerrada y apague el horno.',

@@ -23,7 +23,7 @@ export const labels: TranslationOf<typeof english> = {
     `Sin etiqueta, porque nadie dijo para qué es: ${f.list(names)}. Indíquelo en Cocina.`,
   'handouts.labels.clashes': 'Lo que las etiquetas no resuelven',
   'handouts.clash.only-one': ({ kind, name, marking }, f) =>
-    `Solo hay esto para carne y lácteo (${f.say(kind)}): ${name} (${f.say(marking)}). Pregunte a su rabino cómo lo usan ambos.`,
+    `Un solo elemento para carne y lácteo, ${f.say(kind)}: ${name} (${f.say(marking)}). Pregunte a su rabino cómo se usa para ambos.`,
   'handouts.clash.none-for': ({ kind, names, marking }, f) =>
     `Ninguno marcado como ${f.say(marking)} (${f.say(kind)}): ${f.list(names)}.`,
   'handouts.clash.one-range': ({ oven, cooktop }) =>

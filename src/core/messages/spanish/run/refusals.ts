@@ -118,7 +118,7 @@ export const refusals: TranslationOf<typeof english> = {
   'engine.resume.storage': 'Todavía no se puede anotar nada.',
   'engine.resume.hot': 'Deje seguro primero lo que sigue caliente.',
   'engine.resume.fault': ({ fault }, f) => `Sin resolver todavía: ${f.say(fault)}.`,
-  'engine.resume.gate-settling': ({ ask }, f) => `Espere a que sea seguro: ${f.say(ask)}`,
+  'engine.resume.gate-settling': ({ ask }, f) => `Espere para tener certeza: ${f.say(ask)}`,
   'engine.resume.gate-asked': ({ ask }, f) => `Responda primero: ${f.say(ask)}`,
 
   'engine.status.drafting': 'El trabajo no ha empezado. Inícielo primero.',

@@ -35,7 +35,7 @@ export const step: TranslationOf<typeof english> = {
 
   'run.gate': 'Antes de empezar',
   'run.gate.left': ({ count }, f) => `Antes de empezar: ${f.number(count)} por responder`,
-  'run.gate.settles': ({ left }, f) => `Espere ${f.say(left)} más para estar seguro.`,
+  'run.gate.settles': ({ left }, f) => `Espere ${f.say(left)} más para tener certeza.`,
   'run.gate.water-waits': ({ left }, f) =>
     `El agua hervida espera: quedan ${f.say(left)}, después se hierve de nuevo.`,
   'run.gate.go-past': 'No es así, y sigo adelante',

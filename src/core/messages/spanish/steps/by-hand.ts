@@ -19,7 +19,7 @@ export const byHand: TranslationOf<typeof english> = {
   'steps.steam.top-up': '¿Hay agua en la taza?',
   'steps.steam.open': 'Apague y deje cerrado cinco minutos; después pase un paño con agua fría.',
   'steps.steam.open-detail':
-    'Abra lejos de la cara, con guantes, y saque primero la taza. El plato y el aro vuelven secos.',
+    'Abra lejos de usted, con guantes, y saque primero la taza. El plato y el aro vuelven secos.',
   'steps.steam.open-say': 'Ya está limpio',
   'steps.steam.open-ask': '¿Está apagado y limpio?',
   'steps.steam.off-timer': 'Apagar',
