@@ -23,8 +23,6 @@ import { steps } from './steps/index.ts';
 import { survey } from './survey/index.ts';
 import { utensils } from './utensils/index.ts';
 
-export { spanishTraits } from './traits.ts';
-
 /** The whole Spanish catalogue, for tests; the app loads it by section. */
 export const spanish = {
   ...common,
