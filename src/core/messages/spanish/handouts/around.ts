@@ -1,0 +1,12 @@
+import type { TranslationOf } from '../../model/translation.ts';
+import type { around as english } from '../../english/handouts/around.ts';
+
+/** Covers to cut and utensils to purge, as handouts; what they tell stands with their own rooms. */
+export const around: TranslationOf<typeof english> = {
+  'handouts.covers.about':
+    'Dibujado a escala, el largo del rollo hacia la derecha. Mida otra vez antes del primer corte; haga los cortes en su orden.',
+  'handouts.covers.picture': ({ widthM, fromM, toM }, f) =>
+    `El rollo, de ${f.number(widthM, 2)} m de ancho, de ${f.number(fromM, 2)} a ${f.number(toM, 2)} m`,
+  'handouts.utensils.time': ({ startS, lengthS }, f) =>
+    `Entra ${f.about(startS)} después de poner la olla; dura ${f.about(lengthS)}.`,
+};

@@ -1,0 +1,40 @@
+import type { TranslationOf } from '../../model/translation.ts';
+import type { utensilForm as english } from '../../english/handouts/utensil-form.ts';
+
+/** Telling utensils, line by line. */
+export const utensilForm: TranslationOf<typeof english> = {
+  'handouts.utensil.tell': 'Indicar utensilios',
+  'handouts.utensil.tell.about':
+    'Una línea para cosas de una clase usadas del mismo modo. Lo que deje abierto se planifica del modo estricto, y se pregunta.',
+  'handouts.utensil.kind': 'Qué',
+  'handouts.utensil.count': 'Cuántos',
+  'handouts.utensil.material': 'Hecho de',
+  'handouts.utensil.use': 'Usado',
+  'handouts.utensil.condition': 'Superficie',
+  'handouts.utensil.designation': 'Será de',
+  'handouts.utensil.add': 'Añadir esta línea',
+  'handouts.utensil.take-out': ({ what }, f) => `Quitar: ${f.say(what)}`,
+  'handouts.utensil.told': 'Lo que indicó',
+  'handouts.use.fire-dry': 'Al fuego o en el horno, sin líquido',
+  'handouts.use.fire-liquid': 'Al fuego, con líquido dentro',
+  'handouts.use.poured': 'Se le puso comida caliente',
+  'handouts.use.cold': 'Solo en frío',
+  'handouts.use.unknown': 'Nadie lo sabe',
+  'handouts.material.stainless-steel': 'Acero inoxidable',
+  'handouts.material.steel': 'Acero',
+  'handouts.material.cast-iron': 'Hierro fundido',
+  'handouts.material.aluminium': 'Aluminio',
+  'handouts.material.copper': 'Cobre',
+  'handouts.material.brass': 'Latón',
+  'handouts.material.silver': 'Plata',
+  'handouts.material.enamelled-steel': 'Acero esmaltado',
+  'handouts.material.nonstick': 'Con revestimiento antiadherente',
+  'handouts.material.glass': 'Vidrio',
+  'handouts.material.earthenware': 'Barro',
+  'handouts.material.porcelain': 'Porcelana, loza',
+  'handouts.material.stone': 'Piedra',
+  'handouts.material.wood': 'Madera',
+  'handouts.material.plastic': 'Plástico',
+  'handouts.material.silicone': 'Silicona',
+  'handouts.material.unknown': 'No lo sé',
+};
