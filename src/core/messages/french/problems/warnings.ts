@@ -47,7 +47,7 @@ export const warnings: TranslationOf<typeof english> = {
   'problems.cycle.allowed': 'aucun cycle',
   'problems.cycle.advice': 'Retirez-le, ou dites "pyrolytic" si le four a un tel cycle.',
   'problems.own-rests.found': ({ name, basedOn, followed }) =>
-    `"${name}", copiée de ${basedOn}, alors que le foyer suit ${followed}`,
+    `"${name}", copiée de ${basedOn}, alors que la maisonnée suit ${followed}`,
   'problems.own-rests.advice': ({ basedOn }) =>
     `Elle est gardée sans être utilisée ; suivez de nouveau ${basedOn} pour l’utiliser.`,
   'problems.unusual-answer.found': ({ method, fixture }) => `"${method}" pour "${fixture}"`,
