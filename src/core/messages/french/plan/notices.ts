@@ -101,7 +101,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.unused-vessels': ({ names }) =>
     `Non utilisé : ${names.join(', ')}. Pas de chauffe indiquée, trop faible pour bouillir ici, ou trop petit à côté des autres.`,
   'plan.notice.no-change':
-    'Par coutume, un récipient ne passe pas de viande à lait ou l’inverse (Magen Avraham 509:11) : demandez avant de le faire.',
+    'Par coutume, un récipient ne passe pas de viande à lait ou l’inverse (Maguen Avraham 509:11) : demandez avant de le faire.',
   'plan.notice.passover-hour':
     'La cachérisation doit finir avant la cinquième heure de la veille de Pessah : prévoyez de finir un jour plus tôt.',
   'plan.notice.overnight': ({ step }, f) =>
