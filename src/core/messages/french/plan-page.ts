@@ -40,7 +40,8 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.part.handouts': 'Feuilles à imprimer',
   'plan-page.heat.about':
     'Calculé d’après votre matériel, ou d’après l’usuel où vous n’avez rien dit. Les fourchettes sont larges où la physique ou le matériel l’est ; le plan prend le côté sûr.',
-  'plan-page.facts.day': ({ wallMs, zone, amount }, f) => `${f.day(wallMs, zone)} : ${amount}`,
+  'plan-page.facts.day': ({ wallMs, zone, amount }, f) =>
+    `${f.capital(f.day(wallMs, zone))} : ${amount}`,
   'plan-page.facts.whole': 'Du début à la fin',
   'plan-page.facts.hands': 'Vos mains occupées',
   'plan-page.facts.boils-at': 'L’eau bout ici à',
@@ -72,9 +73,9 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.begin.from-to': ({ fromWallMs, toWallMs, zone }, f) =>
     `de ${f.moment(fromWallMs, zone)} à ${f.moment(toWallMs, zone)}`,
   'plan-page.begin.deadline-ahead': ({ atWallMs, leftS, zone }, f) =>
-    `${f.moment(atWallMs, zone)}, ${daysAndHours(leftS, f)} après votre début.`,
+    `${f.capital(f.moment(atWallMs, zone))}, ${daysAndHours(leftS, f)} après votre début.`,
   'plan-page.begin.deadline-passed': ({ atWallMs, beginWallMs, zone }, f) =>
-    `${f.moment(atWallMs, zone)}. À ${f.clock(beginWallMs, zone)}, c’est passé.`,
+    `${f.capital(f.moment(atWallMs, zone))}. À ${f.clock(beginWallMs, zone)}, c’est passé.`,
 
   'plan-page.methods.by-custom': 'Selon la coutume :',
   'plan-page.methods.own-custom': 'Votre propre coutume',
@@ -108,10 +109,12 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.steps.near': 'quelqu’un auprès',
   'plan-page.steps.titles': ({ titles, more }, f) =>
     `${titles.map((one) => f.say(one)).join(' ')}${more > 0 ? ` et ${f.number(more)} de plus` : ''}`,
-  'plan-page.steps.day.morning': ({ wallMs, zone }, f) => `${f.day(wallMs, zone)}, matin`,
-  'plan-page.steps.day.afternoon': ({ wallMs, zone }, f) => `${f.day(wallMs, zone)}, après-midi`,
-  'plan-page.steps.day.evening': ({ wallMs, zone }, f) => `${f.day(wallMs, zone)}, soir`,
-  'plan-page.steps.day.night': ({ wallMs, zone }, f) => `${f.day(wallMs, zone)}, nuit`,
+  'plan-page.steps.day.morning': ({ wallMs, zone }, f) =>
+    `${f.capital(f.day(wallMs, zone))}, matin`,
+  'plan-page.steps.day.afternoon': ({ wallMs, zone }, f) =>
+    `${f.capital(f.day(wallMs, zone))}, après-midi`,
+  'plan-page.steps.day.evening': ({ wallMs, zone }, f) => `${f.capital(f.day(wallMs, zone))}, soir`,
+  'plan-page.steps.day.night': ({ wallMs, zone }, f) => `${f.capital(f.day(wallMs, zone))}, nuit`,
 
   'plan-page.pours.none': 'Rien n’est versé.',
   'plan-page.pours.kettles': ({ name, kettles }, f) =>

@@ -51,7 +51,7 @@ export const basis: TranslationOf<typeof english> = {
   'plan.basis.admittance': 'Combien de chaleur un mur absorbe en quelques heures.',
   'plan.basis.air': 'Comment les émissions s’accumulent dans une pièce à l’air mélangé.',
   'plan.basis.poured-spot':
-    'La chaleur de l’eau et de la surface où passe le jet. Un second calcul, sur du granit, donnait 2,5 K de moins.',
+    'La chaleur de l’eau et de la surface où passe le jet. Un second calcul, sur du granit, donnait 2,5 K de moins.',
   'plan.basis.heated-through': 'Combien de temps il faut pour chauffer un point à cœur.',
   'plan.basis.jet-loss':
     'Ce que le jet perd en tombant. D’un demi-mètre, un jet lisse s’écartait d’un demi-kelvin du second calcul.',

@@ -26,7 +26,7 @@ export const charts: TranslationOf<typeof english> = {
 
   'plan.chart.after-boil.title': ({ vessel }, f) => `Après l’ébullition : ${f.say(vessel)}`,
   'plan.chart.after-boil.says': ({ dropK }, f) =>
-    `Sa dernière goutte tombe avant une perte de ${f.number(dropK)} K. Le plan compte avec la plus rapide des deux ; une bouilloire qui se vide refroidit plus vite que celles-ci, qui restent pleines.`,
+    `Sa dernière goutte tombe avant une perte de ${f.number(dropK)} K. Le plan compte avec la plus rapide des deux ; une bouilloire qui se vide refroidit plus vite que celles-ci, qui restent pleines.`,
   'plan.chart.after-boil.loses-much': 'Une bouilloire qui perd beaucoup',
   'plan.chart.after-boil.loses-little': 'Une bouilloire qui perd peu',
   'plan.chart.after-boil.boil-again': 'En dessous, refaire bouillir',

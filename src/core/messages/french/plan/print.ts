@@ -68,7 +68,7 @@ export const print: TranslationOf<typeof english> = {
   'plan.day.rest': ({ day, fromWallMs, toWallMs, zone }, f) =>
     `${f.say(day)} : de ${f.moment(fromWallMs, zone)} à ${f.moment(toWallMs, zone)} ; rien n’y est prévu`,
   'plan.day.deadline': ({ name, wallMs, zone }, f) => `${f.say(name)} : ${f.moment(wallMs, zone)}`,
-  'plan.day.date': ({ wallMs, zone }, f) => f.day(wallMs, zone),
+  'plan.day.date': ({ wallMs, zone }, f) => f.capital(f.day(wallMs, zone)),
   'plan.day.number': ({ day }, f) => `Jour ${f.number(day)}`,
   'plan.step.clock': ({ wallMs, zone, step, lengthS }, f) =>
     `${f.clock(wallMs, zone)}  ${f.say(step)}  [${lasts(lengthS, f)}]`,

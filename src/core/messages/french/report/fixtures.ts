@@ -50,7 +50,7 @@ export const fixtures: TranslationOf<typeof english> = {
   'report.override': ({ wallMs, zone, ask, reason }, f) =>
     `Passé outre une confirmation, ${f.dateTime(wallMs, zone)} : « ${f.say(ask)} » Raison : ${ended(reason)}`,
   'report.override-run': ({ wallMs, zone, ask, reason }, f) =>
-    `${f.dateTime(wallMs, zone)} : « ${f.say(ask)} » Raison : ${ended(reason)}`,
+    `${f.capital(f.dateTime(wallMs, zone))} : « ${f.say(ask)} » Raison : ${ended(reason)}`,
   'report.fault': ({ wallMs, zone, name, text }, f) =>
     `Incident, ${f.dateTime(wallMs, zone)} : ${f.say(name)}${after(f.say(text))}.`,
   'report.fault-at': ({ wallMs, zone, name, step, text }, f) =>

@@ -85,7 +85,7 @@ export const summary: TranslationOf<typeof english> = {
   'report.lack.questions': ({ count }, f) =>
     `${f.number(count)} ${f.plural(count, { one: 'question était ouverte', other: 'questions étaient ouvertes' })} quand le plan a été fait ; la manière la plus stricte a été prise.`,
   'report.lack.gaps': ({ count, unprovedS }, f) =>
-    `La tablette a été éteinte, en veille ou son heure réglée ${f.number(count)} fois, en tout ${f.duration(unprovedS, 'down')}.`,
+    `La tablette a été éteinte, en veille ou son heure réglée ${count === 1 ? 'une fois' : `${f.number(count)} fois`}, en tout ${f.duration(unprovedS, 'down')}.`,
   'report.lack.alarms': ({ late, silent }, f) =>
     `Alarmes : ${f.number(late)} dites en retard, ${f.number(silent)} sans pouvoir sonner.`,
   'report.lack.storage': ({ lengthS }, f) =>

@@ -5,11 +5,11 @@ import { ended, range } from './phrases.ts';
 /** Gaps, answers, late alarms, and what was assumed. */
 export const times: TranslationOf<typeof english> = {
   'report.gap.not-running': ({ unprovedS, ...times }, f) =>
-    `${range(times, f)} : l’application ne tournait pas, ${f.duration(unprovedS, 'down')}.`,
+    `${f.capital(range(times, f))} : l’application ne tournait pas, ${f.duration(unprovedS, 'down')}.`,
   'report.gap.torn': ({ count }, f) =>
     `${f.number(count)} ${f.plural(count, { one: 'ligne à moitié écrite a été écartée', other: 'lignes à moitié écrites ont été écartées' })}.`,
   'report.gap.slept-or-set': ({ unprovedS, ...times }, f) =>
-    `${range(times, f)} : la tablette dormait ou son heure a été avancée, ${f.duration(unprovedS, 'down')}.`,
+    `${f.capital(range(times, f))} : la tablette dormait ou son heure a été avancée, ${f.duration(unprovedS, 'down')}.`,
   'report.gap.set-back': ({ unprovedS, toWallMs, zone }, f) =>
     `Jusqu’à ${f.dateTime(toWallMs, zone)} : l’heure de la tablette a été reculée de ${f.duration(unprovedS, 'down')}.`,
   'report.clock-asked': ({ wallMs, zone, answer }, f) =>
@@ -29,13 +29,14 @@ export const times: TranslationOf<typeof english> = {
   'report.late': ({ step, timer, lateByS, wallMs, zone }, f) =>
     `${f.say(step)} : « ${f.say(timer)} » dit avec ${f.duration(lateByS, 'down')} de retard, ${f.dateTime(wallMs, zone)}.`,
   'report.silent': ({ step, timer, text, wallMs, zone }, f) =>
-    `${f.dateTime(wallMs, zone)} : ${f.say(step)}, « ${f.say(timer)} ». ${ended(text)}`,
-  'report.paused': (times, f) => `${range(times, f)}.`,
+    `${f.capital(f.dateTime(wallMs, zone))} : ${f.say(step)}, « ${f.say(timer)} ». ${ended(text)}`,
+  'report.paused': (times, f) => `${f.capital(range(times, f))}.`,
   'report.paused-since': ({ wallMs, zone }, f) => `depuis ${f.dateTime(wallMs, zone)}.`,
-  'report.storage': ({ text, ...times }, f) => `${range(times, f)} : ${ended(text)}`,
+  'report.storage': ({ text, ...times }, f) => `${f.capital(range(times, f))} : ${ended(text)}`,
   'report.storage-since': ({ wallMs, zone, text }, f) =>
     `depuis ${f.dateTime(wallMs, zone)} : ${ended(text)}`,
-  'report.note': ({ wallMs, zone, text }, f) => `${f.dateTime(wallMs, zone)} : ${ended(text)}`,
+  'report.note': ({ wallMs, zone, text }, f) =>
+    `${f.capital(f.dateTime(wallMs, zone))} : ${ended(text)}`,
   'report.question': ({ fixture, ask, untilThen }, f) =>
     `${fixture} : ${f.say(ask)} D’ici là : ${ended(f.say(untilThen))}`,
 

@@ -37,7 +37,7 @@ export const days: TranslationOf<typeof english> = {
   'run.days.today': 'Aujourd’hui',
   'run.days.tonight': 'Ce soir',
   'run.days.tomorrow': 'Demain',
-  'run.days.weekday': ({ wallMs, zone }, f) => f.day(wallMs, zone),
+  'run.days.weekday': ({ wallMs, zone }, f) => f.capital(f.day(wallMs, zone)),
 
   'run.timer.over-at': ({ label, when }, f) => `${f.say(label)} : jusqu’à ${f.say(when)}`,
   'run.timer.over': ({ when, leftS }, f) => `Jusqu’à ${f.say(when)}, encore ${f.duration(leftS)}.`,
