@@ -80,7 +80,7 @@ export const advice: TranslationOf<typeof english> = {
   'advice.change.people': ({ people }, f) => `Une personne de plus : ${f.number(people)} en tout.`,
   'advice.change.start': ({ wallMs, zone }, f) => `Commencer ${f.moment(wallMs, zone)}.`,
   'advice.change.last-hot': ({ wallMs, zone }, f) =>
-    `Si rien ici n’a servi à chaud depuis ${f.moment(wallMs, zone)} : les repos comptent depuis.`,
+    `Si rien ici n’a servi à chaud depuis ${f.moment(wallMs, zone)} : les repos comptent depuis ce moment.`,
   'advice.change.answer': ({ fixture, answer }, f) =>
     `${fixture}, si la réponse est : ${f.say(answer)}`,
   'advice.change.cover': ({ fixture }) => `${fixture} : couvert, non cachérisé. Demandez d’abord.`,

@@ -51,7 +51,7 @@ export const common: TranslationOf<typeof english> = {
 
   'common.resource.hands': 'Mains',
   'common.resource.burners-lit': 'Foyers allumés',
-  'common.resource.watch': 'Yeux',
+  'common.resource.watch': 'Surveillance',
   'common.resource.unit.shares': 'parts',
   'common.resource.unit.people': 'personnes',
   'common.resource.unit.burners': 'foyers',

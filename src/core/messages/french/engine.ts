@@ -40,9 +40,9 @@ export const engine: TranslationOf<typeof english> = {
     `Trop de temps depuis « ${f.say(step)} ». Refaites-le d’abord.`,
 
   'engine.rest-day.inside': ({ day }, f) =>
-    `C’est : ${f.say(day)}. Aucun travail ne commence avant la fin.`,
+    `${f.say(day)} : aucun travail ne commence avant la fin.`,
   'engine.rest-day.reaches': ({ day }, f) =>
-    `Ce ne serait pas fini avant le début : ${f.say(day)}. Commencez après.`,
+    `Ce ne serait pas fini avant ${f.say(day)}. Commencez après.`,
 
   'engine.deadline.inside': ({ deadline }, f) =>
     `Échéance passée : ${f.say(deadline)}. On ne cachérise plus rien.`,

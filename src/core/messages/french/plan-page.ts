@@ -68,7 +68,7 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.begin.tell-place':
     'Indiquez sous Cuisine où elle se trouve, et le plan contourne Chabbat et fêtes.',
   'plan-page.begin.inside': ({ day, toWallMs, zone }, f) =>
-    `Ceci tombe pendant : ${day}. Rien ne commence avant la sortie, ${f.moment(toWallMs, zone)}.`,
+    `Ceci tombe pendant ${day} : rien ne commence avant la sortie, ${f.moment(toWallMs, zone)}.`,
   'plan-page.begin.nothing-in': 'Rien n’est prévu pendant',
   'plan-page.begin.from-to': ({ fromWallMs, toWallMs, zone }, f) =>
     `de ${f.moment(fromWallMs, zone)} à ${f.moment(toWallMs, zone)}`,
@@ -139,7 +139,7 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.questions.share': 'Les partager',
   'plan-page.questions.shared-title': ({ kitchen }) => `Questions pour notre rabbin : ${kitchen}`,
   'plan-page.questions.about':
-    'Les coutumes diffèrent. Tant qu’une question n’a pas de réponse, la manière la plus stricte est prévue, et le plan le dit ; la réponse remplace la ligne de la coutume.',
+    'Les coutumes diffèrent. Sans réponse, la manière la plus stricte est prévue, et le plan le dit ; la réponse remplace la ligne de la coutume.',
   'plan-page.questions.none': 'Il ne reste rien à demander.',
   'plan-page.questions.enter': 'Entrer la réponse',
   'plan-page.questions.to-look': 'À regarder vous-mêmes',

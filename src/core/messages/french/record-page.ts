@@ -83,7 +83,7 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.calibration.heat-up': ({ name, takesS, plannedS }, f) =>
     `${name} : au maximum après ${f.duration(takesS)} (prévu ${f.duration(plannedS)})`,
   'record-page.calibration.cool': ({ name, takesS, plannedS }, f) =>
-    `${name} : touchable après ${f.duration(takesS)} (prévu ${f.duration(plannedS)})`,
+    `${name} : se touche sans danger après ${f.duration(takesS)} (prévu ${f.duration(plannedS)})`,
   'record-page.calibration.pour': ({ flowLMin }, f) =>
     `Votre versement : ${f.number(flowLMin, 1)} L par minute`,
   'record-page.calibration.reach': ({ percent }, f) =>

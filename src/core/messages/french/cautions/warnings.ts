@@ -14,7 +14,7 @@ export const warnings: TranslationOf<typeof english> = {
     'Chaussures fermées, manches longues et gants anti-chaleur mis, sol sec, passage libre ?',
   'cautions.scald-dress.make-safe': 'Posez la bouilloire.',
   'cautions.scald-carry.say':
-    'Remplie au repère au plus, portée bas, bec loin de vous, une à la fois : au-delà de 60 °C l’eau brûle en secondes.',
+    'Remplie au repère au plus, portée bas, bec loin de vous, une à la fois : au-delà de 60 °C l’eau brûle en quelques secondes.',
   'cautions.pour-stance.say':
     'L’eau chaude coule par l’avant : pieds loin du bord, versez bas et lentement.',
   'cautions.splash.say':
@@ -29,7 +29,7 @@ export const warnings: TranslationOf<typeof english> = {
     'Appareils débranchés et déplacés, pas d’eau près des prises, lampes ou joints de plaque, circuit des prises exposées coupé ?',
   'cautions.pour-power.make-safe': 'Posez la bouilloire et coupez le circuit.',
   'cautions.pour-material.say':
-    'Essayez d’abord un coin caché ; ne versez ni sur fissure, ni sur verre de plaque, ni sur du froid : la chaleur subite fend ou décolle.',
+    'Essayez d’abord un coin caché ; rien sur fissure, verre de plaque ou surface froide : la chaleur subite fend ou décolle.',
   'cautions.pour-material.ask':
     'Coin caché essayé, pas de fissure, pas froid, et le fabricant ne l’interdit pas ?',
   'cautions.pour-material.make-safe': 'Posez la bouilloire.',
@@ -105,7 +105,7 @@ export const warnings: TranslationOf<typeof english> = {
   'cautions.oven-attend.say':
     'Restez à la maison, éveillé. S’il fume, éteignez-le à sa commande ou au disjoncteur : porte fermée, l’air nourrit le feu.',
   'cautions.oven-late.say':
-    'Un jour d’avance entre pyrolyse et échéance, jamais la nuit : verrous et coupe-circuits lâchent après, et réparer prend des jours.',
+    'Gardez un jour entre pyrolyse et échéance, aucune la nuit : verrous et coupe-circuits lâchent ensuite, et réparer prend des jours.',
   'cautions.chem-mix.say':
     'Un produit à la fois, gants, lunettes, air frais, rincé avant toute chauffe : javel avec acide ou ammoniaque dégage un gaz toxique.',
   'cautions.chem-mix.ask':

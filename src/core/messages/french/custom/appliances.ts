@@ -7,7 +7,7 @@ export const appliances: TranslationOf<typeof english> = {
   'custom.way.hood.would-change': 'Dites-nous si quelque chose en a coulé dans des casseroles.',
   'custom.way.hood.note': 'Ne l’utilisez pas sans ses filtres.',
   'custom.way.microwave.reason':
-    'Il a absorbé de la vapeur, et la vapeur d’eau bouillante dedans est la réponse usuelle. Aucun code ne le nomme, et un demande un récipient qui bout où il y avait de la vapeur.',
+    'Il a absorbé de la vapeur, et la vapeur d’eau bouillante dedans est la réponse usuelle. Aucun code ne le nomme, et l’un d’eux demande un récipient qui bout où il y avait de la vapeur.',
   'custom.way.microwave.would-change': 'Dites-nous si son revêtement est fendu ou s’il a un gril.',
   'custom.way.microwave.ask':
     'Le micro-ondes peut-il être cachérisé par la vapeur, et combien de minutes ?',

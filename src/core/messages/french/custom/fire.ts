@@ -21,7 +21,7 @@ export const fire: TranslationOf<typeof english> = {
   'custom.way.burner-induction.sephardic.would-change':
     'La parole de votre rabbin peut le changer.',
   'custom.way.burner-induction.sephardic.ask':
-    'Le verre d’une plaque à induction est-il rincé comme un autre verre, ou versé ?',
+    'Le verre d’une plaque à induction est-il rincé comme un autre verre, ou ébouillanté ?',
   'custom.way.burner-induction.sephardic.why':
     'Selon cette coutume le verre est rincé. Aucun code ne nomme un verre au-dessus d’une chauffe, et ce qui y a frit était sur le feu.',
   'custom.way.burner-induction.sephardic.until-then': 'Nettoyez-la et gardez-la hors d’usage.',
@@ -35,9 +35,9 @@ export const fire: TranslationOf<typeof english> = {
   'custom.way.burner-mix-up.ask':
     'L’aliment était-il permis en lui-même (viande sur du lait, ou lait sur de la viande), ou interdit ?',
   'custom.way.burner-mix-up.why':
-    'Ce qui a été absorbé quand c’était permis se cachérise à chaleur légère ; l’interdit demande le rouge.',
+    'Ce qui a été absorbé quand c’était permis se cachérise à chaleur légère ; ce qui était interdit doit aller au rouge.',
   'custom.way.burner-mix-up.until-then': 'Portez-le au rouge.',
-  'custom.way.burner-mix-up.answer-1': 'Permis : pleine chaleur, 30 minutes, sans rouge.',
+  'custom.way.burner-mix-up.answer-1': 'Permis : pleine chaleur, 30 minutes, sans aller au rouge.',
   'custom.way.burner-mix-up.answer-2': 'Interdit, ou personne ne sait : au rouge.',
   'custom.way.burner-glass.reason':
     'Des aliments ont brûlé sur la zone, sur le feu : le ruban dessous est porté au rouge.',
@@ -60,7 +60,7 @@ export const fire: TranslationOf<typeof english> = {
   'custom.way.burner-plate.ask':
     'Une plaque fermée souvent ne rougit pas. Sa chaleur maximale suffit-elle ?',
   'custom.way.burner-plate.why':
-    'Les codes demandent le rouge ; beaucoup de ces plaques ne peuvent pas.',
+    'Les codes demandent de porter au rouge ; beaucoup de ces plaques n’y arrivent pas.',
   'custom.way.burner-plate.until-then':
     'Portez-la au rouge dans une pièce sombre ; une plaque qui ne rougit pas reste hors d’usage.',
   'custom.way.burner-plate.answer-1': 'La chaleur maximale pendant 30 minutes suffit.',
@@ -71,7 +71,7 @@ export const fire: TranslationOf<typeof english> = {
   'custom.way.burner-fire.would-change': 'Votre rabbin peut nommer d’autres minutes.',
   'custom.way.burner-fire.ask': 'Combien de minutes une spirale doit-elle rester rouge ?',
   'custom.way.burner-fire.why':
-    'Les codes demandent le rouge et ne nomment pas de minutes ; l’usage va de 5 à 30.',
+    'Les codes demandent de porter au rouge, sans nommer de minutes ; l’usage va de 5 à 30.',
   'custom.way.burner-fire.until-then': 'Laissez-la rouge 30 minutes.',
   'custom.way.burner-fire.answer-1': '30 minutes.',
   'custom.way.burner-fire.answer-2': '15 minutes.',
@@ -84,9 +84,10 @@ export const fire: TranslationOf<typeof english> = {
   'custom.way.oven-new.reason':
     'Il n’a pas de pyrolyse (vapeur et catalyse ne cachérisent pas). Aucun code ne nomme le réglage maximal d’un four : ils demandent une chaleur jusqu’aux étincelles. Dans une cuisine qui n’était pas cacher, la chaleur légère ne sert pas où il faut le feu.',
   'custom.way.oven-new.would-change': 'Votre rabbin peut nommer d’autres heures.',
-  'custom.way.oven-new.ask': 'Le réglage maximal suffit-il sans rouge, et combien de temps ?',
+  'custom.way.oven-new.ask':
+    'Le réglage maximal suffit-il sans aller au rouge, et combien de temps ?',
   'custom.way.oven-new.why':
-    'Les avis vont d’une heure à deux ; certains veulent le rouge, qu’un tel four n’atteint pas.',
+    'Les avis vont d’une heure à deux ; certains veulent qu’il aille au rouge, ce qu’un tel four n’atteint pas.',
   'custom.way.oven-new.until-then':
     'Chauffez-le au réglage maximal deux heures, et n’y mettez d’aliments que couverts ou sur un insert.',
   'custom.way.oven-new.answer-1': 'Une heure suffit.',
@@ -98,9 +99,10 @@ export const fire: TranslationOf<typeof english> = {
   'custom.way.oven-plain.reason':
     'Il n’a pas de pyrolyse (vapeur et catalyse ne cachérisent pas). Aucun code ne nomme le réglage maximal d’un four : ils demandent une chaleur jusqu’aux étincelles.',
   'custom.way.oven-plain.would-change': 'Votre rabbin peut nommer d’autres heures.',
-  'custom.way.oven-plain.ask': 'Le réglage maximal suffit-il sans rouge, et combien de temps ?',
+  'custom.way.oven-plain.ask':
+    'Le réglage maximal suffit-il sans aller au rouge, et combien de temps ?',
   'custom.way.oven-plain.why':
-    'Les avis vont d’une heure à deux ; certains veulent le rouge, qu’un tel four n’atteint pas.',
+    'Les avis vont d’une heure à deux ; certains veulent qu’il aille au rouge, ce qu’un tel four n’atteint pas.',
   'custom.way.oven-plain.until-then':
     'Chauffez-le au réglage maximal deux heures, et n’y mettez d’aliments que couverts ou sur un insert.',
   'custom.way.oven-plain.answer-1': 'Une heure suffit.',

@@ -6,26 +6,27 @@ export const parts: TranslationOf<typeof english> = {
   'custom.part.racks-in-cycle.reason':
     'Elles restent dedans pendant le cycle, comme la notice le permet, et sont cachérisées avec le four.',
   'custom.part.racks-new.reason':
-    'Des aliments y brûlent sans liquide : il faut le feu ou des neuves.',
+    'Des aliments y brûlent sans liquide : il faut le feu, ou des neuves.',
   'custom.part.racks-new.ask':
     'Les grilles du four sont-elles remplacées, ou cachérisées par le feu ?',
   'custom.part.racks-new.why':
-    'Ce qui porte de la pâte à cuire demande le rouge ; la chaleur d’un four ne les fait pas rougir.',
+    'Ce sur quoi cuit de la pâte doit aller au rouge ; la chaleur d’un four ne les fait pas rougir.',
   'custom.part.racks-new.until-then': 'Achetez des grilles neuves ; les anciennes restent dehors.',
   'custom.part.racks-new.answer-1': 'Grilles neuves.',
   'custom.part.racks-new.answer-2':
     'Elles sont portées au rouge par quelqu’un qui a le feu pour cela.',
-  'custom.part.racks.reason': 'Des aliments y brûlent sans liquide : il faut le feu ou des neuves.',
+  'custom.part.racks.reason':
+    'Des aliments y brûlent sans liquide : il faut le feu, ou des neuves.',
   'custom.part.racks.ask': 'Les grilles du four sont-elles remplacées, ou cachérisées par le feu ?',
   'custom.part.racks.why':
-    'Ce qui porte de la pâte à cuire demande le rouge. Certains se contentent de la chaleur maximale du four.',
+    'Ce sur quoi cuit de la pâte doit aller au rouge. Certains se contentent de la chaleur maximale du four.',
   'custom.part.racks.until-then': 'Achetez des grilles neuves ; les anciennes restent dehors.',
   'custom.part.racks.answer-1': 'Grilles neuves.',
   'custom.part.racks.answer-2': 'Elles sont portées au rouge par quelqu’un qui a le feu pour cela.',
   'custom.part.racks.answer-3': 'Une heure au four au maximum suffit.',
   'custom.part.side-rails.reason': 'Ils sont traités comme les grilles.',
   'custom.part.trays.reason':
-    'Ce sur quoi l’on cuit demande le rouge, qu’une tôle mince ne supporte pas : achetez du neuf.',
+    'Ce sur quoi l’on cuit doit aller au rouge, ce qu’une tôle mince ne supporte pas : achetez du neuf.',
   'custom.part.door-rim.reason': 'Aucun aliment n’y repose : il est nettoyé jusqu’au métal nu.',
   'custom.part.grates-new.reason':
     'Des aliments y ont brûlé sans liquide : pleine flamme jusqu’au rouge où elle atteint.',
@@ -50,7 +51,7 @@ export const parts: TranslationOf<typeof english> = {
   'custom.part.caps.reason':
     'Ils restent à leur place et prennent la pleine flamme avec leur brûleur.',
   'custom.part.drip-bowls.reason':
-    'Des aliments y brûlent, et des neuves coûtent moins que le travail.',
+    'Des aliments y brûlent, et en acheter coûte moins que le travail.',
   'custom.part.surface-glass-rinsed.reason':
     'Le verre n’absorbe pas : rincer suffit selon cette coutume.',
   'custom.part.surface-glass.reason':
@@ -67,8 +68,8 @@ export const parts: TranslationOf<typeof english> = {
     'Un dessus de cuisinière est jugé comme de l’argile : nettoyez-le et n’y posez rien. Une tôle entre les deux est permise où le fabricant l’admet.',
   'custom.part.knobs.reason': 'Aucun aliment n’y repose : ôtées, trempées, séchées.',
   'custom.part.hood-filter.reason':
-    'Graisse et vapeur restent dans sa maille, jugée comme un tamis : achetez un neuf.',
-  'custom.part.sieve.reason': 'Un tamis n’est pas cachérisé : achetez un neuf.',
+    'Graisse et vapeur restent dans sa maille, jugée comme un tamis : achetez-en un neuf.',
+  'custom.part.sieve.reason': 'Un tamis n’est pas cachérisé : achetez-en un neuf.',
   'custom.part.not-reached.reason':
     'Son élément n’est cachérisé ni par la chaleur ni par l’eau : il est seulement nettoyé.',
   'custom.part.overflow.reason': 'Le jet est mené dans sa bouche pendant le versement de l’évier.',

@@ -122,7 +122,7 @@ export const retired: TranslationOf<typeof english> = {
     'Des aliments ont brûlé sur ses parois sans liquide ; le cycle complet de pyrolyse les consume.',
   'custom.row.oven-plain.ashkenazic.reason': NO_CYCLE,
   'custom.row.oven-plain.ashkenazic.ask':
-    'Combien de temps au réglage maximal, et votre coutume l’admet-elle sans rouge ?',
+    'Combien de temps au réglage maximal, et votre coutume l’admet-elle sans aller au rouge ?',
   'custom.row.oven-plain.ashkenazic.until-then':
     'Chauffez-le au réglage maximal deux heures, et n’y mettez d’aliments que couverts ou sur un insert.',
   'custom.row.microwave.reason':
@@ -130,9 +130,9 @@ export const retired: TranslationOf<typeof english> = {
   'custom.row.microwave.until-then':
     'Vapeur pendant 20 minutes, et le plateau de verre reste hors d’usage.',
   'custom.row.sink-wood-open.reason':
-    'Fentes et veines ouvertes retiennent ce que ni ponçage ni eau n’atteignent : il n’est pas versé mais utilisé avec une bassine.',
+    'Fentes et veines ouvertes retiennent ce que ni ponçage ni eau n’atteignent : il n’est pas ébouillanté mais utilisé avec une bassine.',
   'custom.row.wood-open.reason':
-    'Fentes et veines ouvertes retiennent ce que ni ponçage ni eau n’atteignent : il n’est pas versé mais couvert.',
+    'Fentes et veines ouvertes retiennent ce que ni ponçage ni eau n’atteignent : il n’est pas ébouillanté mais couvert.',
   'custom.row.sink-broken.reason':
     'Une fente ou un pore retient ce qu’aucun récurage n’atteint : on utilise ensuite une bassine.',
   'custom.row.top-worn.reason':

@@ -21,19 +21,19 @@ export const rules: TranslationOf<typeof english> = {
   'custom.way.top-worn.reason':
     'Un dessus vieux et rayé retient des aliments : versez, puis couvrez de plastique épais.',
   'custom.way.top-broken.reason':
-    'Une fente qu’on ne peut nettoyer n’est pas cachérisée par l’eau : il est couvert et non versé.',
+    'Une fente qu’on ne peut nettoyer n’est pas cachérisée par l’eau : il est couvert et non ébouillanté.',
   'custom.way.top-porous.reason':
-    'Ce qui boit l’eau retient ce qu’aucun récurage n’atteint : il est couvert et non versé.',
+    'Ce qui boit l’eau retient ce qu’aucun récurage n’atteint : il est couvert et non ébouillanté.',
   'custom.way.sink-unseen.reason': 'Son état n’est pas connu.',
   'custom.way.sink-unseen.ask': 'Est-il lisse, ou rayé, fendu, poreux ? Passez l’ongle dessus.',
   'custom.way.sink-unseen.why':
-    'Une surface lisse est cachérisée par le seul versement ; une surface fendue n’est pas versée.',
+    'Une surface lisse est cachérisée par le seul versement ; une surface fendue n’est pas ébouillantée.',
   'custom.way.sink-unseen.until-then':
     'Nettoyez-le, ou versez où la méthode le dit, puis mettez une grille dans chaque cuve.',
   'custom.way.unseen.reason': 'Son état n’est pas connu.',
   'custom.way.unseen.ask': 'Est-il lisse, ou rayé, fendu, poreux ? Passez l’ongle dessus.',
   'custom.way.unseen.why':
-    'Une surface lisse est cachérisée par le seul versement ; une surface fendue n’est pas versée.',
+    'Une surface lisse est cachérisée par le seul versement ; une surface fendue n’est pas ébouillantée.',
   'custom.way.unseen.until-then': 'Nettoyez-le, ou versez où la méthode le dit, puis couvrez.',
   'custom.way.shelf-worn.reason':
     'Des étagères usées ou poreuses retiennent les miettes : elles sont tapissées.',

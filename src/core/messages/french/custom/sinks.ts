@@ -57,7 +57,7 @@ export const sinks: TranslationOf<typeof english> = {
   'custom.way.sink-wood.would-change': 'Dites-nous s’il est entaillé, fendu ou verni.',
   'custom.way.sink-raw.reason':
     'Le bois brut boit l’eau et retient des aliments dans ses pores, que l’eau ne cachérise pas.',
-  'custom.way.sink-raw.would-change': 'Un évier lisse et non verni est versé.',
+  'custom.way.sink-raw.would-change': 'Un évier lisse et non verni est ébouillanté.',
   'custom.way.sink-unknown.ashkenazic.reason':
     'La matière de l’évier n’est pas connue : il s’utilise avec une bassine.',
   'custom.way.sink-unknown.ashkenazic.would-change': 'Dites-nous en quelle matière c’est.',
@@ -66,7 +66,7 @@ export const sinks: TranslationOf<typeof english> = {
     'Le métal est cachérisé par versement ; l’argile n’est pas cachérisée.',
   'custom.way.sink-unknown.ashkenazic.until-then': 'Utilisez-le avec une bassine sur une grille.',
   'custom.way.sink-unknown.sephardic.reason':
-    'La matière de l’évier n’est pas connue : il est versé, puis utilisé avec une bassine.',
+    'La matière de l’évier n’est pas connue : il est ébouillanté, puis utilisé avec une bassine.',
   'custom.way.sink-unknown.sephardic.would-change': 'Dites-nous en quelle matière c’est.',
   'custom.way.sink-unknown.sephardic.ask': 'En quelle matière est cet évier ?',
   'custom.way.sink-unknown.sephardic.why':

@@ -58,7 +58,7 @@ export const told: TranslationOf<typeof english> = {
     'Le Rama 452:1 ne laisse rien cachériser par l’eau à Pessah. Des décisionnaires ultérieurs l’admettent après un repos de 24 heures.',
   'custom.inside-passover.until-then': 'D’ici là, il est couvert ou fermé.',
   'custom.pour-order.ask':
-    'Dans quel ordre verser l’évier : bec, rebord, parois, fond, ou le fond d’abord puis vers le haut ?',
+    'Dans quel ordre ébouillanter l’évier : bec, rebord, parois, fond, ou le fond d’abord puis vers le haut ?',
   'custom.pour-order.why':
     'Les usages diffèrent. De haut en bas, rien ne coule sur un endroit déjà fait ; mais ce qui coule atteint le fond refroidi, avant son propre jet.',
   'custom.pour-order.until-then':

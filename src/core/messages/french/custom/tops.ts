@@ -26,7 +26,7 @@ export const tops: TranslationOf<typeof english> = {
   'custom.way.top-made.ashkenazic.reason':
     'Les codes ne nomment pas cette matière et les décisionnaires ultérieurs diffèrent ; la coutume est de couvrir.',
   'custom.way.top-made.ashkenazic.would-change':
-    'Votre rabbin peut faire verser d’abord : seulement si le fabricant admet l’eau bouillante.',
+    'Votre rabbin peut le faire ébouillanter d’abord : seulement si le fabricant admet l’eau bouillante.',
   'custom.way.top-tile.reason':
     'Les joints du carrelage retiennent des aliments qu’aucun versement n’atteint, et les carreaux émaillés sont jugés comme l’argile.',
   'custom.way.top-tile.would-change': 'La parole de votre rabbin peut le changer.',
@@ -40,7 +40,7 @@ export const tops: TranslationOf<typeof english> = {
     'Dites-nous s’il reste des entailles après ponçage, ou s’il est verni.',
   'custom.way.top-raw.reason':
     'Le bois brut boit l’eau et retient des aliments dans ses pores, que l’eau ne cachérise pas.',
-  'custom.way.top-raw.would-change': 'Un dessus lisse et non verni est versé.',
+  'custom.way.top-raw.would-change': 'Un dessus lisse et non verni est ébouillanté.',
   'custom.way.counter-unknown.ashkenazic.reason':
     'La matière du plan de travail n’est pas connue : il est couvert.',
   'custom.way.counter-unknown.ashkenazic.would-change': 'Dites-nous en quelle matière c’est.',
@@ -49,7 +49,7 @@ export const tops: TranslationOf<typeof english> = {
     'Pierre et métal sont cachérisés par versement ; le reste est couvert.',
   'custom.way.counter-unknown.ashkenazic.until-then': 'Couvrez-le.',
   'custom.way.counter-unknown.sephardic.reason':
-    'La matière du plan de travail n’est pas connue : il est versé, puis couvert.',
+    'La matière du plan de travail n’est pas connue : il est ébouillanté, puis couvert.',
   'custom.way.counter-unknown.sephardic.would-change': 'Dites-nous en quelle matière c’est.',
   'custom.way.counter-unknown.sephardic.ask': 'En quelle matière est ce plan de travail ?',
   'custom.way.counter-unknown.sephardic.why':
@@ -65,7 +65,7 @@ export const tops: TranslationOf<typeof english> = {
     'Dites-nous si elle est entaillée, fendue ou vernie, ou si elle a une rallonge qui s’ouvre.',
   'custom.way.table-other.reason':
     'Les codes ne nomment pas cette matière, et une table se couvre facilement.',
-  'custom.way.table-other.would-change': 'Votre rabbin peut la faire verser.',
+  'custom.way.table-other.would-change': 'Votre rabbin peut la faire ébouillanter.',
   'custom.way.table-unknown.reason':
     'La matière de la table n’est pas connue, et une table se couvre facilement.',
   'custom.way.table-unknown.would-change': 'Dites-nous en quelle matière c’est.',

@@ -24,7 +24,7 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.demo.flat-glass-230.name': 'Appartement, plaque vitrocéramique',
   'kitchen.demo.flat-glass-230.tells':
     '230 V, plaque vitrocéramique, deux bouilloires, four encastré',
-  'kitchen.demo.hall.name': 'Cuisine de salle',
+  'kitchen.demo.hall.name': 'Cuisine d’une salle de réception',
   'kitchen.demo.hall.tells':
     'Huit foyers, deux fours, évier à trois cuves, une fontaine à eau chaude, une équipe de trois',
 
@@ -54,7 +54,7 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.choices.why': 'Pourquoi',
   'kitchen.choices.custom': 'Coutume',
   'kitchen.choices.lanes': 'Direction du versement',
-  'kitchen.choices.pour-until': 'Verser jusqu’à',
+  'kitchen.choices.pour-until': 'Fin du versement',
   'kitchen.choices.people': 'Personnes au travail',
   'kitchen.purpose.new-kitchen': 'Nouvelle cuisine',
   'kitchen.purpose.passover': 'Pessah',
@@ -79,12 +79,12 @@ export const home: TranslationOf<typeof english> = {
     `${f.shortNumber(ratingA, 3)} A sous ${f.shortNumber(voltsV, 3)} V`,
   'kitchen.hardware.hood': 'Hotte',
   'kitchen.hardware.hood.none': 'Pas de hotte',
-  'kitchen.hardware.hood.unknown': 'pas encore dit : compte comme aucune',
+  'kitchen.hardware.hood.unknown': 'pas encore indiqué : compte comme aucune',
   'kitchen.hardware.hood.vented': ({ flowLS }, f) =>
     `Hotte vers l’extérieur, ${f.shortNumber(flowLS, 3)} L/s`,
   'kitchen.hardware.hood.recirculating': 'Hotte à recyclage (n’évacue aucun gaz)',
   'kitchen.hardware.window': 'Fenêtre',
-  'kitchen.hardware.window.not-told': 'pas encore dit : compte comme aucune',
+  'kitchen.hardware.window.not-told': 'pas encore indiqué : compte comme aucune',
   'kitchen.hardware.window.none': 'aucune qui s’ouvre',
   'kitchen.hardware.window.opens': ({ areaM2 }, f) => `ouvre sur ${f.shortNumber(areaM2, 3)} m²`,
 

@@ -10,7 +10,7 @@ export const basis: TranslationOf<typeof english> = {
   'plan.basis.kind.computed':
     'Calculé deux fois : une formule publiée, sans chiffre publié pour la vérifier',
   'plan.basis.hand-speed':
-    'Jusqu’à quand un point est versé : jusqu’à ce que la première eau, au point le plus mal placé, dépasse l’avis le plus élevé sur ce qui fait retirer la main, 71 °C. Selon l’autre but, jusqu’à ce que la surface soit à un vingtième de l’eau. La pierre prend alors dix fois plus longtemps.',
+    'Jusqu’à quand on verse sur un point : la première eau, au point le plus mal placé, doit dépasser l’avis le plus élevé sur ce qui fait retirer la main, 71 °C. Selon l’autre but, jusqu’à ce que la surface soit à un vingtième de l’eau. La pierre prend alors dix fois plus longtemps.',
   'plan.basis.pour-litres':
     'Combien d’eau se perd, et de combien les bandes se recouvrent. Un dixième de perte en plus fait un dixième d’eau en plus.',
   'plan.basis.radial-film':

@@ -16,7 +16,7 @@ type Ends = { endsWallMs?: number; zone?: string; after?: Message };
 function ends({ endsWallMs, zone, after }: Ends, f: Formatter): string {
   if (endsWallMs === undefined || zone === undefined) return '';
   const moment = f.moment(endsWallMs, zone);
-  return after ? `${moment} (après : ${f.say(after)}), ` : `${moment}, `;
+  return after ? `${moment}, après ${f.say(after)}, ` : `${moment}, `;
 }
 
 /** More names than this are counted, not listed. */
@@ -73,7 +73,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.room-tiny': ({ volumeM3, leastM3 }, f) =>
     `La cuisine est décrite avec ${f.shortNumber(volumeM3, 1)} m³ ; chaleur et air ne sont calculés qu’à partir de ${f.number(leastM3)} m³. Remesurez sol et plafond ; d’ici là, un foyer à la fois, et rien ne dit que la pièce le supporte.`,
   'plan.notice.much-water': ({ says }, f) =>
-    `Beaucoup d’eau : ${f.list(says.map((one) => f.say(one)))}. Une fontaine à eau chaude pour remplir, une seconde bouilloire et un aide raccourcissent beaucoup. Ou demandez si un plan de travail peut être couvert au lieu d’être versé.`,
+    `Beaucoup d’eau : ${f.list(says.map((one) => f.say(one)))}. Une fontaine à eau chaude pour remplir, une seconde bouilloire et une personne de plus raccourcissent beaucoup. Ou demandez si un plan de travail peut être couvert au lieu d’être ébouillanté.`,
   'plan.notice.much-water.fixture': ({ fixture, kettles, litres }, f) =>
     `${fixture}, ${f.number(kettles)} bouilloires (environ ${f.number(litres)} L)`,
   'plan.notice.room-unknown':
@@ -117,7 +117,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.chain.step': ({ step, lengthS }, f) =>
     `${f.say(step).replace(/\.$/, '')} (${f.duration(lengthS)})`,
   'plan.chain.by-itself': ({ step, lengthS }, f) =>
-    `${f.say(step).replace(/\.$/, '')} (${f.duration(lengthS)}, qu’aucun aide ne raccourcit)`,
+    `${f.say(step).replace(/\.$/, '')} (${f.duration(lengthS)}, que des bras de plus ne raccourcissent pas)`,
   'plan.chain.closed': ({ lengthS }, f) =>
     `heures sans travail, nuit ou jour chômé (${f.duration(lengthS)})`,
   'plan.chain.work': 'autre travail',
@@ -133,15 +133,15 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.past-fourth-hour': ({ fourthWallMs, candlesWallMs, zone }, f) =>
     `La quatrième heure de la veille de Pessah a fini ${f.moment(fourthWallMs, zone)}. Jusqu’à l’allumage, ${f.moment(candlesWallMs, zone)}, l’eau cachérise encore, avec plus de soin : demandez d’abord. Ce qui n’est pas cachérisé d’ici là est nettoyé, fermé et hors d’usage pendant Pessah.`,
   'plan.notice.inside-passover':
-    'C’est Pessah. Rien n’est cachérisé par l’eau avant la fin : le plan ferme ce qui serait versé. Le feu pendant les demi-fêtes : demandez à votre rabbin ; sinon, fermez cela aussi. Certains admettent l’eau pour ce qui a reposé 24 heures : demandez.',
+    'C’est Pessah. Rien n’est cachérisé par l’eau avant la fin : le plan ferme ce qui serait ébouillanté. Le feu pendant les demi-fêtes : demandez à votre rabbin ; sinon, fermez cela aussi. Certains admettent l’eau pour ce qui a reposé 24 heures : demandez.',
   'plan.notice.eve-is-sabbath':
     'Cette année la veille de Pessah est un Chabbat : toute cachérisation finit le vendredi précédent. Le plan finit à la quatrième heure de ce jour, comme les autres années. Le hamets est encore permis ce vendredi : demandez à votre rabbin si l’on peut cachériser jusqu’à l’allumage sans plus de soin.',
   'plan.notice.no-sun-on-eve':
     'En ce lieu le soleil ne se lève ni ne se couche la veille de Pessah : ses heures ne sont pas calculées. Le plan finit un jour plus tôt. Demandez l’heure à votre rabbin.',
   'plan.notice.leaven-hour': ({ fourthWallMs, fifthWallMs, purgeWallMs, candlesWallMs, zone }, f) =>
-    `La veille, le hamets se mange jusqu’à ${f.moment(fourthWallMs, zone)} (fin de la quatrième heure) et se brûle jusqu’à ${f.moment(fifthWallMs, zone)} (fin de la cinquième). L’eau cachérise avant la première : le plan finit ${f.moment(purgeWallMs, zone)}. Après, jusqu’à l’allumage, ${f.moment(candlesWallMs, zone)}, demandez d’abord.`,
+    `La veille, le hamets se mange jusqu’à ${f.moment(fourthWallMs, zone)} (fin de la quatrième heure) et se brûle jusqu’à ${f.moment(fifthWallMs, zone)} (fin de la cinquième). L’eau cachérise avant la première : le plan finit au plus tard ${f.moment(purgeWallMs, zone)}. Après, jusqu’à l’allumage, ${f.moment(candlesWallMs, zone)}, demandez d’abord.`,
   'plan.notice.dim-days': ({ day, untilHour }, f) =>
-    `En ce lieu et en cette saison, le soleil n’indique ni début ni fin : ${f.say(day)} (il ne se couche pas, ou la nuit n’est pas noire). Le plan exclut tout de l’allumage, ou de midi sans coucher du soleil, à ${f.number(untilHour)}:00 le lendemain matin. Demandez les heures à votre rabbin.`,
+    `En ce lieu et en cette saison, le soleil n’indique ni le début ni la fin de ${f.say(day)} (il ne se couche pas, ou la nuit n’est pas noire). Le plan exclut tout de l’allumage, ou de midi sans coucher du soleil, à ${f.number(untilHour)}:00 le lendemain matin. Demandez les heures à votre rabbin.`,
   'plan.notice.recheck': ({ what }) =>
     `Un petit plan après un événement (${what}) : il ne contient que ce qui est touché. Demandez d’abord s’il faut cachériser à nouveau ; d’ici là, aucun usage à chaud.`,
   'plan.notice.calibration': ({ told }, f) =>

@@ -43,7 +43,7 @@ export const print: TranslationOf<typeof english> = {
     `${fixture} : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${cover ? ', puis couvrir' : ''}${term ? ` (${f.say(term)})` : ''}`,
   'plan.method.source': ({ source, state, wouldChange }, f) =>
     `${f.say(source)} (${f.say(state)}). ${f.say(wouldChange)}`,
-  'plan.method.times': ({ times }, f) => `Versé ${f.number(times)} fois sur le tout.`,
+  'plan.method.times': ({ times }, f) => `Ébouillanté ${f.number(times)} fois en entier.`,
   'plan.method.no-rest': 'Sans repos préalable, selon la parole reçue.',
   'plan.method.stone': 'Une pierre chaude est déplacée dessus pendant le versement.',
   'plan.method.part.not-purged': 'Non cachérisé : n’y posez rien',

@@ -3,8 +3,8 @@ import type { TranslationOf } from '../../model/translation.ts';
 
 /** Why a field that the file left out was filled as it was. */
 export const filled: TranslationOf<typeof english> = {
-  'problems.filled.not-told': 'non dit',
-  'problems.filled.plan-asks': 'non dit : le plan demande',
+  'problems.filled.not-told': 'non indiqué',
+  'problems.filled.plan-asks': 'non indiqué : le plan demande',
   'problems.filled.designation': 'personne n’a dit à quoi il est destiné',
   'problems.filled.holes': 'aucune découpe n’a été dessinée',
   'problems.filled.back-edges': 'aucun bord ne touche un mur',

@@ -43,10 +43,10 @@ export const times: TranslationOf<typeof english> = {
   'report.assumed': ({ what, taken }, f) => `${f.say(what)} : ${ended(f.say(taken))}`,
   'report.assumed.filled': ({ value, why }, f) => `${value} (${f.say(why)})`,
   'report.assumed.place': 'Lieu',
-  'report.assumed.no-place': 'non dit : les jours chômés n’ont pas été calculés',
+  'report.assumed.no-place': 'non indiqué : les jours chômés n’ont pas été calculés',
   'report.assumed.material': ({ fixture }) => `${fixture} : matière`,
   'report.assumed.condition': ({ fixture }) => `${fixture} : état`,
-  'report.assumed.stricter': 'non dit : la méthode la plus stricte a été prévue',
+  'report.assumed.stricter': 'non indiqué : la méthode la plus stricte a été prévue',
   'report.assumed.cycle': ({ fixture }) => `${fixture} : durée du cycle de pyrolyse`,
-  'report.assumed.usual-cycle': 'non dit : la durée usuelle a été prévue',
+  'report.assumed.usual-cycle': 'non indiqué : la durée usuelle a été prévue',
 };

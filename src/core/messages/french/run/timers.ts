@@ -17,5 +17,5 @@ export const timers: TranslationOf<typeof english> = {
   'run.timer.late': ({ ago }, f) =>
     `échu il y a ${f.say(ago)}, quand personne ne pouvait être prévenu`,
   'run.timer.due-in-rest-day': ({ day, ago }, f) =>
-    `échu pendant : ${f.say(day)}, il y a ${f.say(ago)}`,
+    `échu pendant ${f.say(day)}, il y a ${f.say(ago)}`,
 };

@@ -30,7 +30,7 @@ export const byHand: TranslationOf<typeof english> = {
     `Versez de l’eau bouillante sur chaque point, à la main : ${fixture}.`,
   'steps.by-hand.pour-kettle': 'Directement de la bouilloire qui a bouilli, à gros bouillons.',
   'steps.by-hand.pour-stream': 'Chaque point touché par le jet lui-même, une bouilloire à la fois.',
-  'steps.by-hand.pour-say': 'Chaque point est versé',
+  'steps.by-hand.pour-say': 'Chaque point a reçu l’eau',
   'steps.by-hand.pour-ask': 'L’eau bouillante a-t-elle atteint chaque point ?',
   'steps.by-hand.immerse': ({ fixture }) =>
     `Immergez dans l’eau bouillante, pièce par pièce : ${fixture}.`,

@@ -28,7 +28,7 @@ export const water: TranslationOf<typeof english> = {
   'steps.boil.wait-low': ({ boilingC }, f) =>
     `Attendez les gros bouillons. Ici l’eau bout à ${f.number(boilingC)} °C ; c’est bien l’ébullition, elle ne chauffera pas plus.`,
   'steps.boil.again': ({ againS }, f) =>
-    `Rallumez-la juste avant de la lever : elle rebout en ${f.about(againS)}. Puis versez aussitôt.`,
+    `Rallumez-la juste avant de la lever : elle bout de nouveau en ${f.about(againS)}. Puis versez aussitôt.`,
   'steps.boil.burner-off': ({ burner }) =>
     `Éteignez le foyer « ${burner} » en la levant, en pleine ébullition, et versez aussitôt.`,
   'steps.boil.say': 'Ça bout',

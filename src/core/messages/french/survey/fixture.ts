@@ -74,7 +74,7 @@ export const fixture: TranslationOf<typeof english> = {
   'survey.last-hot.all': 'Quand quelque chose a-t-il servi à chaud ici pour la dernière fois ?',
   'survey.last-hot.all.hint':
     'Feux, four, évier, plans, bouilloire ; un nettoyage à chaud compte. Les repos comptent alors depuis ce moment, et tout se nettoie à l’eau froide seulement. Ce sera redemandé pendant le chantier.',
-  'survey.last-hot.forget': 'Non dit',
+  'survey.last-hot.forget': 'Non indiqué',
   'survey.cupboard.place': 'Où est-il ?',
   'survey.cupboard.over-counter': 'Au-dessus du plan de travail',
   'survey.cupboard.under-counter': 'Sous le plan de travail',

@@ -24,16 +24,16 @@ export const pages: TranslationOf<typeof english> = {
   'survey.add': 'Ajouter',
   'survey.take-out': 'Retirer',
   'survey.take-out-named': ({ name }) => `Retirer ${name}`,
-  'survey.not-told': 'Non dit',
+  'survey.not-told': 'Non indiqué',
   'survey.refused': ({ found, allowed, advice }, f) =>
     `Non repris : ${f.say(found)}. Admis : ${f.say(allowed)}. ${f.say(advice)}`,
 
-  'survey.still-to-tell': 'Reste à dire',
-  'survey.still-to-tell.count': ({ count }, f) => `Reste à dire : ${f.number(count)}`,
-  'survey.still-to-tell.none': 'Tout est dit',
+  'survey.still-to-tell': 'Reste à indiquer',
+  'survey.still-to-tell.count': ({ count }, f) => `Reste à indiquer : ${f.number(count)}`,
+  'survey.still-to-tell.none': 'Tout est indiqué',
   'survey.still-to-tell.note': 'D’ici là le plan prend le côté prudent et le dit.',
   'survey.onward.open': ({ count }, f) =>
-    `${count === 1 ? 'Une chose reste' : `${f.number(count)} choses restent`} à dire ; d’ici là le plan prend le côté prudent.`,
+    `${count === 1 ? 'Une chose reste' : `${f.number(count)} choses restent`} à indiquer ; d’ici là le plan prend le côté prudent.`,
   'survey.onward.kept': 'Gardé sur cette tablette au fur et à mesure.',
   'survey.onward.failed': 'Le dernier changement n’a pas pu être gardé sur cette tablette.',
   'survey.onward.keep': 'Le garder maintenant',
@@ -143,7 +143,7 @@ export const pages: TranslationOf<typeof english> = {
   'survey.people.rest-days': 'Chabbat et fêtes',
   'survey.people.lighting': 'Bougies allumées avant le coucher du soleil',
   'survey.people.lanes': 'Direction du versement',
-  'survey.people.pour-until': 'Verser jusqu’à',
+  'survey.people.pour-until': 'Fin du versement',
   'survey.people.leaven-day': 'Heures du hamets, la veille',
   'survey.people.arm': 'Portée par-dessus le bord, en versant',
 };

@@ -42,5 +42,5 @@ export const print: TranslationOf<typeof english> = {
   'utensils.batch.halves': ({ dips }, f) =>
     `Un par un, tenu par un bout : une moitié un peu au-delà du milieu, puis l’autre (${f.number(dips)} trempages).`,
   'utensils.batch.wait': ({ mixedC, recoverS }, f) =>
-    `L’eau tombe à environ ${f.number(mixedC.typical, 1)} °C ; elle rebout après ${f.about(recoverS.typical)}. Attendez-le, les objets sous l’eau.`,
+    `L’eau tombe à environ ${f.number(mixedC.typical, 1)} °C ; elle bout de nouveau après ${f.about(recoverS.typical)}. Attendez-le, les objets sous l’eau.`,
 };

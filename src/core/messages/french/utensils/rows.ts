@@ -14,7 +14,7 @@ export const rows: TranslationOf<typeof english> = {
     'Le code ne cachérise pas ce qui est émaillé à l’intérieur ; les décisionnaires ultérieurs diffèrent.',
   'utensils.row.enamel.ask': 'Peut-on immerger du métal émaillé dans l’eau bouillante ?',
   'utensils.row.nonstick.reason':
-    'Les codes ne nomment pas les revêtements ; un revêtement supporte l’eau bouillante, jamais le rouge.',
+    'Les codes ne nomment pas les revêtements ; un revêtement supporte l’eau bouillante, jamais d’être porté au rouge.',
   'utensils.row.nonstick.ask': 'Une poêle revêtue peut-elle être cachérisée par l’eau bouillante ?',
   'utensils.row.made.reason':
     'Les codes ne nomment pas les plastiques, et les décisionnaires ultérieurs diffèrent.',
@@ -23,7 +23,7 @@ export const rows: TranslationOf<typeof english> = {
   'utensils.row.unknown-material.ask': 'En quelle matière est-ce ?',
   'utensils.row.glass-rinse.reason': 'Selon cette coutume le verre n’absorbe rien : il est rincé.',
   'utensils.row.glass-drink.reason':
-    'Selon cette coutume le verre est jugé comme la terre cuite ; beaucoup trempent trois jours les verres qui ont servi à froid, l’eau changée toutes les 24 heures.',
+    'Selon cette coutume le verre est jugé comme la terre cuite. Beaucoup trempent trois jours les verres qui ont servi à froid, l’eau changée toutes les 24 heures.',
   'utensils.row.glass-drink.ask':
     'Les verres qui ont servi à froid sont-ils trempés pour Pessah, ou seulement lavés ?',
   'utensils.row.glass-hot.reason':
@@ -60,7 +60,7 @@ export const rows: TranslationOf<typeof english> = {
   'utensils.row.fire.reason':
     'Comme il a absorbé, il rejette : utilisé sur le feu, cachérisé par le feu.',
   'utensils.row.gadget.reason':
-    'Où joints et manche collé ne s’ouvrent pas, des aliments restent dedans, et l’eau ne cachérise que le propre.',
+    'Où joints et manche collé ne s’ouvrent pas, des aliments restent dedans, et l’eau ne cachérise que ce qui est propre.',
   'utensils.row.gadget.ask': 'Peut-on le démonter et le nettoyer partout, manche compris ?',
   'utensils.row.joints.reason':
     'Des aliments restent dans les joints qu’on ne peut ouvrir. La chaleur légère les y brûle et sert partout où l’eau suffirait.',
@@ -69,5 +69,5 @@ export const rows: TranslationOf<typeof english> = {
   'utensils.row.liquid.reason':
     'Comme il a absorbé, il rejette : utilisé avec liquide sur le feu, cachérisé dans l’eau bouillante.',
   'utensils.row.poured.reason':
-    'On y a versé des aliments chauds. Verser le cachériserait ; immerger fait plus et n’oublie aucun point.',
+    'On y a versé des aliments chauds. L’ébouillanter le cachériserait ; immerger fait plus et n’oublie aucun point.',
 };
