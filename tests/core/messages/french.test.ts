@@ -66,7 +66,7 @@ describe('French', () => {
   });
 
   it('writes numbers, times and lists its own way', () => {
-    expect(inFrench.format.duration(5700)).toBe('1\u202Fh 35\u202Fmin');
+    expect(inFrench.format.duration(5700)).toBe('1\u00A0h 35\u00A0min');
     expect(inFrench.format.number(1.5, 1)).toBe('1,5');
     expect(inFrench.format.list(['a', 'b', 'c'])).toBe('a, b et c');
     expect(inFrench.format.moment(Date.UTC(2026, 2, 29, 18, 5), 'UTC')).toBe(
@@ -103,7 +103,7 @@ describe('French', () => {
 
   it('keeps the spaces of French typography', () => {
     const narrow =
-      /[^\u202F][;»]|[^\u202F!?][!?]|«(?!\u202F)|[^\u202F\d\p{L}"]:(?=\s|$)|[ \u00A0][;:!?»%]/u;
+      /[^\u202F][;»]|[^\u202F!?][!?]|«(?!\u202F)|[^\u202F\d\p{L}"]:(?=\s|$)|[ \u00A0][;:!?»]| %/u;
     const unit = /\d (?:L|h|min|s|A|V|W|kW|kWh|cm|mm|m|m²|m³|kg|°C|K)(?![\p{L}/])/u;
     const letter = /\p{L}:(?=\s|$)/u;
     const odd = all.filter(({ french: text }) =>
@@ -113,7 +113,8 @@ describe('French', () => {
   });
 
   it('is tidy', () => {
-    const untidy = /undefined|NaN|\[object|\s[.,)](?!\.)|\( |(?<!\.)\.\.(?!\.)/u;
+    // The face of the pages draws a capital c with cedilla as a bare C.
+    const untidy = /undefined|NaN|\[object|\s[.,)](?!\.)|\( |(?<!\.)\.\.(?!\.)|Ç/u;
     // Nothing is missing where both are told: the sentence is not said then.
     const unsaid = 'plan.notice.days-unknown';
     const odd = all.filter(

@@ -45,7 +45,7 @@ function savedText({ endS, inTime, spanS, kettles, kWh }: Saved, f: Formatter): 
     ...(kettles === 0 ? [] : [kettlesText(kettles, f)]),
     ...(Math.abs(kWh) < LEAST_KWH
       ? []
-      : [`${f.number(Math.abs(kWh), 1)} kWh en ${kWh > 0 ? 'moins' : 'plus'}`]),
+      : [`${f.number(Math.abs(kWh), 1)} kWh en ${kWh > 0 ? 'moins' : 'plus'}`]),
   ];
   return parts.join(' ; ');
 }
@@ -60,7 +60,7 @@ export const advice: TranslationOf<typeof english> = {
   'advice.stop': 'Arrêter',
   'advice.none': 'Rien de ce qui a été essayé n’améliore ce plan.',
   'advice.more': ({ many, triage }, f) =>
-    `${f.number(many)} de plus${triage ? ', et ce qui peut encore être fait à temps' : ''}`,
+    `Encore ${f.number(many)}${triage ? ', et ce qui peut encore être fait à temps' : ''}`,
   'advice.take': 'Prendre',
   'advice.take.last-hot': 'C’est le cas',
   'advice.take.said': 'Dire qui a décidé',
@@ -73,7 +73,7 @@ export const advice: TranslationOf<typeof english> = {
   'advice.vessel.stove-kettle': 'Bouilloire sur le feu',
   'advice.vessel.urn': 'Fontaine à eau chaude',
   'advice.change.kettle': ({ on, count }, f) =>
-    `${count > 1 ? `${f.number(count)} bouilloires` : 'Une seconde bouilloire'}${on === '' ? '' : `, branchée sur : ${on}`}.`,
+    `${count > 1 ? `${f.number(count)} bouilloires` : 'Une seconde bouilloire'}${on === '' ? '' : `, ${count > 1 ? 'branchées' : 'branchée'} sur : ${on}`}.`,
   'advice.change.stove-kettle': ({ on }) =>
     `Une bouilloire, ou une casserole qui verse, sur un foyer cachérisé d’ici là : ${on}.`,
   'advice.change.urn': 'Une fontaine à eau chaude.',

@@ -40,7 +40,7 @@ export const common: TranslationOf<typeof english> = {
       : f.shortMoment(wallMs, zone),
   /** What is left, as a clock shows it: from an hour up, and below. */
   'common.countdown.hours': ({ hours, minutes }) =>
-    `${hours} h ${String(minutes).padStart(2, '0')} min`,
+    `${hours} h ${String(minutes).padStart(2, '0')} min`,
   'common.countdown.minutes': ({ minutes, seconds }) =>
     `${minutes}:${String(seconds).padStart(2, '0')}`,
   'common.countdown.unit.hours': 'h',

@@ -50,7 +50,7 @@ export const engine: TranslationOf<typeof english> = {
     `Ce ne serait pas fini avant l’échéance : ${f.say(deadline)}.`,
 
   'engine.gate.settling': ({ leftMin, say }, f) =>
-    `Attendez ${f.number(leftMin)} min que ce soit stable : ${f.say(say)}`,
+    `Attendez ${f.number(leftMin)} min que ce soit stable : ${f.say(say)}`,
   'engine.gate.answered-no': ({ ask }, f) => `Répondu non : ${f.say(ask)}`,
   'engine.gate.confirm-first': ({ ask }, f) => `Confirmez d’abord : ${f.say(ask)}`,
   'engine.gate.danger': 'Ceci protège de la mort ou de blessures graves. On ne peut passer outre.',

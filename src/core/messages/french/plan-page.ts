@@ -27,7 +27,7 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.rehearse': 'Répéter le chantier',
   'plan-page.rehearse.run-open':
     'Pas maintenant : un chantier est ouvert sur cette tablette, ou on ne sait pas s’il y en a un. Ses alarmes passent d’abord ; répétez quand il est fini.',
-  'plan-page.for-whom': ({ purpose, custom }, f) => `${f.capital(purpose)}, ${custom}`,
+  'plan-page.for-whom': ({ purpose, custom }, f) => `${f.capital(purpose)}, coutume : ${custom}`,
   'plan-page.standing':
     'Les coutumes diffèrent. Ce plan suit la coutume que vous avez choisie ; la parole de votre rabbin la remplace. Suivez les notices des fabricants et les règles locales ; gaz, électricité et plomberie reviennent aux professionnels agréés.',
   'plan-page.parts': 'Parties du plan',
@@ -50,16 +50,17 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.facts.electricity': 'Électricité',
   'plan-page.facts.electricity-and-gas': 'Électricité et gaz',
   'plan-page.duration': ({ lengthS }, f) => f.duration(lengthS),
-  'plan-page.temperature': ({ tempC }, f) => `${f.number(tempC, 1)} °C`,
+  'plan-page.temperature': ({ tempC }, f) => `${f.number(tempC, 1)} °C`,
   'plan-page.count': ({ low, high }, f) => f.range(low, high),
-  'plan-page.litres': ({ lowL, highL }, f) => `${f.range(lowL, highL)} L`,
-  'plan-page.energy': ({ kWh }, f) => `${f.number(kWh, 1)} kWh`,
+  'plan-page.litres': ({ lowL, highL }, f) => `${f.range(lowL, highL)} L`,
+  'plan-page.energy': ({ kWh }, f) => `${f.number(kWh, 1)} kWh`,
   'plan-page.energies': ({ electricityKWh, gasKWh }, f) =>
-    `${f.number(electricityKWh, 1)} kWh + ${f.number(gasKWh, 1)} kWh`,
+    `${f.number(electricityKWh, 1)} kWh + ${f.number(gasKWh, 1)} kWh`,
 
   'plan-page.notices': 'À savoir avant',
-  'plan-page.notices.more': ({ many }, f) => `${f.number(many)} de plus à savoir`,
-  'plan-page.notices.kitchen': 'Le changer dans la cuisine',
+  'plan-page.notices.more': ({ many }, f) =>
+    `${f.number(many)} ${f.plural(many, { one: 'autre point', other: 'autres points' })} à savoir`,
+  'plan-page.notices.kitchen': 'Le modifier dans la cuisine',
 
   'plan-page.begin.region': 'Quand le travail commence',
   'plan-page.begin': 'Début',
@@ -73,9 +74,9 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.begin.from-to': ({ fromWallMs, toWallMs, zone }, f) =>
     `de ${f.moment(fromWallMs, zone)} à ${f.moment(toWallMs, zone)}`,
   'plan-page.begin.deadline-ahead': ({ atWallMs, leftS, zone }, f) =>
-    `${f.capital(f.moment(atWallMs, zone))}, ${daysAndHours(leftS, f)} après votre début.`,
+    `${f.moment(atWallMs, zone)}, ${daysAndHours(leftS, f)} après votre début.`,
   'plan-page.begin.deadline-passed': ({ atWallMs, beginWallMs, zone }, f) =>
-    `${f.capital(f.moment(atWallMs, zone))}. À ${f.clock(beginWallMs, zone)}, c’est passé.`,
+    `${f.moment(atWallMs, zone)}. À ${f.clock(beginWallMs, zone)}, c’est passé.`,
 
   'plan-page.methods.by-custom': 'Selon la coutume :',
   'plan-page.methods.own-custom': 'Votre propre coutume',
@@ -85,7 +86,7 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.methods.head.why': 'Pourquoi, et ce qui le changerait',
   'plan-page.methods.head.answer': 'Réponse de votre rabbin',
   'plan-page.methods.more': 'Pourquoi',
-  'plan-page.methods.minutes': ({ method, minutes }, f) => `${method}, ${f.number(minutes)} min`,
+  'plan-page.methods.minutes': ({ method, minutes }, f) => `${method}, ${f.number(minutes)} min`,
   'plan-page.methods.then-cover': ({ method }) => `${method}, puis couvrir`,
   'plan-page.methods.term': ({ term }) => `(${term})`,
   'plan-page.methods.provisional': 'La manière la plus stricte, jusqu’à la réponse',
@@ -121,9 +122,9 @@ export const planPage: TranslationOf<typeof english> = {
     `${name} : ${f.number(kettles)} ${f.plural(kettles, { one: 'bouilloire', other: 'bouilloires' })}`,
   'plan-page.pours.order': 'Le haut avant le bas, chaque partie en entier.',
   'plan-page.pours.custom-shortest': ({ customM }, f) =>
-    `${f.number(customM, 1)} m de bandes ; aucune autre direction n’est plus courte.`,
+    `${f.number(customM, 1)} m de bandes ; aucune autre direction n’est plus courte.`,
   'plan-page.pours.custom-longer': ({ customM, shortestM, savedPercent }, f) =>
-    `${f.number(customM, 1)} m de bandes du fond vers l’avant, selon la coutume ; une autre direction prendrait ${f.number(shortestM, 1)} m, ${f.number(savedPercent)} % de moins.`,
+    `${f.number(customM, 1)} m de bandes du fond vers l’avant, selon la coutume ; une autre direction prendrait ${f.number(shortestM, 1)} m, ${f.number(savedPercent)} % de moins.`,
 
   'plan-page.shopping': 'À acheter et rassembler',
   'plan-page.cleaning': 'Nettoyage, de haut en bas',

@@ -85,15 +85,15 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.calibration.cool': ({ name, takesS, plannedS }, f) =>
     `${name} : se touche sans danger après ${f.duration(takesS)} (prévu ${f.duration(plannedS)})`,
   'record-page.calibration.pour': ({ flowLMin }, f) =>
-    `Votre versement : ${f.number(flowLMin, 1)} L par minute`,
+    `Votre versement : ${f.number(flowLMin, 1)} L par minute`,
   'record-page.calibration.reach': ({ percent }, f) =>
-    `Une bouilloire porte à ${f.number(percent)} % de la distance calculée`,
+    `Une bouilloire porte à ${f.number(percent)} % de la distance calculée`,
   'record-page.calibration.grounds': ({ count, spreadPercent }, f) =>
-    `${from(count, f)}, ±${f.number(spreadPercent)} %`,
+    `${from(count, f)}, ±${f.number(spreadPercent)} %`,
   'record-page.calibration.grounds-longest': ({ count }, f) =>
     `${from(count, f)} ; le plus long compte`,
   'record-page.calibration.set-apart': ({ count }, f) =>
-    `${f.number(count)} ${f.plural(count, { one: 'écarté', other: 'écartés' })} comme trop éloigné`,
+    `${f.number(count)} ${f.plural(count, { one: 'écarté comme trop éloigné', other: 'écartés comme trop éloignés' })}`,
   'record-page.calibration.leave-out': 'Écarter le dernier relevé',
   'record-page.calibration.count': 'Compter le dernier relevé',
 };

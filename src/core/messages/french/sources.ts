@@ -64,7 +64,7 @@ export const sources: TranslationOf<typeof english> = {
   'sources.callister-thermal-shock':
     'W. D. Callister, Materials Science and Engineering, choc thermique des matériaux fragiles',
   'sources.gas-air':
-    'Émissions des brûleurs à gaz : E. D. Lebel et autres, Environmental Science & Technology 56 (2022) ; limites sur 1 h de l’US EPA et de l’OMS',
+    'Émissions des brûleurs à gaz : E. D. Lebel et autres, Environmental Science & Technology 56 (2022) ; limites sur 1 h de l’US EPA et de l’OMS',
   'sources.ptfe-fumes': 'N. Caekebeke et autres, Vlaams Diergeneeskundig Tijdschrift 85 (2016) 3-8',
   'sources.iso-13732-1-touch':
     'ISO 13732-1, Ergonomie des ambiances thermiques, contact avec des surfaces chaudes',

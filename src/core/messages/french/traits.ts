@@ -6,9 +6,9 @@ export const frenchTraits: LanguageTraits = {
   locale: 'fr-FR',
   direction: 'ltr',
   words: {
-    hours: (count) => `${count} h`,
-    minutes: (count) => `${count} min`,
-    seconds: (count) => `${count} s`,
+    hours: (count) => `${count} h`,
+    minutes: (count) => `${count} min`,
+    seconds: (count) => `${count} s`,
     about: (length) => `environ ${length}`,
     rangeTo: (low, high) => `${low}–${high}`,
   },

@@ -35,16 +35,16 @@ export const faults: TranslationOf<typeof english> = {
   'cautions.fault.fire.line-2':
     'Tout le monde dehors et appelez les pompiers s’il ne s’éteint pas aussitôt.',
   'cautions.fault.co-alarm.name': 'Le détecteur de CO sonne',
-  'cautions.fault.co-alarm.line-1': 'Éteignez toute chauffe.',
+  'cautions.fault.co-alarm.line-1': 'Éteignez tout ce qui chauffe.',
   'cautions.fault.co-alarm.line-2':
     'Tout le monde dehors à l’air frais, et appelez le numéro d’urgence.',
   'cautions.fault.co-alarm.line-3': 'Ne rentrez que si les secours le disent.',
-  'cautions.fault.gas-smell.name': 'Ça sent le gaz',
+  'cautions.fault.gas-smell.name': 'Odeur de gaz',
   'cautions.fault.gas-smell.line-1': 'Ni flamme, ni interrupteur, ni téléphone à l’intérieur.',
   'cautions.fault.gas-smell.line-2':
     'Fermez le robinet s’il est à portée, tout le monde dehors, et appelez du dehors.',
   'cautions.fault.unwell.name': 'Quelqu’un est blessé ou se sent mal',
-  'cautions.fault.unwell.line-1': 'Éteignez toute chauffe.',
+  'cautions.fault.unwell.line-1': 'Éteignez tout ce qui chauffe.',
   'cautions.fault.unwell.line-2': 'Aidez d’abord la personne : air frais, assise ou couchée.',
   'cautions.fault.unwell.line-3':
     'Appelez le numéro d’urgence si c’est grave ou ne passe pas aussitôt.',

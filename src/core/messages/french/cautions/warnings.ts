@@ -14,7 +14,7 @@ export const warnings: TranslationOf<typeof english> = {
     'Chaussures fermées, manches longues et gants anti-chaleur mis, sol sec, passage libre ?',
   'cautions.scald-dress.make-safe': 'Posez la bouilloire.',
   'cautions.scald-carry.say':
-    'Remplie au repère au plus, portée bas, bec loin de vous, une à la fois : au-delà de 60 °C l’eau brûle en quelques secondes.',
+    'Remplie au repère au plus, portée bas, bec loin de vous, une à la fois : au-delà de 60 °C l’eau brûle en quelques secondes.',
   'cautions.pour-stance.say':
     'L’eau chaude coule par l’avant : pieds loin du bord, versez bas et lentement.',
   'cautions.splash.say':
@@ -65,7 +65,7 @@ export const warnings: TranslationOf<typeof english> = {
   'cautions.burner-air.ask-way-out':
     'Une sortie d’air vers l’extérieur, ouverte et qui tire, détecteur de CO en marche, personne d’étourdi ni nauséeux ?',
   'cautions.burner-air.make-safe':
-    'Chauffe éteinte, tout le monde dehors à l’air frais, puis appelez les secours.',
+    'Éteignez tout, tout le monde dehors à l’air frais, puis appelez les secours.',
   'cautions.heat-air.say':
     'Hotte en marche et fenêtre ouverte : poussière et graisse chaudes fument, et la pièce chauffe.',
   'cautions.heat-air.ask':
@@ -80,7 +80,7 @@ export const warnings: TranslationOf<typeof english> = {
     'Donnez à l’air une sortie vers l’extérieur : poussière et graisse chaudes fument, et la pièce chauffe.',
   'cautions.heat-air.ask-way-out':
     'Une sortie d’air vers l’extérieur, et personne d’étourdi ni nauséeux ?',
-  'cautions.heat-air.make-safe': 'Chauffe éteinte, tout le monde dehors à l’air frais.',
+  'cautions.heat-air.make-safe': 'Éteignez tout, tout le monde dehors à l’air frais.',
   'cautions.burner-attend.say':
     'Restez auprès, n’allumez pas plus de foyers que prévu, ne vous penchez pas : un foyer rouge met le feu aux manches.',
   'cautions.burner-sheet.say':

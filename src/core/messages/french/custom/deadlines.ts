@@ -5,7 +5,7 @@ import type { TranslationOf } from '../../model/translation.ts';
 export const deadlines: TranslationOf<typeof english> = {
   'custom.deadline.before-eve': 'La cachérisation finit avant la veille de Pessah',
   'custom.deadline.before-leaven': ({ marginH }, f) =>
-    `La cachérisation finit, ${f.number(marginH)} h avant la cinquième heure`,
+    `La cachérisation finit, ${f.number(marginH)} h avant la cinquième heure`,
   'custom.deadline.candles': 'allumage des bougies',
   'custom.deadline.asks':
     'La quatrième heure est passée. L’eau cachérise encore jusqu’à l’allumage, avec plus de soin : l’ustensile et la marmite ont reposé 24 heures, la marmite est cachérisée avant et à nouveau après. Demandez à votre rabbin avant de continuer.',

@@ -3,8 +3,8 @@ import type { TranslationOf } from '../../model/translation.ts';
 
 /** Names of customs, covers and terms, and how answers and lists of questions are told. */
 export const told: TranslationOf<typeof english> = {
-  'custom.name.ashkenazic': 'Ashkénaze',
-  'custom.name.sephardic': 'Séfarade',
+  'custom.name.ashkenazic': 'ashkénaze',
+  'custom.name.sephardic': 'séfarade',
   'custom.name.own': ({ name, base, rows }, f) =>
     rows === 0
       ? `${name} (${f.say(base)}, inchangée)`

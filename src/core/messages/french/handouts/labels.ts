@@ -25,7 +25,7 @@ export const labels: TranslationOf<typeof english> = {
   'handouts.clash.only-one': ({ kind, name, marking }, f) =>
     `Un seul pour viande et lait (${f.say(kind)}) : ${name} (${f.say(marking)}). Demandez à votre rabbin comment les deux s’en servent.`,
   'handouts.clash.none-for': ({ kind, marking, names }, f) =>
-    `Aucun ${f.say(kind)} n’est marqué ${f.say(marking)} : ${f.list(names)}.`,
+    `${f.capital(f.say(kind))} : aucun marquage « ${f.say(marking)} » (${f.list(names)}).`,
   'handouts.clash.one-range': ({ oven, cooktop }) =>
     `${oven} et ${cooktop} sont un seul appareil, l’un pour la viande, l’autre pour le lait : demandez à votre rabbin ce que cela exige.`,
 };

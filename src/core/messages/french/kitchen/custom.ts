@@ -79,7 +79,7 @@ export const custom: TranslationOf<typeof english> = {
   'kitchen.custom.way': ({ method, thenCover }, f) =>
     `${f.say(method)}${thenCover ? ', puis couvrir' : ''}`,
   'kitchen.custom.timed-way': ({ method, minutes, thenCover }, f) =>
-    `${f.say(method)}, ${f.shortNumber(minutes)} min${thenCover ? ', puis couvrir' : ''}`,
+    `${f.say(method)}, ${f.shortNumber(minutes)} min${thenCover ? ', puis couvrir' : ''}`,
 
   'kitchen.custom.way.method': 'Ce qui est fait',
   'kitchen.custom.way.minutes': 'Minutes',

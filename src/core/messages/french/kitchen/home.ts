@@ -17,13 +17,13 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.describe-new': 'Décrire une nouvelle cuisine',
   'kitchen.open-file': 'Ouvrir un fichier de cuisine',
   'kitchen.demo.flat-coils.name': 'Appartement à spirales',
-  'kitchen.demo.flat-coils.tells': '120 V, spirales électriques, un évier inox, four à pyrolyse',
+  'kitchen.demo.flat-coils.tells': '120 V, spirales électriques, un évier inox, four à pyrolyse',
   'kitchen.demo.mountain-gas.name': 'Maison de montagne',
   'kitchen.demo.mountain-gas.tells':
-    'Cuisinière à gaz à 2100 m, deux éviers, plans en pierre, Pessah',
+    'Cuisinière à gaz à 2100 m, deux éviers, plans en pierre, Pessah',
   'kitchen.demo.flat-glass-230.name': 'Appartement, plaque vitrocéramique',
   'kitchen.demo.flat-glass-230.tells':
-    '230 V, plaque vitrocéramique, deux bouilloires, four encastré',
+    '230 V, plaque vitrocéramique, deux bouilloires, four encastré',
   'kitchen.demo.hall.name': 'Cuisine d’une salle de réception',
   'kitchen.demo.hall.tells':
     'Huit foyers, deux fours, évier à trois cuves, une fontaine à eau chaude, une équipe de trois',
@@ -31,7 +31,7 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.problems.file': 'Ce fichier n’a pas pu être lu',
   'kitchen.problems.file.note': 'Rien de ce que vous aviez n’a changé.',
   'kitchen.problems.plan': 'Pas encore de plan pour cette cuisine',
-  'kitchen.problems.plan.note': 'La cuisine elle-même est gardée. Changez-la pour corriger cela.',
+  'kitchen.problems.plan.note': 'La cuisine elle-même est gardée. Modifiez-la pour corriger cela.',
   'kitchen.problem.at': ({ path, line }) => `${path}, ligne ${line}`,
   'kitchen.problem': ({ found, allowed, advice }, f) =>
     `Trouvé : ${f.say(found)}. Admis : ${f.say(allowed)}. ${f.say(advice)}`,
@@ -40,9 +40,9 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.yours.demo':
     'Votre cuisine, telle qu’en démonstration ; le premier changement en fait votre copie',
   'kitchen.save-file': 'Enregistrer dans un fichier',
-  'kitchen.change': 'La changer',
+  'kitchen.change': 'La modifier',
   'kitchen.see-plan': 'Voir le plan',
-  'kitchen.empty': 'Rien n’y est encore. Changez-la pour dire ce qui s’y trouve.',
+  'kitchen.empty': 'Rien n’y est encore. Modifiez-la pour dire ce qui s’y trouve.',
   'kitchen.fixtures': 'Éléments',
   'kitchen.fixtures.heading': 'Ce qui s’y trouve',
   'kitchen.fixtures.is': ({ what }, f) => f.capital(f.say(what)),
@@ -67,26 +67,26 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.pour-until.heated': 'C’est chauffé à cœur (aucun texte ne le demande)',
 
   'kitchen.hardware.altitude': 'Altitude',
-  'kitchen.hardware.altitude.value': ({ altitudeM }, f) => `${f.shortNumber(altitudeM, 3)} m`,
+  'kitchen.hardware.altitude.value': ({ altitudeM }, f) => `${f.shortNumber(altitudeM, 3)} m`,
   'kitchen.hardware.mains': 'Secteur',
-  'kitchen.hardware.mains.value': ({ supplyV }, f) => `${f.shortNumber(supplyV, 3)} V`,
+  'kitchen.hardware.mains.value': ({ supplyV }, f) => `${f.shortNumber(supplyV, 3)} V`,
   'kitchen.hardware.tap': 'Eau du robinet',
-  'kitchen.hardware.tap.value': ({ tapColdC }, f) => `${f.shortNumber(tapColdC, 3)} °C`,
+  'kitchen.hardware.tap.value': ({ tapColdC }, f) => `${f.shortNumber(tapColdC, 3)} °C`,
   'kitchen.hardware.vessel': ({ count, maxFillL, ratedW }, f) =>
-    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L, ${f.shortNumber(ratedW, 3)} W`,
+    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L, ${f.shortNumber(ratedW, 3)} W`,
   'kitchen.hardware.vessel.on': ({ vessel, circuit }, f) => `${f.say(vessel)}, sur ${circuit}`,
   'kitchen.hardware.circuit': ({ ratingA, voltsV }, f) =>
-    `${f.shortNumber(ratingA, 3)} A sous ${f.shortNumber(voltsV, 3)} V`,
+    `${f.shortNumber(ratingA, 3)} A sous ${f.shortNumber(voltsV, 3)} V`,
   'kitchen.hardware.hood': 'Hotte',
   'kitchen.hardware.hood.none': 'Pas de hotte',
   'kitchen.hardware.hood.unknown': 'pas encore indiqué : compte comme aucune',
   'kitchen.hardware.hood.vented': ({ flowLS }, f) =>
-    `Hotte vers l’extérieur, ${f.shortNumber(flowLS, 3)} L/s`,
+    `Hotte vers l’extérieur, ${f.shortNumber(flowLS, 3)} L/s`,
   'kitchen.hardware.hood.recirculating': 'Hotte à recyclage (n’évacue aucun gaz)',
   'kitchen.hardware.window': 'Fenêtre',
   'kitchen.hardware.window.not-told': 'pas encore indiqué : compte comme aucune',
   'kitchen.hardware.window.none': 'aucune qui s’ouvre',
-  'kitchen.hardware.window.opens': ({ areaM2 }, f) => `ouvre sur ${f.shortNumber(areaM2, 3)} m²`,
+  'kitchen.hardware.window.opens': ({ areaM2 }, f) => `ouvre sur ${f.shortNumber(areaM2, 3)} m²`,
 
   'kitchen.kept': 'Cuisines sur cette tablette',
   'kitchen.kept.changed': ({ wallMs, zone }, f) => `changée ${f.dateTime(wallMs, zone)}`,

@@ -6,7 +6,7 @@ import type { Formatter, Message } from '../../model/message.ts';
 function shareText(percent: number): string {
   const whole = Math.round(percent);
   if (whole === 0) return 'comme calculé';
-  return `${Math.abs(whole)} % de temps en ${whole > 0 ? 'plus' : 'moins'} que calculé`;
+  return `${Math.abs(whole)} % de temps en ${whole > 0 ? 'plus' : 'moins'} que calculé`;
 }
 
 /** What is late: by how much, and where the calendar is known when it ends and after which day of rest. */
@@ -49,13 +49,13 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.last-hot.unplaced': ({ names, wall }, f) =>
     `Dernier usage à chaud : ${wall} : ${f.list(names)}. Il ne compte pas tant que la cuisine n’a pas de lieu et le plan pas de début ; indiquez les deux.`,
   'plan.notice.circuit-overloaded': ({ name, drawsA, circuit, ratingA }, f) =>
-    `${f.capital(f.say(name))} demande ${f.number(drawsA)} A, et « ${circuit} » supporte ${f.shortNumber(ratingA)} A : faites vérifier par un électricien avant de chauffer.`,
+    `${f.capital(f.say(name))} demande ${f.number(drawsA)} A, et « ${circuit} » supporte ${f.shortNumber(ratingA)} A : faites vérifier par un électricien avant de chauffer.`,
   'plan.notice.circuit-shared': ({ circuit, ratingA, names, drawsA }, f) =>
-    `${circuit} (${f.shortNumber(ratingA)} A) ne supporte pas ensemble ${someOf(names.map(f.say), f)} (${f.number(drawsA)} A) : jamais en même temps, le plan s’y tient.`,
+    `${circuit} (${f.shortNumber(ratingA)} A) ne supporte pas ensemble ${someOf(names.map(f.say), f)} (${f.number(drawsA)} A) : jamais en même temps, le plan s’y tient.`,
   'plan.notice.boils-low': ({ boilingC }, f) =>
-    `Ici l’eau bout à ${f.number(boilingC)} °C ; c’est bien l’ébullition. Elle ne chauffera pas plus, si longtemps qu’elle reste ; la main va plus lentement où il le faut.`,
+    `Ici l’eau bout à ${f.number(boilingC)} °C ; c’est bien l’ébullition. Elle ne chauffera pas plus, si longtemps qu’elle reste ; la main va plus lentement où il le faut.`,
   'plan.notice.may-stay-dark': ({ cooktop, names }, f) =>
-    `${cooktop} : ${f.list(names)} peuvent ne jamais rougir sans casserole, par détection ou par manque de tension. Essayez dans le noir avant le jour ; s’il reste sombre, demandez comment le cachériser.`,
+    `${cooktop} : ${f.list(names)} ${f.plural(names.length, { one: 'peut', other: 'peuvent' })} ne jamais rougir sans casserole, par détection ou par manque de tension. Essayez dans le noir avant le jour ; s’il reste sombre, demandez comment le cachériser.`,
   'plan.burner': ({ burner }) => `le foyer « ${burner} »`,
   'plan.notice.burners-at-once': ({ atOnce, limitedBy, peakC }, f) => {
     const why = {
@@ -64,18 +64,18 @@ export const notices: TranslationOf<typeof english> = {
       circuit: ', à cause du circuit',
       none: '',
     };
-    return `${atOnce === 1 ? 'Un foyer' : 'Deux foyers'} à la fois${why[limitedBy]} : la pièce devrait atteindre environ ${f.number(peakC)} °C. C’est un conseil ; rien ici ne dit que l’air est sûr.`;
+    return `${atOnce === 1 ? 'Un foyer' : 'Deux foyers'} à la fois${why[limitedBy]} : la pièce devrait atteindre environ ${f.number(peakC)} °C. C’est un conseil ; rien ici ne dit que l’air est sûr.`;
   },
   'plan.notice.room-blocked': ({ says }, f) => says.map((one) => f.say(one)).join(' '),
   'plan.notice.room-hot': ({ says }, f) => says.map((one) => f.say(one)).join(' '),
   'plan.notice.air-not-told':
     'Personne n’a encore dit si la hotte souffle dehors ni si une fenêtre s’ouvre. Le plan ne compte sur aucune, et même un seul foyer est alors de trop. Indiquez les deux sous « Pièce et air ».',
   'plan.notice.room-tiny': ({ volumeM3, leastM3 }, f) =>
-    `La cuisine est décrite avec ${f.shortNumber(volumeM3, 1)} m³ ; chaleur et air ne sont calculés qu’à partir de ${f.number(leastM3)} m³. Remesurez sol et plafond ; d’ici là, un foyer à la fois, et rien ne dit que la pièce le supporte.`,
+    `La cuisine est décrite avec ${f.shortNumber(volumeM3, 1)} m³ ; chaleur et air ne sont calculés qu’à partir de ${f.number(leastM3)} m³. Remesurez sol et plafond ; d’ici là, un foyer à la fois, et rien ne dit que la pièce le supporte.`,
   'plan.notice.much-water': ({ says }, f) =>
     `Beaucoup d’eau : ${f.list(says.map((one) => f.say(one)))}. Une fontaine à eau chaude pour remplir, une seconde bouilloire et une personne de plus raccourcissent beaucoup. Ou demandez si un plan de travail peut être couvert au lieu d’être ébouillanté.`,
   'plan.notice.much-water.fixture': ({ fixture, kettles, litres }, f) =>
-    `${fixture}, ${f.number(kettles)} bouilloires (environ ${f.number(litres)} L)`,
+    `${fixture}, ${f.number(kettles)} bouilloires (environ ${f.number(litres)} L)`,
   'plan.notice.room-unknown':
     'Un foyer à la fois : telle que la pièce est décrite, sa chaleur ne peut être calculée. Vérifiez taille, hotte et fenêtre.',
   'plan.notice.room-too-much':
@@ -95,7 +95,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.unreached': ({ fixture, spots }, f) =>
     `${fixture} : hors de portée de bras d’où l’on peut se tenir, donc sans bouilloire prévue : ${spots.map((spot) => f.say(spot)).join(' ; ')}. Pouvez-vous vous tenir d’un autre côté ? Dites-le dans la cuisine. Sinon, demandez à votre rabbin que faire de cet endroit. Ne montez jamais sur un tabouret avec de l’eau bouillante.`,
   'plan.notice.spot': ({ areaCm2, leftM, nearM }, f) =>
-    `${f.number(areaCm2)} cm², à ${f.number(leftM, 2)} m de son bout gauche et ${f.number(nearM, 2)} m de son bord proche`,
+    `${f.number(areaCm2)} cm², à ${f.number(leftM, 2)} m de son bout gauche et ${f.number(nearM, 2)} m de son bord proche`,
   'plan.notice.pots': ({ names }) =>
     `Ne sert pas à verser : ${names.join(', ')}. Ce qu’on y puise est dans un second récipient, et plein il est trop lourd à porter.`,
   'plan.notice.unused-vessels': ({ names }) =>
@@ -107,13 +107,13 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.overnight': ({ step }, f) =>
     `Aucune journée de travail n’est assez longue, cela continue dans la nuit : ${f.say(step)}`,
   'plan.notice.purge-late': ({ certain, decidedBy, ...late }, f) =>
-    `Selon ce plan, la cachérisation finit ${ends(late, f)}${f.number(late.lateH, 1)} h après l’échéance${certain ? ', et aucun autre ordre de travail ne la tiendrait' : ''}.${bottleneck(decidedBy, f)}`,
+    `Selon ce plan, la cachérisation finit ${ends(late, f)}${f.number(late.lateH, 1)} h après l’échéance${certain ? ', et aucun autre ordre de travail ne la tiendrait' : ''}.${bottleneck(decidedBy, f)}`,
   'plan.notice.after-fourth-hour': ({ certain, decidedBy, ...late }, f) =>
-    `Selon ce plan, la cachérisation finit ${ends(late, f)}${f.number(late.lateH, 1)} h trop tard, mais avant l’allumage${certain ? ' ; aucun autre ordre de travail ne tiendrait l’heure' : ''}. L’eau demande alors plus de soin : demandez d’abord.${bottleneck(decidedBy, f)}`,
+    `Selon ce plan, la cachérisation finit ${ends(late, f)}${f.number(late.lateH, 1)} h trop tard, mais avant l’allumage${certain ? ' ; aucun autre ordre de travail ne tiendrait l’heure' : ''}. L’eau demande alors plus de soin : demandez d’abord.${bottleneck(decidedBy, f)}`,
   'plan.notice.after-candles': ({ certain, decidedBy, ...late }, f) =>
-    `Selon ce plan, la cachérisation finit ${ends(late, f)}${f.number(late.lateH, 1)} h trop tard, après l’allumage, quand on ne cachérise plus rien${certain ? ' ; aucun autre ordre de travail ne la tiendrait' : ''}. Commencez plus tôt, ou choisissez quoi fermer : nettoyé, couvert et hors d’usage pendant Pessah.${bottleneck(decidedBy, f)}`,
+    `Selon ce plan, la cachérisation finit ${ends(late, f)}${f.number(late.lateH, 1)} h trop tard, après l’allumage, quand on ne cachérise plus rien${certain ? ' ; aucun autre ordre de travail ne la tiendrait' : ''}. Commencez plus tôt, ou choisissez quoi fermer : nettoyé, couvert et hors d’usage pendant Pessah.${bottleneck(decidedBy, f)}`,
   'plan.notice.plan-late': ({ certain, decidedBy, ...late }, f) =>
-    `Ce plan finit ${ends(late, f)}${f.number(late.lateH, 1)} h après l’échéance${certain ? ', et aucun autre ordre de travail ne la tiendrait' : ''}.${bottleneck(decidedBy, f)}`,
+    `Ce plan finit ${ends(late, f)}${f.number(late.lateH, 1)} h après l’échéance${certain ? ', et aucun autre ordre de travail ne la tiendrait' : ''}.${bottleneck(decidedBy, f)}`,
   'plan.chain.step': ({ step, lengthS }, f) =>
     `${f.say(step).replace(/\.$/, '')} (${f.duration(lengthS)})`,
   'plan.chain.by-itself': ({ step, lengthS }, f) =>
@@ -155,9 +155,9 @@ export const notices: TranslationOf<typeof english> = {
   'plan.calibration.cool': ({ name, percent }, f) =>
     `refroidir, ${f.say(name)} : ${shareText(percent)}`,
   'plan.calibration.flow': ({ flowLMin }, f) =>
-    `votre versement est de ${f.number(flowLMin, 1)} L par minute`,
+    `votre versement est de ${f.number(flowLMin, 1)} L par minute`,
   'plan.calibration.reach': ({ percent }, f) =>
-    `une bouilloire porte à ${f.number(percent)} % de la distance calculée`,
+    `une bouilloire porte à ${f.number(percent)} % de la distance calculée`,
   'plan.question.recheck': ({ fixture }) => `Faut-il cachériser à nouveau : ${fixture} ?`,
   'plan.question.recheck.why': ({ what }) => `Après sa cachérisation, ceci a été signalé : ${what}`,
   'plan.question.recheck.until-then':

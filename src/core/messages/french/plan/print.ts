@@ -25,7 +25,7 @@ export const print: TranslationOf<typeof english> = {
   'plan.for': ({ purpose, custom, people }, f) =>
     `${f.capital(f.say(purpose))}, coutume : ${f.say(custom)}, ${f.number(people)} ${f.plural(people, { one: 'personne', other: 'personnes' })}`,
   'plan.boils-at': ({ boilingC, low }, f) =>
-    `Ici l’eau bout à ${f.number(boilingC, 1)} °C${low ? ' ; c’est bien l’ébullition' : ''}.`,
+    `Ici l’eau bout à ${f.number(boilingC, 1)} °C${low ? ' ; c’est bien l’ébullition' : ''}.`,
   'plan.done-earliest': ({ finishS }, f) =>
     `Fini après ${f.duration(finishS)}, au plus tôt possible.`,
   'plan.done-after': ({ finishS, boundS }, f) =>
@@ -40,7 +40,7 @@ export const print: TranslationOf<typeof english> = {
   'plan.section.gates': 'Confirmé une fois, avant le travail',
   'plan.section.work': 'Comment faire',
   'plan.method': ({ fixture, method, minutes, cover, term }, f) =>
-    `${fixture} : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${cover ? ', puis couvrir' : ''}${term ? ` (${f.say(term)})` : ''}`,
+    `${fixture} : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${cover ? ', puis couvrir' : ''}${term ? ` (${f.say(term)})` : ''}`,
   'plan.method.source': ({ source, state, wouldChange }, f) =>
     `${f.say(source)} (${f.say(state)}). ${f.say(wouldChange)}`,
   'plan.method.times': ({ times }, f) => `Ébouillanté ${f.number(times)} fois en entier.`,
@@ -48,7 +48,7 @@ export const print: TranslationOf<typeof english> = {
   'plan.method.stone': 'Une pierre chaude est déplacée dessus pendant le versement.',
   'plan.method.part.not-purged': 'Non cachérisé : n’y posez rien',
   'plan.method.part': ({ part, method, minutes, reason, source, state }, f) =>
-    `${f.capital(f.say(part))} : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}. ${f.say(reason)} ${f.say(source)} (${f.say(state)}).`,
+    `${f.capital(f.say(part))} : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}. ${f.say(reason)} ${f.say(source)} (${f.say(state)}).`,
   'plan.method.instead-of-row': ({ by }, f) =>
     `À la place de la ligne de la coutume : ${f.say(by)}`,
   'plan.to-ask': ({ ask, untilThen }, f) =>
@@ -58,10 +58,10 @@ export const print: TranslationOf<typeof english> = {
   'plan.question.until-then': ({ untilThen }, f) => `D’ici là : ${f.say(untilThen)}`,
   'plan.buy': ({ name, amount, why }, f) => `${f.say(name)} : ${f.say(amount)}. ${f.say(why)}`,
   'plan.total.hot': ({ hotL, kettles }, f) =>
-    `Eau bouillante : environ ${f.number(hotL.typical)} L, ${f.number(kettles.typical)} ${f.plural(kettles.typical, { one: 'bouilloire', other: 'bouilloires' })}`,
-  'plan.total.cold': ({ coldL }, f) => `Eau froide ensuite : environ ${f.number(coldL.typical)} L`,
-  'plan.total.electricity': ({ kWh }, f) => `Électricité : environ ${f.number(kWh, 1)} kWh`,
-  'plan.total.gas': ({ kWh }, f) => `Gaz : environ ${f.number(kWh, 1)} kWh`,
+    `Eau bouillante : environ ${f.number(hotL.typical)} L, ${f.number(kettles.typical)} ${f.plural(kettles.typical, { one: 'bouilloire', other: 'bouilloires' })}`,
+  'plan.total.cold': ({ coldL }, f) => `Eau froide ensuite : environ ${f.number(coldL.typical)} L`,
+  'plan.total.electricity': ({ kWh }, f) => `Électricité : environ ${f.number(kWh, 1)} kWh`,
+  'plan.total.gas': ({ kWh }, f) => `Gaz : environ ${f.number(kWh, 1)} kWh`,
   'plan.total.hands': ({ lengthS }, f) => `Travail des mains : ${f.about(lengthS)}`,
   'plan.day.begins': ({ startWallMs, endWallMs, zone }, f) =>
     `Début ${f.moment(startWallMs, zone)}, fini ${f.moment(endWallMs, zone)} (${zone})`,
@@ -101,7 +101,7 @@ export const print: TranslationOf<typeof english> = {
   'plan.work.kettle-parts': ({ kettle, parts }, f) =>
     `Bouilloire ${f.number(kettle)} : ${parts.map((one) => f.say(one)).join(' ; ')}`,
   'plan.work.kettle-lanes': ({ kettle, lengthM }, f) =>
-    `Bouilloire ${f.number(kettle)} : ${f.number(lengthM, 1)} m de bandes`,
+    `Bouilloire ${f.number(kettle)} : ${f.number(lengthM, 1)} m de bandes`,
   'plan.work.kettle-told': ({ kettle, told }, f) =>
     `Bouilloire ${f.number(kettle)} : ${told.map((one) => f.say(one)).join(' ')}`,
 };

@@ -8,7 +8,7 @@ export const checks: TranslationOf<typeof english> = {
     `un nombre de ${least} à ${most}, ou l’un des pays ${countries}`,
   'problems.mains.advice': 'Écrivez la tension du secteur, comme 120 ou 230.',
   'problems.vessel-power.none': 'aucune puissance (0 ou absente)',
-  'problems.vessel-power.allowed': ({ leastW }) => `au moins ${leastW} W pour une électrique`,
+  'problems.vessel-power.allowed': ({ leastW }) => `au moins ${leastW} W pour une électrique`,
   'problems.vessel-power.advice': 'Lisez les watts sur la plaque dessous.',
 
   'problems.reference.circuit.none': 'l’id d’un circuit ; ce fichier n’en a pas',
@@ -73,13 +73,13 @@ export const checks: TranslationOf<typeof english> = {
   'problems.crossing.allowed': 'un contour qui ne se croise pas',
   'problems.crossing.advice':
     'Listez les coins dans l’ordre où vous les rencontrez en faisant le tour.',
-  'problems.surface.found': ({ surfaceM2 }, f) => `une surface de ${f.number(surfaceM2, 4)} m²`,
-  'problems.surface.allowed': ({ leastM2 }) => `au moins ${leastM2} m²`,
+  'problems.surface.found': ({ surfaceM2 }, f) => `une surface de ${f.number(surfaceM2, 4)} m²`,
+  'problems.surface.allowed': ({ leastM2 }) => `au moins ${leastM2} m²`,
   'problems.surface.advice':
     'Les longueurs sont en mètres, et les coins font une fois le tour de la surface.',
 
   'problems.box': ({ xMinM, xMaxM, yMinM, yMaxM }, f) =>
-    `x de ${f.shortNumber(xMinM, 3)} m à ${f.shortNumber(xMaxM, 3)} m, y de ${f.shortNumber(yMinM, 3)} m à ${f.shortNumber(yMaxM, 3)} m`,
+    `x de ${f.shortNumber(xMinM, 3)} m à ${f.shortNumber(xMaxM, 3)} m, y de ${f.shortNumber(yMinM, 3)} m à ${f.shortNumber(yMaxM, 3)} m`,
   'problems.hole.found': ({ box }, f) => `une découpe à ${f.say(box)}`,
   'problems.hole.allowed': ({ box }, f) => `dans le contour du plan de travail (${f.say(box)})`,
   'problems.hole.advice': 'Mesurez-la depuis le même coin que le plan de travail.',
@@ -90,9 +90,9 @@ export const checks: TranslationOf<typeof english> = {
   'problems.back-edge.first': 'Le premier coin du contour est 0.',
   'problems.back-edge.neighbours': 'deux coins voisins du contour',
   'problems.back-edge.next': ({ from, next }) => `Après le coin ${from} vient le coin ${next}.`,
-  'problems.bowls.found': ({ bowlsM2 }, f) => `des cuves de ${f.number(bowlsM2, 2)} m² ensemble`,
+  'problems.bowls.found': ({ bowlsM2 }, f) => `des cuves de ${f.number(bowlsM2, 2)} m² ensemble`,
   'problems.bowls.allowed': ({ outlineM2 }, f) =>
-    `pas plus que le contour de l’évier, ${f.number(outlineM2, 2)} m²`,
+    `pas plus que le contour de l’évier, ${f.number(outlineM2, 2)} m²`,
   'problems.bowls.advice': 'Remesurez cuves et contour, en mètres.',
   'problems.burner-place.allowed': ({ box }, f) => `un point sur la plaque (${f.say(box)})`,
   'problems.burner-place.advice':

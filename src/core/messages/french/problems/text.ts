@@ -9,7 +9,7 @@ export const text: TranslationOf<typeof english> = {
   'problems.file.versions': ({ version }) => `${version} ou moins`,
   'problems.file.newer-app': ({ version }) =>
     `Une application plus récente a écrit ce fichier : mettez celle-ci à jour, ou enregistrez-y la cuisine en version ${version}.`,
-  'problems.file.megabytes': ({ megabytes }, f) => `${f.number(megabytes, 1)} Mo`,
+  'problems.file.megabytes': ({ megabytes }, f) => `${f.number(megabytes, 1)} Mo`,
   'problems.file.one-megabyte': 'au plus 1 Mo',
   'problems.file.words-only': 'Un fichier de cuisine ne contient que des mots et des nombres.',
   'problems.file.empty': 'un fichier vide',

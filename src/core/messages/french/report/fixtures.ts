@@ -7,14 +7,14 @@ export const fixtures: TranslationOf<typeof english> = {
   'report.fixture': ({ name, designation }, f) => `${name} (${f.say(designation).toLowerCase()})`,
   'report.method.none': 'Méthode : aucune dans ce plan.',
   'report.method': ({ method, minutes, cover, term, reason }, f) =>
-    `Méthode : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${cover ? ', puis couvrir' : ''}${term ? ` (${f.say(term)})` : ''}. ${ended(f.say(reason))}`,
+    `Méthode : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${cover ? ', puis couvrir' : ''}${term ? ` (${f.say(term)})` : ''}. ${ended(f.say(reason))}`,
   'report.source': ({ source, state }, f) => `Source : ${f.say(source)} (${f.say(state)}).`,
   'report.replaces-row': ({ by }, f) =>
     `Remplace la ligne de la coutume, sur la parole de : ${ended(f.say(by))}`,
   'report.open-when-planned': ({ ask, untilThen }, f) =>
     `Ouvert à la planification : ${f.say(ask)} D’ici là : ${ended(f.say(untilThen))}`,
   'report.said': ({ saidBy, saidOn, method, minutes, cover, text }, f) =>
-    `Dit par ${saidBy} le ${saidOn} : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${{ with: ', avec couverture', without: ', sans couverture', unsaid: '' }[cover]}. ${ended(text)}`.trim(),
+    `Dit par ${saidBy} le ${saidOn} : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${{ with: ', avec couverture', without: ', sans couverture', unsaid: '' }[cover]}. ${ended(text)}`.trim(),
   'report.result.all': 'Résultat : chaque étape prévue a été faite.',
   'report.result.part': 'Résultat : seule une partie des étapes prévues a été faite.',
   'report.result.none': 'Résultat : rien de ce qui était prévu n’a été fait.',

@@ -75,9 +75,9 @@ export const summary: TranslationOf<typeof english> = {
     return `${name} : ${f.say(label)}, ${told.join(' ; ')}.${because(why)}`;
   },
   'report.lack.unreached': ({ name, areaCm2 }, f) =>
-    `${name} : ${f.number(areaCm2)} cm² sont hors de portée de bras et n’ont pas reçu d’eau bouillante.`,
+    `${name} : ${f.number(areaCm2)} cm² sont hors de portée de bras et n’ont pas reçu d’eau bouillante.`,
   'report.lack.cold': ({ name, cold, poured }, f) =>
-    `${name} : eau froide confirmée après ${f.number(cold)} bouilloires sur ${f.number(poured)}.`,
+    `${name} : eau froide confirmée après ${f.number(cold)} ${f.plural(cold, { one: 'bouilloire', other: 'bouilloires' })} sur ${f.number(poured)}.`,
   'report.lack.overridden': ({ name, ask, reason }, f) =>
     `${at(name)}passé outre « ${f.say(ask)} ».${because(reason)}`,
   'report.lack.fault': ({ name, fault, wallMs, zone, end }, f) =>
@@ -93,7 +93,7 @@ export const summary: TranslationOf<typeof english> = {
 
   'report.said-about': ({ name, said }, f) => `${name} : ${f.say(said)}`,
   'report.said-row': ({ names, method, minutes, saidBy, saidOn, why }, f) =>
-    `${f.list(names)} : dit par ${saidBy} le ${saidOn} : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}. ${ended(why)}`.trim(),
+    `${f.list(names)} : dit par ${saidBy} le ${saidOn} : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}. ${ended(why)}`.trim(),
   'report.unanswered': ({ fixture, ask, untilThen }, f) =>
     `${fixture} : ${f.say(ask)} Pas de réponse. Prévu : ${ended(f.say(untilThen))}`,
 

@@ -20,7 +20,7 @@ export const pictures: TranslationOf<typeof english> = {
   'common.fixture-kind.table': 'table',
   'common.fixture-kind.cupboard': 'placard',
   'common.fixture-kind.drawer': 'tiroir',
-  'common.fixture-kind.fridge': 'réfrigérateur',
+  'common.fixture-kind.fridge': 'frigo',
   'common.fixture-kind.freezer': 'congélateur',
   'common.fixture-kind.microwave': 'micro-ondes',
   'common.fixture-kind.dishwasher': 'lave-vaisselle',
@@ -33,7 +33,7 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.burner': ({ name }) => `Foyer ${name}`,
   'run.picture.kettle': ({ litres, markLitres }, f) =>
     `Remplissez à ${f.number(litres, 1)} litres ; le repère est à ${f.number(markLitres, 1)} litres`,
-  'run.picture.kettle.litres': ({ litres }, f) => `${f.number(litres, 1)} L`,
+  'run.picture.kettle.litres': ({ litres }, f) => `${f.number(litres, 1)} L`,
   'run.picture.lanes': ({ kettles }, f) =>
     `Bandes de versement du fond vers l’avant, en ${f.number(kettles)} ${f.plural(kettles, { one: 'bouilloire', other: 'bouilloires' })}.`,
   'run.picture.lanes-of': ({ kettles, kettle }, f) =>
@@ -43,7 +43,7 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.oven.stage': ({ name, lengthS }, f) => `${f.say(name)} ${f.duration(lengthS)}`,
   'run.picture.oven': ({ stages }, f) => stages.map((one) => f.say(one)).join(', '),
   'run.picture.oven.now': 'maintenant',
-  'run.pour.left': ({ litres }, f) => `reste ${f.number(litres, 1)} L`,
-  'run.pour.pace': ({ cmPerS }, f) => `environ ${f.number(cmPerS)} cm par seconde`,
+  'run.pour.left': ({ litres }, f) => `reste ${f.number(litres, 1)} L`,
+  'run.pour.pace': ({ cmPerS }, f) => `environ ${f.number(cmPerS)} cm par seconde`,
   'run.picture.time': ({ lengthS }, f) => f.duration(lengthS),
 };

@@ -53,7 +53,7 @@ export const refusals: TranslationOf<typeof english> = {
     `byS vaut ${byS} ; admis : plus de 0, au plus ${mostS}. Entrez le temps à ajouter.`,
   'engine.timer.cannot-correct': 'Seule une attente, comme un repos, peut être datée.',
   'engine.timer.correct-range': ({ sinceWallMs, mostS }) =>
-    `sinceWallMs vaut ${sinceWallMs} ; admis : d’il y a ${mostS} s jusqu’à maintenant, selon le rapport. Entrez le dernier usage à chaud.`,
+    `sinceWallMs vaut ${sinceWallMs} ; admis : d’il y a ${mostS} s jusqu’à maintenant, selon le rapport. Entrez le dernier usage à chaud.`,
 
   'engine.clock.not-asked': 'Personne n’a demandé l’heure.',
   'engine.clock.range': ({ actualWallMs, fromWallMs, toWallMs }) =>

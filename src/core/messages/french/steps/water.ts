@@ -7,9 +7,9 @@ export const water: TranslationOf<typeof english> = {
   /** One of several alike. */
   'steps.vessel.unit': ({ name, number }) => `${name} ${number}`,
   'steps.vessel.fill-on-burner': ({ litres, vessel, burner }, f) =>
-    `Remplissez à ${f.shortNumber(litres)} L : ${f.say(vessel)}. Allumez dessous le foyer « ${burner} ».`,
+    `Remplissez à ${f.shortNumber(litres)} L : ${f.say(vessel)}. Allumez dessous le foyer « ${burner} ».`,
   'steps.vessel.fill-plugged': ({ litres, vessel }, f) =>
-    `Remplissez à ${f.shortNumber(litres)} L et allumez : ${f.say(vessel)}.`,
+    `Remplissez à ${f.shortNumber(litres)} L et allumez : ${f.say(vessel)}.`,
   'steps.vessel.plug-into': ({ circuit }) =>
     `Branchez directement sur : ${circuit} ; rien n’y tourne que ce que prévoit le plan.`,
   'steps.vessel.plug-anywhere':
@@ -20,18 +20,18 @@ export const water: TranslationOf<typeof english> = {
     `Éteignez et laissez où personne ne peut heurter : ${f.say(vessel)}.`,
 
   'steps.boil.title': ({ kettle, of, fixture, vessel }, f) =>
-    `Faites bouillir la bouilloire ${kettle}/${of} pour ${fixture} : ${f.say(vessel)}.`,
+    `Faites bouillir la bouilloire ${kettle} sur ${of} pour ${fixture} : ${f.say(vessel)}.`,
   'steps.boil.fill-mark': 'Jamais au-delà du repère.',
   'steps.boil.wait': 'Attendez les gros bouillons.',
   'steps.boil.wait-here': ({ boilingC }, f) =>
-    `Attendez les gros bouillons, ici ${f.number(boilingC, 1)} °C.`,
+    `Attendez les gros bouillons, ici ${f.number(boilingC, 1)} °C.`,
   'steps.boil.wait-low': ({ boilingC }, f) =>
-    `Attendez les gros bouillons. Ici l’eau bout à ${f.number(boilingC)} °C ; c’est bien l’ébullition, elle ne chauffera pas plus.`,
+    `Attendez les gros bouillons. Ici l’eau bout à ${f.number(boilingC)} °C ; c’est bien l’ébullition, elle ne chauffera pas plus.`,
   'steps.boil.again': ({ againS }, f) =>
     `Rallumez-la juste avant de la lever : elle bout de nouveau en ${f.about(againS)}. Puis versez aussitôt.`,
   'steps.boil.burner-off': ({ burner }) =>
     `Éteignez le foyer « ${burner} » en la levant, en pleine ébullition, et versez aussitôt.`,
-  'steps.boil.say': 'Ça bout',
+  'steps.boil.say': 'L’eau bout',
   'steps.boil.ask':
     'La bouilloire a-t-elle bouilli à gros bouillons, et l’eau est-elle encore chaude ?',
   'steps.boil.expect': ({ isAhead }) =>
@@ -71,9 +71,9 @@ export const water: TranslationOf<typeof english> = {
   'steps.air-dry.timer-short': 'Séchage',
 
   'steps.pour.title': ({ kettle, of, fixture }) =>
-    `Versez la bouilloire ${kettle}/${of} sur : ${fixture}.`,
+    `Versez la bouilloire ${kettle} sur ${of} : ${fixture}.`,
   'steps.pour.pour': ({ kettle, of, fixture }) =>
-    `Versez la bouilloire ${kettle}/${of} sur : ${fixture}. Le jet touche chaque point.`,
+    `Versez la bouilloire ${kettle} sur ${of} : ${fixture}. Le jet doit toucher chaque point.`,
   'steps.pour.line': ({ kettle }) =>
     `Bouilloire ${kettle} : la partie bleue, du repère ${kettle} au repère ${kettle + 1}.`,
   'steps.pour.line-to-end': ({ kettle }) =>
@@ -112,7 +112,7 @@ export const water: TranslationOf<typeof english> = {
 
   /** Why a plan was changed while it ran. */
   'steps.ran-out': ({ kettle }) =>
-    `La bouilloire ${kettle} s’est vidée trop tôt ; le reste est réparti de nouveau.`,
+    `La bouilloire ${kettle} s’est vidée trop tôt ; le reste est réparti de nouveau.`,
 
   'steps.pour.not-drawn': ({ why }, f) =>
     `Le trajet des bouilloires ne peut être dessiné (${f.say(why)}) : l’eau est répartie également. Vérifiez vous-même que chaque point est atteint.`,

@@ -49,7 +49,7 @@ export const choices: TranslationOf<typeof english> = {
 
   'survey.cleaning.pyrolytic.name': 'Pyrolyse',
   'survey.cleaning.pyrolytic.tell':
-    'Verrouille sa porte et chauffe des heures ; la notice dit « pyrolyse », environ 450 °C et plus.',
+    'Verrouille sa porte et chauffe des heures ; la notice dit « pyrolyse », environ 450 °C et plus.',
   'survey.cleaning.steam.name': 'Nettoyage vapeur',
   'survey.cleaning.steam.tell':
     'De l’eau sur la sole, une demi-heure, pas de verrou. Le nettoyage vapeur ne cachérise pas.',

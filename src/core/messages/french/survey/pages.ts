@@ -106,7 +106,7 @@ export const pages: TranslationOf<typeof english> = {
   'survey.water.voltage': 'Tension',
   'survey.water.go-off': ({ name }) => `S’éteignent avec ${name}`,
   'survey.water.circuit': 'Circuit',
-  'survey.water.circuit.named': ({ name, ratingA }, f) => `${name}, ${f.shortNumber(ratingA)} A`,
+  'survey.water.circuit.named': ({ name, ratingA }, f) => `${name}, ${f.shortNumber(ratingA)} A`,
 
   'survey.air.hood': 'Hotte',
   'survey.air.hood.heading': 'Où va l’air ?',

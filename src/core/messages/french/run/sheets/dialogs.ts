@@ -70,7 +70,7 @@ export const dialogs: TranslationOf<typeof english> = {
   'run.ran-out.one-more': 'Une bouilloire de plus termine ces parties ; les suivantes avancent.',
   'run.ran-out.back': 'Plus en arrière',
   'run.ran-out.on': 'Plus en avant',
-  'run.ran-out.share': ({ percent }, f) => `${f.number(percent)} % de la bande de cette bouilloire`,
+  'run.ran-out.share': ({ percent }, f) => `${f.number(percent)} % de la bande de cette bouilloire`,
   'run.ran-out.about':
     'Le reste est réparti de nouveau, selon la portée de cette bouilloire. L’eau froide sur ce qui est versé vient d’abord, comme toujours.',
   'run.ran-out.press': 'Vide à cet endroit',
