@@ -55,7 +55,7 @@ export const advice: TranslationOf<typeof english> = {
   'advice.title': ({ kitchen }) => `Ce qui aiderait : ${kitchen}`,
   'advice.heading': 'Ce qui aiderait',
   'advice.about':
-    'Chacun est replanifié avec ce seul changement. Ils ne s’ajoutent pas : prenez-en un, puis regardez encore.',
+    'Chaque idée est replanifiée seule. Elles ne s’ajoutent pas : prenez-en une, puis regardez encore.',
   'advice.trying': ({ done, of }, f) => `Plan ${f.number(done)} sur ${f.number(of)} …`,
   'advice.stop': 'Arrêter',
   'advice.none': 'Rien de ce qui a été essayé n’améliore ce plan.',
@@ -108,7 +108,7 @@ export const advice: TranslationOf<typeof english> = {
     return `${by} ${aheadS > 0 ? 'd’avance' : 'de retard'} sur le plan ; ${end}`;
   },
 
-  'advice.sure.heading': 'Certitude de la fin',
+  'advice.sure.heading': 'Fiabilité de la fin',
   'advice.sure.moment': ({ endWallMs, wallMs, zone }, f) =>
     `Fin prévue ${f.moment(endWallMs, zone)} ; neuf fois sur dix avant ${f.moment(wallMs, zone)}.`,
   'advice.sure.after': ({ endS, lengthS }, f) =>
@@ -118,7 +118,7 @@ export const advice: TranslationOf<typeof english> = {
   'advice.sure.rest-day': ({ day, wallMs, zone, chance }, f) =>
     `Juste : ce qui est prévu avant ${f.say(day)}, ${f.moment(wallMs, zone)}, est alors fait ${often(chance, f)}.`,
   'advice.sure.rests-on': ({ plays }, f) =>
-    `D’après ${f.number(plays)} essais de ce plan avec des mains lentes et rapides ; incidents et coupures n’y sont pas.`,
+    `D’après ${f.number(plays)} simulations de ce plan avec des mains lentes et rapides ; incidents et coupures n’y sont pas.`,
 
   'advice.triage.heading': 'Ce qui peut encore être fait à temps',
   'advice.triage.kept': ({ fixtures }) => `Dans cet ordre : ${fixtures.join(' ; ')}.`,

@@ -23,8 +23,6 @@ import { steps } from './steps/index.ts';
 import { survey } from './survey/index.ts';
 import { utensils } from './utensils/index.ts';
 
-export { frenchTraits } from './traits.ts';
-
 /** The whole French catalogue, for tests; the app loads it by section, and the terminal is in English. */
 export const french = {
   ...common,

@@ -27,11 +27,11 @@ export const print: TranslationOf<typeof english> = {
   'utensils.no-pot':
     'Aucune marmite sur un foyer n’est indiquée qui fasse bouillir l’eau pour cela : empruntez ou achetez-en une réservée à la cachérisation.',
   'utensils.unfit': ({ what, leastPotL }, f) =>
-    `${f.say(what)} : n’y entre pas sous l’eau, même par moitiés. Il faut une marmite d’environ ${f.number(leastPotL)} L.`,
+    `${f.say(what)} : n’y tient pas sous l’eau, même par moitiés. Il faut une marmite d’environ ${f.number(leastPotL)} L.`,
   'utensils.pot-needed': ({ what, leastPotL }, f) =>
     `${f.say(what)} : une marmite d’au moins ${f.number(leastPotL)} L.`,
   'utensils.boil-over': ({ what, leastPotL }, f) =>
-    `${f.say(what)} : n’y entre pas sous l’eau. Remplissez à ras bord, faites bouillir et déborder. Si l’extérieur a touché des aliments chauds, il faut une marmite d’environ ${f.number(leastPotL)} L.`,
+    `${f.say(what)} : n’y tient pas sous l’eau. Remplissez à ras bord, faites bouillir et déborder. Si l’extérieur a touché des aliments chauds, il faut une marmite d’environ ${f.number(leastPotL)} L.`,
   'utensils.fresh-water':
     'Jetez l’eau, cachérisez à nouveau la marmite, faites bouillir de l’eau neuve.',
   'utensils.batch': ({ number, group, items, fillL }, f) =>

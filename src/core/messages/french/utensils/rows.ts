@@ -58,7 +58,7 @@ export const rows: TranslationOf<typeof english> = {
   'utensils.row.tray.reason':
     'Ce sur quoi l’on a cuit est cachérisé par la chaleur, graissé ou non. Le remplacer peut être plus simple.',
   'utensils.row.fire.reason':
-    'Comme il a absorbé, il rejette : utilisé sur le feu, cachérisé par le feu.',
+    'Comme il a absorbé, ainsi il rejette : utilisé sur le feu, cachérisé par le feu.',
   'utensils.row.gadget.reason':
     'Où joints et manche collé ne s’ouvrent pas, des aliments restent dedans, et l’eau ne cachérise que ce qui est propre.',
   'utensils.row.gadget.ask': 'Peut-on le démonter et le nettoyer partout, manche compris ?',
@@ -67,7 +67,7 @@ export const rows: TranslationOf<typeof english> = {
   'utensils.row.cracks.reason':
     'Fentes, creux et rouille ne peuvent être nettoyés. La chaleur légère brûle ce qu’ils tiennent et sert partout où l’eau suffirait.',
   'utensils.row.liquid.reason':
-    'Comme il a absorbé, il rejette : utilisé avec liquide sur le feu, cachérisé dans l’eau bouillante.',
+    'Comme il a absorbé, ainsi il rejette : utilisé avec liquide sur le feu, cachérisé dans l’eau bouillante.',
   'utensils.row.poured.reason':
     'On y a versé des aliments chauds. L’ébouillanter le cachériserait ; immerger fait plus et n’oublie aucun point.',
 };
