@@ -1,0 +1,5 @@
+import { faults } from './faults.ts';
+import { warnings } from './warnings.ts';
+
+/** Cautions and faults of a plan. */
+export const cautions = { ...warnings, ...faults };

@@ -1,0 +1,65 @@
+import type { common as english } from '../english/common.ts';
+import type { TranslationOf } from '../model/translation.ts';
+
+/** Words that every place shares. */
+export const common: TranslationOf<typeof english> = {
+  'common.as-written': ({ text }) => text,
+
+  'common.method.glow': 'Chauffer au rouge',
+  'common.method.light-heat': 'Chauffer au réglage maximal',
+  'common.method.self-clean': 'Cycle complet de pyrolyse',
+  'common.method.pour': 'Verser de l’eau bouillante',
+  'common.method.immerse': 'Immerger dans l’eau bouillante',
+  'common.method.steam': 'Faire bouillir de l’eau dedans',
+  'common.method.boil-over': 'Faire déborder l’eau bouillante',
+  'common.method.clean': 'Nettoyer à fond',
+  'common.method.line': 'Nettoyer et tapisser',
+  'common.method.cover': 'Couvrir',
+  'common.method.not-purged': 'Non cachérisé : ne pas utiliser',
+  'common.method.replace': 'Remplacer',
+
+  'common.phase.prepare': 'Préparer',
+  'common.phase.clean': 'Nettoyer',
+  'common.phase.rest': 'Repos',
+  'common.phase.purge': 'Cachériser',
+  'common.phase.cool': 'Refroidir',
+  'common.phase.cover': 'Couvrir',
+  'common.phase.mark': 'Marquer',
+
+  'common.designation.meat': 'Viande',
+  'common.designation.dairy': 'Lait',
+  'common.designation.pareve': 'Parvé (neutre)',
+  'common.designation.undecided': 'Non décidé',
+
+  /** The hour, with its day where that is not today. */
+  'common.other-zone': ({ wallMs, zone, tabletZone }, f) =>
+    `Toutes les heures sont celles de la cuisine, où il est ${f.shortMoment(wallMs, zone)}. Cette tablette, réglée sur un autre fuseau, afficherait ${f.shortMoment(wallMs, tabletZone)}.`,
+  'common.when': ({ wallMs, nowMs, zone }, f) =>
+    f.day(wallMs, zone) === f.day(nowMs, zone)
+      ? f.clock(wallMs, zone)
+      : f.shortMoment(wallMs, zone),
+  /** What is left, as a clock shows it: from an hour up, and below. */
+  'common.countdown.hours': ({ hours, minutes }) =>
+    `${hours} h ${String(minutes).padStart(2, '0')} min`,
+  'common.countdown.minutes': ({ minutes, seconds }) =>
+    `${minutes}:${String(seconds).padStart(2, '0')}`,
+  'common.countdown.unit.hours': 'h',
+  'common.countdown.unit.minutes': 'min',
+
+  'common.press.short': 'Appuyez un peu plus longtemps',
+  'common.press.no-fingertip': 'Appuyez d’un seul bout de doigt',
+
+  'common.resource.hands': 'Mains',
+  'common.resource.burners-lit': 'Foyers allumés',
+  'common.resource.watch': 'Surveillance',
+  'common.resource.unit.shares': 'parts',
+  'common.resource.unit.people': 'personnes',
+  'common.resource.unit.burners': 'foyers',
+  'common.resource.unit.kettles': 'bouilloires',
+  'common.resource.unit.amperes': 'A',
+
+  'common.signal.DANGER': 'DANGER',
+  'common.signal.WARNING': 'AVERTISSEMENT',
+  'common.signal.CAUTION': 'ATTENTION',
+  'common.signal.NOTICE': 'AVIS',
+};

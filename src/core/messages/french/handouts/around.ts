@@ -1,0 +1,12 @@
+import type { around as english } from '../../english/handouts/around.ts';
+import type { TranslationOf } from '../../model/translation.ts';
+
+/** Covers to cut and utensils to purge, as handouts; what they tell stands with their own rooms. */
+export const around: TranslationOf<typeof english> = {
+  'handouts.covers.about':
+    'Dessiné à l’échelle, la longueur du rouleau vers la droite. Remesurez avant la première coupe ; coupez dans l’ordre.',
+  'handouts.covers.picture': ({ widthM, fromM, toM }, f) =>
+    `Le rouleau, large de ${f.number(widthM, 2)} m, de ${f.number(fromM, 2)} à ${f.number(toM, 2)} m`,
+  'handouts.utensils.time': ({ startS, lengthS }, f) =>
+    `Entre ${f.about(startS)} après la mise en chauffe de la marmite ; dure ${f.about(lengthS)}.`,
+};

@@ -1,0 +1,40 @@
+import type { utensilForm as english } from '../../english/handouts/utensil-form.ts';
+import type { TranslationOf } from '../../model/translation.ts';
+
+/** Telling utensils, line by line. */
+export const utensilForm: TranslationOf<typeof english> = {
+  'handouts.utensil.tell': 'Indiquer des ustensiles',
+  'handouts.utensil.tell.about':
+    'Une ligne pour des objets d’un même genre et d’un même usage. Ce que vous laissez ouvert est prévu de la manière stricte, et demandé.',
+  'handouts.utensil.kind': 'Quoi',
+  'handouts.utensil.count': 'Combien',
+  'handouts.utensil.material': 'Matière',
+  'handouts.utensil.use': 'Usage',
+  'handouts.utensil.condition': 'Surface',
+  'handouts.utensil.designation': 'Destiné à',
+  'handouts.utensil.add': 'Ajouter cette ligne',
+  'handouts.utensil.take-out': ({ what }, f) => `Retirer : ${f.say(what)}`,
+  'handouts.utensil.told': 'Ce que vous avez indiqué',
+  'handouts.use.fire-dry': 'Sur le feu ou au four, sans liquide',
+  'handouts.use.fire-liquid': 'Sur le feu, avec du liquide',
+  'handouts.use.poured': 'On y a versé des aliments chauds',
+  'handouts.use.cold': 'À froid seulement',
+  'handouts.use.unknown': 'Personne ne sait',
+  'handouts.material.stainless-steel': 'Acier inoxydable',
+  'handouts.material.steel': 'Acier',
+  'handouts.material.cast-iron': 'Fonte',
+  'handouts.material.aluminium': 'Aluminium',
+  'handouts.material.copper': 'Cuivre',
+  'handouts.material.brass': 'Laiton',
+  'handouts.material.silver': 'Argent',
+  'handouts.material.enamelled-steel': 'Acier émaillé',
+  'handouts.material.nonstick': 'Revêtu, antiadhésif',
+  'handouts.material.glass': 'Verre',
+  'handouts.material.earthenware': 'Terre cuite',
+  'handouts.material.porcelain': 'Porcelaine, faïence',
+  'handouts.material.stone': 'Pierre',
+  'handouts.material.wood': 'Bois',
+  'handouts.material.plastic': 'Plastique',
+  'handouts.material.silicone': 'Silicone',
+  'handouts.material.unknown': 'Je ne sais pas',
+};

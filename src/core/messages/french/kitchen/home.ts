@@ -1,0 +1,109 @@
+import type { home as english } from '../../english/kitchen/home.ts';
+import type { TranslationOf } from '../../model/translation.ts';
+
+/** The kitchens of this tablet, and the one that is open from above. */
+export const home: TranslationOf<typeof english> = {
+  'kitchen.welcome': 'Rendre une cuisine cacher, ou prête pour Pessah, étape par étape.',
+  'kitchen.welcome.about':
+    'Glowpour prévoit le nettoyage, les repos de 24 heures, les versements d’eau bouillante et les foyers portés au rouge, pour la cuisine devant vous, et vous guide sur cette tablette.',
+  'kitchen.welcome.no-ruling':
+    'L’application ne tranche rien : votre rabbin décide. Notices des fabricants, règles locales et métiers agréés passent d’abord.',
+  'kitchen.welcome.begin': 'Décrire votre cuisine',
+  'kitchen.new-name': 'Ma cuisine',
+
+  'kitchen.demos': 'Partir d’une cuisine',
+  'kitchen.demos.first': 'Partir d’une cuisine comme la vôtre',
+  'kitchen.demos.another': 'Une autre cuisine',
+  'kitchen.describe-new': 'Décrire une nouvelle cuisine',
+  'kitchen.open-file': 'Ouvrir un fichier de cuisine',
+  'kitchen.demo.flat-coils.name': 'Appartement à spirales',
+  'kitchen.demo.flat-coils.tells': '120 V, spirales électriques, un évier inox, four à pyrolyse',
+  'kitchen.demo.mountain-gas.name': 'Maison de montagne',
+  'kitchen.demo.mountain-gas.tells':
+    'Cuisinière à gaz à 2100 m, deux éviers, plans en pierre, Pessah',
+  'kitchen.demo.flat-glass-230.name': 'Appartement, plaque vitrocéramique',
+  'kitchen.demo.flat-glass-230.tells':
+    '230 V, plaque vitrocéramique, deux bouilloires, four encastré',
+  'kitchen.demo.hall.name': 'Cuisine d’une salle de réception',
+  'kitchen.demo.hall.tells':
+    'Huit foyers, deux fours, évier à trois cuves, une fontaine à eau chaude, une équipe de trois',
+
+  'kitchen.problems.file': 'Ce fichier n’a pas pu être lu',
+  'kitchen.problems.file.note': 'Rien de ce que vous aviez n’a changé.',
+  'kitchen.problems.plan': 'Pas encore de plan pour cette cuisine',
+  'kitchen.problems.plan.note': 'La cuisine elle-même est gardée. Modifiez-la pour corriger cela.',
+  'kitchen.problem.at': ({ path, line }) => `${path}, ligne ${line}`,
+  'kitchen.problem': ({ found, allowed, advice }, f) =>
+    `Trouvé : ${f.say(found)}. Admis : ${f.say(allowed)}. ${f.say(advice)}`,
+
+  'kitchen.yours': 'Votre cuisine',
+  'kitchen.yours.demo':
+    'Votre cuisine, telle qu’en démonstration ; le premier changement en fait votre copie',
+  'kitchen.save-file': 'Enregistrer dans un fichier',
+  'kitchen.change': 'La modifier',
+  'kitchen.see-plan': 'Voir le plan',
+  'kitchen.empty': 'Rien n’y est encore. Modifiez-la pour dire ce qui s’y trouve.',
+  'kitchen.fixtures': 'Éléments',
+  'kitchen.fixtures.heading': 'Ce qui s’y trouve',
+  'kitchen.fixtures.is': ({ what }, f) => f.capital(f.say(what)),
+  'kitchen.fixtures.belongs': ({ what, to }, f) => `${f.capital(f.say(what))}, ${f.say(to)}`,
+  'kitchen.belongs.meat': 'viande',
+  'kitchen.belongs.dairy': 'lait',
+  'kitchen.belongs.pareve': 'parvé (neutre)',
+
+  'kitchen.choices.why': 'Pourquoi',
+  'kitchen.choices.custom': 'Coutume',
+  'kitchen.choices.lanes': 'Direction du versement',
+  'kitchen.choices.pour-until': 'Fin du versement',
+  'kitchen.choices.people': 'Personnes au travail',
+  'kitchen.purpose.new-kitchen': 'Nouvelle cuisine',
+  'kitchen.purpose.passover': 'Pessah',
+  'kitchen.purpose.mix-up': 'Après un mélange',
+  'kitchen.lanes.back-to-front': 'Du fond vers l’avant (coutume)',
+  'kitchen.lanes.shortest': 'Le plus court chemin',
+  'kitchen.leaven-day.dawn-nightfall': 'De l’aube à la nuit (l’heure la plus tôt)',
+  'kitchen.leaven-day.sunrise-sunset': 'Du lever au coucher du soleil',
+  'kitchen.pour-until.reached': 'Chaque point est atteint',
+  'kitchen.pour-until.heated': 'C’est chauffé à cœur (aucun texte ne le demande)',
+
+  'kitchen.hardware.altitude': 'Altitude',
+  'kitchen.hardware.altitude.value': ({ altitudeM }, f) => `${f.shortNumber(altitudeM, 3)} m`,
+  'kitchen.hardware.mains': 'Secteur',
+  'kitchen.hardware.mains.value': ({ supplyV }, f) => `${f.shortNumber(supplyV, 3)} V`,
+  'kitchen.hardware.tap': 'Eau du robinet',
+  'kitchen.hardware.tap.value': ({ tapColdC }, f) => `${f.shortNumber(tapColdC, 3)} °C`,
+  'kitchen.hardware.vessel': ({ count, maxFillL, ratedW }, f) =>
+    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L, ${f.shortNumber(ratedW, 3)} W`,
+  'kitchen.hardware.vessel.on': ({ vessel, circuit }, f) => `${f.say(vessel)}, sur ${circuit}`,
+  'kitchen.hardware.circuit': ({ ratingA, voltsV }, f) =>
+    `${f.shortNumber(ratingA, 3)} A sous ${f.shortNumber(voltsV, 3)} V`,
+  'kitchen.hardware.hood': 'Hotte',
+  'kitchen.hardware.hood.none': 'Pas de hotte',
+  'kitchen.hardware.hood.unknown': 'pas encore indiqué : compte comme aucune',
+  'kitchen.hardware.hood.vented': ({ flowLS }, f) =>
+    `Hotte vers l’extérieur, ${f.shortNumber(flowLS, 3)} L/s`,
+  'kitchen.hardware.hood.recirculating': 'Hotte à recyclage (n’évacue aucun gaz)',
+  'kitchen.hardware.window': 'Fenêtre',
+  'kitchen.hardware.window.not-told': 'pas encore indiqué : compte comme aucune',
+  'kitchen.hardware.window.none': 'aucune qui s’ouvre',
+  'kitchen.hardware.window.opens': ({ areaM2 }, f) => `ouvre sur ${f.shortNumber(areaM2, 3)} m²`,
+
+  'kitchen.kept': 'Cuisines sur cette tablette',
+  'kitchen.kept.changed': ({ wallMs, zone }, f) => `changée ${f.dateTime(wallMs, zone)}`,
+  'kitchen.kept.open': ({ wallMs, zone }, f) => `ouverte, changée ${f.dateTime(wallMs, zone)}`,
+  'kitchen.kept.failed': ({ why }, f) =>
+    `Le stockage de cette tablette n’a pas répondu, et rien n’a changé. ${f.say(why)}`,
+  'kitchen.kept.more': 'Plus',
+  'kitchen.kept.less': 'Moins',
+  'kitchen.kept.for': ({ name }) => `pour « ${name} »`,
+  'kitchen.kept.another-name': 'Un autre nom',
+  'kitchen.kept.rename': 'Renommer',
+  'kitchen.kept.duplicate': 'Dupliquer',
+  'kitchen.kept.delete': 'Supprimer',
+  'kitchen.kept.sure': ({ name }) => `Supprimer « ${name} » ?`,
+  'kitchen.kept.keep': 'La garder',
+  'kitchen.kept.delete-it': 'La supprimer',
+  'kitchen.kept.deleted': ({ name }) =>
+    `« ${name} » a été supprimée. Elle peut être rétablie pendant une semaine.`,
+  'kitchen.kept.put-back': 'Rétablir',
+};
