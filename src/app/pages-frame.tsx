@@ -135,6 +135,7 @@ function PagesInShell(props: {
       at={route().page}
       theme={theme.theme()}
       onTheme={theme.toggle}
+      onLanguage={context.chooseLanguage}
       banner={<Banners context={context} />}
     >
       <Suspense>

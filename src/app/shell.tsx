@@ -2,6 +2,7 @@ import type { JSX } from 'solid-js';
 import { t } from './context/language.ts';
 import { formatRoute, type PageId } from './context/route.ts';
 import type { Theme } from './context/theme.ts';
+import { LanguageChoice } from './parts/language-choice.tsx';
 import { PagesLine } from './parts/pages-line.tsx';
 import { ThemeSwitch } from './parts/theme-switch.tsx';
 
@@ -10,6 +11,7 @@ export function Shell(props: {
   at: PageId;
   theme: Theme;
   onTheme: () => void;
+  onLanguage: (tag: string) => void;
   banner?: JSX.Element;
   children: JSX.Element;
 }) {
@@ -39,6 +41,7 @@ export function Shell(props: {
           </a>
           <PagesLine at={props.at} />
           <div class="shell-tools">
+            <LanguageChoice onLanguage={props.onLanguage} />
             <ThemeSwitch theme={props.theme} onToggle={props.onTheme} />
           </div>
         </header>

@@ -15,6 +15,9 @@ describe('which language a reader gets', () => {
   it('is never the pseudo-locale unless it is asked for', () => {
     expect(LANGUAGES.filter(({ isOffered }) => isOffered).map(({ name }) => name)).toEqual([
       'English',
+      'עברית',
+      'Français',
+      'Español',
     ]);
   });
 });

@@ -1,7 +1,10 @@
 import { englishTraits } from '../english/traits.ts';
+import { french } from './french.ts';
+import { hebrew } from './hebrew.ts';
 import type { Section } from '../model/message.ts';
 import type { LanguageTraits } from '../model/traits.ts';
 import type { Translator } from '../translate/translator.ts';
+import { spanish } from './spanish.ts';
 
 /** Sections that only some pages need, and that are loaded with their page; a run's come right after it. */
 export type PageSection =
@@ -72,7 +75,13 @@ const pseudo: Language = {
 };
 
 /** All languages, the one that stands in for any other first. */
-export const LANGUAGES: readonly [Language, ...Language[]] = [english, pseudo];
+export const LANGUAGES: readonly [Language, ...Language[]] = [
+  english,
+  hebrew,
+  french,
+  spanish,
+  pseudo,
+];
 
 /**
  * The language for a reader: of the tags (BCP 47, the dearest first) the first

@@ -1,14 +1,13 @@
 import { For, Show } from 'solid-js';
-import { LANGUAGES } from '../../../../core/messages/languages/index.ts';
-import { say, t, translator } from '../../../context/language.ts';
+import { say, t } from '../../../context/language.ts';
 import type { RunChoices } from '../../../controllers/run/run-choices.ts';
+import { LanguageChoice } from '../../../parts/language-choice.tsx';
 import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import type { VoiceState } from '../voice/voice.ts';
 
 const CHOICES = ['pedalActs', 'spoken', 'soonSounds', 'doneSounds'] as const;
 const KEYS = ['main', 'forward', 'back', 'tab', 'stop', 'repeat', 'escape'] as const;
-const OFFERED = LANGUAGES.filter(({ isOffered }) => isOffered);
 
 /** Pedal, voice, sounds and language, by household; stored on this device. */
 export function SettingsSheet(props: {
@@ -58,33 +57,12 @@ export function SettingsSheet(props: {
           {t('run.choices.say-again')}
         </Action>
       </Show>
-      <Show when={OFFERED.length > 1}>
+      <label class="field">
+        <span>{t('run.choices.language')}</span>
         <LanguageChoice onLanguage={props.onLanguage} />
-      </Show>
+      </label>
       <Keys />
     </Sheet>
-  );
-}
-
-/** Each language by the name its own readers give it. */
-function LanguageChoice(props: { onLanguage: (tag: string) => void }) {
-  return (
-    <label class="field">
-      <span>{t('run.choices.language')}</span>
-      <select
-        name="language"
-        value={translator().language}
-        onChange={(event) => props.onLanguage(event.currentTarget.value)}
-      >
-        <For each={OFFERED}>
-          {({ name, traits }) => (
-            <option value={traits.language} lang={traits.language}>
-              {name}
-            </option>
-          )}
-        </For>
-      </select>
-    </label>
   );
 }
 

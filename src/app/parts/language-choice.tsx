@@ -1,0 +1,25 @@
+import { For } from 'solid-js';
+import { LANGUAGES } from '../../core/messages/languages/index.ts';
+import { t, translator } from '../context/language.ts';
+
+const OFFERED = LANGUAGES.filter(({ isOffered }) => isOffered);
+
+/** Each language by the name its own readers give it. */
+export function LanguageChoice(props: { onLanguage: (tag: string) => void }) {
+  return (
+    <select
+      name="language"
+      aria-label={t('run.choices.language')}
+      value={translator().language}
+      onChange={(event) => props.onLanguage(event.currentTarget.value)}
+    >
+      <For each={OFFERED}>
+        {({ name, traits }) => (
+          <option value={traits.language} lang={traits.language}>
+            {name}
+          </option>
+        )}
+      </For>
+    </select>
+  );
+}
