@@ -12,11 +12,12 @@ export async function translatorOf(tag: string): Promise<Translator> {
     const known = LANGUAGES.map(({ traits }) => traits.language).join(', ');
     throw new RangeError(`Language is ${tag}; known: ${known}. Name one of these.`);
   }
-  const sections = await Promise.all([
-    language.first(),
-    ...Object.values(language.sections).map((load) => load()),
+  const { first, sections } = await language.sentences();
+  const parts = await Promise.all([
+    first(),
+    ...Object.values(sections).map((load) => load()),
   ]);
-  const plain = createTranslator(language.traits, entriesOf(sections));
+  const plain = createTranslator(language.traits, entriesOf(parts));
   const remake = await language.remake?.();
   return remake?.(plain) ?? plain;
 }

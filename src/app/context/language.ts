@@ -45,10 +45,11 @@ let latest = current;
 const [translator, setTranslator] = createSignal<Translator>(translatorOf(current));
 
 async function fill({ language, entries, loaded }: Opened): Promise<void> {
+  const { sections } = await language.sentences();
   const missing = [...asked].filter((section) => !loaded.has(section));
   await Promise.all(
     missing.map(async (name) => {
-      const section = await language.sections[name]();
+      const section = await sections[name]();
       for (const [key, entry] of Object.entries(section)) entries.set(key, entry);
       loaded.add(name);
     }),
@@ -65,7 +66,7 @@ export async function chooseLanguage(tags: readonly string[]): Promise<void> {
   const next = opened(languageFor(tags));
   latest = next;
   const [first, remake] = await Promise.all([
-    next.language.first(),
+    next.language.sentences().then(({ first: load }) => load()),
     next.language.remake?.(),
     fill(next),
   ]);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { english } from '../../../src/core/messages/english/index.ts';
 import { french } from '../../../src/core/messages/french/index.ts';
 import { createTranslator, entriesOf } from '../../../src/core/messages/index.ts';
-import { french as language } from '../../../src/core/messages/languages/french.ts';
+import { frenchTraits } from '../../../src/core/messages/french/traits.ts';
 import { inEnglish } from '../../support/english.ts';
 import { sampleMaker } from '../../support/messages/sample-params.ts';
 
@@ -30,7 +30,7 @@ const ENGLISH_WORD =
 const KEPT =
   /First Aid for Burns|Studies of thermal injury II|American Journal of Pathology|Materials Science and Engineering|First aid|"[\w-]+"|\[from, to\]/gu;
 
-const inFrench = createTranslator(language.traits, entriesOf([french]));
+const inFrench = createTranslator(frenchTraits, entriesOf([french]));
 const KEYS = Object.keys(french);
 /** Names as a household may write them, each another one. */
 const names = [...'abcdefghijklmnopqrstuvwxyz'].map((letter) => `‹${letter}${letter}›`);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { english } from '../../../src/core/messages/english/index.ts';
 import { hebrew } from '../../../src/core/messages/hebrew/index.ts';
 import { createTranslator, entriesOf } from '../../../src/core/messages/index.ts';
-import { hebrew as language } from '../../../src/core/messages/languages/hebrew.ts';
+import { hebrewTraits } from '../../../src/core/messages/hebrew/traits.ts';
 import { inEnglish } from '../../support/english.ts';
 import { sampleMaker } from '../../support/messages/sample-params.ts';
 
@@ -35,7 +35,7 @@ const LATIN: readonly RegExp[] = [
   /\b(cause|byS|sinceWallMs|actualWallMs|startS|format|version)\b/g,
 ];
 
-const inHebrew = createTranslator(language.traits, entriesOf([hebrew]));
+const inHebrew = createTranslator(hebrewTraits, entriesOf([hebrew]));
 const KEYS = Object.keys(hebrew);
 /** Names as a household may write them, each another one. */
 const names = [...'אבגדהוזחטיכלמנסעפצקרשת'].map((letter) => `‹${letter}${letter}›`);

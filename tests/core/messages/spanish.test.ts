@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { english } from '../../../src/core/messages/english/index.ts';
 import { createTranslator, entriesOf } from '../../../src/core/messages/index.ts';
-import { spanish as language } from '../../../src/core/messages/languages/spanish.ts';
+import { spanishTraits } from '../../../src/core/messages/spanish/traits.ts';
 import { spanish } from '../../../src/core/messages/spanish/index.ts';
 import { inEnglish } from '../../support/english.ts';
 import { sampleMaker } from '../../support/messages/sample-params.ts';
@@ -30,7 +30,7 @@ const KEPT =
 /** A person is spoken to with respect: "usted", never "tú" or "vosotros". */
 const FAMILIAR = /(?<!\p{L})(tú|tu|tus|te|ti|contigo|vosotr[oa]s|vuestr[oa]s?|os)(?!\p{L})/iu;
 
-const inSpanish = createTranslator(language.traits, entriesOf([spanish]));
+const inSpanish = createTranslator(spanishTraits, entriesOf([spanish]));
 const KEYS = Object.keys(spanish);
 /** Names as a household may write them, each another one. */
 const names = [...'abcdefghijklmnopqrstuvwxyz'].map((letter) => `‹${letter}${letter}›`);

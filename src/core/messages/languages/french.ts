@@ -1,11 +1,7 @@
-import { frenchTraits } from '../french/traits.ts';
-import type { Language } from './languages.ts';
+import type { Sentences } from './language.ts';
 
 /** French, loaded section by section as English is. */
-export const french: Language = {
-  name: 'Français',
-  traits: frenchTraits,
-  isOffered: true,
+export const french: Sentences = {
   first: async () => (await import('../french/first-sections.ts')).firstSections,
   sections: {
     kitchen: async () => (await import('../french/kitchen/index.ts')).kitchen,

@@ -1,11 +1,7 @@
-import { hebrewTraits } from '../hebrew/traits.ts';
-import type { Language } from './languages.ts';
+import type { Sentences } from './language.ts';
 
 /** Hebrew, right to left. */
-export const hebrew: Language = {
-  name: 'עברית',
-  traits: hebrewTraits,
-  isOffered: true,
+export const hebrew: Sentences = {
   first: async () => (await import('../hebrew/first-sections.ts')).firstSections,
   sections: {
     kitchen: async () => (await import('../hebrew/kitchen/index.ts')).kitchen,

@@ -1,1 +1,2 @@
-export { LANGUAGES, languageFor, type Language, type PageSection } from './languages.ts';
+export { LANGUAGES, languageFor } from './languages.ts';
+export type { Language, PageSection } from './language.ts';

@@ -1,11 +1,7 @@
-import { spanishTraits } from '../spanish/traits.ts';
-import type { Language } from './languages.ts';
+import type { Sentences } from './language.ts';
 
 /** Spanish, said so that it is understood on both sides of the ocean. */
-export const spanish: Language = {
-  name: 'Español',
-  traits: spanishTraits,
-  isOffered: true,
+export const spanish: Sentences = {
   first: async () => (await import('../spanish/first-sections.ts')).firstSections,
   sections: {
     kitchen: async () => (await import('../spanish/kitchen/index.ts')).kitchen,
