@@ -4,10 +4,12 @@ import {
   getOwner,
   type JSX,
   lazy,
+  onMount,
   runWithOwner,
   Show,
   Suspense,
 } from 'solid-js';
+import type { PageSection } from '../core/messages/languages/index.ts';
 import { createAppContext, type AppContext } from './app-context.ts';
 import { CoolingBar } from './cooling-bar.tsx';
 import { WatchBand } from './watch-band.tsx';
@@ -52,13 +54,13 @@ export function App() {
     else device.tabLock.askFor();
   };
   const running = () => (context.route().page === 'run' ? context.runs.view() : undefined);
-  // The page of an open run stands before it; the reasons and covers that its plan tells come right after.
+  // The page of an open run stands before what it says later; the reasons and covers that its plan tells come after it.
+  const fetchLater = (...sections: PageSection[]) =>
+    void loadLater(sections).catch((error: unknown) => context.tell(reasonOf(error)));
+  onMount(() => fetchLater('run-later'));
   const isOpen = createMemo(() => context.runs.view() !== undefined);
   createEffect(() => {
-    if (isOpen())
-      loadLater(['custom', 'sources', 'run-later']).catch((error: unknown) =>
-        context.tell(reasonOf(error)),
-      );
+    if (isOpen()) fetchLater('custom', 'sources');
   });
   followZone(() => running()?.plan.kitchen.place?.zone);
   const broken = (part: PartName, error: unknown) =>

@@ -33,11 +33,11 @@ const KitchenPage = lazyPage(
   async () => (await import('./pages/kitchen/kitchen-page.tsx')).KitchenPage,
 );
 const PlanPage = lazyPage(
-  ['plan', 'plan-page', 'kitchen', 'custom', 'sources', 'problems', 'pictures'],
+  ['plan', 'plan-page', 'kitchen', 'custom', 'sources', 'problems', 'pictures', 'run-later'],
   async () => (await import('./pages/plan/plan-page.tsx')).PlanPage,
 );
 const RecordPage = lazyPage(
-  ['record-page', 'report', 'plan', 'custom', 'sources', 'problems'],
+  ['record-page', 'report', 'plan', 'custom', 'sources', 'problems', 'run-later'],
   async () => (await import('./pages/record/record-page.tsx')).RecordPage,
 );
 

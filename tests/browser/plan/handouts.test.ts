@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { t } from '../support/language.ts';
 import { onTablet } from '../support/on-tablet.ts';
 import { wordTrouble } from '../support/overlaps.ts';
 
@@ -101,7 +102,9 @@ describe('handouts of a house', () => {
     await screen.field('handouts.utensil.kind').selectOption('sieve');
     await screen.field('handouts.utensil.count').fill('3');
     await screen.press('add-utensil');
-    const putAway = screen.page.locator('.utensils-part', { hasText: '3 × Sieves and graters' });
+    const putAway = screen.page.locator('.utensils-part', {
+      hasText: `3 × ${t('utensils.kind.sieve')}`,
+    });
     await expect.poll(() => putAway.count()).toBeGreaterThan(0);
     expect(await lines()).toBe(before + 1);
     await screen.page.locator('[data-action="take-out-utensil"]').last().click();

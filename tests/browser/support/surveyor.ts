@@ -14,9 +14,10 @@ const SIZES = [
 
 export type Spot = { readonly x: number; readonly y: number };
 
-/** A text as it stands at the beginning of a name. */
+/** A text as it stands at the beginning of a name, in which every space is a plain one. */
 function beginning(text: string): RegExp {
-  return new RegExp(`^${text.replaceAll(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`)}`);
+  const plain = text.replaceAll(/\s+/gu, ' ');
+  return new RegExp(`^${plain.replaceAll(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`)}`);
 }
 
 /** Ids of shared/survey.json that the tests add. */

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { english } from '../../../src/core/messages/english/index.ts';
 import { french } from '../../../src/core/messages/french/index.ts';
 import { createTranslator, entriesOf } from '../../../src/core/messages/index.ts';
+import { french as sentences } from '../../../src/core/messages/languages/french.ts';
 import { frenchTraits } from '../../../src/core/messages/french/traits.ts';
 import { inEnglish } from '../../support/english.ts';
 import { sampleMaker } from '../../support/messages/sample-params.ts';
@@ -58,7 +59,7 @@ const words = (text: string): string =>
 
 describe('French', () => {
   it('has every sentence that a page shows, once', async () => {
-    const { first, sections } = language;
+    const { first, sections } = sentences;
     const parts = await Promise.all([first(), ...Object.values(sections).map((load) => load())]);
     const shown = Object.keys(english).filter((key) => !key.startsWith('terminal.'));
     expect(parts.flatMap((part) => Object.keys(part)).toSorted()).toEqual(shown.toSorted());

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { english } from '../../../src/core/messages/english/index.ts';
 import { hebrew } from '../../../src/core/messages/hebrew/index.ts';
 import { createTranslator, entriesOf } from '../../../src/core/messages/index.ts';
+import { hebrew as sentences } from '../../../src/core/messages/languages/hebrew.ts';
 import { hebrewTraits } from '../../../src/core/messages/hebrew/traits.ts';
 import { inEnglish } from '../../support/english.ts';
 import { sampleMaker } from '../../support/messages/sample-params.ts';
@@ -65,7 +66,7 @@ const found = (text: string, what: RegExp): string => (text.match(what) ?? []).t
 
 describe('Hebrew', () => {
   it('has every sentence that a page shows, once', async () => {
-    const { first, sections } = language;
+    const { first, sections } = sentences;
     const parts = await Promise.all([first(), ...Object.values(sections).map((load) => load())]);
     const shown = Object.keys(english).filter((key) => !key.startsWith('terminal.'));
     expect(parts.flatMap((part) => Object.keys(part)).toSorted()).toEqual(shown.toSorted());

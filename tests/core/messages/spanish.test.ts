@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { english } from '../../../src/core/messages/english/index.ts';
 import { createTranslator, entriesOf } from '../../../src/core/messages/index.ts';
+import { spanish as sentences } from '../../../src/core/messages/languages/spanish.ts';
 import { spanishTraits } from '../../../src/core/messages/spanish/traits.ts';
 import { spanish } from '../../../src/core/messages/spanish/index.ts';
 import { inEnglish } from '../../support/english.ts';
@@ -64,7 +65,7 @@ const words = (text: string): string =>
 
 describe('Spanish', () => {
   it('has every sentence that a page shows, once', async () => {
-    const { first, sections } = language;
+    const { first, sections } = sentences;
     const parts = await Promise.all([first(), ...Object.values(sections).map((load) => load())]);
     const shown = Object.keys(english).filter((key) => !key.startsWith('terminal.'));
     expect(parts.flatMap((part) => Object.keys(part)).toSorted()).toEqual(shown.toSorted());

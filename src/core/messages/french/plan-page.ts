@@ -157,7 +157,7 @@ export const planPage: TranslationOf<typeof english> = {
       many === 0
         ? 'autant de bouilloires'
         : `${f.number(many)} ${f.plural(many, { one: 'bouilloire', other: 'bouilloires' })} en ${kettles < 0 ? 'moins' : 'plus'}`;
-    return `${f.say(answer)} Le plan ${end}, avec ${water}.`;
+    return `${f.say(answer)} Le plan ${end}, ${water}.`;
   },
   'plan-page.questions.line.answer': 'Réponse',
   'plan-page.questions.line.said-by': 'Dit par',

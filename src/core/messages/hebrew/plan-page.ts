@@ -84,7 +84,7 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.begin.from-to': ({ fromWallMs, toWallMs, zone }, f) =>
     `${f.moment(fromWallMs, zone)} עד ${f.moment(toWallMs, zone)}`,
   'plan-page.begin.deadline-ahead': ({ atWallMs, leftS, zone }, f) =>
-    `${f.moment(atWallMs, zone)}, ${daysAndHours(leftS, f)} אחרי ההתחלה.`,
+    `${f.moment(atWallMs, zone)}; ${daysAndHours(leftS, f)} אחרי ההתחלה.`,
   'plan-page.begin.deadline-passed': ({ atWallMs, beginWallMs, zone }, f) =>
     `${f.moment(atWallMs, zone)}. בשעה ${f.clock(beginWallMs, zone)} הוא כבר עבר.`,
 
@@ -164,7 +164,7 @@ export const planPage: TranslationOf<typeof english> = {
       many === 0
         ? 'אותו מספר קומקומים'
         : `${kettlesText(many, f)} ${kettles < 0 ? 'פחות' : 'יותר'}`;
-    return `${f.say(answer)} אז התוכנית ${end}, ${water}.`;
+    return `${f.say(answer)} אז התוכנית ${end}, עם ${water}.`;
   },
   'plan-page.questions.line.answer': 'תשובה',
   'plan-page.questions.line.said-by': 'מפי',

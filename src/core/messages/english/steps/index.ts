@@ -1,20 +1,16 @@
 import { byHand } from './by-hand.ts';
-import { cleaning } from './cleaning.ts';
 import { handwork } from './handwork.ts';
 import { heat } from './heat.ts';
 import { partNames } from './parts.ts';
 import { preparing } from './preparing.ts';
-import { retiredSteps } from './retired.ts';
 import { water } from './water.ts';
 
 /** What each step of a plan says: titles, details, buttons, timers, questions, making safe. */
 export const steps = {
   ...preparing,
-  ...cleaning,
   ...handwork,
   ...heat,
   ...byHand,
   ...water,
   ...partNames,
-  ...retiredSteps,
 };

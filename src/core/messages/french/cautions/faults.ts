@@ -9,8 +9,7 @@ export const faults: TranslationOf<typeof english> = {
     'Faites le noir et regardez encore : le rouge se voit tard dans une cuisine claire.',
   'cautions.fault.no-glow.line-2':
     'Sous verre, la zone s’allume et s’éteint seule : c’est normal, attendez.',
-  'cautions.fault.no-glow.line-3':
-    'Vérifiez qu’il est au maximum, branché, et que la bouteille de gaz est pleine.',
+  'cautions.fault.no-glow.line-3': 'Vérifiez : réglage au maximum, branché, gaz à fond.',
   'cautions.fault.no-glow.line-4':
     'Spirale qui détecte la casserole, plaque à point rouge, cuisinière sous-alimentée : toutes peuvent ne jamais rougir à vide. Ce n’est pas une panne.',
   'cautions.fault.no-glow.line-5':

@@ -84,7 +84,7 @@ export const warnings: TranslationOf<typeof english> = {
   'cautions.burner-attend.say':
     'Restez auprès, n’allumez pas plus de foyers que prévu, ne vous penchez pas : un foyer rouge met le feu aux manches.',
   'cautions.burner-sheet.say':
-    'Tôle sur les foyers : en métal seulement, si le fabricant le permet, avec passages d’air. Sinon elle étouffe la flamme et fend le verre.',
+    'Tôle sur les foyers : seulement sur une cuisinière en métal, si le fabricant le permet, avec passages d’air. Elle étouffe les flammes et fend le verre.',
   'cautions.burner-sheet.ask':
     'Pas de tôle sur les foyers, ou une que le fabricant permet, avec passages d’air ?',
   'cautions.burner-sheet.make-safe': 'Éteignez les foyers et laissez la tôle où elle est.',

@@ -20,7 +20,7 @@ export const appliances: TranslationOf<typeof english> = {
   'custom.way.dishwasher.would-change': 'La parole de votre rabbin peut le changer.',
   'custom.way.dishwasher.ask': 'Ce lave-vaisselle peut-il être cachérisé, et par quel cycle ?',
   'custom.way.dishwasher.why':
-    'Une cuve en métal est jugée autrement qu’une cuve en plastique ; paniers et filtre font l’objet d’une question à part.',
+    'Cuve de métal et cuve de plastique sont jugées autrement ; paniers et filtre, question à part.',
   'custom.way.dishwasher.until-then': 'Nettoyez-le et gardez-le hors d’usage.',
   'custom.way.dishwasher.answer-1':
     'Nettoyez-le, puis faites-le tourner à vide, cycle le plus chaud.',

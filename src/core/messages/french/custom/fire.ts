@@ -89,11 +89,10 @@ export const fire: TranslationOf<typeof english> = {
   'custom.way.oven-new.why':
     'Les avis vont d’une heure à deux ; certains veulent qu’il aille au rouge, ce qu’un tel four n’atteint pas.',
   'custom.way.oven-new.until-then':
-    'Chauffez-le au réglage maximal deux heures, et n’y mettez d’aliments que couverts ou sur un insert.',
+    'Réglage maximal deux heures ; aliments seulement couverts ou sur un insert.',
   'custom.way.oven-new.answer-1': 'Une heure suffit.',
   'custom.way.oven-new.answer-2': 'Deux heures suffisent.',
-  'custom.way.oven-new.answer-3':
-    'Deux heures, et les aliments seulement couverts ou sur un insert.',
+  'custom.way.oven-new.answer-3': 'Deux heures, aliments seulement couverts ou sur un insert.',
   'custom.way.oven-new.answer-4':
     'Il doit rougir, ce que ce four ne peut pas : aliments seulement couverts ou sur un insert.',
   'custom.way.oven-plain.reason':
@@ -104,11 +103,10 @@ export const fire: TranslationOf<typeof english> = {
   'custom.way.oven-plain.why':
     'Les avis vont d’une heure à deux ; certains veulent qu’il aille au rouge, ce qu’un tel four n’atteint pas.',
   'custom.way.oven-plain.until-then':
-    'Chauffez-le au réglage maximal deux heures, et n’y mettez d’aliments que couverts ou sur un insert.',
+    'Réglage maximal deux heures ; aliments seulement couverts ou sur un insert.',
   'custom.way.oven-plain.answer-1': 'Une heure suffit.',
   'custom.way.oven-plain.answer-2': 'Deux heures suffisent.',
-  'custom.way.oven-plain.answer-3':
-    'Deux heures, et les aliments seulement couverts ou sur un insert.',
+  'custom.way.oven-plain.answer-3': 'Deux heures, aliments seulement couverts ou sur un insert.',
   'custom.way.oven-plain.answer-4':
     'Il doit rougir, ce que ce four ne peut pas : aliments seulement couverts ou sur un insert.',
   'custom.way.oven-mix-up.reason':
@@ -119,8 +117,8 @@ export const fire: TranslationOf<typeof english> = {
   'custom.way.oven-mix-up.why':
     'Ce qui a été absorbé quand c’était permis se cachérise à chaleur légère.',
   'custom.way.oven-mix-up.until-then':
-    'Chauffez-le au réglage maximal deux heures, et n’y mettez d’aliments que couverts ou sur un insert.',
+    'Réglage maximal deux heures ; aliments seulement couverts ou sur un insert.',
   'custom.way.oven-mix-up.answer-1': 'Permis : une heure au réglage maximal.',
   'custom.way.oven-mix-up.answer-2':
-    'Interdit, ou personne ne sait : deux heures, et les aliments seulement couverts ou sur un insert.',
+    'Interdit, ou personne ne sait : deux heures, aliments seulement couverts ou sur un insert.',
 };

@@ -32,7 +32,7 @@ export const parts: TranslationOf<typeof english> = {
     'Des aliments y ont brûlé sans liquide : pleine flamme jusqu’au rouge où elle atteint.',
   'custom.part.grates-new.ask': 'Comment les supports des brûleurs à gaz sont-ils cachérisés ?',
   'custom.part.grates-new.why':
-    'Ils peuvent rougir sur la flamme, passer par la pyrolyse d’un four où le fabricant le permet, ou être remplacés. Dans une cuisine qui n’était pas cacher, la chaleur légère ne sert pas.',
+    'Rougir sur la flamme, pyrolyse d’un four si le fabricant le permet, ou remplacement. Dans une cuisine qui n’était pas cacher, la chaleur légère ne sert pas.',
   'custom.part.grates-new.until-then': 'Pleine flamme jusqu’au rouge où elle atteint.',
   'custom.part.grates-new.answer-1': 'Au rouge sur la flamme.',
   'custom.part.grates-new.answer-2': 'Dans le cycle de pyrolyse du four.',
@@ -41,7 +41,7 @@ export const parts: TranslationOf<typeof english> = {
     'Des aliments y ont brûlé sans liquide : pleine flamme jusqu’au rouge où elle atteint.',
   'custom.part.grates.ask': 'Comment les supports des brûleurs à gaz sont-ils cachérisés ?',
   'custom.part.grates.why':
-    'Ils peuvent rougir sur la flamme, passer par la pyrolyse d’un four où le fabricant le permet, ou être remplacés. La Michna Beroura se contente d’une chaleur légère.',
+    'Rougir sur la flamme, pyrolyse d’un four si le fabricant le permet, ou remplacement. La Michna Beroura se contente d’une chaleur légère.',
   'custom.part.grates.until-then': 'Pleine flamme jusqu’au rouge où elle atteint.',
   'custom.part.grates.answer-1': 'Au rouge sur la flamme.',
   'custom.part.grates.answer-2': 'Dans le cycle de pyrolyse du four.',

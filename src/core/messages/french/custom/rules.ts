@@ -9,7 +9,7 @@ export const rules: TranslationOf<typeof english> = {
   'custom.way.sink-scratched.ask':
     'Les rayures de l’évier sont-elles si profondes que des aliments y restent après récurage ?',
   'custom.way.sink-scratched.why':
-    'De fines rayures sont usuelles dans l’acier et cachérisées avec lui ; les profondes retiennent des aliments.',
+    'Fines, elles sont usuelles et cachérisées avec l’acier ; profondes, elles retiennent des aliments.',
   'custom.way.sink-scratched.until-then': 'Versez, puis mettez une grille dans chaque cuve.',
   'custom.way.sink-scratched.answer-1': 'Elles sont fines : le versement suffit.',
   'custom.way.sink-scratched.answer-2':

@@ -35,7 +35,7 @@ export const told: TranslationOf<typeof english> = {
   'custom.rest.ask':
     'Faut-il un repos de 24 heures avant une chaleur qui consume ce qui a été absorbé ?',
   'custom.rest.why':
-    'L’eau serait réabsorbée ; le feu consume et n’extrait rien (déduit du Sifté Cohen, Yoré Déa 121:17). Sans le repos, le plan peut être plus court d’un jour.',
+    'L’eau serait réabsorbée ; le feu consume et n’extrait rien (déduit du Sifté Cohen, Yoré Déa 121:17). Sans repos, le plan peut gagner un jour.',
   'custom.rest.until-then': 'Laissez-le d’abord reposer 24 heures.',
   'custom.rest.answer-1': 'Laissez-le reposer 24 heures.',
   'custom.rest.answer-2': 'Aucun repos n’est nécessaire avant une telle chaleur.',
@@ -58,7 +58,7 @@ export const told: TranslationOf<typeof english> = {
     'Le Rama 452:1 ne laisse rien cachériser par l’eau à Pessah. Des décisionnaires ultérieurs l’admettent après un repos de 24 heures.',
   'custom.inside-passover.until-then': 'D’ici là, il est couvert ou fermé.',
   'custom.pour-order.ask':
-    'Dans quel ordre ébouillanter l’évier : bec, rebord, parois, fond, ou le fond d’abord puis vers le haut ?',
+    'Dans quel ordre ébouillanter l’évier : bec, rebord, parois, fond, ou fond d’abord puis vers le haut ?',
   'custom.pour-order.why':
     'Les usages diffèrent. De haut en bas, rien ne coule sur un endroit déjà fait ; mais ce qui coule atteint le fond refroidi, avant son propre jet.',
   'custom.pour-order.until-then':

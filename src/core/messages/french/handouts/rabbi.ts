@@ -4,7 +4,7 @@ import type { TranslationOf } from '../../model/translation.ts';
 /** One page for the rabbi: what is known of each thing he is asked about. */
 export const rabbi: TranslationOf<typeof english> = {
   'handouts.rabbi.about':
-    'Chaque question ouverte avec ce que vous avez dit de l’objet. Inscrivez son âge ; ce que dit le rabbin entre dans le plan sous « À demander ».',
+    'Chaque question, avec ce que vous avez dit de l’objet. Inscrivez son âge ; la réponse entre dans le plan sous « À demander ».',
   'handouts.rabbi.age': 'Âge :',
   'handouts.rabbi.trying': 'Calcul de ce que change chaque réponse …',
   'handouts.fact.part': ({ part }, f) => `concerne : ${f.say(part)}`,
