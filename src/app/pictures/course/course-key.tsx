@@ -32,10 +32,12 @@ export function CourseKey(props: { course: Course; ends: Ends; finishS: number }
           {t('plan-page.course.key.watch')}
         </span>
       </Show>
-      <span>
-        <i class="course-swatch course-swatch--chain" />
-        {t('plan-page.course.key.chain')}
-      </span>
+      <Show when={!props.course.cut}>
+        <span>
+          <i class="course-swatch course-swatch--chain" />
+          {t('plan-page.course.key.chain')}
+        </span>
+      </Show>
       <span>
         <i class="course-swatch course-swatch--slack" />
         {t('plan-page.course.key.slack')}

@@ -130,9 +130,7 @@ export function CoursePicture(props: {
                     />
                   )}
                 </For>
-                <For each={lane.bars}>
-                  {(one) => bar(one, lane.barY, LANE_BAR_PX)}
-                </For>
+                <For each={lane.bars}>{(one) => bar(one, lane.barY, LANE_BAR_PX)}</For>
               </>
             )}
           </For>
@@ -148,8 +146,10 @@ export function CoursePicture(props: {
               </For>
             )}
           </For>
-          <path class="course-thread" d={layout().thread} />
-          <path class="course-thread course-thread--inner" d={layout().thread} />
+          <Show when={!props.course.cut}>
+            <path class="course-thread" d={layout().thread} />
+            <path class="course-thread course-thread--inner" d={layout().thread} />
+          </Show>
           <PastCut layout={layout()} cut={props.course.cut} />
           <CourseEnds {...ended()} />
           <Words plan={props.plan} layout={layout()} />
