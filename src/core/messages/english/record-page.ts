@@ -10,6 +10,8 @@ function from(count: number, f: Formatter): string {
 export const recordPage = {
   'record-page.title': 'Record',
   'record-page.none': 'No run yet. What you do in a run is kept here.',
+  'record-page.list-zone': ({ zone }: { zone: string }) =>
+    `Begun, by the clock of this tablet (${(zone.split('/').at(-1) ?? zone).replaceAll('_', ' ')}):`,
   'record-page.run-status': (
     { openedWallMs, zone, status }: { openedWallMs: number; zone: string; status: string },
     f,
