@@ -27,6 +27,9 @@ afterAll(() => {
 
 const on = onTablet('test');
 
+/** A root em, CSS px; 18 in the usual size. */
+const LETTERS_PX = `parseFloat(getComputedStyle(document.documentElement).fontSize)`;
+
 /** What lies over what, at each size. */
 class Look {
   readonly #screen: Screen;
@@ -42,11 +45,13 @@ class Look {
       for (const [width, height] of SIZES) {
         await this.#screen.resize(width, height);
         const where = `${name} ${width}${px === LARGE_PX ? ' large' : ''}`;
+        expect(await this.#screen.see<number>(LETTERS_PX), where).toBeGreaterThan(px - 1);
         const { over, cut, looked } = await wordTroubleDown(this.#screen);
         this.found.push(...over.map((one) => `${where}: ${one}`));
         this.found.push(...cut.map((one) => `${where}: cut: ${one}`));
         expect(looked, where).toBeGreaterThan(3);
-        await this.#screen.picture(`apart/${where.replaceAll(' ', '-')}`, true);
+        // A picture of the whole page gives its letters their usual size again.
+        await this.#screen.picture(`apart/${where.replaceAll(' ', '-')}`, px === USUAL_PX);
       }
     }
     await this.#screen.cdp.send('Page.setFontSizes', { fontSizes: { standard: USUAL_PX } });
