@@ -115,11 +115,7 @@ export function Lanes(props: {
               height={mark() * 2}
               rx={mark()}
             />
-            <text
-              text-anchor="middle"
-              dominant-baseline="central"
-              font-size={String(mark() * 1.3)}
-            >
+            <text text-anchor="middle" dominant-baseline="central" font-size={String(mark() * 1.3)}>
               {first === last ? first : `${first}–${last}`}
             </text>
           </g>

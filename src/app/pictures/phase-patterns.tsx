@@ -1,8 +1,8 @@
 import { Show } from 'solid-js';
 import type { FixturePhase } from '../../core/run/index.ts';
 import { CM_PER_M, type Frame, type PlacedWord } from './kitchen-frame.ts';
-import { PHASE_MOTIFS } from './motifs.ts';
-import { Patterns } from './patterns.tsx';
+import { PHASE_MOTIFS } from './motifs/motifs.ts';
+import { Patterns } from './motifs/patterns.tsx';
 
 /** One fill pattern a phase. */
 export function PhasePatterns(props: { prefix: string }) {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { PHASE_MOTIFS, STATE_MOTIFS } from '../../../src/app/pictures/motifs.ts';
+import { PHASE_MOTIFS, STATE_MOTIFS } from '../../../src/app/pictures/motifs/motifs.ts';
 
 describe('patterns of the pictures', () => {
   it('mean the same in a run and in its record', () => {

@@ -53,18 +53,17 @@ const picture = (screen: Screen, task: string): Promise<void> => screen.picture(
 describe('a newcomer finds in the run', () => {
   it('what is hot, which kettle is next, where to stand and how much of the kettle is left', async () => {
     const screen = await atRun();
-    let isHotTold = false;
-    let isPourTold = false;
+    const answered = new Set<'hot' | 'pour'>();
     const told = async (): Promise<void> => {
       const { kind, stage, kettle, kettles } = await screen.look();
-      if (!isHotTold && kind === 'glow' && stage === 'warm-up') {
+      if (!answered.has('hot') && kind === 'glow' && stage === 'warm-up') {
         expect(await inSight(screen, '.glance-hot')).toMatch(/^Hot: .*Coil range/);
         expect(await inSight(screen, '.legend')).toContain(t('common.fixture-phase.hot'));
         await picture(screen, '01-what-is-hot');
-        isHotTold = true;
+        answered.add('hot');
       }
       const hasLanes = await screen.see<boolean>(`document.querySelector('.stage-lanes') !== null`);
-      if (!isPourTold && hasLanes && kind === 'pour' && stage === 'pour') {
+      if (!answered.has('pour') && hasLanes && kind === 'pour' && stage === 'pour') {
         expect(await inSight(screen, '.stage-sentence')).toContain(
           `kettle ${kettle} of ${kettles}`,
         );
@@ -74,14 +73,14 @@ describe('a newcomer finds in the run', () => {
         await picture(screen, '07-where-do-i-stand');
         expect(await inSight(screen, '.pour-level strong')).toMatch(/^\d+(\.\d)? L left$/);
         await picture(screen, '08-how-much-of-the-kettle-is-left');
-        isPourTold = true;
+        answered.add('pour');
       }
     };
-    for (let act = 0; act < 1500 && !(isHotTold && isPourTold); act += 1) {
+    for (let act = 0; act < 1500 && answered.size < 2; act += 1) {
       await told();
       await screen.act();
     }
-    expect([isHotTold, isPourTold]).toEqual([true, true]);
+    expect(answered.size).toBe(2);
   });
 
   it('what rests until when, and when one may go to bed', async () => {

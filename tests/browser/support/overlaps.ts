@@ -95,7 +95,7 @@ export function wordTrouble(screen: Screen): Promise<WordTrouble> {
 export async function wordTroubleDown(screen: Screen): Promise<WordTrouble> {
   const found = { over: new Set<string>(), cut: new Set<string>(), looked: 0 };
   await screen.see(`(${SCROLLED})(0)`);
-  for (let atPx = 0; ; ) {
+  for (let atPx = 0; ;) {
     // The layout has settled when the next frame is drawn.
     await screen.see('new Promise((r) => requestAnimationFrame(() => requestAnimationFrame(r)))');
     const { over, cut, looked } = await wordTrouble(screen);

@@ -162,7 +162,7 @@ export function applySettled(state: RunState, body: Body<'step-settled'>, at: Re
 /** Time that runs away is not time to wait. */
 function withinLabel({ kind, title }: Step): Message {
   return kind === 'boil'
-    ? message('engine.step.pour-now', { step: title })
+    ? message('engine.step.pour-now')
     : message('engine.step.use-within', { step: title });
 }
 

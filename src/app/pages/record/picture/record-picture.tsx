@@ -11,8 +11,8 @@ import {
   Word,
   wordsOf,
 } from '../../../pictures/kitchen-plan.tsx';
-import { STATE_MOTIFS } from '../../../pictures/motifs.ts';
-import { Patterns } from '../../../pictures/patterns.tsx';
+import { STATE_MOTIFS } from '../../../pictures/motifs/motifs.ts';
+import { Patterns } from '../../../pictures/motifs/patterns.tsx';
 
 const STATES: readonly PlaceState[] = [
   'not-purged',

@@ -1,5 +1,5 @@
-import type { PlaceState } from '../../core/report/index.ts';
-import type { FixturePhase } from '../../core/run/index.ts';
+import type { PlaceState } from '../../../core/report/index.ts';
+import type { FixturePhase } from '../../../core/run/index.ts';
 
 /**
  * The fill patterns of all pictures of the kitchen, one a meaning, told apart without colour:
