@@ -5,7 +5,7 @@ import { findBrowser } from '../support/browser/find-browser.ts';
 
 /**
  * Contact sheets: many pictures of screens side by side, to be looked at.
- * `npm run sheets -- AFTER [BEFORE] [--match=TEXT] [--out=FILE]`; both are folders
+ * `npm run contact-sheets -- AFTER [BEFORE] [--match=TEXT] [--out=FILE]`; both are folders
  * of pictures that browser tests left in `test-artifacts`. With a second folder
  * each picture stands beside the one of the same name there.
  */
@@ -26,7 +26,7 @@ function wantedOf(args: readonly string[]): Wanted {
     args.find((one) => one.startsWith(`--${name}=`))?.slice(name.length + 3);
   if (after === undefined)
     throw new Error(
-      'No folder of pictures was given; say: npm run sheets -- test-artifacts/glance',
+      'No folder of pictures was given; say: npm run contact-sheets -- test-artifacts/glance',
     );
   return {
     after,
