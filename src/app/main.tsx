@@ -2,7 +2,6 @@ import { render } from 'solid-js/web';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/shell.css';
-import './styles/fields.css';
 import './styles/run/current-step.css';
 import './styles/run/gate.css';
 import './styles/run/run-parts.css';

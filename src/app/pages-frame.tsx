@@ -23,6 +23,7 @@ import { exportRun, ranOut } from './run-actions.ts';
 import { Shell } from './shell.tsx';
 import { WorkingLine } from './working-line.tsx';
 import './styles/pages.css';
+import './styles/fields.css';
 import './styles/word-button.css';
 import './styles/plan/plan-charts.css';
 import './styles/record/record.css';

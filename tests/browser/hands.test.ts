@@ -121,7 +121,7 @@ describe('keys and pedals', () => {
   });
 
   it('answer it on its own button: Tab to it, then Enter; and the next one anew', async () => {
-    const button = on.screen.page.locator('.main-action--gate');
+    const button = on.screen.page.locator('[data-action="answer-gate"]');
     const focused = () => button.evaluate((element) => element === document.activeElement);
     for (let answered = 0; answered < 2; answered += 1) {
       await on.screen.actUntil({ action: 'answer-gate' });

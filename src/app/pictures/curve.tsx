@@ -28,6 +28,12 @@ function scaleOf(picture: HeatChart): Scale {
   };
 }
 
+/** A word over a moment stands within the picture, clear of the unit at its corner. */
+function sideOf(share: number): 'start' | 'middle' | 'end' {
+  if (share < 0.15) return 'start';
+  return share > 0.85 ? 'end' : 'middle';
+}
+
 /** A course over time: lines told apart by dashes and words, limits across, moments along. */
 export function Curve(props: { picture: HeatChart }) {
   const clip = createUniqueId();
@@ -100,7 +106,7 @@ export function Curve(props: { picture: HeatChart }) {
                 class="curve-word"
                 x={x(moment.timeS)}
                 y={TOP - 10}
-                text-anchor={moment.timeS > scale().toS * 0.85 ? 'end' : 'middle'}
+                text-anchor={sideOf(moment.timeS / scale().toS)}
               >
                 {props.picture.moments.length > 2 && i() !== 1 ? '' : say(moment.name)}
               </text>

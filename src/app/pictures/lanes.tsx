@@ -2,6 +2,7 @@ import { createMemo, createUniqueId, For, Index, Show } from 'solid-js';
 import { t } from '../context/language.ts';
 import { distanceToEdgeM, edgesOf, type Point } from '../../core/geometry/index.ts';
 import type { Picture, Stretch } from '../../core/plan/index.ts';
+import { markPlaces } from './mark-places.ts';
 import { pouredUpTo } from './pour-progress.ts';
 import { CM_PER_M, type Frame, frameOf, pathOf } from './kitchen-frame.ts';
 import { roomForFeet, Stands } from './stand.tsx';
@@ -43,6 +44,7 @@ export function Lanes(props: {
     const { kettle } = props.picture;
     return kettle === 0 ? kettles() : kettles().filter((k) => k === kettle || k === kettle + 1);
   };
+  const marks = createMemo(() => markPlaces(props.picture.stretches, marked(), mark() / CM_PER_M));
   /** Kettle 0: none is being poured, so every one is drawn, odd and even told apart. */
   const stateOf = (kettle: number): KettleState =>
     props.picture.kettle === 0
@@ -100,33 +102,24 @@ export function Lanes(props: {
         )}
       </Show>
       <Ticks ticks={props.ticks ?? []} frame={frame()} mine={mine()} mark={mark()} />
-      <For each={marked()}>
-        {(kettle) => {
-          // A little way along, so that kettles that begin in the same corner keep their numbers apart.
-          const own = () => props.picture.stretches.filter((s) => s.kettle === kettle);
-          const ownM = () => own().reduce((sum, s) => sum + s.lengthM, 0);
-          const first = () =>
-            pouredUpTo(own(), Math.min(0.4, ((mark() / 100) * (1 + (kettle % 3))) / ownM())).at;
-          return (
-            <Show when={first()}>
-              {(p) => (
-                <g
-                  transform={`translate(${frame().at(p()).join(' ')})`}
-                  class={`lanes-mark lanes-mark--${stateOf(kettle)}`}
-                >
-                  <circle r={mark()} />
-                  <text
-                    text-anchor="middle"
-                    dominant-baseline="central"
-                    font-size={String(mark() * 1.3)}
-                  >
-                    {kettle}
-                  </text>
-                </g>
-              )}
-            </Show>
-          );
-        }}
+      <For each={marks()}>
+        {({ first, last, at }) => (
+          <g
+            transform={`translate(${frame().at(at).join(' ')})`}
+            class={`lanes-mark lanes-mark--${stateOf(first)}`}
+          >
+            <rect
+              x={-mark() * (first === last ? 1 : 1.8)}
+              y={-mark()}
+              width={mark() * (first === last ? 2 : 3.6)}
+              height={mark() * 2}
+              rx={mark()}
+            />
+            <text text-anchor="middle" dominant-baseline="central" font-size={String(mark() * 1.3)}>
+              {first === last ? first : `${first}–${last}`}
+            </text>
+          </g>
+        )}
       </For>
     </svg>
   );

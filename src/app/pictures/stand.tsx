@@ -8,6 +8,7 @@ import {
   type Polygon,
 } from '../../core/geometry/index.ts';
 import type { Stretch } from '../../core/plan/index.ts';
+import { t } from '../context/language.ts';
 import { CM_PER_M, type Frame } from './kitchen-frame.ts';
 
 type Stand = NonNullable<Stretch['stand']>;
@@ -106,6 +107,7 @@ export function Stands(props: {
               class="stand-feet"
               transform={`translate(${feet().join(' ')}) rotate(${turnDeg()}) scale(${props.scale})`}
             >
+              <title>{t('run.picture.stand')}</title>
               <For each={[-1, 1]}>
                 {(side) => (
                   <g transform={`translate(${side * 5} 0) rotate(${side * 8})`}>

@@ -27,8 +27,10 @@ export { calendarOf } from './timetable/days.ts';
 export { usualNights, type ClosedHours } from './timetable/timetable.ts';
 export {
   courseOf,
+  type Cut,
   daysOfPlan,
   foldedScale,
+  peopleLanes,
   stepGroups,
   type Course,
   type CourseBar,

@@ -65,7 +65,7 @@ const LOOK = `(() => {
       const y = Math.min(innerHeight - 1, Math.max(0, (box.top + box.bottom) / 2));
       const seen = document.elementFromPoint(x, y);
       const isCovered = seen && !seen.contains(parent) && !parent.contains(seen) &&
-        [...document.querySelectorAll('.main-bar, .stop-corner--over, .cooling-bar, .banner, .arm-screen, dialog[open]')]
+        [...document.querySelectorAll('.main-bar, .sheet-head, .sheet-body > .button-row, .stop-corner--over, .cooling-bar, .banner, .arm-screen, dialog[open]')]
           .some((bar) => bar.contains(seen) && !bar.contains(parent));
       if (isCovered) continue;
       lines.push({ said, parent, box });
@@ -87,3 +87,36 @@ const LOOK = `(() => {
 export function wordTrouble(screen: Screen): Promise<WordTrouble> {
   return screen.see<WordTrouble>(LOOK);
 }
+
+/**
+ * All of what is looked at, screen by screen down the page, or down the sheet
+ * that lies over it: each line of text is looked at where it is seen.
+ */
+export async function wordTroubleDown(screen: Screen): Promise<WordTrouble> {
+  const found = { over: new Set<string>(), cut: new Set<string>(), looked: 0 };
+  await screen.see(`(${SCROLLED})(0)`);
+  for (let atPx = 0; ;) {
+    // The layout has settled when the next frame is drawn.
+    await screen.see('new Promise((r) => requestAnimationFrame(() => requestAnimationFrame(r)))');
+    const { over, cut, looked } = await wordTrouble(screen);
+    for (const one of over) found.over.add(one);
+    for (const one of cut) found.cut.add(one);
+    found.looked += looked;
+    const nextPx = await screen.see<number>(`(${SCROLLED})(${atPx} + innerHeight * 0.6)`);
+    if (nextPx <= atPx) break;
+    atPx = nextPx;
+  }
+  await screen.see(`(${SCROLLED})(0)`);
+  return { over: [...found.over], cut: [...found.cut], looked: found.looked };
+}
+
+/** Moves what scrolls to here, CSS px; tells how far it went. */
+const SCROLLED = `(topPx) => {
+  const top = [...document.querySelectorAll('dialog[open]')].at(-1);
+  const within = top && [top, ...top.querySelectorAll('*')].find((one) =>
+    one.scrollHeight > one.clientHeight + 1 && /auto|scroll/.test(getComputedStyle(one).overflowY));
+  const moved = top ? within : document.scrollingElement;
+  if (!moved) return 0;
+  moved.scrollTo({ top: topPx, behavior: 'instant' });
+  return moved.scrollTop;
+}`;

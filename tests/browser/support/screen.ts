@@ -211,12 +211,20 @@ export class Screen {
     return this.see('document.documentElement.scrollWidth');
   }
 
-  /** What is on the screen as a file, to be looked at; without a touch of the page. */
-  async picture(name: string): Promise<void> {
+  /** What is on the screen as a file, or the whole page, to be looked at; without a touch of the page. */
+  async picture(name: string, isWhole = false): Promise<void> {
     const file = `${ARTIFACTS}/${name}.png`;
     mkdirSync(dirname(file), { recursive: true });
-    const { data } = await this.cdp.send('Page.captureScreenshot', { format: 'png' });
+    const { data } = await this.cdp.send('Page.captureScreenshot', {
+      format: 'png',
+      ...(isWhole && { captureBeyondViewport: true, clip: await this.#wholePage() }),
+    });
     writeFileSync(file, Buffer.from(data, 'base64'));
+  }
+
+  async #wholePage() {
+    const { cssContentSize } = await this.cdp.send('Page.getLayoutMetrics');
+    return { ...cssContentSize, scale: 1 };
   }
 
   /** Opens a demo kitchen; its plan is shown. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { surenessMessages, surenessOf } from '../../../src/core/advice/index.ts';
+import { inEnglish } from '../../support/english.ts';
 import { gameOf, ofBand, play, sequence } from '../../../src/core/advice/margins/play.ts';
 import { hoursOf } from '../../../src/core/advice/margins/open-hours.ts';
 import { runsThroughRestDays } from '../../../src/core/plan/index.ts';
@@ -98,6 +99,24 @@ describe('the chance that work is over before a rest day', () => {
     expect(Math.abs(chance - many)).toBeLessThan(FOUR_ERRORS(many));
     const said = surenessMessages(sureness, plan).map(({ key }) => key);
     expect(said).toContain('advice.sure.rest-day');
+  });
+
+  it('names what is last before it, and until when that may begin', () => {
+    const { plan } = plannedDemo('mountain-gas', '2027-04-20T09:00');
+    const [day] = surenessOf(plan).restDays;
+    if (!day || !plan.days) throw new Error('No rest day lies ahead.');
+    const last = plan.steps.find(({ title }) => title === day.last);
+    if (!last) throw new Error('What is last is no step of the plan.');
+    const beginS = (day.beginByWallMs - plan.days.startWallMs) / 1000;
+    expect(beginS + last.durationS.high).toBeCloseTo(
+      (day.fromWallMs - plan.days.startWallMs) / 1000,
+      3,
+    );
+    expect(plan.timetable.startS[last.id]).toBeLessThan(
+      (day.fromWallMs - plan.days.startWallMs) / 1000,
+    );
+    const told = surenessMessages(surenessOf(plan), plan).map((one) => inEnglish.say(one));
+    expect(told.join(' ')).toMatch(/Last before it: .+; begin that by .+, or leave it for after/);
   });
 
   it('is great with a day to spare, and then nothing is said of it', () => {

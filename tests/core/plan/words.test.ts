@@ -207,3 +207,15 @@ describe('the measure', () => {
     expect('Clean: Table.  [about 20 min]').not.toMatch(WITH_BAND);
   });
 });
+
+describe('the title of a step', () => {
+  it.each(DEMOS)('%s: names the place it is at, so that what is next is found', (demo) => {
+    const { steps, kitchen } = buildPlan(kitchenOf(demo));
+    const nameless = steps.filter(({ fixture, title }) => {
+      const name = kitchen.fixtures.find(({ id }) => id === fixture)?.name;
+      return name !== undefined && !inEnglish.say(title).includes(name);
+    });
+    expect(nameless.map(({ id }) => id)).toEqual([]);
+    expect(steps.filter(({ fixture }) => fixture !== undefined).length).toBeGreaterThan(20);
+  });
+});

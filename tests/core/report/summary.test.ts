@@ -41,7 +41,7 @@ describe('what every place is now', () => {
       oven: 'heated',
       hood: 'cleaned',
       fridge: 'cleaned',
-      microwave: 'poured',
+      microwave: 'steamed',
       'wall-cupboard': 'cleaned',
       'sink-cupboard': 'covered',
       'cutlery-drawer': 'covered',

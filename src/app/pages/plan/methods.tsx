@@ -32,7 +32,7 @@ export function Methods(props: { plan: Plan; kitchen: Kitchen; onKitchen?: OnKit
           <strong>{say(customName(props.kitchen.household))}</strong>
         </p>
         <Show when={props.onKitchen}>
-          <Action class="button button--plain" onPress={() => setOwnOpen(true)}>
+          <Action class="button button--plain" name="own-custom" onPress={() => setOwnOpen(true)}>
             {props.kitchen.household.ownCustom
               ? t('plan-page.methods.own-custom')
               : t('plan-page.methods.make-own-custom')}

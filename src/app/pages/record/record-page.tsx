@@ -96,6 +96,9 @@ export function RecordPage(props: {
     <main class="place record-place">
       <h1>{t('record-page.title')}</h1>
       <Show when={props.runs.length > 0} fallback={<p class="quiet">{t('record-page.none')}</p>}>
+        <p class="quiet" data-list-zone>
+          {t('record-page.list-zone', { zone: deviceZone() })}
+        </p>
         <ul class="run-list">
           <For each={props.runs}>
             {(run) => (

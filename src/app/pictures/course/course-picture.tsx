@@ -6,7 +6,7 @@ import { say, t } from '../../context/language.ts';
 import { createBarKeys } from './bar-keys.ts';
 import { labelFor, nameOf, runsOf, type DrawnBar, type LaneBar, type Pressed } from './bars.ts';
 import { CourseAxis } from './course-axis.tsx';
-import { CourseEnds, Overrun } from './course-ends.tsx';
+import { CourseEnds, Overrun, PastCut } from './course-ends.tsx';
 import { CourseKey } from './course-key.tsx';
 import type { Ends, Frame, WallClock } from './frame.ts';
 import { barAt, FOOT_PX, LANE_BAR_PX, layoutOf, ROW_BAR_PX, type Layout } from './layout.ts';
@@ -68,6 +68,12 @@ export function CoursePicture(props: {
     }),
   );
   const frame = () => layout().frame;
+  const ended = () => ({
+    layout: layout(),
+    ends: props.ends,
+    cut: props.course.cut,
+    finishS: props.plan.timetable.finishS,
+  });
   const keys = createBarKeys(
     () => [...layout().lanes, ...layout().rows].map(({ bars }) => bars),
     props.onPress,
@@ -100,6 +106,7 @@ export function CoursePicture(props: {
           aria-label={t('plan-page.course.about')}
           onClick={press}
         >
+          <HeatPattern />
           <CourseAxis
             plan={props.plan}
             frame={frame()}
@@ -107,12 +114,11 @@ export function CoursePicture(props: {
             idle={props.course.idle}
             heightPx={layout().heightPx - FOOT_PX}
           />
-          <Overrun layout={layout()} ends={props.ends} finishS={props.plan.timetable.finishS} />
+          <Overrun {...ended()} />
           <RowNames layout={layout()} />
           <For each={layout().lanes}>
             {(lane) => (
               <>
-                <LaneWords bars={lane.bars} frame={frame()} y={lane.barY - 4} />
                 <For each={lane.watches}>
                   {({ x, w }) => (
                     <rect
@@ -124,44 +130,31 @@ export function CoursePicture(props: {
                     />
                   )}
                 </For>
-                <For each={lane.bars}>
-                  {(one) => (
-                    <>
-                      {bar(one, lane.barY, LANE_BAR_PX)}
-                      <InBar
-                        bar={one}
-                        nextX={0}
-                        texts={namesIn(props.plan, one)}
-                        y={lane.barY + 13}
-                      />
-                    </>
-                  )}
-                </For>
+                <For each={lane.bars}>{(one) => bar(one, lane.barY, LANE_BAR_PX)}</For>
               </>
             )}
           </For>
           <For each={layout().rows}>
             {(row) => (
               <For each={row.bars}>
-                {(one, n) => (
+                {(one) => (
                   <>
                     <Slack bar={one} frame={frame()} y={row.barY + ROW_BAR_PX / 2} />
                     {bar(one, row.barY, ROW_BAR_PX)}
-                    <InBar
-                      bar={one}
-                      nextX={row.bars[n() + 1]?.x ?? frame().widthPx}
-                      texts={untilTexts(one, frame().wall)}
-                      y={row.barY + 11.5}
-                    />
                   </>
                 )}
               </For>
             )}
           </For>
-          <path class="course-thread" d={layout().thread} />
-          <CourseEnds layout={layout()} ends={props.ends} finishS={props.plan.timetable.finishS} />
+          <Show when={!props.course.cut}>
+            <path class="course-thread" d={layout().thread} />
+            <path class="course-thread course-thread--inner" d={layout().thread} />
+          </Show>
+          <PastCut layout={layout()} cut={props.course.cut} />
+          <CourseEnds {...ended()} />
+          <Words plan={props.plan} layout={layout()} />
         </svg>
-        <CourseKey course={props.course} />
+        <CourseKey course={props.course} ends={props.ends} finishS={props.plan.timetable.finishS} />
       </Show>
     </figure>
   );
@@ -202,6 +195,41 @@ function RowNames(props: { layout: Layout }) {
   );
 }
 
+/** What is written at bars, over every line that crosses them. */
+function Words(props: { plan: Plan; layout: Layout }) {
+  const frame = () => props.layout.frame;
+  return (
+    <>
+      <For each={props.layout.lanes}>
+        {(lane) => (
+          <>
+            <LaneWords bars={lane.bars} frame={frame()} y={lane.barY - 4} />
+            <For each={lane.bars}>
+              {(bar) => (
+                <InBar bar={bar} nextX={0} texts={namesIn(props.plan, bar)} y={lane.barY + 13} />
+              )}
+            </For>
+          </>
+        )}
+      </For>
+      <For each={props.layout.rows}>
+        {(row) => (
+          <For each={row.bars}>
+            {(bar, n) => (
+              <InBar
+                bar={bar}
+                nextX={row.bars[n() + 1]?.x ?? frame().widthPx}
+                texts={untilTexts(bar, frame().wall)}
+                y={row.barY + 11.5}
+              />
+            )}
+          </For>
+        )}
+      </For>
+    </>
+  );
+}
+
 /** What a person is at, over the bars. */
 function LaneWords(props: { bars: readonly LaneBar[]; frame: Frame; y: number }) {
   const word = (family: LaneBar['family']) => t(`plan-page.course.does.${family}`);
@@ -213,6 +241,16 @@ function LaneWords(props: { bars: readonly LaneBar[]; frame: Frame; y: number })
         </text>
       )}
     </For>
+  );
+}
+
+/** Heat is crossed lines, as on the picture of the kitchen. */
+function HeatPattern() {
+  return (
+    <pattern id="course-heat" width="8" height="8" patternUnits="userSpaceOnUse">
+      <rect class="course-heat-ground" width="8" height="8" />
+      <path class="course-heat-line" d="M0 0 8 8M8 0 0 8" />
+    </pattern>
   );
 }
 

@@ -53,9 +53,14 @@ const LANE_PX = 38;
 /** With the name over it. */
 const NARROW_LANE_PX = 50;
 
+/** What is not begun any more looks like nothing that is done. */
+function withCut<B extends DrawnBar>(bar: B, cut: Course['cut']): B {
+  return cut && bar.steps.every((id) => cut.steps.has(id)) ? { ...bar, look: 'gone' } : bar;
+}
+
 function placedLanes(
   plan: Plan,
-  { lanes }: Course,
+  { lanes, cut }: Course,
   frame: Frame,
   top: number,
   names: Names,
@@ -69,13 +74,13 @@ function placedLanes(
       return { steps: [step], fromS, toS, person: at, x, w: frame.x(toS) - x, look: 'watch' };
     });
     const barY = y + heightPx - LANE_BAR_PX - 5;
-    const bars = laneBars(plan, lane, at, frame);
+    const bars = laneBars(plan, lane, at, frame).map((bar) => withCut(bar, cut));
     return { name, lines: [name], y, heightPx, barY, bars, watches };
   });
 }
 
 function placedRows(
-  { rows }: Course,
+  { rows, cut }: Course,
   frame: Frame,
   top: number,
   names: Names,
@@ -86,7 +91,8 @@ function placedRows(
     const lines = frame.isNarrow ? [name] : inLines(name, NAME_PX, frame.leftPx - 12);
     const heightPx = rowPx(frame, lines.length);
     const barY = frame.isNarrow ? y + 17 : y + (heightPx - ROW_BAR_PX) / 2;
-    const placed = { name, lines, y, heightPx, barY, bars: rowBars(row.bars, frame) };
+    const bars = rowBars(row.bars, frame).map((bar) => withCut(bar, cut));
+    const placed = { name, lines, y, heightPx, barY, bars };
     y += heightPx;
     return placed;
   });

@@ -21,9 +21,15 @@ function fixtureName(kitchen: Kitchen, id: string): string {
   return kitchen.fixtures.find((one) => one.id === id)?.name ?? id;
 }
 
-/** A change in one sentence. */
-export function changeMessage(change: Change, kitchen: Kitchen): Message {
-  const zone = zoneOf(kitchen);
+/**
+ * A change in one sentence.
+ * @param zone the clock that hours are told by (IANA); the kitchen's unless told otherwise
+ */
+export function changeMessage(
+  change: Change,
+  kitchen: Kitchen,
+  zone: string = zoneOf(kitchen),
+): Message {
   switch (change.kind) {
     case 'kettle':
       return message('advice.change.kettle', {
@@ -89,8 +95,8 @@ export function surenessMessages(
     ...(due
       ? [message('advice.sure.due', { chance: due.chance, isSure: due.chance >= SURE })]
       : []),
-    ...close.map(({ name: day, fromWallMs, chance }) =>
-      message('advice.sure.rest-day', { day, wallMs: fromWallMs, zone, chance }),
+    ...close.map(({ name: day, fromWallMs, ...rest }) =>
+      message('advice.sure.rest-day', { day, wallMs: fromWallMs, zone, ...rest }),
     ),
   ];
 }

@@ -17,7 +17,16 @@ export type Sureness = {
   readonly nineInTenS: number;
   readonly due?: Chance & { readonly byS: number };
   /** Rest days into whose beginning work may run: what was planned before them is over, or is not. */
-  readonly restDays: readonly (Chance & { readonly name: Message; readonly fromWallMs: number })[];
+  readonly restDays: readonly (Chance & LastBefore)[];
+};
+
+/** A day of rest, and what is planned last before it. */
+type LastBefore = {
+  readonly name: Message;
+  readonly fromWallMs: number;
+  readonly last: Message;
+  /** Begun after this it may run into the day with slow hands; ms. */
+  readonly beginByWallMs: number;
 };
 
 /** Enough for a chance of nine in ten to be known to about three in a hundred. */
@@ -48,9 +57,14 @@ function restDaysOf({ days, timetable }: Plan, { parts }: Game, plays: readonly 
     const before = parts.map(
       ({ step }) => !runsThroughRestDays(step) && (timetable.startS[step.id] ?? Infinity) < fromS,
     );
-    if (!before.includes(true)) return [];
+    const last = parts
+      .filter((_, n) => before[n])
+      .map(({ step }) => step)
+      .toSorted((a, b) => (timetable.startS[b.id] ?? 0) - (timetable.startS[a.id] ?? 0))[0];
+    if (!last) return [];
     const chance = countOf(plays, ({ toS }) => latest(toS, before) <= fromS + TOUCH_S);
-    return [{ name, fromWallMs, chance }];
+    const beginByWallMs = fromWallMs - last.durationS.high * MS_PER_SECOND;
+    return [{ name, fromWallMs, chance, last: last.title, beginByWallMs }];
   });
 }
 

@@ -130,10 +130,17 @@ export const advice = {
   'advice.sure.due': ({ chance, isSure }: { chance: number; isSure: boolean }, f) =>
     `${isSure ? 'It' : 'Close: it'} keeps the deadline ${often(chance, f)}.`,
   'advice.sure.rest-day': (
-    { day, wallMs, zone, chance }: Moment & { day: Message; chance: number },
+    {
+      day,
+      wallMs,
+      zone,
+      chance,
+      last,
+      beginByWallMs,
+    }: Moment & { day: Message; chance: number; last: Message; beginByWallMs: number },
     f,
   ) =>
-    `Close: what is planned before ${f.say(day)}, ${f.moment(wallMs, zone)}, is done by then ${often(chance, f)}.`,
+    `Close: what is planned before ${f.say(day)}, ${f.moment(wallMs, zone)}, is done by then ${often(chance, f)}. Last before it: ${f.say(last).replace(/\.$/, '')}; begin that by ${f.moment(beginByWallMs, zone)}, or leave it for after.`,
   'advice.sure.rests-on': ({ plays }: { plays: number }, f) =>
     `By ${f.number(plays)} plays of this plan with slow and quick hands; faults and breaks are not in it.`,
 

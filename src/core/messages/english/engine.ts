@@ -19,6 +19,7 @@ export const engine = {
   'engine.step.make-safe': ({ step }: Step, f) => `Make “${f.say(step)}” safe.`,
   'engine.step.make-safe-cold': ({ makeSafe, cold }: { makeSafe: Message; cold: Message }, f) =>
     `${f.say(makeSafe)} ${f.say(cold)}`,
+  'engine.step.pour-now': 'Pour now: when this time is over the water is too cool',
   'engine.step.use-within': ({ step }: Step, f) => `Use within this time after “${f.say(step)}”`,
 
   'engine.because.nothing-heated': 'Nothing was heated.',

@@ -99,6 +99,11 @@ export const planCourse = {
   'plan-page.course.key.watch': 'watches what glows',
   'plan-page.course.key.chain': 'decides the end',
   'plan-page.course.key.slack': 'may take longer',
+  'plan-page.course.cut': ({ name, ...at }: Moment & { name: Message }, f) =>
+    `${f.say(name)}, ${when(at, f)}`,
+  'plan-page.course.gone': 'not possible any more',
+  'plan-page.course.key.due': 'the hour it must be done by',
+  'plan-page.course.key.late': 'too late',
   'plan-page.course.key.night': 'Nights and days of rest are drawn narrower.',
 
   'plan-page.head.ends': ({ wallMs, zone, lengthS }: Moment & { lengthS: number }, f) =>
@@ -119,6 +124,13 @@ export const planCourse = {
     f,
   ) =>
     `Too late by ${lengthText(lateS, f)}: ${purge ? 'purged' : 'done'} ${f.day(doneWallMs, zone)}, ${f.clock(doneWallMs, zone)}. Its hour is ${f.day(dueWallMs, zone)}, ${f.clock(dueWallMs, zone)}.`,
+  'plan-page.head.cut': (
+    { name, many, of, ...at }: Moment & { name: Message; many: number; of: number },
+    f,
+  ) =>
+    `Too late for ${f.number(many)} of ${f.plural(of, { one: '1 place', other: `${f.number(of)} places` })}: nothing is purged after ${f.say(name)}, ${f.day(at.wallMs, at.zone)}, ${f.clock(at.wallMs, at.zone)}.`,
+  'plan-page.head.close-up': ({ fixtures }: { fixtures: readonly string[] }, f) =>
+    `Not possible any more. Clean, close up and keep out of use over Passover: ${f.list(fixtures)}. Ask first.`,
   'plan-page.head.free': (
     { spans, people, more }: { spans: readonly Message[]; people: number; more: boolean },
     f,

@@ -10,6 +10,8 @@ function from(count: number, f: Formatter): string {
 export const recordPage = {
   'record-page.title': 'Record',
   'record-page.none': 'No run yet. What you do in a run is kept here.',
+  'record-page.list-zone': ({ zone }: { zone: string }) =>
+    `Begun, by the clock of this tablet (${(zone.split('/').at(-1) ?? zone).replaceAll('_', ' ')}):`,
   'record-page.run-status': (
     { openedWallMs, zone, status }: { openedWallMs: number; zone: string; status: string },
     f,
@@ -37,6 +39,7 @@ export const recordPage = {
   ) => `${f.number(number)} ${name}: ${f.say(state)}`,
   'record-page.state.heated': 'purged by heat',
   'record-page.state.poured': 'purged by boiling water',
+  'record-page.state.steamed': 'purged by steam',
   'record-page.state.covered': 'covered or lined',
   'record-page.state.cleaned': 'washed and cleaned',
   'record-page.state.closed-up': 'closed up, not in use',
@@ -47,6 +50,7 @@ export const recordPage = {
   'record-page.covered-too': 'covered as well',
   'record-page.letter.heated': 'H',
   'record-page.letter.poured': 'B',
+  'record-page.letter.steamed': 'S',
   'record-page.letter.covered': 'C',
   'record-page.letter.cleaned': 'W',
   'record-page.letter.closed-up': 'U',

@@ -2,6 +2,7 @@ import type { ClosedHours } from '../timetable/timetable.ts';
 import { criticalChain, type ChainLink } from '../timetable/critical-chain.ts';
 import type { Plan, Step } from '../model/index.ts';
 import { SECONDS_PER_HOUR } from '../../units/index.ts';
+import { cutOf, type Cut } from './cut.ts';
 import { peopleLanes, type PersonLane } from './lanes.ts';
 import { courseRows, type CourseRow } from './rows.ts';
 import type { TimeSpan } from './scale.ts';
@@ -16,6 +17,8 @@ export type Course = {
   readonly free: readonly TimeSpan[];
   /** Nights and days of rest in which nobody is busy: they may be drawn narrower. */
   readonly idle: readonly TimeSpan[];
+  /** Where the plan goes on after the hour of its last purging. */
+  readonly cut?: Cut;
 };
 
 /** Hands with nothing to do for this long are free to eat, sleep or go out, s. */
@@ -70,11 +73,13 @@ export function courseOf(
   const busy = busyOf(plan);
   const gaps = gapsOf(busy);
   const lastS = Math.max(0, ...busy.map(({ toS }) => toS));
+  const cut = cutOf(plan);
   return {
     lanes: peopleLanes(plan),
     rows: courseRows(plan),
     chain: criticalChain(plan.steps, plan.timetable.startS, closed, ends),
     free: gaps.filter(({ fromS, toS }) => toS - fromS >= FREE_S),
     idle: idleOf(closed, gaps, lastS),
+    ...(cut && { cut }),
   };
 }

@@ -5,6 +5,7 @@ import type { Message } from '../../messages/index.ts';
  * What a place is now, by what was really done there:
  * - `heated`: purged by glow, the highest heat or a self-clean cycle;
  * - `poured`: purged by boiling water, poured, boiled inside or boiled over;
+ * - `steamed`: purged by the steam of water boiled inside it;
  * - `covered`, `cleaned`: no purge was planned, and the cover or the cleaning was done;
  * - `closed-up`: kept out of use;
  * - `not-purged`: a purge is missing, whoever left it out; `not-done`: a cover or a cleaning is;
@@ -13,6 +14,7 @@ import type { Message } from '../../messages/index.ts';
 export type PlaceState =
   | 'heated'
   | 'poured'
+  | 'steamed'
   | 'covered'
   | 'cleaned'
   | 'closed-up'

@@ -35,7 +35,7 @@ export function verdictOf(report: Report): Message {
     places.filter(({ state }) => state === wanted).map(({ name }) => name);
   return message('report.verdict', {
     isOpen: report.outcome === 'open',
-    purged: count('heated', 'poured'),
+    purged: count('heated', 'poured', 'steamed'),
     toPurge: places.filter(({ purges }) => purges.planned > 0).length,
     notPurged: named('not-purged'),
     covered: count('covered'),

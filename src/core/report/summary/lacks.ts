@@ -49,7 +49,10 @@ export function lacksOf(report: Report, zone: string): readonly Message[] {
   return [...new Map(lacks.map((lack) => [JSON.stringify(lack), lack])).values()];
 }
 
-/** Steps alike in how they ended and why, told by the first of them. */
+/** Of steps alike so many are named: the burners of a range. */
+const MOST_NAMED = 4;
+
+/** Steps alike in how they ended and why, told together. */
 function grouped(
   name: string | null,
   steps: readonly NotDone[],
@@ -66,8 +69,8 @@ function grouped(
     return [
       message('report.lack.steps', {
         name: name ?? '',
-        step: first.title,
-        more: group.length - 1,
+        steps: group.slice(0, MOST_NAMED).map(({ title }) => title),
+        many: group.length,
         planned,
         outcome: message(`report.outcome.${first.outcome}`),
         reason: first.reason,

@@ -4,6 +4,8 @@ import type { PlaceNow, PlaceState } from '../model/summary.ts';
 
 const BY_HEAT: ReadonlySet<StepReport['kind']> = new Set(['glow', 'high-heat', 'self-clean']);
 
+const PURGED: ReadonlySet<PlaceState> = new Set(['heated', 'poured', 'steamed']);
+
 /** What every place of the kitchen is now, numbered in the order of the kitchen file. */
 export function placesOf(report: Report): readonly PlaceNow[] {
   return report.fixtures.map((fixture, index) => {
@@ -15,7 +17,7 @@ export function placesOf(report: Report): readonly PlaceNow[] {
       number: index + 1,
       designation: fixture.designation,
       state,
-      isCoveredToo: (state === 'heated' || state === 'poured') && isCovered(fixture),
+      isCoveredToo: PURGED.has(state) && isCovered(fixture),
       purges: { planned: purges.length, done: purges.filter(isDone).length },
     };
   });
@@ -42,6 +44,11 @@ function isCovered({ method, steps }: FixtureReport): boolean {
   return isMeant && covers.length > 0 && covers.every(isDone);
 }
 
+function purgedBy(purges: readonly StepReport[]): PlaceState {
+  if (purges.some(({ kind }) => BY_HEAT.has(kind))) return 'heated';
+  return purges.every(({ kind }) => kind === 'steam') ? 'steamed' : 'poured';
+}
+
 function stateOf(
   fixture: FixtureReport,
   purges: readonly StepReport[],
@@ -49,8 +56,7 @@ function stateOf(
 ): PlaceState {
   const { method, steps } = fixture;
   if (purges.length > 0) {
-    if (purges.every(isDone))
-      return purges.some(({ kind }) => BY_HEAT.has(kind)) ? 'heated' : 'poured';
+    if (purges.every(isDone)) return purgedBy(purges);
     const isWaiting = isOpen && purges.every((step) => isDone(step) || isToCome(step));
     return isWaiting ? 'not-yet' : 'not-purged';
   }

@@ -1,6 +1,6 @@
 import { NO_REASON } from '../model/reason.ts';
 import { message, type Message } from '../../messages/index.ts';
-import type { TimerSpec } from '../../plan/index.ts';
+import type { Step, TimerSpec } from '../../plan/index.ts';
 import type { FactBody } from '../model/facts.ts';
 import {
   coldStage,
@@ -159,6 +159,13 @@ export function applySettled(state: RunState, body: Body<'step-settled'>, at: Re
   return body.outcome === 'done' ? startCarries(unasked, body.step, at) : unasked;
 }
 
+/** Time that runs away is not time to wait. */
+function withinLabel({ kind, title }: Step): Message {
+  return kind === 'boil'
+    ? message('engine.step.pour-now')
+    : message('engine.step.use-within', { step: title });
+}
+
 /** What was just done waits for those who must start within a time of it. */
 function startCarries(state: RunState, needed: string, at: Readings): RunState {
   let next = state;
@@ -171,7 +178,7 @@ function startCarries(state: RunState, needed: string, at: Readings): RunState {
       role: 'freshness',
       purpose: 'at-most',
       lengthS: withinS,
-      label: message('engine.step.use-within', { step: stepOf(state.plan, needed).title }),
+      label: withinLabel(stepOf(state.plan, needed)),
     };
     const id = carryId(dependent.id, one.attempt, needed, known(state, needed).attempt);
     next = putTimers(next, [

@@ -11,6 +11,7 @@ import {
 import type { Kitchen } from '../../../../core/kitchen/index.ts';
 import type { Plan, PlanOptions } from '../../../../core/plan/index.ts';
 import { say, t } from '../../../context/language.ts';
+import { tabletZone } from '../../../context/zone.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { createLook } from './look.ts';
 
@@ -83,10 +84,14 @@ export function WhatHelps(props: Props) {
     onCleanup(() => clearTimeout(timer));
   });
   const taking = createTaking(props);
+  const told = (change: Change) => {
+    const { kitchen } = props.plan;
+    return changeMessage(change, kitchen, kitchen.place?.zone ?? tabletZone());
+  };
   const row = ({ change, saving }: Advice) => (
     <li data-change={change.kind}>
       <p>
-        {say(changeMessage(change, props.plan.kitchen))} <b>{say(savingMessage(saving))}</b>
+        {say(told(change))} <b>{say(savingMessage(saving))}</b>
       </p>
       <Show when={props.onKitchen && (change.kind !== 'start' || props.begin)}>
         <Action class="button" name="take-advice" onPress={() => taking.take(change)}>
@@ -104,7 +109,7 @@ export function WhatHelps(props: Props) {
       <Show when={taking.mayUndo()}>
         {(now) => (
           <p class="advice-taken" role="status">
-            {t('advice.taken', { change: changeMessage(now().change, props.plan.kitchen) })}
+            {t('advice.taken', { change: told(now().change) })}
             <Action class="button button--plain" name="undo-advice" onPress={taking.undo}>
               {t('advice.undo')}
             </Action>

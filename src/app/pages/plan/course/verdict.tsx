@@ -1,6 +1,6 @@
 import { type JSX, Show } from 'solid-js';
 import { message, type Message } from '../../../../core/messages/index.ts';
-import type { Course, Plan } from '../../../../core/plan/index.ts';
+import type { Course, Cut, Plan } from '../../../../core/plan/index.ts';
 import type { Ends, WallClock } from '../../../pictures/course/frame.ts';
 import { MS_PER_SECOND } from '../../../../core/units/index.ts';
 import { say, t } from '../../../context/language.ts';
@@ -24,10 +24,30 @@ export function Verdict(props: {
     return due ? due.doneS - due.byS : 0;
   };
   const isLate = () => overS() > 0;
+  const cutMessage = ({ name, atS, fixtures }: Cut): Message =>
+    message('plan-page.head.cut', {
+      name,
+      wallMs: wallMs(atS),
+      zone: zone(),
+      many: fixtures.length,
+      of: purged().size,
+    });
+  /** Places that are purged by the plan. */
+  const purged = () =>
+    new Set(
+      props.plan.steps.flatMap(({ phase, fixture }) =>
+        phase === 'purge' && fixture !== undefined ? [fixture] : [],
+      ),
+    );
+  const closedUp = () =>
+    props.plan.kitchen.fixtures
+      .filter(({ id }) => props.course.cut?.fixtures.includes(id))
+      .map(({ name }) => name);
   const first = (): Message => {
     const { due } = props.ends;
     const { finishS } = props.plan.timetable;
     const end = { wallMs: wallMs(finishS), zone: zone() };
+    if (props.course.cut) return cutMessage(props.course.cut);
     if (!due) return message('plan-page.head.ends', { ...end, lengthS: finishS });
     const purge = due.of === 'purge';
     return isLate()
@@ -67,8 +87,17 @@ export function Verdict(props: {
           </details>
         )}
       </Show>
-      <p class="verdict-free">{say(free())}</p>
-      {props.children}
+      <Show
+        when={props.course.cut}
+        fallback={
+          <>
+            <p class="verdict-free">{say(free())}</p>
+            {props.children}
+          </>
+        }
+      >
+        <p class="verdict-closed">{t('plan-page.head.close-up', { fixtures: closedUp() })}</p>
+      </Show>
     </div>
   );
 }

@@ -11,13 +11,15 @@ import {
   Word,
   wordsOf,
 } from '../../../pictures/kitchen-plan.tsx';
-import { StatePatterns } from './state-patterns.tsx';
+import { STATE_MOTIFS } from '../../../pictures/motifs/motifs.ts';
+import { Patterns } from '../../../pictures/motifs/patterns.tsx';
 
 const STATES: readonly PlaceState[] = [
   'not-purged',
   'not-done',
   'heated',
   'poured',
+  'steamed',
   'covered',
   'cleaned',
   'closed-up',
@@ -62,7 +64,7 @@ export function RecordPicture(props: { kitchen: Kitchen; places: readonly PlaceN
           ),
         })}
       >
-        <StatePatterns prefix={prefix} />
+        <Patterns prefix={prefix} motifs={STATE_MOTIFS} />
         <For each={drawn()}>
           {(fixture) => (
             <g data-state={placeOf(fixture)?.state}>

@@ -79,6 +79,22 @@ function Menu(props: PartProps) {
           </Action>
         </Show>
       </div>
+      <Show when={isOther()}>
+        <div class="fault-list">
+          <For each={others()}>{(fault) => <FaultButton {...props} fault={fault} />}</For>
+          <For each={props.view.reviewAnswers}>
+            {({ id, step }) => (
+              <Action
+                class="button button--plain"
+                name={`broke-off-${step}`}
+                onPress={() => props.done({ kind: 'withdraw-review-answer', question: id })}
+              >
+                {t('run.happened.broke-off', { step: titleOf(props.view, step) })}
+              </Action>
+            )}
+          </For>
+        </div>
+      </Show>
       <div class="button-row">
         <Action
           class="button button--plain button--big"
@@ -99,22 +115,6 @@ function Menu(props: PartProps) {
           {t('run.back')}
         </Action>
       </div>
-      <Show when={isOther()}>
-        <div class="fault-list">
-          <For each={others()}>{(fault) => <FaultButton {...props} fault={fault} />}</For>
-          <For each={props.view.reviewAnswers}>
-            {({ id, step }) => (
-              <Action
-                class="button button--plain"
-                name={`broke-off-${step}`}
-                onPress={() => props.done({ kind: 'withdraw-review-answer', question: id })}
-              >
-                {t('run.happened.broke-off', { step: titleOf(props.view, step) })}
-              </Action>
-            )}
-          </For>
-        </div>
-      </Show>
     </>
   );
 }

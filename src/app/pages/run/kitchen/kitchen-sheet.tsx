@@ -29,10 +29,12 @@ export function KitchenSheet(props: { view: RunView; nowMs: number; onClose: () 
             <For each={named()}>{({ id, name }) => <li data-phase={phaseOf(id)}>{name}</li>}</For>
           </ol>
           <Legend phases={phasesNow(props.view)} here={false} next={false} />
-          <Action class="button button--plain" name="back" onPress={props.onClose}>
-            {t('run.back')}
-          </Action>
         </div>
+      </div>
+      <div class="button-row">
+        <Action class="button button--plain" name="back" onPress={props.onClose}>
+          {t('run.back')}
+        </Action>
       </div>
     </Sheet>
   );

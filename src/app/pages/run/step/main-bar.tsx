@@ -92,14 +92,14 @@ export function MainBar(props: MainBarProps) {
         {(g) => (
           <div class="gate-answers">
             <Action
-              class="main-action main-action--gate"
+              class="main-action main-action--asked"
               name="answer-gate"
               onPress={settled(() => answer(g(), 'yes'))}
             >
               {t('run.action.yes')}
             </Action>
             <Action
-              class="main-action main-action--meanwhile"
+              class="main-action main-action--asked"
               name="answer-gate-no"
               onPress={settled(() => answer(g(), 'no'))}
             >

@@ -71,24 +71,25 @@ export const summary = {
   'report.lack.steps': (
     {
       name,
-      step,
-      more,
+      steps,
+      many,
       planned,
       outcome,
       reason,
     }: {
       name: string;
-      step: Message;
-      more: number;
+      steps: readonly Message[];
+      many: number;
       planned: number;
       outcome: Message;
       reason: Message;
     },
     f,
   ) => {
-    const what = `“${unended(f.say(step))}”${more === 0 ? '' : ` and ${f.number(more)} more`}`;
-    const share =
-      planned === 0 ? '' : `not purged (${f.number(more + 1)} of ${f.number(planned)}). `;
+    const named = steps.map((step) => `“${unended(f.say(step))}”`);
+    const more = many - steps.length;
+    const what = more === 0 ? f.list(named) : `${named.join(', ')} and ${f.number(more)} more`;
+    const share = planned === 0 ? '' : `not purged (${f.number(many)} of ${f.number(planned)}). `;
     return `${at(name)}${share}${what} ${f.say(outcome)}.${because(f.say(reason))}`;
   },
   'report.lack.rest': (

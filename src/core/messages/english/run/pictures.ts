@@ -47,5 +47,6 @@ export const pictures = {
   'run.picture.oven.now': 'now',
   'run.pour.left': ({ litres }: { litres: number }, f) => `${f.number(litres, 1)} L left`,
   'run.pour.pace': ({ cmPerS }: { cmPerS: number }, f) => `about ${f.number(cmPerS)} cm a second`,
+  'run.picture.stand': 'You stand here',
   'run.picture.time': ({ lengthS }: { lengthS: number }, f) => f.duration(lengthS),
 } satisfies Section;
