@@ -13,6 +13,7 @@ import {
   LIMITS,
   outlineHolds,
   wallOf,
+  wallsOf,
   type Edge,
   type Kitchen,
   type Room,
@@ -21,6 +22,9 @@ import { roomOutline } from '../shapes/room.ts';
 
 /** Something that lies in a wall or hangs on it. */
 type OnWall = { readonly wall: Edge; readonly atM: number; readonly widthM: number };
+
+/** No finger pushes walls nearer together, m. */
+const SHORTEST_WALL_M = 0.3;
 
 /** The walls that were only likely are told from now on. */
 export function tellWalls(kitchen: Kitchen): Kitchen {
@@ -76,7 +80,9 @@ export function moveWall(kitchen: Kitchen, edge: Edge, outM: number): Kitchen {
     tidyPoint([corner[0] - wall.inward[0] * outM, corner[1] - wall.inward[1] * outM]);
   const outline = before.map((corner, i) => (edge.includes(i) ? moved(corner) : corner));
   const turnsOver = signedAreaM2(outline) * signedAreaM2(before) <= 0;
-  return outlineHolds(outline) && !turnsOver ? withOutline(told, before, outline) : kitchen;
+  const isShort = wallsOf(outline).some(({ lengthM }) => lengthM < SHORTEST_WALL_M);
+  if (turnsOver || isShort || !outlineHolds(outline)) return kitchen;
+  return withOutline(told, before, outline);
 }
 
 /** The wall with the same corners; the first of the room where there is none. */

@@ -16,6 +16,7 @@ import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import type { KitchenController } from '../../../controllers/kitchen/kitchen-opening.ts';
 import { formatRoute } from '../../../context/route.ts';
+import { takeEditNext } from '../edit-next.ts';
 import { historyKey } from '../editor/keys.ts';
 import { AirChapter } from './chapters/air-chapter.tsx';
 import { chapterOfPath, CHAPTERS, type ChapterId } from './chapters.ts';
@@ -40,7 +41,7 @@ type SurveyProps = {
 /** A kitchen described from nothing, or changed: five pages on one line. */
 export function Survey(props: SurveyProps) {
   const survey = createSurveyController(props.kitchens, props.kitchen);
-  const [selected, setSelected] = createSignal<string>();
+  const [selected, setSelected] = createSignal(takeEditNext());
   const [telling, setTelling] = createSignal(false);
 
   const onKey = (event: KeyboardEvent): void => {
