@@ -131,9 +131,14 @@ describe('the plan by keyboard and by typing', () => {
     await me.piece('Table').focus();
     const [x, y] = [await shown('left'), await shown('front')];
     await me.page.keyboard.press('ArrowRight');
-    await me.page.keyboard.press('Shift+ArrowUp');
-    expect(cm(await shown('left'))).toBeCloseTo(cm(x) + 1, 1);
-    expect(cm(await shown('front'))).toBeCloseTo(cm(y) + 10, 1);
+    await me.page.keyboard.press('ArrowUp');
+    expect(cm(await shown('left'))).toBeCloseTo(cm(x) + 5, 1);
+    expect(cm(await shown('front'))).toBeCloseTo(cm(y) + 5, 1);
+    const length = await shown('length');
+    await me.page.keyboard.press('Shift+ArrowRight');
+    expect(cm(await shown('length'))).toBeCloseTo(cm(length) + 5, 1);
+    await me.page.keyboard.press('Control+z');
+    expect(await shown('length')).toBe(length);
     expect(await named()).toMatch(/^Table,/);
     await me.page.keyboard.press('Enter');
     expect(await me.page.evaluate(() => document.activeElement?.tagName)).toBe('INPUT');

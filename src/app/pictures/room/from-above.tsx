@@ -1,5 +1,6 @@
 import { For, type JSX, Show } from 'solid-js';
 import type { Bowl, Fixture, FixtureKind, Sink } from '../../../core/kitchen/index.ts';
+import { FIGURES } from './figures.ts';
 import type { Stance } from './stance.ts';
 
 type Size = Pick<Stance, 'widthCm' | 'depthCm'>;
@@ -16,11 +17,6 @@ function Figure(props: Size & { d: string; share?: number }) {
     />
   );
 }
-
-const SNOW = 'M12 2v20M3.3 7l17.4 10M20.7 7 3.3 17M12 6 9 3M12 6l3-3M12 18l-3 3M12 18l3 3';
-const HEAT = 'M6 21q-4-4.5 0-9t0-9M13 21q-4-4.5 0-9t0-9M20 21q-4-4.5 0-9t0-9';
-const PLATE = 'M12 2a10 10 0 1 0 .01 0M12 7a5 5 0 1 0 .01 0';
-const FAN = 'M12 12q-8-1-6-8 7-1 6 8m0 0q1-8 8-6 1 7-8 6m0 0q8 1 6 8-7 1-6-8m0 0q-1 8-8 6-1-7 8-6';
 
 /** A door along the front, with its handle. */
 function FrontDoor(props: Size) {
@@ -102,21 +98,21 @@ const ABOVE: Readonly<Partial<Record<FixtureKind, (size: Size) => JSX.Element>>>
   fridge: (size) => (
     <>
       <FrontDoor {...size} />
-      <Figure {...size} d={SNOW} share={0.4} />
+      <Figure {...size} d={FIGURES.snow} share={0.4} />
     </>
   ),
   freezer: (size) => (
     <>
       <FrontDoor {...size} />
-      <Figure {...size} d={SNOW} share={0.56} />
-      <Figure {...size} d={PLATE} share={0.74} />
+      <Figure {...size} d={FIGURES.snow} share={0.56} />
+      <Figure {...size} d={FIGURES.plate} share={0.74} />
     </>
   ),
   dishwasher: (size) => (
     <>
       <FrontDoor {...size} />
-      <Figure {...size} d={PLATE} share={0.56} />
-      <Figure {...size} d={'M5 12h14M12 5v14'} share={0.56} />
+      <Figure {...size} d={FIGURES.plate} share={0.56} />
+      <Figure {...size} d={FIGURES.spray} share={0.56} />
     </>
   ),
   microwave: ({ widthCm, depthCm }) => (
@@ -138,10 +134,10 @@ const ABOVE: Readonly<Partial<Record<FixtureKind, (size: Size) => JSX.Element>>>
   'warming-drawer': (size) => (
     <>
       <FrontDoor {...size} />
-      <Figure {...size} d={HEAT} share={0.4} />
+      <Figure {...size} d={FIGURES.heat} share={0.4} />
     </>
   ),
-  hood: (size) => <Figure {...size} d={FAN} share={0.6} />,
+  hood: (size) => <Figure {...size} d={FIGURES.fan} share={0.6} />,
   table: ({ widthCm, depthCm }) => (
     <rect
       class="rm-line"
@@ -205,7 +201,7 @@ export function OvenAbove(props: Size & { inRange: boolean }) {
         height={props.depthCm * 0.44}
         rx="3"
       />
-      <Figure {...props} d={HEAT} share={0.3} />
+      <Figure {...props} d={FIGURES.heat} share={0.3} />
       <Knobs widthCm={props.widthCm} depthCm={-props.depthCm + 18} count={3} />
       <path
         class="rm-handle"

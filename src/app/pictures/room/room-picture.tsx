@@ -6,7 +6,8 @@ import { frameOf, outlineOf } from '../kitchen-frame.ts';
 import { inDrawOrder } from '../kitchen-plan.tsx';
 import { FixtureAbove, HangingAbove, isOverhead } from './fixture-above.tsx';
 import { MaterialPatterns } from './materials.tsx';
-import { OpeningAbove, Walls, WALL_M } from './shell.tsx';
+import { extentOf, WALL_M } from './extent.ts';
+import { OpeningAbove, Walls } from './shell.tsx';
 import '../../styles/kitchen/room-picture.css';
 
 /** Round the walls, cm. */
@@ -41,7 +42,7 @@ export function RoomPicture(props: {
   const patterns = createUniqueId();
   const room = () => roomOutline(props.kitchen);
   const others = createMemo(() => drawnOutlines(props.kitchen));
-  const frame = createMemo(() => frameOf([room(), ...others()], WALL_M * 100 + MARGIN_CM));
+  const frame = createMemo(() => frameOf([extentOf(props.kitchen)], WALL_M * 100 + MARGIN_CM));
   const inRange = createMemo(() => ovensInRanges(props.kitchen.fixtures));
   return (
     <svg

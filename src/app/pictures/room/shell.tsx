@@ -2,9 +2,7 @@ import { For, Show } from 'solid-js';
 import type { Point, Polygon } from '../../../core/geometry/index.ts';
 import { atWall, wallOf, type Opening, type Wall } from '../../../core/kitchen/index.ts';
 import { pathOf, type Frame } from '../kitchen-frame.ts';
-
-/** How thick a wall is drawn, m: nobody measures it. */
-export const WALL_M = 0.1;
+import { WALL_M } from './extent.ts';
 
 function line(frame: Frame, ...points: readonly Point[]): string {
   return points.map((p, i) => `${i === 0 ? 'M' : 'L'}${frame.at(p).join(' ')}`).join('');

@@ -14,8 +14,9 @@ import {
 } from '../../kitchen/index.ts';
 import { moveFixture } from '../shapes/move.ts';
 import { roomOutline } from '../shapes/room.ts';
+import { SNAP_M } from '../shapes/snap.ts';
 import { withFixtures } from '../tables/names.ts';
-import { usualHeights } from './elevation.ts';
+import { elevationOf, usualHeights, type FrontBox } from './elevation.ts';
 import { changeOpening, openingOf, WALL_STEP_M } from './openings.ts';
 import { tellWalls, withinWall } from './walls.ts';
 
@@ -126,9 +127,38 @@ export function moveAtWall(
   return moveFixture(kitchen, id, to);
 }
 
-/** The nearest 5 cm along a wall and above the floor, for what is dragged there. */
-export function snapAtWall(box: WallBox, [alongM, upM]: readonly [number, number]) {
-  return [step(box.atM + alongM) - box.atM, step(box.fromM + upM) - box.fromM] as const;
+/** The nearest of some marks to any side of a box that is moved, as what is still missing, m. */
+function toMarks(sides: readonly number[], marks: readonly number[]): number | undefined {
+  const ways = marks.flatMap((mark) => sides.map((side) => mark - side));
+  const [nearest] = ways.toSorted((a, b) => Math.abs(a) - Math.abs(b));
+  return nearest !== undefined && Math.abs(nearest) <= SNAP_M ? nearest : undefined;
+}
+
+/**
+ * Where what is dragged before a wall comes to rest, as a way from where it is:
+ * in line with what else is seen there, else on 5 cm.
+ */
+export function snapAtWall(
+  kitchen: Kitchen,
+  edge: Edge,
+  box: FrontBox,
+  [alongM, upM]: readonly [number, number],
+): readonly [number, number] {
+  const seen = elevationOf(kitchen, edge);
+  const others = [...(seen?.fronts ?? []), ...(seen?.openings ?? [])].filter(
+    ({ id }) => id !== box.id,
+  );
+  const snapped = (wayM: number, sides: readonly number[], marks: readonly number[]) => {
+    const moved = sides.map((side) => side + wayM);
+    const off = toMarks(moved, marks);
+    return tidy(off === undefined ? step(moved[0] ?? 0) - (sides[0] ?? 0) : wayM + off);
+  };
+  const ends = others.flatMap(({ atM, widthM }) => [atM, atM + widthM]);
+  const levels = others.flatMap(({ fromM, toM }) => [fromM, toM]);
+  return [
+    snapped(alongM, [box.atM, box.atM + box.widthM], [0, seen?.wall.lengthM ?? 0, ...ends]),
+    snapped(upM, [box.fromM, box.toM], [0, ...levels]),
+  ];
 }
 
 /** Gives a hanging thing or an opening another box on its wall; least side 5 cm. */

@@ -10,7 +10,7 @@ import { outlineOf, type Fixture } from '../../../../core/kitchen/index.ts';
 import { say } from '../../../context/language.ts';
 import type { Frame } from '../../../pictures/kitchen-frame.ts';
 import { quantity } from '../survey/inputs/quantities.ts';
-import type { Guides } from './pointer-controller.ts';
+import type { Guides } from './carry.ts';
 
 /** Half of the least touch target, px: 48 px across. */
 const HALF_TOUCH_PX = 24;
@@ -141,18 +141,4 @@ export function GuideLines(props: { guides: Guides; frame: Frame }) {
       </For>
     </g>
   );
-}
-
-/** Edges that stand at a wall, as a bar along them. */
-export function WallEdges(props: { fixture: Fixture; frame: Frame }) {
-  const bars = () => {
-    const { fixture } = props;
-    if (fixture.kind !== 'counter') return [];
-    return fixture.backEdges.flatMap(([from, to]) => {
-      const a = fixture.outline[from];
-      const b = fixture.outline[to];
-      return a && b ? [`M${props.frame.at(a).join(' ')}L${props.frame.at(b).join(' ')}`] : [];
-    });
-  };
-  return <For each={bars()}>{(d) => <path class="ed-wall-edge" d={d} aria-hidden="true" />}</For>;
 }

@@ -1,7 +1,7 @@
-import { boundingBox, boxCorners, type Polygon } from '../../../../core/geometry/index.ts';
-import { drawnOutlines, type Kitchen } from '../../../../core/kitchen/index.ts';
-import { roomBox } from '../../../../core/editing/index.ts';
+import { boundingBox } from '../../../../core/geometry/index.ts';
+import type { Kitchen } from '../../../../core/kitchen/index.ts';
 import type { Frame } from '../../../pictures/kitchen-frame.ts';
+import { extentOf } from '../../../pictures/room/extent.ts';
 
 /** The part of the plan that is looked at, metres; x to the right, y away from the viewer. */
 export type View = {
@@ -12,24 +12,27 @@ export type View = {
 };
 
 const CM_PER_M = 100;
-/** Free paper round the room, m. */
-const MARGIN_M = 0.3;
+/** Free paper round the room, for walls: at least so much, m, and at least that share of it. */
+const MARGIN_M = 0.25;
+const MARGIN_SHARE = 0.04;
+/** The same where lengths stand round it. */
+const ROOMY_M = 0.45;
+const ROOMY_SHARE = 0.12;
 /** Closest look: about one sink across the screen. */
 const NEAREST_M = 0.8;
 const FARTHEST_M = 60;
 
-/** The walls as far as anybody knows, as an outline. */
-export function roomOf(kitchen: Kitchen): Polygon {
-  return boxCorners(roomBox(kitchen));
-}
-
-export function viewOfAll(kitchen: Kitchen): View {
-  const box = boundingBox([roomOf(kitchen), ...drawnOutlines(kitchen)].flat());
+/** Everything that is drawn; `roomy`: with room for lengths round it. */
+export function viewOfAll(kitchen: Kitchen, roomy: boolean): View {
+  const box = boundingBox(extentOf(kitchen));
+  const [widthM, heightM] = [box.xMaxM - box.xMinM, box.yMaxM - box.yMinM];
+  const [leastM, share] = roomy ? [ROOMY_M, ROOMY_SHARE] : [MARGIN_M, MARGIN_SHARE];
+  const marginM = Math.max(leastM, share * Math.max(widthM, heightM));
   return {
-    xM: box.xMinM - MARGIN_M,
-    yM: box.yMinM - MARGIN_M,
-    widthM: box.xMaxM - box.xMinM + 2 * MARGIN_M,
-    heightM: box.yMaxM - box.yMinM + 2 * MARGIN_M,
+    xM: box.xMinM - marginM,
+    yM: box.yMinM - marginM,
+    widthM: widthM + 2 * marginM,
+    heightM: heightM + 2 * marginM,
   };
 }
 
@@ -58,7 +61,7 @@ export function frameOfView(view: View): Frame {
 
 /** True when something of the kitchen lies outside what is looked at. */
 export function outOfView(view: View, kitchen: Kitchen): boolean {
-  const box = boundingBox(drawnOutlines(kitchen).flat());
+  const box = boundingBox(extentOf(kitchen));
   return (
     box.xMinM < view.xM ||
     box.yMinM < view.yM ||

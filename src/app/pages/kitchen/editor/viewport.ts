@@ -4,30 +4,24 @@ import type { Kitchen } from '../../../../core/kitchen/index.ts';
 import { frameOfView, outOfView, viewOfAll, zoomed } from './view.ts';
 
 /** What part of the plan is looked at, and how large a centimetre is on the screen. */
-export function createViewport(kitchen: () => Kitchen, plan: () => SVGSVGElement | undefined) {
-  const [view, setView] = createSignal(viewOfAll(kitchen()));
-  const [onScreen, setOnScreen] = createSignal({ widthPx: 600, heightPx: 400 });
+export function createViewport(
+  kitchen: () => Kitchen,
+  plan: () => SVGSVGElement | undefined,
+  roomy: () => boolean,
+) {
+  const [view, setView] = createSignal(viewOfAll(kitchen(), roomy()));
+  const onScreen = onScreenSize(plan);
   const frame = createMemo(() => frameOfView(view()));
   let underFinger = false;
   let panFrom = view();
   let heldOf: Kitchen | undefined;
-  const seeAll = () => setView(viewOfAll(kitchen()));
+  const seeAll = () => setView(viewOfAll(kitchen(), roomy()));
   const follow = () => {
     if (!underFinger && outOfView(view(), kitchen())) seeAll();
   };
-  onMount(() => {
-    const svg = plan();
-    if (!svg) return;
-    const watch = new ResizeObserver(([entry]) => {
-      if (!entry) return;
-      const { width, height } = entry.contentRect;
-      setOnScreen({ widthPx: Math.max(1, width), heightPx: Math.max(1, height) });
-    });
-    watch.observe(svg);
-    onCleanup(() => watch.disconnect());
-  });
   // What was added or typed out of sight is brought into sight; not under a finger.
   createEffect(on(kitchen, follow));
+  createEffect(on(roomy, seeAll, { defer: true }));
   return {
     frame,
     pxPerCm: () =>
@@ -48,4 +42,21 @@ export function createViewport(kitchen: () => Kitchen, plan: () => SVGSVGElement
       setView(zoomed(view(), factor, chosen && middleOf(chosen)));
     },
   };
+}
+
+/** How large a drawing is on the screen, px; followed as it changes. */
+export function onScreenSize(drawing: () => SVGSVGElement | undefined) {
+  const [size, setSize] = createSignal({ widthPx: 600, heightPx: 400 });
+  onMount(() => {
+    const svg = drawing();
+    if (!svg) return;
+    const watch = new ResizeObserver(([entry]) => {
+      if (!entry) return;
+      const { width, height } = entry.contentRect;
+      setSize({ widthPx: Math.max(1, width), heightPx: Math.max(1, height) });
+    });
+    watch.observe(svg);
+    onCleanup(() => watch.disconnect());
+  });
+  return size;
 }
