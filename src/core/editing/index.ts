@@ -43,7 +43,6 @@ export {
   moveAtWall,
   resizeAtWallFront,
   snapAtWall,
-  type WallBox,
 } from './walls/hanging.ts';
 export {
   elevationOf,

@@ -1,6 +1,6 @@
 import { createSignal, onMount, Show } from 'solid-js';
 import { parseKitchen, type Kitchen } from '../../../core/kitchen/index.ts';
-import { RoomPicture } from '../../pictures/room/room-picture.tsx';
+import { RoomPicture } from './room/room-picture.tsx';
 import { demoText } from './demos.ts';
 
 /** Read once, however often its picture is shown. */

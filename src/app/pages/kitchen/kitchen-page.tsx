@@ -3,7 +3,7 @@ import { lazyPage, say, t, translator } from '../../context/language.ts';
 import type { KitchenController } from '../../controllers/kitchen/kitchen-opening.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { DemoList } from './demo-list.tsx';
-import { editNext } from './edit-next.ts';
+import { editNext } from './editor/hand/edit-next.ts';
 import { KitchensList } from './kitchens-list.tsx';
 import { Overview } from './overview.tsx';
 import { FileProblems, PlanTrouble } from './problems.tsx';

@@ -8,7 +8,7 @@ import { Hardware } from './hardware.tsx';
 
 const RoomPicture = lazyPage(
   ['pictures'],
-  async () => (await import('../../pictures/room/room-picture.tsx')).RoomPicture,
+  async () => (await import('./room/room-picture.tsx')).RoomPicture,
 );
 
 /** The open kitchen: from above, and what the predictions stand on. */

@@ -4,8 +4,8 @@ import {
   endGesture,
   moveGesture,
   type Contact,
-} from '../../../../../src/app/pages/kitchen/editor/gesture.ts';
-import { actionOfKey, historyKey } from '../../../../../src/app/pages/kitchen/editor/keys.ts';
+} from '../../../../../src/app/pages/kitchen/editor/hand/gesture.ts';
+import { actionOfKey, historyKey } from '../../../../../src/app/pages/kitchen/editor/hand/keys.ts';
 
 function contact(part: Partial<Contact> = {}): Contact {
   return {

@@ -10,7 +10,7 @@ import {
   outOfView,
   viewOfAll,
   zoomed,
-} from '../../../../../src/app/pages/kitchen/editor/view.ts';
+} from '../../../../../src/app/pages/kitchen/editor/view/view.ts';
 import { chapterOfPath } from '../../../../../src/app/pages/kitchen/survey/chapters.ts';
 import { createSurveyController } from '../../../../../src/app/pages/kitchen/survey/controller/survey-controller.ts';
 import type { KitchenController } from '../../../../../src/app/controllers/kitchen/kitchen-opening.ts';
@@ -107,7 +107,7 @@ describe('changes in the survey', () => {
 
 describe('the view', () => {
   it('holds everything, and its drawing is in centimetres with up away from the viewer', () => {
-    const view = viewOfAll(flat());
+    const view = viewOfAll(flat(), false);
     expect(outOfView(view, flat())).toBe(false);
     const { at } = frameOfView(view);
     expect(at([view.xM, view.yM + view.heightM])).toEqual([0, 0]);
@@ -115,7 +115,7 @@ describe('the view', () => {
     expect(at([2, 0])[0] - at([1, 0])[0]).toBeCloseTo(100, 9);
   });
   it('goes nearer about a point and keeps its shape', () => {
-    const view = viewOfAll(flat());
+    const view = viewOfAll(flat(), false);
     const near = zoomed(view, 2, [1, 1]);
     expect(near.widthM / near.heightM).toBeCloseTo(view.widthM / view.heightM, 9);
     expect(near.xM + near.widthM / 2).toBeCloseTo(1, 9);

@@ -1,16 +1,22 @@
 import { createMemo, createSignal, createUniqueId, For, Show } from 'solid-js';
-import { elevationOf, roomOutline, type FrontBox } from '../../../../../core/editing/index.ts';
+import type { Kitchen } from '../../../../../core/kitchen/index.ts';
+import {
+  elevationOf,
+  roomOutline,
+  type Elevation,
+  type FrontBox,
+} from '../../../../../core/editing/index.ts';
 import { t } from '../../../../context/language.ts';
-import { MaterialPatterns } from '../../../../pictures/room/materials.tsx';
+import { MaterialPatterns } from '../../room/materials.tsx';
 import type { SurveyController } from '../../survey/controller/survey-controller.ts';
 import { quantity } from '../../survey/inputs/quantities.ts';
-import { carryFront, nameOf, type Guides } from '../carry.ts';
-import { edgeOf, wallName } from '../faces.ts';
-import { gripUnder } from '../gesture.ts';
-import { Chain, marksAlong } from '../lengths.tsx';
-import { onPieceKey } from '../piece-keys.ts';
-import { PointerController } from '../pointer-controller.ts';
-import { onScreenSize } from '../viewport.ts';
+import { carryFront, nameOf, type Guides } from '../hand/carry.ts';
+import { edgeOf, wallName } from '../hand/faces.ts';
+import { gripUnder } from '../hand/gesture.ts';
+import { Chain, marksAlong } from '../view/lengths.tsx';
+import { onPieceKey } from '../hand/piece-keys.ts';
+import { PointerController } from '../hand/pointer-controller.ts';
+import { onScreenSize } from '../view/viewport.ts';
 import { BoxHandles, CM_PER_M, Front, isPullable, Unhung } from './front-pieces.tsx';
 
 /** Free paper round the wall, cm: for lengths below and handles. */
@@ -68,8 +74,6 @@ export function FrontEditor(props: FrontProps) {
       from: quantity('length', box.fromM),
       to: quantity('length', box.toM),
     });
-  const marks = () =>
-    seen() ? marksAlong(kitchen(), seen()!.wall).map((at) => at / seen()!.wall.lengthM) : [];
   return (
     <>
       <svg
@@ -111,35 +115,8 @@ export function FrontEditor(props: FrontProps) {
           )}
         </For>
         <path class="rm-front-floor" d={`M-14 ${highCm()}h${longCm() + 28}`} aria-hidden="true" />
-        <Show when={props.lengths}>
-          <g aria-hidden="true">
-            <Show when={marks().length > 2}>
-              <Chain
-                from={[0, highCm() + cm(16)]}
-                to={[longCm(), highCm() + cm(16)]}
-                marks={marks()}
-                lengthM={longCm() / CM_PER_M}
-                cm={cm}
-                fontPx={FONT_PX}
-              />
-            </Show>
-            <Chain
-              from={[0, highCm() + cm(marks().length > 2 ? 36 : 16)]}
-              to={[longCm(), highCm() + cm(marks().length > 2 ? 36 : 16)]}
-              marks={[0, 1]}
-              lengthM={longCm() / CM_PER_M}
-              cm={cm}
-              fontPx={FONT_PX}
-            />
-            <Chain
-              from={[-cm(14), highCm()]}
-              to={[-cm(14), 0]}
-              marks={[0, 1]}
-              lengthM={highCm() / CM_PER_M}
-              cm={cm}
-              fontPx={FONT_PX}
-            />
-          </g>
+        <Show when={props.lengths && seen()}>
+          {(now) => <FrontLengths kitchen={kitchen()} seen={now()} cm={cm} />}
         </Show>
         <Show when={chosen()}>
           {(box) => (
@@ -153,12 +130,43 @@ export function FrontEditor(props: FrontProps) {
         </Show>
       </svg>
       <p class="visually-hidden" role="status">
-        {chosen() ? spoken(chosen()!) : ''}
+        <Show when={chosen()}>{(box) => spoken(box())}</Show>
       </p>
       <Unhung {...props} />
       <Show when={boxes().some(({ told }) => !told)}>
         <p class="quiet editor-note">{t('survey.front.untold')}</p>
       </Show>
     </>
+  );
+}
+
+/** Lengths below the wall, and its height. */
+function FrontLengths(props: { kitchen: Kitchen; seen: Elevation; cm: (px: number) => number }) {
+  const longCm = () => props.seen.wall.lengthM * CM_PER_M;
+  const highCm = () => props.seen.heightM * CM_PER_M;
+  const marks = () =>
+    marksAlong(props.kitchen, props.seen.wall).map((at) => at / props.seen.wall.lengthM);
+  const row = (px: number) => ({
+    from: [0, highCm() + props.cm(px)] as const,
+    to: [longCm(), highCm() + props.cm(px)] as const,
+    lengthM: props.seen.wall.lengthM,
+    cm: props.cm,
+    fontPx: FONT_PX,
+  });
+  return (
+    <g aria-hidden="true">
+      <Show when={marks().length > 2}>
+        <Chain {...row(16)} marks={marks()} />
+      </Show>
+      <Chain {...row(marks().length > 2 ? 36 : 16)} marks={[0, 1]} />
+      <Chain
+        from={[-props.cm(14), highCm()]}
+        to={[-props.cm(14), 0]}
+        marks={[0, 1]}
+        lengthM={props.seen.heightM}
+        cm={props.cm}
+        fontPx={FONT_PX}
+      />
+    </g>
   );
 }

@@ -12,10 +12,10 @@ import {
 import { message } from '../../../../../core/messages/index.ts';
 import { say, t } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/press/action.tsx';
-import { FromFront, OpeningFromFront } from '../../../../pictures/room/from-front.tsx';
+import { FromFront, OpeningFromFront } from '../../room/from-front.tsx';
 import type { SurveyController } from '../../survey/controller/survey-controller.ts';
 import { quantity } from '../../survey/inputs/quantities.ts';
-import { edgeOf } from '../faces.ts';
+import { edgeOf } from '../hand/faces.ts';
 
 export const CM_PER_M = 100;
 const HALF_TOUCH_PX = 24;

@@ -18,7 +18,7 @@ import {
 import { message, type Message } from '../../../../../core/messages/index.ts';
 import { say, t, translator } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/press/action.tsx';
-import { edgeOf, type Face } from '../../editor/faces.ts';
+import { edgeOf, type Face } from '../../editor/hand/faces.ts';
 import { PlanEditor } from '../../editor/plan-editor.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
 import { FixtureSheet } from '../fixture/fixture-sheet.tsx';
@@ -57,26 +57,7 @@ export function FixturesChapter(props: {
     props.onSelect(id);
     queueMicrotask(() => panel?.querySelector('h2')?.focus({ preventScroll: true }));
   };
-  const add = (offer: Offer): void => {
-    const added = addFixture(survey.kitchen(), offer.id, translator());
-    const label = message('survey.done.added', { what: offerName(offer.id) });
-    const fixture = fixtureOf(added.kitchen, added.id);
-    const wall = face();
-    // What is not drawn from above is put at the wall that one looks at.
-    const next =
-      wall !== 'above' && fixture && !outlineOf(fixture)
-        ? hangFixture(added.kitchen, added.id, edgeOf(roomOutline(added.kitchen), wall))
-        : added.kitchen;
-    if (!survey.change(next, label)) turnTo(added.id);
-  };
-  const addInWall = (kind: OpeningKind): void => {
-    const added = addOpening(survey.kitchen(), kind);
-    const label = message('survey.done.added', { what: message(`survey.opening.${kind}`) });
-    if (survey.change(added.kitchen, label) || added.id === '') return;
-    const wall = openingOf(added.kitchen, added.id)?.wall;
-    if (face() !== 'above' && wall) setFace(wallAt(added.kitchen, wall));
-    turnTo(added.id);
-  };
+  const { add, addInWall } = createAdding(survey, face, setFace, turnTo);
   const chosenOpening = createMemo(() =>
     props.selected === undefined ? undefined : openingOf(survey.kitchen(), props.selected),
   );
@@ -156,6 +137,37 @@ export function FixturesChapter(props: {
       </div>
     </div>
   );
+}
+
+/** Puts something new where it is likely to be, in view of whoever looks at one wall. */
+function createAdding(
+  survey: SurveyController,
+  face: () => Face,
+  setFace: (face: Face) => void,
+  turnTo: (id: string) => void,
+) {
+  return {
+    add(offer: Offer): void {
+      const added = addFixture(survey.kitchen(), offer.id, translator());
+      const label = message('survey.done.added', { what: offerName(offer.id) });
+      const fixture = fixtureOf(added.kitchen, added.id);
+      const wall = face();
+      // What is not drawn from above is put at the wall that one looks at.
+      const next =
+        wall !== 'above' && fixture && !outlineOf(fixture)
+          ? hangFixture(added.kitchen, added.id, edgeOf(roomOutline(added.kitchen), wall))
+          : added.kitchen;
+      if (!survey.change(next, label)) turnTo(added.id);
+    },
+    addInWall(kind: OpeningKind): void {
+      const added = addOpening(survey.kitchen(), kind);
+      const label = message('survey.done.added', { what: message(`survey.opening.${kind}`) });
+      if (survey.change(added.kitchen, label) || added.id === '') return;
+      const wall = openingOf(added.kitchen, added.id)?.wall;
+      if (face() !== 'above' && wall) setFace(wallAt(added.kitchen, wall));
+      turnTo(added.id);
+    },
+  };
 }
 
 /** What a fixture is made of, or its kind. */

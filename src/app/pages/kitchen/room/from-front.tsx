@@ -1,5 +1,5 @@
 import { For, type JSX, Show } from 'solid-js';
-import type { Fixture, FixtureKind, OpeningKind, Sink } from '../../../core/kitchen/index.ts';
+import type { Fixture, FixtureKind, OpeningKind, Sink } from '../../../../core/kitchen/index.ts';
 import { FIGURES } from './figures.ts';
 import { paintOf } from './materials.tsx';
 

@@ -1,9 +1,9 @@
-import type { Point } from '../../../../core/geometry/index.ts';
-import type { Kitchen } from '../../../../core/kitchen/index.ts';
-import { message } from '../../../../core/messages/index.ts';
-import { addCorner } from '../../../../core/editing/index.ts';
+import type { Point } from '../../../../../core/geometry/index.ts';
+import type { Kitchen } from '../../../../../core/kitchen/index.ts';
+import { message } from '../../../../../core/messages/index.ts';
+import { addCorner } from '../../../../../core/editing/index.ts';
 import { nameOf, type Carry, type Guides } from './carry.ts';
-import type { SurveyController } from '../survey/controller/survey-controller.ts';
+import type { SurveyController } from '../../survey/controller/survey-controller.ts';
 import {
   beginGesture,
   endGesture,

@@ -1,7 +1,7 @@
-import { boundingBox } from '../../../../core/geometry/index.ts';
-import type { Kitchen } from '../../../../core/kitchen/index.ts';
-import type { Frame } from '../../../pictures/kitchen-frame.ts';
-import { extentOf } from '../../../pictures/room/extent.ts';
+import { boundingBox } from '../../../../../core/geometry/index.ts';
+import type { Kitchen } from '../../../../../core/kitchen/index.ts';
+import type { Frame } from '../../../../pictures/kitchen-frame.ts';
+import { extentOf } from '../../room/extent.ts';
 
 /** The part of the plan that is looked at, metres; x to the right, y away from the viewer. */
 export type View = {

@@ -5,12 +5,12 @@ import {
   sizeOf,
   type Point,
   type Polygon,
-} from '../../../../core/geometry/index.ts';
-import { outlineOf, type Fixture } from '../../../../core/kitchen/index.ts';
-import { say } from '../../../context/language.ts';
-import type { Frame } from '../../../pictures/kitchen-frame.ts';
-import { quantity } from '../survey/inputs/quantities.ts';
-import type { Guides } from './carry.ts';
+} from '../../../../../core/geometry/index.ts';
+import { outlineOf, type Fixture } from '../../../../../core/kitchen/index.ts';
+import { say } from '../../../../context/language.ts';
+import type { Frame } from '../../../../pictures/kitchen-frame.ts';
+import { quantity } from '../../survey/inputs/quantities.ts';
+import type { Guides } from '../hand/carry.ts';
 
 /** Half of the least touch target, px: 48 px across. */
 const HALF_TOUCH_PX = 24;

@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js';
-import type { Point, Polygon } from '../../../core/geometry/index.ts';
-import { atWall, wallOf, type Opening, type Wall } from '../../../core/kitchen/index.ts';
-import { pathOf, type Frame } from '../kitchen-frame.ts';
+import type { Point, Polygon } from '../../../../core/geometry/index.ts';
+import { atWall, wallOf, type Opening, type Wall } from '../../../../core/kitchen/index.ts';
+import { pathOf, type Frame } from '../../../pictures/kitchen-frame.ts';
 import { WALL_M } from './extent.ts';
 
 function line(frame: Frame, ...points: readonly Point[]): string {

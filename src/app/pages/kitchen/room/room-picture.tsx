@@ -1,14 +1,14 @@
 import { createMemo, createUniqueId, For } from 'solid-js';
-import { boundingBox } from '../../../core/geometry/index.ts';
-import { drawnOutlines, type Fixture, type Kitchen } from '../../../core/kitchen/index.ts';
-import { roomOutline } from '../../../core/editing/index.ts';
-import { frameOf, outlineOf } from '../kitchen-frame.ts';
-import { inDrawOrder } from '../kitchen-plan.tsx';
+import { boundingBox } from '../../../../core/geometry/index.ts';
+import { drawnOutlines, type Fixture, type Kitchen } from '../../../../core/kitchen/index.ts';
+import { roomOutline } from '../../../../core/editing/index.ts';
+import { frameOf, outlineOf } from '../../../pictures/kitchen-frame.ts';
+import { inDrawOrder } from '../../../pictures/kitchen-plan.tsx';
 import { FixtureAbove, HangingAbove, isOverhead } from './fixture-above.tsx';
 import { MaterialPatterns } from './materials.tsx';
 import { extentOf, WALL_M } from './extent.ts';
 import { OpeningAbove, Walls } from './shell.tsx';
-import '../../styles/kitchen/room-picture.css';
+import '../../../styles/kitchen/room-picture.css';
 
 /** Round the walls, cm. */
 const MARGIN_CM = 4;

@@ -1,5 +1,5 @@
-import { lowerLeft, sizeOf } from '../../../../core/geometry/index.ts';
-import { wallOf, type Kitchen } from '../../../../core/kitchen/index.ts';
+import { lowerLeft, sizeOf } from '../../../../../core/geometry/index.ts';
+import { wallOf, type Kitchen } from '../../../../../core/kitchen/index.ts';
 import {
   moveAtWall,
   moveFixture,
@@ -12,9 +12,9 @@ import {
   shiftOpening,
   turnFixture,
   turnOpening,
-} from '../../../../core/editing/index.ts';
-import { message, type Message } from '../../../../core/messages/index.ts';
-import type { SurveyController } from '../survey/controller/survey-controller.ts';
+} from '../../../../../core/editing/index.ts';
+import { message, type Message } from '../../../../../core/messages/index.ts';
+import type { SurveyController } from '../../survey/controller/survey-controller.ts';
 import { fixtureOutline, frontOf, nameOf } from './carry.ts';
 import { edgeOf, type Face } from './faces.ts';
 import { actionOfKey, type KeyAction } from './keys.ts';

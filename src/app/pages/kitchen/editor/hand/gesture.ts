@@ -1,4 +1,4 @@
-import { isDeliberate, SHORTEST_PRESS_MS } from '../../../parts/press/press.ts';
+import { isDeliberate, SHORTEST_PRESS_MS } from '../../../../parts/press/press.ts';
 
 /** What a finger came down on. */
 export type Grip =

@@ -1,6 +1,6 @@
-import { boundingBox, boxMeets, type Polygon } from '../../../core/geometry/index.ts';
-import { atWall, fromWall, wallsOf, type Wall } from '../../../core/kitchen/index.ts';
-import type { Frame } from '../kitchen-frame.ts';
+import { boundingBox, boxMeets, type Polygon } from '../../../../core/geometry/index.ts';
+import { atWall, fromWall, wallsOf, type Wall } from '../../../../core/kitchen/index.ts';
+import type { Frame } from '../../../pictures/kitchen-frame.ts';
 
 /** A box in a picture with its own axes: x from left to right of whoever stands before it, y towards that person; cm. */
 export type Stance = {

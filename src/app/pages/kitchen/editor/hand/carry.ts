@@ -1,4 +1,4 @@
-import { lowerLeft, type Point, type Polygon } from '../../../../core/geometry/index.ts';
+import { lowerLeft, type Point, type Polygon } from '../../../../../core/geometry/index.ts';
 import {
   atWall,
   fixtureOf,
@@ -7,7 +7,7 @@ import {
   wallsOf,
   type Edge,
   type Kitchen,
-} from '../../../../core/kitchen/index.ts';
+} from '../../../../../core/kitchen/index.ts';
 import {
   elevationOf,
   moveAtWall,
@@ -24,15 +24,15 @@ import {
   snapCorner,
   snapMove,
   type FrontBox,
-} from '../../../../core/editing/index.ts';
-import { message, type Message } from '../../../../core/messages/index.ts';
-import { t } from '../../../context/language.ts';
+} from '../../../../../core/editing/index.ts';
+import { message, type Message } from '../../../../../core/messages/index.ts';
+import { t } from '../../../../context/language.ts';
 import type { Grip } from './gesture.ts';
 
 export type Guides = readonly (readonly [Point, Point])[];
 
 /** What became of a kitchen under a finger, with the lines that what is held has caught on. */
-export type Carried = { readonly next: Kitchen; readonly guides: Guides; readonly done: Message };
+type Carried = { readonly next: Kitchen; readonly guides: Guides; readonly done: Message };
 
 /** Carries what is held by a way in metres from where it stood when the finger came down: nothing drifts. */
 export type Carry = (base: Kitchen, grip: Grip, byM: Point) => Carried;

@@ -1,6 +1,6 @@
 import type { JSX } from 'solid-js';
 import { For } from 'solid-js';
-import type { Fixture, Material } from '../../../core/kitchen/index.ts';
+import type { Fixture, Material } from '../../../../core/kitchen/index.ts';
 
 /** Surfaces that look alike from a metre away. */
 type Look =

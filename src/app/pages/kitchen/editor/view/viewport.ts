@@ -1,6 +1,6 @@
 import { createEffect, createMemo, createSignal, on, onCleanup, onMount } from 'solid-js';
-import { middleOf, type Point, type Polygon } from '../../../../core/geometry/index.ts';
-import type { Kitchen } from '../../../../core/kitchen/index.ts';
+import { middleOf, type Point, type Polygon } from '../../../../../core/geometry/index.ts';
+import type { Kitchen } from '../../../../../core/kitchen/index.ts';
 import { frameOfView, outOfView, viewOfAll, zoomed } from './view.ts';
 
 /** What part of the plan is looked at, and how large a centimetre is on the screen. */

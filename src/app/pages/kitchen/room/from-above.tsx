@@ -1,5 +1,5 @@
 import { For, type JSX, Show } from 'solid-js';
-import type { Bowl, Fixture, FixtureKind, Sink } from '../../../core/kitchen/index.ts';
+import type { Bowl, Fixture, FixtureKind, Sink } from '../../../../core/kitchen/index.ts';
 import { FIGURES } from './figures.ts';
 import type { Stance } from './stance.ts';
 
@@ -35,7 +35,7 @@ function FrontDoor(props: Size) {
 }
 
 /** Bowls as large as told, side by side; the tap stands behind them. */
-export function SinkAbove(props: Size & { sink: Sink }) {
+function SinkAbove(props: Size & { sink: Sink }) {
   const bowls = () => {
     const { widthCm, depthCm, sink } = props;
     const share = sink.drainboard ? 0.66 : 1;

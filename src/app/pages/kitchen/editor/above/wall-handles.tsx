@@ -1,22 +1,22 @@
 import { For, Show } from 'solid-js';
-import type { Point } from '../../../../core/geometry/index.ts';
+import type { Point } from '../../../../../core/geometry/index.ts';
 import {
   atWall,
   wallOf,
   wallsOf,
   type Kitchen,
   type Opening,
-} from '../../../../core/kitchen/index.ts';
-import { moveWall, roomOutline } from '../../../../core/editing/index.ts';
-import { message } from '../../../../core/messages/index.ts';
-import { say, t } from '../../../context/language.ts';
-import type { Frame } from '../../../pictures/kitchen-frame.ts';
-import { WALL_M } from '../../../pictures/room/extent.ts';
-import { OpeningAbove } from '../../../pictures/room/shell.tsx';
-import type { SurveyController } from '../survey/controller/survey-controller.ts';
-import { quantity } from '../survey/inputs/quantities.ts';
-import { wallName } from './faces.ts';
-import { actionOfKey } from './keys.ts';
+} from '../../../../../core/kitchen/index.ts';
+import { moveWall, roomOutline } from '../../../../../core/editing/index.ts';
+import { message } from '../../../../../core/messages/index.ts';
+import { say, t } from '../../../../context/language.ts';
+import type { Frame } from '../../../../pictures/kitchen-frame.ts';
+import { WALL_M } from '../../room/extent.ts';
+import { OpeningAbove } from '../../room/shell.tsx';
+import type { SurveyController } from '../../survey/controller/survey-controller.ts';
+import { quantity } from '../../survey/inputs/quantities.ts';
+import { wallName } from '../hand/faces.ts';
+import { actionOfKey } from '../hand/keys.ts';
 
 /** Half of the least touch target, px: 48 px across. */
 const HALF_TOUCH_PX = 24;

@@ -1,18 +1,18 @@
 import { createMemo, createUniqueId, For, Show } from 'solid-js';
-import { boundingBox, sizeOf } from '../../../../core/geometry/index.ts';
+import { boundingBox, sizeOf } from '../../../../../core/geometry/index.ts';
 import {
   drawnOutlines,
   outlineOf,
   type Fixture,
   type Kitchen,
-} from '../../../../core/kitchen/index.ts';
-import { roomOutline } from '../../../../core/editing/index.ts';
-import { say, t } from '../../../context/language.ts';
-import { pathOf, type Frame } from '../../../pictures/kitchen-frame.ts';
-import { kindWord, Word, wordsOf } from '../../../pictures/kitchen-plan.tsx';
-import { FixtureAbove, HangingAbove } from '../../../pictures/room/fixture-above.tsx';
-import { Walls } from '../../../pictures/room/shell.tsx';
-import { quantity } from '../survey/inputs/quantities.ts';
+} from '../../../../../core/kitchen/index.ts';
+import { roomOutline } from '../../../../../core/editing/index.ts';
+import { say, t } from '../../../../context/language.ts';
+import { pathOf, type Frame } from '../../../../pictures/kitchen-frame.ts';
+import { kindWord, Word, wordsOf } from '../../../../pictures/kitchen-plan.tsx';
+import { FixtureAbove, HangingAbove } from '../../room/fixture-above.tsx';
+import { Walls } from '../../room/shell.tsx';
+import { quantity } from '../../survey/inputs/quantities.ts';
 
 /** What a screen reader says of a fixture in the plan. */
 function spoken(fixture: Fixture): string {

@@ -1,11 +1,11 @@
 import { createMemo, For, Show } from 'solid-js';
-import type { Point } from '../../../../core/geometry/index.ts';
-import { atWall, wallsOf, type Kitchen, type Wall } from '../../../../core/kitchen/index.ts';
-import { elevationOf, roomOutline } from '../../../../core/editing/index.ts';
-import { say } from '../../../context/language.ts';
-import type { Frame } from '../../../pictures/kitchen-frame.ts';
-import { WALL_M } from '../../../pictures/room/extent.ts';
-import { quantity } from '../survey/inputs/quantities.ts';
+import type { Point } from '../../../../../core/geometry/index.ts';
+import { atWall, wallsOf, type Kitchen, type Wall } from '../../../../../core/kitchen/index.ts';
+import { elevationOf, roomOutline } from '../../../../../core/editing/index.ts';
+import { say } from '../../../../context/language.ts';
+import type { Frame } from '../../../../pictures/kitchen-frame.ts';
+import { WALL_M } from '../../room/extent.ts';
+import { quantity } from '../../survey/inputs/quantities.ts';
 
 /** Marks nearer than this are one, m. */
 const SAME_M = 0.01;

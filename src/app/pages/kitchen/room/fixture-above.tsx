@@ -1,5 +1,5 @@
 import { createMemo, Show } from 'solid-js';
-import type { Polygon } from '../../../core/geometry/index.ts';
+import type { Polygon } from '../../../../core/geometry/index.ts';
 import {
   atWall,
   outlineOf,
@@ -7,9 +7,9 @@ import {
   type Cooktop,
   type Fixture,
   type WallPlace,
-} from '../../../core/kitchen/index.ts';
-import { pathOf, type Frame } from '../kitchen-frame.ts';
-import { Burners } from '../kitchen-plan.tsx';
+} from '../../../../core/kitchen/index.ts';
+import { pathOf, type Frame } from '../../../pictures/kitchen-frame.ts';
+import { Burners } from '../../../pictures/kitchen-plan.tsx';
 import { FromAbove, HobFront, OvenAbove } from './from-above.tsx';
 import { paintOf } from './materials.tsx';
 import { stanceOf } from './stance.ts';
@@ -80,7 +80,7 @@ export function FixtureAbove(props: {
 }
 
 /** The outline of what hangs at a wall or is built in below. */
-export function hangingOutline(room: Polygon, { wall, atM, widthM, depthM }: WallPlace): Polygon {
+function hangingOutline(room: Polygon, { wall, atM, widthM, depthM }: WallPlace): Polygon {
   const at = wallOf(room, wall);
   if (!at) return [];
   return [

@@ -1,6 +1,6 @@
-import { sideName, type Polygon } from '../../../../core/geometry/index.ts';
-import { isSameEdge, type Edge } from '../../../../core/kitchen/index.ts';
-import { message, type Message } from '../../../../core/messages/index.ts';
+import { sideName, type Polygon } from '../../../../../core/geometry/index.ts';
+import { isSameEdge, type Edge } from '../../../../../core/kitchen/index.ts';
+import { message, type Message } from '../../../../../core/messages/index.ts';
 
 /** From where the kitchen is looked at: from above, or one wall by its number. */
 export type Face = 'above' | number;

@@ -1,6 +1,6 @@
-import type { Point } from '../../../core/geometry/index.ts';
-import { atWall, drawnOutlines, wallOf, type Kitchen } from '../../../core/kitchen/index.ts';
-import { roomOutline } from '../../../core/editing/index.ts';
+import type { Point } from '../../../../core/geometry/index.ts';
+import { atWall, drawnOutlines, wallOf, type Kitchen } from '../../../../core/kitchen/index.ts';
+import { roomOutline } from '../../../../core/editing/index.ts';
 
 /** How thick a wall is drawn, m: nobody measures it. */
 export const WALL_M = 0.1;
