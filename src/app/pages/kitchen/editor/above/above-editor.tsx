@@ -184,6 +184,7 @@ function Layers(
             frame={viewport.frame()}
             pxPerCm={viewport.pxPerCm()}
             shape={props.shape}
+            sized={!props.shown.any()}
           />
         )}
       </Show>
@@ -194,6 +195,7 @@ function Layers(
             opening={opening}
             frame={viewport.frame()}
             pxPerCm={viewport.pxPerCm()}
+            sized={!props.shown.any()}
           />
         )}
       </Show>

@@ -32,6 +32,8 @@ export function Handles(props: {
   frame: Frame;
   pxPerCm: number;
   shape: boolean;
+  /** False where other words stand in the picture. */
+  sized: boolean;
 }) {
   const outline = () => outlineOf(props.fixture) ?? [];
   const cm = (px: number) => px / props.pxPerCm;
@@ -65,7 +67,7 @@ export function Handles(props: {
           }}
         </For>
       </Show>
-      <Show when={!props.shape && isUpright(outline())}>
+      <Show when={props.sized && !props.shape && isUpright(outline())}>
         <Sizes outline={outline()} frame={props.frame} fontCm={cm(17)} />
       </Show>
       <For each={outline()}>

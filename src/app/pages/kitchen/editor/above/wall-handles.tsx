@@ -41,10 +41,10 @@ export function OpeningPiece(props: {
     const reachM = Math.max(WALL_M, cm(HALF_TOUCH_PX) / 100);
     const { atM, widthM } = props.opening;
     const corners: readonly Point[] = [
-      atWall(at, atM, reachM - WALL_M),
-      atWall(at, atM + widthM, reachM - WALL_M),
-      atWall(at, atM + widthM, -reachM),
-      atWall(at, atM, -reachM),
+      atWall(at, atM, reachM - WALL_M / 2),
+      atWall(at, atM + widthM, reachM - WALL_M / 2),
+      atWall(at, atM + widthM, -reachM - WALL_M / 2),
+      atWall(at, atM, -reachM - WALL_M / 2),
     ];
     return `M${corners.map((corner) => props.frame.at(corner).join(' ')).join('L')}Z`;
   };
@@ -81,6 +81,8 @@ export function OpeningHandles(props: {
   opening: Opening;
   frame: Frame;
   pxPerCm: number;
+  /** False where other words stand in the picture. */
+  sized: boolean;
 }) {
   const wall = () => wallOf(roomOutline(props.kitchen), props.opening.wall);
   const cm = (px: number) => px / props.pxPerCm;
@@ -102,16 +104,18 @@ export function OpeningHandles(props: {
                 );
               }}
             </For>
-            <text
-              class="ed-number"
-              font-size={String(cm(15))}
-              x={middle()[0]}
-              y={middle()[1]}
-              text-anchor="middle"
-              dominant-baseline="central"
-            >
-              {say(quantity('length', widthM))}
-            </text>
+            <Show when={props.sized}>
+              <text
+                class="ed-number"
+                font-size={String(cm(15))}
+                x={middle()[0]}
+                y={middle()[1]}
+                text-anchor="middle"
+                dominant-baseline="central"
+              >
+                {say(quantity('length', widthM))}
+              </text>
+            </Show>
           </g>
         );
       }}

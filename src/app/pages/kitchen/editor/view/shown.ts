@@ -7,6 +7,7 @@ export function createShown() {
   const [layer, setLayer] = createSignal<Layer>();
   return {
     is: (one: Layer) => layer() === one,
+    any: () => layer() !== undefined,
     toggle: (one: Layer) => setLayer(layer() === one ? undefined : one),
   };
 }
