@@ -109,6 +109,23 @@ describe('what hangs on a wall', () => {
     expect(fridge?.heights).toEqual({ fromM: 0, toM: 1.7 });
   });
 
+  it('is not hidden by its copy, which waits to be hung', () => {
+    const { kitchen, id } = editing.copyFixture(coils, 'wall-cupboard');
+    const copy = fixtureOf(kitchen, id);
+    expect(copy?.kind).toBe('cupboard');
+    expect(copy).not.toHaveProperty('wallPlace');
+    expect(editing.problemsOf(editing.hangFixture(kitchen, id, RIGHT))).toEqual([]);
+  });
+
+  it('comes to rest in line with what else is seen there, else on 5 cm', () => {
+    const hood = editing.elevationOf(coils, FAR)?.fronts.find(({ id }) => id === 'hood');
+    if (!hood) throw new Error('No hood.');
+    // Its right side is 4 cm from the window's left one at 2.56 m.
+    expect(editing.snapAtWall(coils, FAR, hood, [0.24, 0])[0]).toBeCloseTo(0.28, 6);
+    const [alongM] = editing.snapAtWall(coils, FAR, hood, [1.2, 0.02]);
+    expect(((1.52 + alongM) * 100) % 5).toBeCloseTo(0, 6);
+  });
+
   it('is pulled to a size on 5 cm', () => {
     const next = editing.resizeAtWallFront(coils, 'hood', {
       atM: 1.51, widthM: 0.92, fromM: 1.58, toM: 1.83,

@@ -80,7 +80,7 @@ export const home = {
     { count, maxFillL, ratedW }: { count: number; maxFillL: number; ratedW: number },
     f,
   ) =>
-    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L, ${f.shortNumber(ratedW, 3)} W`,
+    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} W` : ''}`,
   'kitchen.hardware.vessel.on': ({ vessel, circuit }: { vessel: Message; circuit: string }, f) =>
     `${f.say(vessel)}, on ${circuit}`,
   'kitchen.hardware.circuit': ({ ratingA, voltsV }: { ratingA: number; voltsV: number }, f) =>

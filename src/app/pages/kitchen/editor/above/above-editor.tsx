@@ -83,6 +83,7 @@ export function AboveEditor(props: AboveProps) {
       <svg
         ref={(element) => (svg = element)}
         class="editor-plan"
+        classList={{ 'editor-plan--named': props.shown.is('names') }}
         viewBox={viewport.frame().viewBox}
         role="group"
         aria-label={t('survey.editor.plan')}
