@@ -5,6 +5,7 @@ import type { SurveyController } from '../survey/controller/survey-controller.ts
 import { Toggle } from '../survey/inputs/pick.tsx';
 import { AboveEditor } from './above/above-editor.tsx';
 import { FrontEditor } from './front/front-editor.tsx';
+import { BelowFront } from './front/front-pieces.tsx';
 import { edgeOf, wallName, type Face } from './hand/faces.ts';
 import { createShown } from './view/shown.ts';
 
@@ -49,6 +50,7 @@ export function PlanEditor(props: EditorProps) {
             {t('survey.editor.lengths')}
           </Toggle>
         </div>
+        <BelowFront survey={props.survey} wall={wall() ?? 0} onSelect={props.onSelect} />
       </Show>
     </div>
   );

@@ -107,7 +107,7 @@ describe('changes in the survey', () => {
 
 describe('the view', () => {
   it('holds everything, and its drawing is in centimetres with up away from the viewer', () => {
-    const view = viewOfAll(flat(), false);
+    const view = viewOfAll(flat());
     expect(outOfView(view, flat())).toBe(false);
     const { at } = frameOfView(view);
     expect(at([view.xM, view.yM + view.heightM])).toEqual([0, 0]);
@@ -115,7 +115,7 @@ describe('the view', () => {
     expect(at([2, 0])[0] - at([1, 0])[0]).toBeCloseTo(100, 9);
   });
   it('goes nearer about a point and keeps its shape', () => {
-    const view = viewOfAll(flat(), false);
+    const view = viewOfAll(flat());
     const near = zoomed(view, 2, [1, 1]);
     expect(near.widthM / near.heightM).toBeCloseTo(view.widthM / view.heightM, 9);
     expect(near.xM + near.widthM / 2).toBeCloseTo(1, 9);

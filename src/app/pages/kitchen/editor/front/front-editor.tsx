@@ -17,7 +17,7 @@ import { Chain, marksAlong } from '../view/lengths.tsx';
 import { onPieceKey } from '../hand/piece-keys.ts';
 import { PointerController } from '../hand/pointer-controller.ts';
 import { onScreenSize } from '../view/viewport.ts';
-import { BoxHandles, CM_PER_M, Front, isPullable, Unhung } from './front-pieces.tsx';
+import { BoxHandles, CM_PER_M, Front, isPullable } from './front-pieces.tsx';
 
 /** Free paper round the wall, cm: for lengths below and handles. */
 const MARGIN_CM = { side: 24, above: 12, below: 46 } as const;
@@ -132,10 +132,6 @@ export function FrontEditor(props: FrontProps) {
       <p class="visually-hidden" role="status">
         <Show when={chosen()}>{(box) => spoken(box())}</Show>
       </p>
-      <Unhung {...props} />
-      <Show when={boxes().some(({ told }) => !told)}>
-        <p class="quiet editor-note">{t('survey.front.untold')}</p>
-      </Show>
     </>
   );
 }

@@ -3,6 +3,7 @@ import { boxCorners } from '../../../../../core/geometry/index.ts';
 import { outlineOf, type Fixture } from '../../../../../core/kitchen/index.ts';
 import {
   canHang,
+  elevationOf,
   hangFixture,
   roomOutline,
   type FrontBox,
@@ -19,6 +20,10 @@ import { edgeOf } from '../hand/faces.ts';
 
 export const CM_PER_M = 100;
 const HALF_TOUCH_PX = 24;
+const FONT_PX = 15;
+/** About as wide as a letter of that size. */
+const LETTER_PX = 8;
+const KNOB_PX = 12;
 
 /** What stands in the plan view is made wider there. */
 export function isPullable(fixtures: readonly Fixture[], id: string): boolean {
@@ -74,18 +79,33 @@ export function BoxHandles(props: {
       yMaxM: props.box.toM,
     }).map(([x, y]) => [x * CM_PER_M, props.highCm - y * CM_PER_M] as const);
   const middleX = () => (props.box.atM + props.box.widthM / 2) * CM_PER_M;
-  const middleY = () => props.highCm - ((props.box.fromM + props.box.toM) / 2) * CM_PER_M;
+  const widthWords = () => say(quantity('length', props.box.widthM));
+  const heightWords = () =>
+    t('survey.front.heights', {
+      from: quantity('length', props.box.fromM),
+      to: quantity('length', props.box.toM),
+    });
+  /** In the box where it has room between its handles, else over it, else under it. */
+  const wordsY = () => {
+    const topCm = props.highCm - props.box.toM * CM_PER_M;
+    const bottomCm = props.highCm - props.box.fromM * CM_PER_M;
+    const longest = Math.max(widthWords().length, heightWords().length);
+    const hasRoom =
+      longest * LETTER_PX + 2 * KNOB_PX < (props.box.widthM * CM_PER_M) / props.cm(1) &&
+      bottomCm - topCm > props.cm(3 * FONT_PX);
+    if (hasRoom) return (topCm + bottomCm) / 2;
+    return topCm > props.cm(4 * FONT_PX)
+      ? topCm - props.cm(2 * FONT_PX)
+      : bottomCm + props.cm(2 * FONT_PX);
+  };
   return (
     <g class="ed-handles" aria-hidden="true">
-      <g class="ed-sizes" font-size={String(props.cm(15))} text-anchor="middle">
-        <text x={middleX()} y={middleY() - props.cm(4)}>
-          {say(quantity('length', props.box.widthM))}
+      <g class="ed-sizes" font-size={String(props.cm(FONT_PX))} text-anchor="middle">
+        <text x={middleX()} y={wordsY() - props.cm(4)}>
+          {widthWords()}
         </text>
-        <text x={middleX()} y={middleY() + props.cm(14)}>
-          {t('survey.front.heights', {
-            from: quantity('length', props.box.fromM),
-            to: quantity('length', props.box.toM),
-          })}
+        <text x={middleX()} y={wordsY() + props.cm(14)}>
+          {heightWords()}
         </text>
       </g>
       <Show when={props.pullable}>
@@ -102,12 +122,29 @@ export function BoxHandles(props: {
   );
 }
 
-/** What nobody drew anywhere, to be hung on this wall or built in at it. */
-export function Unhung(props: {
+/** Below the picture of a wall: what could be put there, and what its broken lines mean. */
+export function BelowFront(props: {
   survey: SurveyController;
   wall: number;
   onSelect: (id: string) => void;
 }) {
+  const untold = () => {
+    const kitchen = props.survey.kitchen();
+    const seen = elevationOf(kitchen, edgeOf(roomOutline(kitchen), props.wall));
+    return [...(seen?.fronts ?? []), ...(seen?.openings ?? [])].some(({ told }) => !told);
+  };
+  return (
+    <>
+      <Unhung {...props} />
+      <Show when={untold()}>
+        <p class="quiet editor-note">{t('survey.front.untold')}</p>
+      </Show>
+    </>
+  );
+}
+
+/** What nobody drew anywhere, to be hung on this wall or built in at it. */
+function Unhung(props: { survey: SurveyController; wall: number; onSelect: (id: string) => void }) {
   const rest = () =>
     props.survey
       .kitchen()

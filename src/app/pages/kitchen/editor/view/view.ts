@@ -1,7 +1,7 @@
 import { boundingBox } from '../../../../../core/geometry/index.ts';
 import type { Kitchen } from '../../../../../core/kitchen/index.ts';
 import type { Frame } from '../../../../pictures/kitchen-frame.ts';
-import { extentOf } from '../../room/extent.ts';
+import { extentOf, WALL_M } from '../../room/extent.ts';
 
 /** The part of the plan that is looked at, metres; x to the right, y away from the viewer. */
 export type View = {
@@ -15,19 +15,30 @@ const CM_PER_M = 100;
 /** Free paper round the room, for walls: at least so much, m, and at least that share of it. */
 const MARGIN_M = 0.25;
 const MARGIN_SHARE = 0.04;
-/** The same where lengths stand round it. */
-const ROOMY_M = 0.45;
-const ROOMY_SHARE = 0.12;
+/** Where lengths stand round it: two rows of them on each side, px. */
+const LENGTHS_PX = 44;
+
+/** How large a drawing is on the screen. */
+export type OnScreen = { readonly widthPx: number; readonly heightPx: number };
+
+/** Margin of `sideM` on both its sides, m, that is {@link LENGTHS_PX} and a wall once it is drawn so long. */
+function lengthsM(sideM: number, sidePx: number): number {
+  const share = LENGTHS_PX / Math.max(sidePx, 4 * LENGTHS_PX);
+  return (WALL_M + share * sideM) / (1 - 2 * share);
+}
+
 /** Closest look: about one sink across the screen. */
 const NEAREST_M = 0.8;
 const FARTHEST_M = 60;
 
-/** Everything that is drawn; `roomy`: with room for lengths round it. */
-export function viewOfAll(kitchen: Kitchen, roomy: boolean): View {
+/** Everything that is drawn; with the size of the drawing on the screen there is room for lengths round it. */
+export function viewOfAll(kitchen: Kitchen, lengthsOn?: OnScreen): View {
   const box = boundingBox(extentOf(kitchen));
   const [widthM, heightM] = [box.xMaxM - box.xMinM, box.yMaxM - box.yMinM];
-  const [leastM, share] = roomy ? [ROOMY_M, ROOMY_SHARE] : [MARGIN_M, MARGIN_SHARE];
-  const marginM = Math.max(leastM, share * Math.max(widthM, heightM));
+  const leastM = Math.max(MARGIN_M, MARGIN_SHARE * Math.max(widthM, heightM));
+  const marginM = lengthsOn
+    ? Math.max(leastM, lengthsM(widthM, lengthsOn.widthPx), lengthsM(heightM, lengthsOn.heightPx))
+    : leastM;
   return {
     xM: box.xMinM - marginM,
     yM: box.yMinM - marginM,

@@ -9,19 +9,20 @@ export function createViewport(
   plan: () => SVGSVGElement | undefined,
   roomy: () => boolean,
 ) {
-  const [view, setView] = createSignal(viewOfAll(kitchen(), roomy()));
+  const [view, setView] = createSignal(viewOfAll(kitchen()));
   const onScreen = onScreenSize(plan);
   const frame = createMemo(() => frameOfView(view()));
   let underFinger = false;
   let panFrom = view();
   let heldOf: Kitchen | undefined;
-  const seeAll = () => setView(viewOfAll(kitchen(), roomy()));
+  const seeAll = () => setView(viewOfAll(kitchen(), roomy() ? onScreen() : undefined));
   const follow = () => {
     if (!underFinger && outOfView(view(), kitchen())) seeAll();
   };
   // What was added or typed out of sight is brought into sight; not under a finger.
   createEffect(on(kitchen, follow));
   createEffect(on(roomy, seeAll, { defer: true }));
+  createEffect(on(onScreen, () => roomy() && seeAll(), { defer: true }));
   return {
     frame,
     pxPerCm: () =>
