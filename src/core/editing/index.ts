@@ -26,10 +26,34 @@ export {
 } from './fixtures/hardware.ts';
 export { consumersOf, onBurner, onCircuit } from './fixtures/circuits.ts';
 export { pullCorner, resizeAtWall } from './shapes/resize.ts';
-export { roomBox } from './shapes/room.ts';
+export { roomBox, roomOutline } from './shapes/room.ts';
+export { moveWall, wallAt } from './walls/walls.ts';
+export {
+  addOpening,
+  changeOpening,
+  moveOpening,
+  openingOf,
+  removeOpening,
+  shiftOpening,
+  turnOpening,
+} from './walls/openings.ts';
+export {
+  canHang,
+  hangFixture,
+  moveAtWall,
+  resizeAtWallFront,
+  snapAtWall,
+} from './walls/hanging.ts';
+export {
+  elevationOf,
+  type Elevation,
+  type FrontBox,
+  type FrontOf,
+  type OpeningFront,
+} from './walls/elevation.ts';
 export { addUtensil, removeUtensil } from './utensils/utensils.ts';
 export { missingAnswers, type MissingAnswer } from './whole/missing-answers.ts';
 export { factsToTell } from './whole/facts.ts';
 export { problemsOf } from './whole/problems.ts';
-export { NEW_WINDOW } from './tables/usual.ts';
+export { NEW_WINDOW, sizesIn } from './tables/usual.ts';
 export { placesLike, type Town } from './tables/places.ts';

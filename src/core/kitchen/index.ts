@@ -20,6 +20,7 @@ export { burnersOf, burnerVolts, hasHeatLamp, isGas } from './queries/burners.ts
 export { emergencyNumber } from './queries/emergency-number.ts';
 export { drawnOutlines, fixtureOf, mayBeUndrawn, outlineOf } from './queries/fixtures.ts';
 export { partsOf, possibleParts } from './queries/parts.ts';
+export { atWall, fromWall, isSameEdge, wallOf, wallsOf, type Wall } from './queries/walls.ts';
 export { isElectric, standsOnStove } from './queries/vessels.ts';
 export { methodsForFixture, methodsForRow } from './queries/custom-rows.ts';
 export { formatKitchen } from './file/format-kitchen.ts';

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { t } from '../support/language.ts';
 import { onTablet } from '../support/on-tablet.ts';
 import type { DemoId } from '../support/screen.ts';
 
@@ -15,7 +16,7 @@ const SIZES = [
 
 /** Pairs of words whose boxes meet, and how many words there are. */
 const WORDS = `(() => {
-  const boxes = [...document.querySelectorAll('svg.kitchen-plan :is(.kp-word, .kp-mark > g)')]
+  const boxes = [...document.querySelectorAll(':is(svg.kitchen-plan, svg.editor-plan) :is(.kp-word, .kp-mark > g)')]
     .filter((one) => one.getClientRects().length > 0)
     .map((one) => {
       // The letters alone: the halo round them may touch another one's.
@@ -47,7 +48,13 @@ describe('names in the picture of a kitchen', () => {
     async (demo) => {
       await on.screen.openDemo(demo);
       await on.screen.goTo('kitchen');
-      await on.screen.waitForElement('svg.kitchen-plan .kp-word');
+      await on.screen.button('kitchen.change').click();
+      await on.screen.waitForElement('svg.editor-plan');
+      await on.screen.page
+        .locator('.editor')
+        .getByRole('button', { name: t('survey.editor.names') })
+        .click();
+      await on.screen.waitForElement('svg.editor-plan .kp-word');
       await noneMeet(demo);
     },
   );

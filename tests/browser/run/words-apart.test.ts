@@ -39,7 +39,7 @@ describe('words', () => {
   it('stand apart on the pages beside the run', async () => {
     await screen.openDemo('flat-coils');
     await screen.goTo('kitchen');
-    await screen.waitForElement('svg.kitchen-plan .kp-word');
+    await screen.waitForElement('.kitchen-picture .room-picture');
     expect(await wrong('kitchen')).toEqual([]);
   });
 

@@ -40,6 +40,7 @@ function onOne<T>(
 }
 
 const fixtures = (k: Kitchen) => k.fixtures;
+const openings = (k: Kitchen) => k.room.openings ?? [];
 const nothing = fc.constant(0);
 const cooktops = (k: Kitchen) => k.fixtures.filter(({ kind }) => kind === 'cooktop');
 const corner = fc.nat(9);
@@ -105,6 +106,26 @@ const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
     (k) => k.vessels,
     nothing,
     (k, id) => survey.removeVessel(k, id),
+  ),
+  edit(
+    'opening',
+    fc.constantFrom('door' as const, 'window' as const, 'passage' as const),
+    (k, kind) => survey.addOpening(k, kind).kitchen,
+  ),
+  onOne('opening to', openings, place, survey.moveOpening),
+  onOne('opening wider', openings, fc.tuple(cm(-100, 100), cm(-50, 300)), (k, id, [by, wider]) =>
+    survey.shiftOpening(k, id, by, wider),
+  ),
+  onOne('opening off', openings, nothing, (k, id) => survey.removeOpening(k, id)),
+  edit('push wall', fc.tuple(fc.nat(3), cm(-300, 300)), (k, [n, by]) =>
+    survey.moveWall(k, [n, (n + 1) % 4], by),
+  ),
+  onOne('hang', fixtures, fc.nat(3), (k, id, n) => survey.hangFixture(k, id, [n, (n + 1) % 4])),
+  onOne(
+    'along the wall',
+    fixtures,
+    fc.tuple(fc.nat(3), cm(-200, 200), cm(-100, 100)),
+    (k, id, [n, along, up]) => survey.moveAtWall(k, id, [n, (n + 1) % 4], [along, up]),
   ),
   edit('circuit', nothing, (k) => survey.addCircuit(k, inEnglish).kitchen),
   onOne(

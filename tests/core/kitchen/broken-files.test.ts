@@ -70,7 +70,7 @@ describe('a text that is no kitchen file', () => {
     [
       'half a file',
       coils.slice(0, coils.indexOf('"circuits": [') + 13),
-      'line 35, column 16',
+      'line 66, column 16',
       'end of the file',
       'a value',
       'breaks off',

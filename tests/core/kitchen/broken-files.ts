@@ -149,5 +149,11 @@ export const BROKEN_SENSE: readonly Broken[] = [
   broken('a back edge across the counter', GLASS, (k) => (k.fixtures[0].backEdges[0] = [1, 4]), 'fixtures[0].backEdges[0]', '[1, 4]', 'neighbouring corners', 'After corner 1 comes corner 2'),
   broken('a back edge past the corners', COILS, (k) => (k.fixtures[0].backEdges[0] = [3, 4]), 'fixtures[0].backEdges[0]', '[3, 4]', '0 to 3', 'The first corner'),
   broken('bowls larger than the sink', COILS, (k) => (k.fixtures[2].bowls[0].lengthM = 1.1), 'fixtures[2].bowls', '0.44 m²', '0.30 m²', 'Measure'),
+  broken('a door past the end of its wall', COILS, (k) => (k.room.openings[0].atM = 1.7), 'room.openings[0].widthM', '0.8', 'at most 0.70 m: the wall is 2.40 m long', 'left end of the wall'),
+  broken('a door across the room', COILS, (k) => (k.room.openings[0].wall = [1, 3]), 'room.openings[0].wall', '[1, 3]', 'neighbouring corners', 'After corner 1 comes corner 2'),
+  broken('a hood on a wall without walls', COILS, (k) => { delete k.room.outline; delete k.room.openings; k.fixtures = k.fixtures.filter((f: Loose) => !f.wallPlace || f.id === 'hood'); }, 'fixtures[5].wallPlace.wall', 'a list', 'not told', 'Tell the corners of the room'),
+  broken('a window with its head under its sill', COILS, (k) => (k.room.openings[1].heights.toM = 1), 'room.openings[1].heights.toM', '1', 'more than 1.10 m', 'from the floor'),
+  broken('a room that crosses itself', COILS, (k) => (k.room.outline = [[0, 0], [3, 2], [3, 0], [0, 2.5]]), 'room.outline', 'cross or touch', 'does not cross', 'walking round'),
+  broken('one id for a door and a counter', COILS, (k) => (k.room.openings[0].id = 'counter-left'), 'room.openings[0].id', 'fixtures[0].id has already', 'nothing else', 'another id'),
   broken('a burner beside its cooktop', COILS, (k) => (at(k, 'range-top').burners[3].at = [2.4, 2.2]), 'fixtures[3].burners[3].at', '[2.4, 2.2]', 'x 1.52 m to 2.28 m', 'same plan view'),
 ]; // prettier-ignore

@@ -47,8 +47,13 @@ describe('what need not be drawn', () => {
   it.each(FIXTURE_KINDS)('%s: the reader and the list agree', (kind) => {
     const known = [...hall.fixtures, ...flat.fixtures].find((one) => one.kind === kind);
     const bare = { designation: 'undecided', material: 'unknown' };
-    const { outline: _outline, ...undrawn } = {
+    const {
+      outline: _outline,
+      wallPlace: _wall,
+      ...undrawn
+    } = {
       outline: undefined,
+      wallPlace: undefined,
       ...(known ?? { ...bare, kind, id: 'one', name: 'One' }),
     };
     const kitchen = {

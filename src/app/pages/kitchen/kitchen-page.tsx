@@ -1,8 +1,9 @@
-import { For, Show } from 'solid-js';
+import { Show } from 'solid-js';
 import { lazyPage, say, t, translator } from '../../context/language.ts';
 import type { KitchenController } from '../../controllers/kitchen/kitchen-opening.ts';
 import { Action } from '../../parts/press/action.tsx';
-import { DEMOS } from './demos.ts';
+import { DemoList } from './demo-list.tsx';
+import { editNext } from './editor/hand/edit-next.ts';
 import { KitchensList } from './kitchens-list.tsx';
 import { Overview } from './overview.tsx';
 import { FileProblems, PlanTrouble } from './problems.tsx';
@@ -56,14 +57,26 @@ export function KitchenPage(props: KitchenPageProps) {
 function Home(props: KitchenPageProps) {
   return (
     <main class="place kitchen-place">
-      <Show when={props.kitchens.kitchen()} fallback={<Welcome onNew={() => void begin(props)} />}>
+      <Show
+        when={props.kitchens.kitchen()}
+        fallback={
+          <Welcome
+            onNew={() => void begin(props)}
+            onDemo={props.onDemo}
+            onOpenFile={props.onOpenFile}
+          />
+        }
+      >
         {(kitchen) => (
           <Overview
             kitchen={kitchen()}
             isDemo={props.kitchens.opened()?.kind === 'demo'}
             onChange={(next) => void props.kitchens.put(next)}
             onSaveFile={props.onSaveFile}
-            onSurvey={() => props.onGo('fixtures')}
+            onSurvey={(id) => {
+              editNext(id);
+              props.onGo('fixtures');
+            }}
             onPlan={props.onPlan}
           />
         )}
@@ -71,46 +84,49 @@ function Home(props: KitchenPageProps) {
       <FileProblems problems={props.kitchens.problems()} />
       <Show when={props.kitchens.planTrouble()}>{(why) => <PlanTrouble why={say(why())} />}</Show>
       <KitchensList kitchens={props.kitchens} onOpened={() => window.scrollTo({ top: 0 })} />
-      <section class="demos" aria-label={t('kitchen.demos')}>
-        <h2>{props.kitchens.kitchen() ? t('kitchen.demos.another') : t('kitchen.demos.first')}</h2>
-        <ul class="demo-list">
-          <For each={DEMOS}>
-            {(demo) => (
-              <li>
-                <button type="button" class="demo" onClick={() => props.onDemo(demo)}>
-                  <span class="demo-name">{t(`kitchen.demo.${demo}.name`)}</span>
-                  <span class="quiet">{t(`kitchen.demo.${demo}.tells`)}</span>
-                </button>
-              </li>
-            )}
-          </For>
-        </ul>
-        <div class="button-row">
-          <Show when={props.kitchens.kitchen()}>
+      <Show when={props.kitchens.kitchen()}>
+        <section class="demos" aria-label={t('kitchen.demos')}>
+          <h2>{t('kitchen.demos.another')}</h2>
+          <DemoList onDemo={props.onDemo} />
+          <div class="button-row">
             <Action class="button" onPress={() => void begin(props)}>
               {t('kitchen.describe-new')}
             </Action>
-          </Show>
-          <Action class="button" onPress={props.onOpenFile}>
-            {t('kitchen.open-file')}
-          </Action>
-        </div>
-      </section>
+            <Action class="button" onPress={props.onOpenFile}>
+              {t('kitchen.open-file')}
+            </Action>
+          </div>
+        </section>
+      </Show>
     </main>
   );
 }
 
-function Welcome(props: { onNew: () => void }) {
+/** The first screen: what it is for, one thing to do, and four kitchens to look at. */
+function Welcome(props: {
+  onNew: () => void;
+  onDemo: (id: string) => void;
+  onOpenFile: () => void;
+}) {
   return (
     <div class="welcome">
-      <h1>{t('kitchen.welcome')}</h1>
-      <p>{t('kitchen.welcome.about')}</p>
-      <p class="quiet">{t('kitchen.welcome.no-ruling')}</p>
-      <p>
-        <Action class="button button--ember button--big" onPress={props.onNew}>
-          {t('kitchen.welcome.begin')}
-        </Action>
-      </p>
+      <div class="welcome-words">
+        <h1>{t('kitchen.welcome')}</h1>
+        <p>{t('kitchen.welcome.about')}</p>
+        <div class="button-row">
+          <Action class="button button--ember button--big" onPress={props.onNew}>
+            {t('kitchen.welcome.begin')}
+          </Action>
+          <Action class="button button--plain" onPress={props.onOpenFile}>
+            {t('kitchen.open-file')}
+          </Action>
+        </div>
+        <p class="welcome-ruling quiet">{t('kitchen.welcome.no-ruling')}</p>
+      </div>
+      <section class="welcome-demos" aria-label={t('kitchen.demos')}>
+        <h2>{t('kitchen.demos.first')}</h2>
+        <DemoList onDemo={props.onDemo} />
+      </section>
     </div>
   );
 }

@@ -1,11 +1,15 @@
-import { createSignal, For, Show } from 'solid-js';
+import { For, Show, Suspense } from 'solid-js';
 import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
-import { message, type Message } from '../../../core/messages/index.ts';
-import { say, t } from '../../context/language.ts';
+import { asWritten, message, type Message } from '../../../core/messages/index.ts';
+import { lazyPage, say, t } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
-import { KitchenPlan } from '../../pictures/kitchen-plan.tsx';
 import { Choices } from './choices.tsx';
 import { Hardware } from './hardware.tsx';
+
+const RoomPicture = lazyPage(
+  ['pictures'],
+  async () => (await import('./room/room-picture.tsx')).RoomPicture,
+);
 
 /** The open kitchen: from above, and what the predictions stand on. */
 export function Overview(props: {
@@ -13,10 +17,10 @@ export function Overview(props: {
   isDemo: boolean;
   onChange: (kitchen: Kitchen) => void;
   onSaveFile: () => void;
-  onSurvey: () => void;
+  /** To the editor, with what was pressed when something was. */
+  onSurvey: (id?: string) => void;
   onPlan: () => void;
 }) {
-  const [picked, setPicked] = createSignal<string>();
   return (
     <>
       <header class="plan-head">
@@ -28,7 +32,7 @@ export function Overview(props: {
           <Action class="button button--plain" onPress={props.onSaveFile}>
             {t('kitchen.save-file')}
           </Action>
-          <Action class="button button--plain" onPress={props.onSurvey}>
+          <Action class="button button--plain" onPress={() => props.onSurvey()}>
             {t('kitchen.change')}
           </Action>
           <Action
@@ -46,13 +50,22 @@ export function Overview(props: {
             when={props.kitchen.fixtures.length > 0}
             fallback={<p class="quiet">{t('kitchen.empty')}</p>}
           >
-            <KitchenPlan kitchen={props.kitchen} selected={picked()} onSelect={setPicked} />
+            <Suspense>
+              <RoomPicture
+                kitchen={props.kitchen}
+                label={t('run.picture.kitchen', {
+                  fixtures: props.kitchen.fixtures.map(({ name }) => asWritten(name)),
+                })}
+                onSelect={props.onSurvey}
+              />
+            </Suspense>
+            <p class="quiet kitchen-press">{t('kitchen.press-to-change')}</p>
           </Show>
         </div>
         <div class="kitchen-facts">
           <Choices kitchen={props.kitchen} onChange={props.onChange} />
           <Hardware kitchen={props.kitchen} />
-          <FixtureList kitchen={props.kitchen} picked={picked()} onPick={setPicked} />
+          <FixtureList kitchen={props.kitchen} onPick={props.onSurvey} />
         </div>
       </div>
     </>
@@ -70,11 +83,7 @@ function aboutFixture(fixture: Fixture): Message {
   return message('kitchen.fixtures.belongs', { what, to });
 }
 
-function FixtureList(props: {
-  kitchen: Kitchen;
-  picked: string | undefined;
-  onPick: (id: string) => void;
-}) {
+function FixtureList(props: { kitchen: Kitchen; onPick: (id: string) => void }) {
   return (
     <section aria-label={t('kitchen.fixtures')}>
       <h2>{t('kitchen.fixtures.heading')}</h2>
@@ -82,12 +91,7 @@ function FixtureList(props: {
         <For each={props.kitchen.fixtures}>
           {(fixture) => (
             <li>
-              <button
-                type="button"
-                class="fixture-row"
-                aria-pressed={props.picked === fixture.id}
-                onClick={() => props.onPick(fixture.id)}
-              >
+              <button type="button" class="fixture-row" onClick={() => props.onPick(fixture.id)}>
                 <span>{fixture.name}</span>
                 <span class="quiet">{say(aboutFixture(fixture))}</span>
               </button>

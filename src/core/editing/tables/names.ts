@@ -10,6 +10,7 @@ export function idsOf(kitchen: Kitchen): ReadonlySet<string> {
     ...kitchen.vessels.map(({ id }) => id),
     ...kitchen.fixtures.map(({ id }) => id),
     ...burnersOf(kitchen).map(({ id }) => id),
+    ...(kitchen.room.openings ?? []).map(({ id }) => id),
   ]);
 }
 

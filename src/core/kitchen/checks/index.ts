@@ -10,6 +10,7 @@ import {
 } from './names.ts';
 import { ownCustomHolds } from './own-custom.ts';
 import { placeFitsZone } from './place.ts';
+import { roomWallsHold } from './room-walls.ts';
 import { shapesHold } from './shapes.ts';
 import { datesExist, powerIsTold, zoneExists } from './told.ts';
 
@@ -26,6 +27,7 @@ const CHECKS: readonly Check[] = [
   overridesHaveFixtures,
   ownCustomHolds,
   shapesHold,
+  roomWallsHold,
 ];
 
 /** Everything that does not fit together in a kitchen whose fields are each in order. */

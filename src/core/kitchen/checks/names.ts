@@ -20,6 +20,7 @@ function everyId(kitchen: Kitchen): readonly Named[] {
     ...plain(kitchen.vessels, 'vessels'),
     ...plain(kitchen.fixtures, 'fixtures'),
     ...plain(kitchen.utensils ?? [], 'utensils'),
+    ...plain(kitchen.room.openings ?? [], 'room.openings'),
     ...burnerPlaces(kitchen).map(({ burner, path }) => ({ id: burner.id, path: `${path}.id` })),
   ];
 }

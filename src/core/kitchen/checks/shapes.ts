@@ -20,7 +20,7 @@ function boxMessage(polygon: Polygon): Message {
   return message('problems.box', boundingBox(polygon));
 }
 
-function* onePolygon(path: string, polygon: Polygon): Generator<KitchenProblem> {
+export function* onePolygon(path: string, polygon: Polygon): Generator<KitchenProblem> {
   const fault = polygonFault(polygon);
   if (fault) yield problemAt(path, fault.found, fault.allowed, fault.advice);
 }
@@ -58,7 +58,7 @@ export function* holesHold(
 }
 
 /** Pairs of corners that are to be edges are edges. */
-function* edgesHold(
+export function* edgesHold(
   outline: Polygon,
   edges: readonly (readonly [number, number])[],
   at: string,

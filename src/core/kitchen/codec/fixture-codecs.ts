@@ -27,6 +27,7 @@ import {
 } from './common-codecs.ts';
 import { choice, number, whole, yesNo } from './primitives.ts';
 import { byKind, list, may, must, orElse, object } from './object.ts';
+import { heightsCodec, wallPlaceCodec } from './wall-codecs.ts';
 import { named } from './codec.ts';
 import {
   burnerTypeCodec,
@@ -48,6 +49,7 @@ const base = {
   designation: orElse(designationCodec, undecided, message('problems.filled.designation')),
   lastHotAt: may(localTimeCodec),
   parts: may(list(partCodec, LIMITS.parts)),
+  heights: may(heightsCodec),
 } satisfies { [K in keyof FixtureBase]: unknown };
 
 const unknownMaterial: Material = 'unknown';
@@ -174,6 +176,7 @@ const cupboard = named(
     hotFood: may(yesNo),
     ...base,
     outline: may(polygonCodec),
+    wallPlace: may(wallPlaceCodec),
     material,
     condition,
     shelves: orElse(list(shelf, LIMITS.shelves), [], message('problems.filled.shelves')),
@@ -186,6 +189,7 @@ const appliance = named(
     kind: must(choice(['fridge', 'freezer', 'microwave', 'dishwasher', 'warming-drawer', 'hood'])),
     ...base,
     outline: may(polygonCodec),
+    wallPlace: may(wallPlaceCodec),
     ratedW: may(powerCodec),
     circuit: may(idCodec),
     material,

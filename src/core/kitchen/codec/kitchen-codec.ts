@@ -17,6 +17,7 @@ import {
   idCodec,
   localTimeCodec,
   nameCodec,
+  polygonCodec,
   powerCodec,
   voltsCodec,
   wordsCodec,
@@ -24,6 +25,7 @@ import {
 import { fixtureCodec } from './fixture-codecs.ts';
 import { choice, form, number, only, whole, yesNo } from './primitives.ts';
 import { list, may, must, orElse, orEstimate, object } from './object.ts';
+import { openingCodec } from './wall-codecs.ts';
 import { utensilCodec } from './utensil-codec.ts';
 import type { Codec } from './codec.ts';
 import {
@@ -107,6 +109,8 @@ const place = object<Place>({
 const room = object<Room>({
   floorAreaM2: must(number(LIMITS.floorAreaM2)),
   heightM: orElse(number(LIMITS.ceilingM), 2.5, message('problems.filled.ceiling')),
+  outline: may(polygonCodec),
+  openings: may(list(openingCodec, LIMITS.openings)),
   hood: orElse(
     object<Room['hood']>({
       kind: must(hoodKindCodec),

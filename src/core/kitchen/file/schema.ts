@@ -12,6 +12,7 @@ import {
 } from '../codec/common-codecs.ts';
 import { FIXTURE_CODECS } from '../codec/fixture-codecs.ts';
 import { kitchenCodec } from '../codec/kitchen-codec.ts';
+import { heightsCodec, openingCodec, wallPlaceCodec } from '../codec/wall-codecs.ts';
 import { utensilCodec } from '../codec/utensil-codec.ts';
 import type { JsonSchema } from '../codec/codec.ts';
 import {
@@ -40,6 +41,9 @@ const NAMED = [
   methodCodec,
   partCodec,
   burnerTypeCodec,
+  heightsCodec,
+  wallPlaceCodec,
+  openingCodec,
   ...FIXTURE_CODECS,
   utensilCodec,
 ];

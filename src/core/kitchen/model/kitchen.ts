@@ -65,9 +65,37 @@ export type Place = {
 /** `unknown`: nobody told yet. It takes nothing away, as none, but it is asked about. */
 export type HoodKind = 'none' | 'recirculating' | 'vented' | 'unknown';
 
+/** Two neighbouring corners of an outline, by number: one of its edges. */
+export type Edge = readonly [from: number, to: number];
+
+/** Lower and upper edge above the floor, m. */
+export type Heights = { readonly fromM: number; readonly toM: number };
+
+export type OpeningKind = 'door' | 'window' | 'passage';
+
+/** What a wall of the room is open at. Left and right are as seen from inside, before the wall. */
+export type Opening = {
+  readonly id: string;
+  readonly kind: OpeningKind;
+  /** Corner numbers of the wall in the outline of the room. */
+  readonly wall: Edge;
+  /** From the left end of the wall to its left side, m. */
+  readonly atM: number;
+  readonly widthM: number;
+  readonly heights?: Heights;
+  /** The side a door hangs on. Absent: not told; its swing is not drawn. */
+  readonly hinge?: 'left' | 'right';
+  /** Where a door opens to. Absent: into the room. */
+  readonly swing?: 'in' | 'out';
+};
+
 export type Room = {
   readonly floorAreaM2: number;
   readonly heightM: number;
+  /** The walls, from inside. Absent: not told; pictures draw a likely room. It only draws: the air is reckoned by `floorAreaM2`. */
+  readonly outline?: Polygon;
+  /** Doors, windows and passages in those walls. Absent: not told. */
+  readonly openings?: readonly Opening[];
   readonly hood: { readonly kind: HoodKind; readonly flowLS: number };
   /** Openable window; area 0 when there is none, absent when nobody told. */
   readonly window?: { readonly areaM2: number; readonly heightM: number };
@@ -116,6 +144,21 @@ export type FixtureBase = {
   readonly lastHotAt?: string;
   /** Absent: the parts that such a fixture usually has. */
   readonly parts?: readonly PartId[];
+  /** Absent: not told. It only draws. */
+  readonly heights?: Heights;
+};
+
+/**
+ * Where something that the plan view leaves out hangs at a wall or is built in
+ * below: a hood, a wall cupboard, a dishwasher. It only draws.
+ */
+export type WallPlace = {
+  /** Corner numbers of the wall in the outline of the room. */
+  readonly wall: Edge;
+  /** From the left end of the wall, as seen from inside, m. */
+  readonly atM: number;
+  readonly widthM: number;
+  readonly depthM: number;
 };
 
 export type Counter = FixtureBase &
@@ -214,6 +257,7 @@ export type Cupboard = FixtureBase &
     /** Where it hangs or stands; absent: not told. */
     readonly place?: 'over-counter' | 'under-counter';
     readonly outline?: Polygon;
+    readonly wallPlace?: WallPlace;
     readonly material: Material;
     readonly condition: Condition;
     readonly shelves: readonly { readonly lengthM: number; readonly widthM: number }[];
@@ -222,6 +266,7 @@ export type Cupboard = FixtureBase &
 export type Appliance = FixtureBase & {
   readonly kind: 'fridge' | 'freezer' | 'microwave' | 'dishwasher' | 'warming-drawer' | 'hood';
   readonly outline?: Polygon;
+  readonly wallPlace?: WallPlace;
   readonly ratedW?: number;
   readonly circuit?: string;
   /** Inside lining, where it matters (dishwasher tub, microwave cavity). */

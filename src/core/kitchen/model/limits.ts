@@ -62,6 +62,13 @@ export const LIMITS = {
   floorAreaM2: { least: 1, most: 1000 },
   ceilingM: { least: 1.8, most: 10 },
   hoodFlowLS: { least: 0, most: 5000 },
+  /** Doors, windows and passages of one room. */
+  openings: { least: 0, most: 40 },
+  openingWidthM: { least: 0.1, most: 20 },
+  /** Along a wall from its end. */
+  alongWallM: { least: 0, most: 100 },
+  aboveFloorM: { least: 0, most: 10 },
+  wallPlaceDepthM: { least: 0.02, most: 2 },
   windowAreaM2: { least: 0, most: 50 },
   windowHeightM: { least: 0, most: 6 },
   /** Air outside where people live, °C. */

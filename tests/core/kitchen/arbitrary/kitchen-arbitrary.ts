@@ -57,6 +57,7 @@ function base(id: string): fc.Arbitrary<FixtureBase> {
       comment: fc.constantFrom('a note', 'with "quotes" and \\', 'two\nlines'),
       designation: fc.constantFrom('meat', 'dairy', 'pareve', 'undecided'),
       lastHotAt: fc.constantFrom('2026-03-29T20:00', '2028-02-29T07:30'),
+      heights: fc.constantFrom({ fromM: 0, toM: 0.9 }, { fromM: 1.4, toM: 2.1 }),
     },
     { requiredKeys: ['id', 'name', 'designation'] },
   );

@@ -1,8 +1,15 @@
 import * as fc from 'fast-check';
-import type { Room } from '../../../../src/core/kitchen/index.ts';
+import type { Polygon, Room } from '../../../../src/core/kitchen/index.ts';
 
 const metres = (min: number, max: number) =>
   fc.integer({ min: Math.round(min * 100), max: Math.round(max * 100) }).map((n) => n / 100);
+
+const WALLS: Polygon = [
+  [0, 0],
+  [4, 0],
+  [4, 3],
+  [0, 3],
+];
 
 /** Rooms with hood and window told, not there, or not told. */
 export function rooms(): fc.Arbitrary<Room> {
@@ -21,6 +28,25 @@ export function rooms(): fc.Arbitrary<Room> {
         { outdoorC: 12 },
         {},
       ),
+      walls: fc.constantFrom<Pick<Room, 'outline' | 'openings'>>(
+        {},
+        { outline: WALLS },
+        { outline: WALLS, openings: [] },
+        {
+          outline: WALLS,
+          openings: [
+            { id: 'door-1', kind: 'door', wall: [0, 1], atM: 0.4, widthM: 0.8, hinge: 'right' },
+            {
+              id: 'window-1',
+              kind: 'window',
+              wall: [3, 0],
+              atM: 1,
+              widthM: 1.2,
+              heights: { fromM: 1, toM: 2.1 },
+            },
+          ],
+        },
+      ),
     })
-    .map(({ air, ...room }) => ({ ...room, ...air }));
+    .map(({ air, walls, ...room }) => ({ ...room, ...walls, ...air }));
 }

@@ -1,5 +1,6 @@
 import {
   createEffect,
+  createRenderEffect,
   createSignal,
   For,
   Match,
@@ -10,19 +11,21 @@ import {
   Switch,
 } from 'solid-js';
 import type { Kitchen } from '../../../../core/kitchen/index.ts';
-import type { MissingAnswer } from '../../../../core/editing/index.ts';
+import { sizesIn, type MissingAnswer } from '../../../../core/editing/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import type { KitchenController } from '../../../controllers/kitchen/kitchen-opening.ts';
 import { formatRoute } from '../../../context/route.ts';
-import { historyKey } from '../editor/keys.ts';
+import { takeEditNext } from '../editor/hand/edit-next.ts';
+import { historyKey } from '../editor/hand/keys.ts';
 import { AirChapter } from './chapters/air-chapter.tsx';
 import { chapterOfPath, CHAPTERS, type ChapterId } from './chapters.ts';
 import { FixturesChapter } from './chapters/fixtures-chapter.tsx';
 import { goToField } from './go-to-field.ts';
 import { PeopleChapter } from './chapters/people-chapter.tsx';
 import { createSurveyController, type SurveyController } from './controller/survey-controller.ts';
+import { setTape } from './inputs/quantities.ts';
 import { WaterChapter } from './chapters/water-chapter.tsx';
 import { WhereChapter } from './chapters/where-chapter.tsx';
 import '../../../styles/kitchen/survey.css';
@@ -40,8 +43,9 @@ type SurveyProps = {
 /** A kitchen described from nothing, or changed: five pages on one line. */
 export function Survey(props: SurveyProps) {
   const survey = createSurveyController(props.kitchens, props.kitchen);
-  const [selected, setSelected] = createSignal<string>();
+  const [selected, setSelected] = createSignal(takeEditNext());
   const [telling, setTelling] = createSignal(false);
+  createRenderEffect(() => setTape(sizesIn(survey.kitchen().country)));
 
   const onKey = (event: KeyboardEvent): void => {
     if (event.target instanceof HTMLInputElement) return;

@@ -4,27 +4,27 @@ type Name = { name: string };
 
 /** The kitchens of this tablet, and the one that is open from above. */
 export const home = {
-  'kitchen.welcome': 'Make a kitchen kosher, or ready for Passover, step by step.',
+  'kitchen.welcome': 'Make your kitchen kosher, or ready for Passover',
   'kitchen.welcome.about':
-    'Glowpour plans the cleaning, the 24-hour rests, the boiling-water pours and the burners brought to glow, for the kitchen in front of you, and leads you through them on this tablet.',
+    'Tell what stands in it. Get a plan by the hour. Be led through it, step by step.',
   'kitchen.welcome.no-ruling':
-    'It gives no ruling: your rabbi decides. Makers’ manuals, local codes and licensed trades come first.',
+    'No ruling: your rabbi decides. Makers’ manuals, local codes and licensed trades come first.',
   'kitchen.welcome.begin': 'Describe your kitchen',
   'kitchen.new-name': 'My kitchen',
 
   'kitchen.demos': 'Start from a kitchen',
-  'kitchen.demos.first': 'Start from a kitchen like yours',
+  'kitchen.demos.first': 'Or look at one like yours',
   'kitchen.demos.another': 'Another kitchen',
   'kitchen.describe-new': 'Describe a new kitchen',
   'kitchen.open-file': 'Open a kitchen file',
   'kitchen.demo.flat-coils.name': 'Flat with coils',
-  'kitchen.demo.flat-coils.tells': '120 V, electric coils, one steel sink, self-clean oven',
+  'kitchen.demo.flat-coils.tells': 'Electric coils, one steel sink, 120 V',
   'kitchen.demo.mountain-gas.name': 'Mountain house',
-  'kitchen.demo.mountain-gas.tells': 'Gas range at 2100 m, two sinks, stone counters, Passover',
+  'kitchen.demo.mountain-gas.tells': 'Gas at 2100 m, for Passover',
   'kitchen.demo.flat-glass-230.name': 'Flat with a glass hob',
-  'kitchen.demo.flat-glass-230.tells': '230 V, glass-ceramic hob, two kettles, wall oven',
+  'kitchen.demo.flat-glass-230.tells': 'Glass hob, oven in a tower, 230 V',
   'kitchen.demo.hall.name': 'Hall kitchen',
-  'kitchen.demo.hall.tells': 'Eight burners, two ovens, three-bowl sink, an urn, a crew of three',
+  'kitchen.demo.hall.tells': 'Eight burners, two ovens, a crew of three',
 
   'kitchen.problems.file': 'This file could not be read',
   'kitchen.problems.file.note': 'Nothing you had was changed.',
@@ -40,6 +40,7 @@ export const home = {
   'kitchen.yours.demo': 'Your kitchen, as a demo has it; the first change makes it your own copy',
   'kitchen.save-file': 'Save as file',
   'kitchen.change': 'Change it',
+  'kitchen.press-to-change': 'Press anything in the picture to move or change it.',
   'kitchen.see-plan': 'See the plan',
   'kitchen.empty': 'Nothing stands in it yet. Change it to tell what does.',
   'kitchen.fixtures': 'Fixtures',
@@ -79,7 +80,7 @@ export const home = {
     { count, maxFillL, ratedW }: { count: number; maxFillL: number; ratedW: number },
     f,
   ) =>
-    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L, ${f.shortNumber(ratedW, 3)} W`,
+    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} W` : ''}`,
   'kitchen.hardware.vessel.on': ({ vessel, circuit }: { vessel: Message; circuit: string }, f) =>
     `${f.say(vessel)}, on ${circuit}`,
   'kitchen.hardware.circuit': ({ ratingA, voltsV }: { ratingA: number; voltsV: number }, f) =>

@@ -118,6 +118,18 @@ export const checks = {
     `a point on the cooktop (${f.say(box)})`,
   'problems.burner-place.advice':
     'Measure the middle of the burner in the same plan view as the cooktop.',
+  'problems.heights.allowed': ({ fromM }: { fromM: number }, f) =>
+    `more than ${f.number(fromM, 2)} m, its lower edge`,
+  'problems.heights.advice': 'Measure both edges from the floor.',
+  'problems.wall.needs-outline': 'a wall of room.outline, which is not told',
+  'problems.wall.tell-outline': 'Tell the corners of the room as room.outline, or leave this out.',
+  'problems.wall.fits': (
+    { leftM, lengthM, atM }: { leftM: number; lengthM: number; atM: number },
+    f,
+  ) =>
+    `at most ${f.number(leftM, 2)} m: the wall is ${f.number(lengthM, 2)} m long, and this begins at ${f.number(atM, 2)} m`,
+  'problems.wall.shorten':
+    'Measure from the left end of the wall, as you see it from inside the room.',
 
   'problems.lon-zone.found': ({ lonDeg, zone }: { lonDeg: number; zone: string }) =>
     `${lonDeg} with the zone "${zone}"`,

@@ -7,6 +7,8 @@ export const quantities = {
   'survey.quantity.count': ({ value }: { value: number }, f) => f.shortNumber(value, 6),
   'survey.unit.m': 'm',
   'survey.unit.cm': 'cm',
+  'survey.unit.in': 'in',
+  'survey.unit.ft': 'ft',
   'survey.unit.L': 'L',
   'survey.unit.W': 'W',
   'survey.unit.A': 'A',
@@ -17,7 +19,7 @@ export const quantities = {
   'survey.unit.C': '°C',
 
   /** Examples of what may be typed, for the line under an error. */
-  'survey.example.length': '60 cm, 24 in or 0.6',
+  'survey.example.length': '60 cm or 24 in',
   'survey.example.altitude': '2100 m or 6900 ft',
   'survey.example.volume': '1.7 L or 1.8 qt',
   'survey.example.power': '1500 W or 1.5 kW',

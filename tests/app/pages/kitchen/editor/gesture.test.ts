@@ -4,8 +4,8 @@ import {
   endGesture,
   moveGesture,
   type Contact,
-} from '../../../../../src/app/pages/kitchen/editor/gesture.ts';
-import { actionOfKey, historyKey } from '../../../../../src/app/pages/kitchen/editor/keys.ts';
+} from '../../../../../src/app/pages/kitchen/editor/hand/gesture.ts';
+import { actionOfKey, historyKey } from '../../../../../src/app/pages/kitchen/editor/hand/keys.ts';
 
 function contact(part: Partial<Contact> = {}): Contact {
   return {
@@ -54,13 +54,18 @@ describe('a wet finger on the plan', () => {
 
 describe('the keys', () => {
   const key = (name: string, shift = false, ctrl = false) => ({ key: name, shift, ctrl });
-  it('move by a centimetre, with Shift by ten; up is away from the viewer', () => {
-    expect(actionOfKey(key('ArrowRight'))).toEqual({ do: 'move', dxM: 0.01, dyM: 0 });
-    expect(actionOfKey(key('ArrowUp', true))).toEqual({ do: 'move', dxM: 0, dyM: 0.1 });
+  it('move by 5 cm, with Shift they resize; up is away from the viewer', () => {
+    expect(actionOfKey(key('ArrowRight'))).toEqual({ do: 'move', dxM: 0.05, dyM: 0 });
+    expect(actionOfKey(key('ArrowUp', true))).toEqual({
+      do: 'resize',
+      widerM: 0,
+      deeperM: 0.05,
+    });
   });
   it('take out, open, and leave', () => {
     expect(actionOfKey(key('Delete'))).toEqual({ do: 'remove' });
     expect(actionOfKey(key('Enter'))).toEqual({ do: 'open' });
+    expect(actionOfKey(key('t'))).toEqual({ do: 'turn' });
     expect(actionOfKey(key('Escape'))).toEqual({ do: 'leave' });
     expect(actionOfKey(key('q'))).toBeUndefined();
   });

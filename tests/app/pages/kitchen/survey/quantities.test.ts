@@ -7,6 +7,7 @@ import {
 import {
   quantity,
   readQuantity,
+  setTape,
 } from '../../../../../src/app/pages/kitchen/survey/inputs/quantities.ts';
 import { survey } from '../../../../../src/core/messages/hebrew/survey/index.ts';
 import { hebrewTraits } from '../../../../../src/core/messages/hebrew/traits.ts';
@@ -20,6 +21,19 @@ function metres(text: string, allowed = SIDE): number | string {
   const typed = readQuantity('length', text, allowed, say);
   return 'value' in typed ? typed.value : say(typed.problem);
 }
+
+describe('a tape with inches', () => {
+  it('shows lengths in inches, long ones in feet, and takes a bare number as inches', () => {
+    setTape('inch');
+    expect(say(quantity('length', 0.762))).toBe('30 in');
+    expect(say(quantity('length', 0.64))).toBe('25.2 in');
+    expect(say(quantity('length', 8))).toBe('26.2 ft');
+    expect(metres('30')).toBeCloseTo(0.762, 6);
+    expect(metres('60 cm')).toBe(0.6);
+    setTape('metric');
+    expect(say(quantity('length', 0.762))).toBe('76.2 cm');
+  });
+});
 
 describe('a length as people type it', () => {
   // 1 in = 25.4 mm exactly, 1 ft = 12 in (ISO 80000-3; from memory).
@@ -50,7 +64,7 @@ describe('a length as people type it', () => {
   it.each(['', 'wide', '60 kg', '1.2.3', '5 cm cm'])(
     'says how to write instead of “%s”',
     (text) => {
-      expect(metres(text)).toMatch(/Write it like 60 cm, 24 in or 0\.6; allowed: 5 cm to 20 m/);
+      expect(metres(text)).toMatch(/Write it like 60 cm or 24 in; allowed: 5 cm to 20 m/);
     },
   );
 

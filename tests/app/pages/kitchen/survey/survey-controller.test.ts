@@ -10,7 +10,7 @@ import {
   outOfView,
   viewOfAll,
   zoomed,
-} from '../../../../../src/app/pages/kitchen/editor/view.ts';
+} from '../../../../../src/app/pages/kitchen/editor/view/view.ts';
 import { chapterOfPath } from '../../../../../src/app/pages/kitchen/survey/chapters.ts';
 import { createSurveyController } from '../../../../../src/app/pages/kitchen/survey/controller/survey-controller.ts';
 import type { KitchenController } from '../../../../../src/app/controllers/kitchen/kitchen-opening.ts';

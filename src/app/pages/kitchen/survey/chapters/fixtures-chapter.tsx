@@ -1,12 +1,28 @@
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
-import { outlineOf, type Fixture } from '../../../../../core/kitchen/index.ts';
-import { addFixture, offerName, type Offer } from '../../../../../core/editing/index.ts';
+import {
+  fixtureOf,
+  outlineOf,
+  type Fixture,
+  type OpeningKind,
+} from '../../../../../core/kitchen/index.ts';
+import {
+  addFixture,
+  addOpening,
+  hangFixture,
+  offerName,
+  openingOf,
+  roomOutline,
+  wallAt,
+  type Offer,
+} from '../../../../../core/editing/index.ts';
 import { message, type Message } from '../../../../../core/messages/index.ts';
 import { say, t, translator } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/press/action.tsx';
+import { edgeOf, type Face } from '../../editor/hand/faces.ts';
 import { PlanEditor } from '../../editor/plan-editor.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
 import { FixtureSheet } from '../fixture/fixture-sheet.tsx';
+import { OpeningSheet } from '../fixture/opening-sheet.tsx';
 import { Offers } from './offers.tsx';
 import { RunForm } from './run-form.tsx';
 
@@ -19,6 +35,7 @@ export function FixturesChapter(props: {
   const { survey } = props;
   const [shape, setShape] = createSignal(false);
   const [walking, setWalking] = createSignal(false);
+  const [face, setFace] = createSignal<Face>('above');
   let panel: HTMLDivElement | undefined;
   const chosen = createMemo(() =>
     survey.kitchen().fixtures.find((fixture) => fixture.id === props.selected),
@@ -40,11 +57,10 @@ export function FixturesChapter(props: {
     props.onSelect(id);
     queueMicrotask(() => panel?.querySelector('h2')?.focus({ preventScroll: true }));
   };
-  const add = (offer: Offer): void => {
-    const added = addFixture(survey.kitchen(), offer.id, translator());
-    const label = message('survey.done.added', { what: offerName(offer.id) });
-    if (!survey.change(added.kitchen, label)) turnTo(added.id);
-  };
+  const { add, addInWall } = createAdding(survey, face, setFace, turnTo);
+  const chosenOpening = createMemo(() =>
+    props.selected === undefined ? undefined : openingOf(survey.kitchen(), props.selected),
+  );
   return (
     <div class="survey-fixtures">
       <div class="survey-plan">
@@ -52,6 +68,8 @@ export function FixturesChapter(props: {
           survey={survey}
           selected={props.selected}
           shape={shape()}
+          face={face()}
+          onFace={setFace}
           onSelect={(id) => {
             setWalking(false);
             props.onSelect(id);
@@ -68,7 +86,7 @@ export function FixturesChapter(props: {
       </div>
       <div class="survey-panel" ref={(element) => (panel = element)}>
         <Show
-          when={chosen()?.id}
+          when={chosen()?.id ?? chosenOpening()?.id}
           keyed
           fallback={
             <Show
@@ -77,6 +95,7 @@ export function FixturesChapter(props: {
                 <Adding
                   survey={survey}
                   onAdd={add}
+                  onAddInWall={addInWall}
                   onWalk={() => setWalking(true)}
                   onSelect={turnTo}
                 />
@@ -93,7 +112,16 @@ export function FixturesChapter(props: {
           }
         >
           {(_id) => (
-            <Show when={chosen()}>
+            <Show
+              when={chosen()}
+              fallback={
+                <Show when={chosenOpening()}>
+                  {(opening) => (
+                    <OpeningSheet survey={survey} opening={opening()} onSelect={turnTo} />
+                  )}
+                </Show>
+              }
+            >
               {(fixture) => (
                 <FixtureSheet
                   survey={survey}
@@ -111,6 +139,37 @@ export function FixturesChapter(props: {
   );
 }
 
+/** Puts something new where it is likely to be, in view of whoever looks at one wall. */
+function createAdding(
+  survey: SurveyController,
+  face: () => Face,
+  setFace: (face: Face) => void,
+  turnTo: (id: string) => void,
+) {
+  return {
+    add(offer: Offer): void {
+      const added = addFixture(survey.kitchen(), offer.id, translator());
+      const label = message('survey.done.added', { what: offerName(offer.id) });
+      const fixture = fixtureOf(added.kitchen, added.id);
+      const wall = face();
+      // What is not drawn from above is put at the wall that one looks at.
+      const next =
+        wall !== 'above' && fixture && !outlineOf(fixture)
+          ? hangFixture(added.kitchen, added.id, edgeOf(roomOutline(added.kitchen), wall))
+          : added.kitchen;
+      if (!survey.change(next, label)) turnTo(added.id);
+    },
+    addInWall(kind: OpeningKind): void {
+      const added = addOpening(survey.kitchen(), kind);
+      const label = message('survey.done.added', { what: message(`survey.opening.${kind}`) });
+      if (survey.change(added.kitchen, label) || added.id === '') return;
+      const wall = openingOf(added.kitchen, added.id)?.wall;
+      if (face() !== 'above' && wall) setFace(wallAt(added.kitchen, wall));
+      turnTo(added.id);
+    },
+  };
+}
+
 /** What a fixture is made of, or its kind. */
 function whatItIs(fixture: Fixture): Message {
   return 'material' in fixture
@@ -121,6 +180,7 @@ function whatItIs(fixture: Fixture): Message {
 function Adding(props: {
   survey: SurveyController;
   onAdd: (offer: Offer) => void;
+  onAddInWall: (kind: OpeningKind) => void;
   onWalk: () => void;
   onSelect: (id: string) => void;
 }) {
@@ -131,7 +191,7 @@ function Adding(props: {
         {fixtures().length === 0 ? t('survey.fixtures.first') : t('survey.fixtures.next')}
       </h2>
       <p class="tell">{t('survey.fixtures.note')}</p>
-      <Offers onAdd={props.onAdd} />
+      <Offers onAdd={props.onAdd} onAddInWall={props.onAddInWall} />
       <Action class="button button--plain" onPress={props.onWalk}>
         {t('survey.fixtures.run')}
       </Action>

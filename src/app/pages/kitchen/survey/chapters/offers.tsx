@@ -1,9 +1,9 @@
-import { For } from 'solid-js';
-import type { FixtureKind } from '../../../../../core/kitchen/index.ts';
+import { For, type JSX } from 'solid-js';
+import type { FixtureKind, OpeningKind } from '../../../../../core/kitchen/index.ts';
 import { offerName, OFFERS, offerTells, type Offer } from '../../../../../core/editing/index.ts';
 import { say, t } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/press/action.tsx';
-import { OfferPicture } from '../inputs/pictures.tsx';
+import { OfferPicture, OpeningPicture } from '../inputs/pictures.tsx';
 
 type GroupId = 'work' | 'water' | 'heat' | 'cold' | 'storage';
 
@@ -15,8 +15,13 @@ const GROUPS: readonly { readonly id: GroupId; readonly kinds: readonly FixtureK
   { id: 'storage', kinds: ['cupboard', 'drawer'] },
 ];
 
-/** Everything that can stand in a kitchen, with a picture and how to tell it. */
-export function Offers(props: { onAdd: (offer: Offer) => void }) {
+const OPENINGS = ['door', 'window', 'passage'] as const satisfies readonly OpeningKind[];
+
+/** Everything that can stand in a kitchen or be in its walls, with a picture and how to tell it. */
+export function Offers(props: {
+  onAdd: (offer: Offer) => void;
+  onAddInWall: (kind: OpeningKind) => void;
+}) {
   return (
     <div class="offers">
       <For each={GROUPS}>
@@ -27,16 +32,12 @@ export function Offers(props: { onAdd: (offer: Offer) => void }) {
               <For each={OFFERS.filter(({ kind }) => group.kinds.includes(kind))}>
                 {(offer) => (
                   <li>
-                    <Action class="offer" onPress={() => props.onAdd(offer)}>
-                      <OfferPicture kind={offer.kind} offer={offer.id} />
-                      <span class="offer-words">
-                        <span class="offer-name">
-                          <span class="visually-hidden">{t('survey.offers.add')}</span>
-                          {say(offerName(offer.id))}
-                        </span>
-                        <span class="offer-tells">{say(offerTells(offer.id))}</span>
-                      </span>
-                    </Action>
+                    <OfferButton
+                      picture={<OfferPicture kind={offer.kind} offer={offer.id} />}
+                      name={say(offerName(offer.id))}
+                      tells={say(offerTells(offer.id))}
+                      onPress={() => props.onAdd(offer)}
+                    />
                   </li>
                 )}
               </For>
@@ -44,6 +45,43 @@ export function Offers(props: { onAdd: (offer: Offer) => void }) {
           </section>
         )}
       </For>
+      <section aria-label={t('survey.offers.openings')}>
+        <h3>{t('survey.offers.openings')}</h3>
+        <ul class="offer-list">
+          <For each={OPENINGS}>
+            {(kind) => (
+              <li>
+                <OfferButton
+                  picture={<OpeningPicture kind={kind} />}
+                  name={t(`survey.opening.${kind}`)}
+                  tells={t(`survey.opening.${kind}.tells`)}
+                  onPress={() => props.onAddInWall(kind)}
+                />
+              </li>
+            )}
+          </For>
+        </ul>
+      </section>
     </div>
+  );
+}
+
+function OfferButton(props: {
+  picture: JSX.Element;
+  name: string;
+  tells: string;
+  onPress: () => void;
+}) {
+  return (
+    <Action class="offer" onPress={props.onPress}>
+      {props.picture}
+      <span class="offer-words">
+        <span class="offer-name">
+          <span class="visually-hidden">{t('survey.offers.add')}</span>
+          {props.name}
+        </span>
+        <span class="offer-tells">{props.tells}</span>
+      </span>
+    </Action>
   );
 }

@@ -1,5 +1,10 @@
 import { For, type JSX, Match, Switch } from 'solid-js';
-import type { Condition, FixtureKind, HoodKind } from '../../../../../core/kitchen/index.ts';
+import type {
+  Condition,
+  FixtureKind,
+  HoodKind,
+  OpeningKind,
+} from '../../../../../core/kitchen/index.ts';
 
 /** Small line drawings, 64 × 48: flat things from above, tall things from the front. */
 function Small(props: { children: JSX.Element }) {
@@ -182,6 +187,32 @@ export function OfferPicture(props: { kind: FixtureKind; offer: string }) {
       </Match>
     </Switch>
   );
+}
+
+const IN_WALLS: Readonly<Record<OpeningKind, () => JSX.Element>> = {
+  door: () => (
+    <>
+      <path d="M4 40h14M46 40h14" class="thick" />
+      <path d="M18 40V12M18 12a28 28 0 0 1 28 28" />
+    </>
+  ),
+  window: () => (
+    <>
+      <rect x="12" y="6" width="40" height="34" class="filled-water" />
+      <path d="M32 6v34M12 20h40M8 42h48" />
+    </>
+  ),
+  passage: () => (
+    <>
+      <path d="M4 40h14M46 40h14" class="thick" />
+      <path d="M18 40V8h28v32" stroke-dasharray="4 4" />
+    </>
+  ),
+};
+
+/** What can be in a wall: doors from above, a window from the front. */
+export function OpeningPicture(props: { kind: OpeningKind }) {
+  return <Small>{IN_WALLS[props.kind]()}</Small>;
 }
 
 const SURFACE = 'M4 20q8-2 16 0t16 0 16 0 8-1';

@@ -1,3 +1,4 @@
+import { createSignal } from 'solid-js';
 import type { Range } from '../../../../../core/kitchen/index.ts';
 import { message, type Message } from '../../../../../core/messages/index.ts';
 
@@ -20,7 +21,7 @@ export type QuantityId =
   | 'count';
 
 /** Units that are shown; each is called in the language of the page. */
-type ShownUnit = 'm' | 'cm' | 'L' | 'W' | 'A' | 'V' | 'min' | 'L-s' | 'm2' | 'C';
+type ShownUnit = 'm' | 'cm' | 'in' | 'ft' | 'L' | 'W' | 'A' | 'V' | 'min' | 'L-s' | 'm2' | 'C';
 
 type Unit = {
   /** How it may be written besides what the language of the page calls it, in small letters. */
@@ -47,8 +48,8 @@ const UNITS: Readonly<Record<QuantityId, readonly Unit[]>> = {
     { written: ['m', 'metre', 'metres', 'meter', 'meters'], shown: 'm', per: 1 },
     { written: ['cm'], shown: 'cm', per: 0.01 },
     { written: ['mm'], per: 0.001 },
-    { written: ['in', 'inch', 'inches', '"', '″', '”'], per: INCH_M },
-    { written: ['ft', 'foot', 'feet', "'", '′', '’'], per: FOOT_M },
+    { written: ['in', 'inch', 'inches', '"', '″', '”'], shown: 'in', per: INCH_M },
+    { written: ['ft', 'foot', 'feet', "'", '′', '’'], shown: 'ft', per: FOOT_M },
   ],
   altitude: [
     { written: ['m', 'metres', 'meters'], shown: 'm', per: 1 },
@@ -93,6 +94,8 @@ const UNITS: Readonly<Record<QuantityId, readonly Unit[]>> = {
 
 /** Lengths below this are read best in centimetres, m. */
 const CENTIMETRES_BELOW_M = 3;
+/** And below this in inches, m: as far as cabinets are told so. */
+const INCHES_BELOW_M = 144 * INCH_M;
 const SIGNIFICANT_DIGITS = 4;
 
 type Say = (message: Message) => string;
@@ -106,10 +109,25 @@ function withUnit(value: number, unit: ShownUnit): Message {
   return message('survey.quantity', { value, unit: unitName(unit) });
 }
 
+const [tape, setTape] = createSignal<'inch' | 'metric'>('metric');
+
+/** By which tape the household measures: lengths are shown in its units from now on; typed they may be in any. */
+export { setTape };
+
+function length(metres: number): Message {
+  const tenth = (value: number) => Math.round(value * 10) / 10;
+  if (tape() === 'inch')
+    return Math.abs(metres) < INCHES_BELOW_M
+      ? withUnit(tenth(metres / INCH_M), 'in')
+      : withUnit(tenth(metres / FOOT_M), 'ft');
+  return Math.abs(metres) < CENTIMETRES_BELOW_M
+    ? withUnit(tenth(metres * 100), 'cm')
+    : withUnit(Number(metres.toPrecision(SIGNIFICANT_DIGITS)), 'm');
+}
+
 /** The value in the unit people read best. */
 export function quantity(id: QuantityId, value: number): Message {
-  if (id === 'length' && Math.abs(value) < CENTIMETRES_BELOW_M)
-    return withUnit(Math.round(value * 1000) / 10, 'cm');
+  if (id === 'length') return length(value);
   const rounded = Number(value.toPrecision(SIGNIFICANT_DIGITS));
   const unit = UNITS[id][0]?.shown;
   return unit === undefined
@@ -130,8 +148,12 @@ function unitOf(id: QuantityId, word: string, say: Say): Unit | undefined {
   );
 }
 
-/** A length typed bare is metres where that is allowed, else centimetres: "0.6" and "60" are one. */
+/**
+ * A length typed bare is metres where that is allowed, else centimetres: "0.6"
+ * and "60" are one. Where tapes have inches it is inches.
+ */
 function bare(id: QuantityId, typed: number, allowed: Range): number {
+  if (id === 'length' && tape() === 'inch') return typed * INCH_M;
   if (id !== 'length' || (typed >= allowed.least && typed <= allowed.most)) return typed;
   return typed / 100;
 }

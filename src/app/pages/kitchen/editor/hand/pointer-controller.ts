@@ -1,15 +1,9 @@
-import { lowerLeft, type Point, type Polygon } from '../../../../core/geometry/index.ts';
-import { fixtureOf, outlineOf, type Kitchen } from '../../../../core/kitchen/index.ts';
-import { message } from '../../../../core/messages/index.ts';
-import {
-  addCorner,
-  moveCorner,
-  moveFixture,
-  pullCorner,
-  snapCorner,
-  snapMove,
-} from '../../../../core/editing/index.ts';
-import type { SurveyController } from '../survey/controller/survey-controller.ts';
+import type { Point } from '../../../../../core/geometry/index.ts';
+import type { Kitchen } from '../../../../../core/kitchen/index.ts';
+import { message } from '../../../../../core/messages/index.ts';
+import { addCorner } from '../../../../../core/editing/index.ts';
+import { nameOf, type Carry, type Guides } from './carry.ts';
+import type { SurveyController } from '../../survey/controller/survey-controller.ts';
 import {
   beginGesture,
   endGesture,
@@ -19,15 +13,13 @@ import {
   type Grip,
 } from './gesture.ts';
 
-export type Guides = readonly (readonly [Point, Point])[];
-
 /** What a finger works on. */
 export type EditorContext = {
   readonly survey: SurveyController;
   readonly selected: () => string | undefined;
   readonly select: (id: string | undefined) => void;
-  /** Corners one by one: pulling one moves no other. */
-  readonly shape: () => boolean;
+  /** What a way of the finger does to what it holds. */
+  readonly carry: Carry;
   /** The view, to be pulled along by the floor. */
   readonly pan: (byM: Point, begun: boolean) => void;
   /** Screen pixels per centimetre of the kitchen. */
@@ -47,44 +39,9 @@ function contactOf(event: PointerEvent): Contact {
   };
 }
 
-function nameOf(kitchen: Kitchen, id: string): string {
-  return fixtureOf(kitchen, id)?.name ?? id;
-}
-
-/** The outline of a fixture by its id, where it is drawn. */
-export function fixtureOutline(kitchen: Kitchen, id: string): Polygon | undefined {
-  const fixture = fixtureOf(kitchen, id);
-  return fixture && outlineOf(fixture);
-}
-
 /** The way of the finger in metres, up being away from the viewer. */
 function metres([dx, dy]: readonly [number, number], pxPerCm: number): Point {
   return [dx / pxPerCm / 100, -dy / pxPerCm / 100];
-}
-
-/** Moves what is held from where it stood when the finger came down: nothing drifts. */
-function carry(
-  base: Kitchen,
-  grip: Grip,
-  byM: Point,
-  shape: boolean,
-): { next: Kitchen; guides: Guides } {
-  if (grip.kind === 'fixture') {
-    const outline = fixtureOutline(base, grip.id);
-    if (!outline) return { next: base, guides: [] };
-    const [x, y] = lowerLeft(outline);
-    const { at, guides } = snapMove(base, grip.id, [x + byM[0], y + byM[1]]);
-    return { next: moveFixture(base, grip.id, at), guides };
-  }
-  if (grip.kind === 'corner') {
-    const corner = fixtureOutline(base, grip.id)?.[grip.corner];
-    if (!corner) return { next: base, guides: [] };
-    const to: Point = [corner[0] + byM[0], corner[1] + byM[1]];
-    const { at, guides } = snapCorner(base, grip.id, grip.corner, to);
-    const pull = shape ? moveCorner : pullCorner;
-    return { next: pull(base, grip.id, grip.corner, at), guides };
-  }
-  return { next: base, guides: [] };
 }
 
 /** Turns fingers on the drawing into changes; a stray one leaves no trace. */
@@ -130,21 +87,16 @@ export class PointerController {
       this.#context.pan(metres(byPx, this.#context.pxPerCm()), !wasDragging);
       return;
     }
-    if (this.#context.selected() !== grip.id) {
+    if (grip.kind !== 'wall' && this.#context.selected() !== grip.id) {
       // The first touch only chooses: nothing moves that was not chosen before.
       this.#context.select(grip.id);
       this.#letGo();
       return;
     }
-    const { survey, pxPerCm, shape, showGuides } = this.#context;
-    const { next, guides } = carry(this.#base, grip, metres(byPx, pxPerCm()), shape());
-    const name = { fixture: nameOf(this.#base, grip.id) };
-    const label =
-      grip.kind === 'fixture'
-        ? message('survey.done.moved', name)
-        : message('survey.done.resized', name);
+    const { survey, pxPerCm, carry, showGuides } = this.#context;
+    const { next, guides, done } = carry(this.#base, grip, metres(byPx, pxPerCm()));
     const before = survey.kitchen();
-    if (survey.change(next, label, this.#stroke) !== undefined) return;
+    if (survey.change(next, done, this.#stroke) !== undefined) return;
     this.#changed ||= survey.kitchen() !== before;
     showGuides(guides);
   }
@@ -178,7 +130,7 @@ export class PointerController {
 
   #tap(grip: Grip): void {
     const { survey, select } = this.#context;
-    if (grip.kind === 'fixture') select(grip.id);
+    if (grip.kind === 'fixture' || grip.kind === 'opening') select(grip.id);
     else if (grip.kind === 'floor') select(undefined);
     else if (grip.kind === 'edge') {
       const now = survey.kitchen();

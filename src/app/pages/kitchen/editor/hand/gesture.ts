@@ -1,9 +1,11 @@
-import { isDeliberate, SHORTEST_PRESS_MS } from '../../../parts/press/press.ts';
+import { isDeliberate, SHORTEST_PRESS_MS } from '../../../../parts/press/press.ts';
 
 /** What a finger came down on. */
 export type Grip =
   | { readonly kind: 'floor' }
   | { readonly kind: 'fixture'; readonly id: string }
+  | { readonly kind: 'opening'; readonly id: string }
+  | { readonly kind: 'wall'; readonly wall: number }
   | { readonly kind: 'corner'; readonly id: string; readonly corner: number }
   | { readonly kind: 'edge'; readonly id: string; readonly edge: number };
 
@@ -62,4 +64,17 @@ export function endGesture(gesture: Gesture, to: Contact, touchesAtOnce: number)
     movedPx: Math.hypot(to.xPx - gesture.from.xPx, to.yPx - gesture.from.yPx),
   });
   return deliberate ? 'tap' : 'stray';
+}
+
+/** The grip written on what lies under the finger, or the floor. */
+export function gripUnder(event: PointerEvent): Grip {
+  const at = (event.target as Element).closest<SVGElement>('[data-grip]');
+  const id = at?.dataset['id'] ?? '';
+  const n = Number(at?.dataset['n'] ?? 0);
+  const kind = at?.dataset['grip'];
+  if (kind === 'corner') return { kind, id, corner: n };
+  if (kind === 'edge') return { kind, id, edge: n };
+  if (kind === 'wall') return { kind, wall: n };
+  if (kind === 'fixture' || kind === 'opening') return { kind, id };
+  return { kind: 'floor' };
 }

@@ -5,12 +5,12 @@ import {
   sizeOf,
   type Point,
   type Polygon,
-} from '../../../../core/geometry/index.ts';
-import { outlineOf, type Fixture } from '../../../../core/kitchen/index.ts';
-import { say } from '../../../context/language.ts';
-import type { Frame } from '../../../pictures/kitchen-frame.ts';
-import { quantity } from '../survey/inputs/quantities.ts';
-import type { Guides } from './pointer-controller.ts';
+} from '../../../../../core/geometry/index.ts';
+import { outlineOf, type Fixture } from '../../../../../core/kitchen/index.ts';
+import { say } from '../../../../context/language.ts';
+import type { Frame } from '../../../../pictures/kitchen-frame.ts';
+import { quantity } from '../../survey/inputs/quantities.ts';
+import type { Guides } from '../hand/carry.ts';
 
 /** Half of the least touch target, px: 48 px across. */
 const HALF_TOUCH_PX = 24;
@@ -32,6 +32,8 @@ export function Handles(props: {
   frame: Frame;
   pxPerCm: number;
   shape: boolean;
+  /** False where other words stand in the picture. */
+  sized: boolean;
 }) {
   const outline = () => outlineOf(props.fixture) ?? [];
   const cm = (px: number) => px / props.pxPerCm;
@@ -65,7 +67,7 @@ export function Handles(props: {
           }}
         </For>
       </Show>
-      <Show when={!props.shape && isUpright(outline())}>
+      <Show when={props.sized && !props.shape && isUpright(outline())}>
         <Sizes outline={outline()} frame={props.frame} fontCm={cm(17)} />
       </Show>
       <For each={outline()}>
@@ -141,18 +143,4 @@ export function GuideLines(props: { guides: Guides; frame: Frame }) {
       </For>
     </g>
   );
-}
-
-/** Edges that stand at a wall, as a bar along them. */
-export function WallEdges(props: { fixture: Fixture; frame: Frame }) {
-  const bars = () => {
-    const { fixture } = props;
-    if (fixture.kind !== 'counter') return [];
-    return fixture.backEdges.flatMap(([from, to]) => {
-      const a = fixture.outline[from];
-      const b = fixture.outline[to];
-      return a && b ? [`M${props.frame.at(a).join(' ')}L${props.frame.at(b).join(' ')}`] : [];
-    });
-  };
-  return <For each={bars()}>{(d) => <path class="ed-wall-edge" d={d} aria-hidden="true" />}</For>;
 }

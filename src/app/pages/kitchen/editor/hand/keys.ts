@@ -1,6 +1,8 @@
 /** What a key does to the fixture that has the focus. */
 export type KeyAction =
   | { readonly do: 'move'; readonly dxM: number; readonly dyM: number }
+  | { readonly do: 'resize'; readonly widerM: number; readonly deeperM: number }
+  | { readonly do: 'turn' }
   | { readonly do: 'remove' }
   | { readonly do: 'open' }
   | { readonly do: 'leave' };
@@ -11,9 +13,8 @@ type KeyPress = {
   readonly ctrl: boolean;
 };
 
-/** One press of an arrow, m; with Shift ten times as far. */
-const KEY_STEP_M = 0.01;
-const KEY_STRIDE_M = 0.1;
+/** One press of an arrow, m: what a finger snaps to. Closer is typed. */
+const KEY_STEP_M = 0.05;
 
 const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
@@ -26,9 +27,10 @@ export function actionOfKey(press: KeyPress): KeyAction | undefined {
   if (press.ctrl) return undefined;
   const arrow = ARROWS[press.key];
   if (arrow) {
-    const stepM = press.shift ? KEY_STRIDE_M : KEY_STEP_M;
-    return { do: 'move', dxM: arrow[0] * stepM, dyM: arrow[1] * stepM };
+    const [x, y] = [arrow[0] * KEY_STEP_M, arrow[1] * KEY_STEP_M];
+    return press.shift ? { do: 'resize', widerM: x, deeperM: y } : { do: 'move', dxM: x, dyM: y };
   }
+  if (press.key === 't' || press.key === 'T') return { do: 'turn' };
   if (press.key === 'Delete' || press.key === 'Backspace') return { do: 'remove' };
   if (press.key === 'Enter' || press.key === ' ') return { do: 'open' };
   if (press.key === 'Escape') return { do: 'leave' };

@@ -1,17 +1,18 @@
 import { createMemo, createUniqueId, For, Show } from 'solid-js';
-import { sizeOf } from '../../../../core/geometry/index.ts';
+import { boundingBox, sizeOf } from '../../../../../core/geometry/index.ts';
 import {
+  drawnOutlines,
   outlineOf,
-  type Cooktop,
   type Fixture,
   type Kitchen,
-} from '../../../../core/kitchen/index.ts';
-import { say, t } from '../../../context/language.ts';
-import { pathOf, type Frame } from '../../../pictures/kitchen-frame.ts';
-import { Burners, FixtureShape, kindWord, Word, wordsOf } from '../../../pictures/kitchen-plan.tsx';
-import { quantity } from '../survey/inputs/quantities.ts';
-import { WallEdges } from './handles.tsx';
-import { roomOf } from './view.ts';
+} from '../../../../../core/kitchen/index.ts';
+import { roomOutline } from '../../../../../core/editing/index.ts';
+import { say, t } from '../../../../context/language.ts';
+import { pathOf, type Frame } from '../../../../pictures/kitchen-frame.ts';
+import { kindWord, Word, wordsOf } from '../../../../pictures/kitchen-plan.tsx';
+import { FixtureAbove, HangingAbove } from '../../room/fixture-above.tsx';
+import { Walls } from '../../room/shell.tsx';
+import { quantity } from '../../survey/inputs/quantities.ts';
 
 /** What a screen reader says of a fixture in the plan. */
 function spoken(fixture: Fixture): string {
@@ -47,10 +48,13 @@ export function Words(props: {
   );
 }
 
+/** One fixture from above, to be pressed, pulled and gone to by Tab. */
 export function Piece(props: {
   fixture: Fixture;
+  kitchen: Kitchen;
   frame: Frame;
   patterns: string;
+  inRange: boolean;
   selected: boolean;
   onFocus: () => void;
   onKey: (event: KeyboardEvent) => void;
@@ -63,21 +67,20 @@ export function Piece(props: {
       tabindex={0}
       aria-pressed={props.selected}
       aria-label={spoken(props.fixture)}
+      aria-describedby="editor-keys"
       data-grip="fixture"
       data-id={props.fixture.id}
       onFocus={() => props.onFocus()}
       onKeyDown={(e) => props.onKey(e)}
     >
-      <FixtureShape
-        frame={props.frame}
+      <FixtureAbove
         fixture={props.fixture}
-        phase="untouched"
-        prefix={props.patterns}
+        room={roomOutline(props.kitchen)}
+        frame={props.frame}
+        patterns={props.patterns}
+        others={drawnOutlines(props.kitchen)}
+        inRange={props.inRange}
       />
-      <Show when={props.fixture.kind === 'cooktop' && props.fixture}>
-        {(top) => <Burners frame={props.frame} cooktop={top() as Cooktop} lit={[]} />}
-      </Show>
-      <WallEdges fixture={props.fixture} frame={props.frame} />
     </g>
   );
 }
@@ -85,8 +88,11 @@ export function Piece(props: {
 /** Walls as far as they are known, and a quiet mesh of half metres to judge lengths by. */
 export function Floor(props: { kitchen: Kitchen; frame: Frame }) {
   const mesh = createUniqueId();
-  const walls = () => pathOf(props.frame, roomOf(props.kitchen));
-  const corner = () => props.frame.at(roomOf(props.kitchen)[3] ?? [0, 0]);
+  const outline = () => roomOutline(props.kitchen);
+  const corner = () => {
+    const { xMinM, yMaxM } = boundingBox(outline());
+    return props.frame.at([xMinM, yMaxM]);
+  };
   return (
     <g aria-hidden="true">
       <defs>
@@ -101,9 +107,30 @@ export function Floor(props: { kitchen: Kitchen; frame: Frame }) {
           <path class="ed-mesh" d="M50 0H0V50" />
         </pattern>
       </defs>
-      <path class="ed-floor" d={walls()} />
-      <path d={walls()} fill={`url(#${mesh})`} />
-      <path class="ed-walls" d={walls()} />
+      <Walls outline={outline()} told={!!props.kitchen.room.outline} frame={props.frame} />
+      <path d={pathOf(props.frame, outline())} fill={`url(#${mesh})`} />
+    </g>
+  );
+}
+
+/** What hangs over things, or is built in below, as broken lines that are in nobody's way. */
+export function Hanging(props: { kitchen: Kitchen; frame: Frame }) {
+  return (
+    <g class="ed-hanging" aria-hidden="true">
+      <For each={props.kitchen.fixtures}>
+        {(fixture) => (
+          <Show when={'wallPlace' in fixture && !outlineOf(fixture) && fixture.wallPlace}>
+            {(place) => (
+              <HangingAbove
+                fixture={fixture}
+                place={place()}
+                room={roomOutline(props.kitchen)}
+                frame={props.frame}
+              />
+            )}
+          </Show>
+        )}
+      </For>
     </g>
   );
 }
