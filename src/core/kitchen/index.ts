@@ -19,6 +19,7 @@ export { hoodTold, toldAirless, windowTold } from './queries/air-out.ts';
 export { burnersOf, burnerVolts, hasHeatLamp, isGas } from './queries/burners.ts';
 export { emergencyNumber } from './queries/emergency-number.ts';
 export { drawnOutlines, fixtureOf, mayBeUndrawn, outlineOf } from './queries/fixtures.ts';
+export { personName } from './queries/people.ts';
 export { partsOf, possibleParts } from './queries/parts.ts';
 export { isElectric, standsOnStove } from './queries/vessels.ts';
 export { methodsForFixture, methodsForRow } from './queries/custom-rows.ts';

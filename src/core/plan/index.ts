@@ -27,6 +27,7 @@ export { calendarOf } from './timetable/days.ts';
 export { usualNights, type ClosedHours } from './timetable/timetable.ts';
 export {
   courseOf,
+  peopleLanes,
   daysOfPlan,
   foldedScale,
   stepGroups,

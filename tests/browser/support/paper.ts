@@ -29,15 +29,16 @@ export async function print(screen: Screen, name: string, part?: string): Promis
   return { path, pages: file.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/gu)?.length ?? 0 };
 }
 
-/** The words of a printed file as another program reads them, page by page and in the order of drawing; spaces and line ends are one space. */
-export function wordsOn({ path }: Printed): readonly string[] {
-  const text = execFileSync('pdftotext', ['-raw', '-enc', 'UTF-8', path, '-'], {
-    encoding: 'utf8',
-  });
-  return text
-    .split('\f')
-    .slice(0, -1)
-    .map((page) => page.replaceAll(/\s+/g, ' ').trim());
+/** Without spaces: readers of narrow letters differ about where a word ends. */
+export function unspaced(text: string): string {
+  return text.replaceAll(/\s/g, '');
+}
+
+/** What stands on a printed file as another program reads it, page by page, in the order of drawing, without spaces. */
+export function lettersOn({ path }: Printed): readonly string[] {
+  const options = ['-raw', '-enc', 'UTF-8', path, '-'];
+  const text = execFileSync('pdftotext', options, { encoding: 'utf8' });
+  return text.split('\f').slice(0, -1).map(unspaced);
 }
 
 /** A picture of each page beside the file, to be looked at. */

@@ -60,6 +60,7 @@ function GroupRow(props: Told & { group: StepGroup }) {
   const about = () => {
     const { group, plan, clock, course } = props;
     const who = whoText(
+      plan,
       course,
       group.steps.map(({ id }) => id),
     );

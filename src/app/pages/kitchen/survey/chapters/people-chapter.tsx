@@ -17,7 +17,7 @@ import { Action } from '../../../../parts/press/action.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
 import { LastHot } from '../inputs/last-hot.tsx';
 import { Pick } from '../inputs/pick.tsx';
-import { Typed } from '../inputs/typed.tsx';
+import { Typed, TypedName } from '../inputs/typed.tsx';
 
 const OwnCustomSheet = lazyPage(
   ['kitchen', 'custom'],
@@ -32,6 +32,14 @@ export function PeopleChapter(props: { survey: SurveyController }) {
   const ownName = () => ownCustomOf(household())?.name;
   const set = (change: Partial<Household>, what: Message) =>
     survey.change({ ...survey.kitchen(), household: { ...household(), ...change } }, what);
+  /** As they are typed, with commas between; none takes the field out. */
+  const setNames = (text: string): void => {
+    const { names: _old, ...others } = household();
+    const typed = text.split(',').map((name) => name.trim().slice(0, LIMITS.nameLetters.most));
+    const names = typed.filter((name) => name !== '').slice(0, LIMITS.people.most);
+    const next = names.length === 0 ? others : { ...others, names };
+    survey.change({ ...survey.kitchen(), household: next }, message('survey.done.names'));
+  };
   return (
     <div class="chapter chapter--two">
       <section aria-label={t('survey.people.purpose')}>
@@ -82,6 +90,17 @@ export function PeopleChapter(props: { survey: SurveyController }) {
             allowed={LIMITS.people}
             onValue={(people) => set({ people }, message('survey.done.people'))}
           />
+          <Show when={household().people > 1}>
+            <TypedName
+              label={t('survey.people.names')}
+              hint={t('survey.people.names.hint')}
+              path="household.names"
+              value={household().names?.join(', ') ?? ''}
+              most={LIMITS.people.most * LIMITS.nameLetters.most}
+              mayBeEmpty
+              onValue={setNames}
+            />
+          </Show>
         </div>
         <Pick
           label={t('survey.people.rest-days')}
