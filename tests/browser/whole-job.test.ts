@@ -8,7 +8,7 @@ import type { Kitchen } from '../../src/core/kitchen/index.ts';
 import { demoKitchen } from '../core/kitchen/demos.ts';
 
 /** From the survey to what is filed: a home, and a hall that three people make ready for Passover. */
-const HANDOUTS = ['labels', 'rabbi', 'shopping', 'door'] as const;
+const HANDOUTS = ['labels', 'rabbi', 'shopping', 'crew', 'door'] as const;
 type HandoutId = (typeof HANDOUTS)[number];
 /** Who answered, as the tests write it. */
 const SAID_BY = 'our rabbi';
@@ -132,6 +132,9 @@ describe.each(['mountain-gas', 'hall'] as const)('the whole job in %s', (demo) =
     says('rabbi', t('plan-page.questions.until-then'));
     says('door', t('handouts.door.title', { kitchen: name }));
     says('shopping', t('handouts.shopping.title', { kitchen: name }));
+    const { names = [] } = kitchenOf(demo).household;
+    for (const person of names)
+      says('crew', t('handouts.crew.title', { name: person, kitchen: name }));
     const marked = fixtures.filter(({ designation }) => designation !== 'undecided');
     expect(marked.length).toBeGreaterThan(0);
     for (const fixture of marked) says('labels', fixture.name);

@@ -3,7 +3,13 @@ export type { Point, Polygon } from '../geometry/index.ts';
 export type * from './model/kitchen.ts';
 export type * from './model/utensil.ts';
 export { plainLine } from './model/plain-line.ts';
-export { problemMessage, problemWhere, type KitchenProblem } from './model/problem.ts';
+export {
+  foundValue,
+  problemAt,
+  problemMessage,
+  problemWhere,
+  type KitchenProblem,
+} from './model/problem.ts';
 export { LIMITS, type Range } from './model/limits.ts';
 export { countryOf, COUNTRY_CODES, kettlePlateV, shortLoadShare } from './model/country.ts';
 export {

@@ -13,6 +13,7 @@ import { RecheckAfterwards } from './recheck-afterwards.tsx';
 import { CalibrationList } from './calibration-list.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
 import { OtherZone } from '../../parts/time/other-zone.tsx';
+import { Everything, type EverythingActions } from './everything.tsx';
 import { RecordSheet } from './record-sheet.tsx';
 
 /** The zone of the tablet: which kitchen a run was in is not told in the list of runs. */
@@ -83,6 +84,7 @@ export function RecordPage(props: {
   onSaveText: (name: string, text: string) => void;
   onExport: (runId: string) => void;
   onImport: () => void;
+  everything: EverythingActions;
   /** Reports of a run that are not to teach the next plan. */
   leftOutOf?: (runId: string) => LeftOutMeasurements;
   onLeftOut?: (runId: string, next: LeftOutMeasurements) => void;
@@ -140,6 +142,7 @@ export function RecordPage(props: {
       <Action class="button button--plain" onPress={props.onImport}>
         {t('record-page.import')}
       </Action>
+      <Everything {...props.everything} />
     </main>
   );
 }

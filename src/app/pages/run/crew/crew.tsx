@@ -80,7 +80,7 @@ function Person(props: PersonProps) {
             when={giving() === now().step.id}
             fallback={
               <>
-                <Doing one={props.one} step={now()} />
+                <Doing {...props} step={now()} />
                 <Press {...props} step={now()} isShown={isShown()} />
               </>
             }
@@ -116,8 +116,13 @@ function Idle(props: { one: PersonNow }) {
   );
 }
 
-function Doing(props: { one: PersonNow; step: StepView }) {
-  const others = () => props.one.watches.map(({ step }) => say(step.title));
+function Doing(props: PersonProps & { step: StepView }) {
+  /** By the places alone, each once: what is done there is told by its own card when it calls. */
+  const others = () => [
+    ...new Set(
+      props.one.watches.map(({ step }) => fixtureName(props.view, step.fixture) ?? say(step.title)),
+    ),
+  ];
   return (
     <p class="crew-what">
       <Show when={props.one.state === 'begin'}>
