@@ -13,6 +13,7 @@ import { RecheckAfterwards } from './recheck-afterwards.tsx';
 import { CalibrationList } from './calibration-list.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
 import { OtherZone } from '../../parts/time/other-zone.tsx';
+import { History } from './history.tsx';
 import { Everything, type EverythingActions } from './everything.tsx';
 import { RecordSheet } from './record-sheet.tsx';
 
@@ -68,6 +69,22 @@ async function recordOf(text: string): Promise<ReadRecord | undefined> {
     digest: shownDigest(await sha256(text)),
     damage: problem?.message,
   };
+}
+
+/** The reports of all runs of a kitchen; what cannot be read is left out, and says so on its own page. */
+async function reportsOf(
+  runs: readonly StoredRun[],
+  kitchen: string,
+  read: (runId: string) => Promise<string>,
+): Promise<readonly Report[]> {
+  const reports: Report[] = [];
+  for (const { id } of runs.filter(({ name }) => name === kitchen)) {
+    const file = importJournal(await read(id));
+    if ('problem' in file) continue;
+    const { facts } = decodeJournal(file.entries);
+    if (facts[0]?.body.kind === 'drafted') reports.push(reportOf(facts));
+  }
+  return reports;
 }
 
 function statusOf(run: StoredRun): string {
@@ -131,6 +148,7 @@ export function RecordPage(props: {
                 props.onSaveText('record.txt', reportText(report, translator(), zone, digest));
               }}
               onExport={() => props.onExport(openId() ?? '')}
+              onAll={async () => reportsOf(props.runs, record().report.kitchen, props.readRun)}
               leftOut={props.leftOutOf?.(openId() ?? '')}
               onLeftOut={props.onLeftOut && ((next) => props.onLeftOut?.(openId() ?? '', next))}
               onDoubt={props.onDoubt}
@@ -149,6 +167,7 @@ export function RecordPage(props: {
 
 function ReportView(props: {
   record: ReadRecord;
+  onAll: () => Promise<readonly Report[]>;
   onSaveText: () => void;
   onExport: () => void;
   leftOut: LeftOutMeasurements | undefined;
@@ -183,6 +202,11 @@ function ReportView(props: {
         zone={props.record.zone}
         digest={props.record.digest}
         damage={props.record.damage}
+      />
+      <History
+        reports={props.onAll}
+        kitchen={props.record.report.kitchen}
+        zone={props.record.zone}
       />
       <CalibrationList
         facts={props.record.facts}

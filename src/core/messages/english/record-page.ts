@@ -25,6 +25,19 @@ export const recordPage = {
   'record-page.save-calendar': 'Save what lies ahead for a calendar',
   'record-page.save-run': 'Save the run as a file',
   'record-page.import': 'Bring in a run from a file',
+  'record-page.history': 'What happened to a place over the runs',
+  'record-page.history.reading': 'Reading the runs of this kitchen…',
+  'record-page.history.place': 'Place',
+  'record-page.history.nothing': 'No run did anything with it.',
+  'record-page.history.run': (
+    {
+      wallMs,
+      zone,
+      purpose,
+      status,
+    }: { wallMs: number; zone: string; purpose: string; status: string },
+    f,
+  ) => `${f.capital(f.day(wallMs, zone))}, ${purpose}, ${status}`,
   'record-page.everything': 'Everything in one file',
   'record-page.everything.about':
     'All kitchens, runs, ticks and choices of this tablet, to keep elsewhere. What is brought back is added: nothing that is here is changed.',

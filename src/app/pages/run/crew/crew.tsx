@@ -56,6 +56,7 @@ function Person(props: PersonProps) {
       classList={{ 'crew-person--shown': isShown() }}
       data-person={props.one.person}
       data-step={step()?.step.id}
+      data-state={props.one.state}
       aria-label={name()}
       aria-current={isShown() ? 'true' : undefined}
     >
