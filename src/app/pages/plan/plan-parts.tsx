@@ -97,6 +97,7 @@ export function PlanParts(props: {
           aria-label={t('plan-page.part.ask')}
         >
           <Questions
+            plan={props.plan}
             kitchen={props.kitchen}
             onKitchen={props.onKitchen}
             changes={props.pictures.changes}

@@ -7,6 +7,7 @@ import {
   type ChangesByQuestion,
   type HandoutQuestion,
 } from '../../../../core/handouts/index.ts';
+import { planQuestions } from '../../../../core/plan/index.ts';
 import { say, t, translator } from '../../../context/language.ts';
 import { FixturePicture } from './fixture-picture.tsx';
 import { HandoutFrame } from './handout-frame.tsx';
@@ -39,13 +40,14 @@ function createChanges(props: HandoutProps, handout: () => readonly HandoutQuest
 
 /** The open questions on one page, each with the thing it is about and room for the answer. */
 export function RabbiHandout(props: HandoutProps) {
-  const handout = createMemo(() => rabbiHandout(props.kitchen));
+  const more = createMemo(() => planQuestions(props.plan, props.kitchen));
+  const handout = createMemo(() => rabbiHandout(props.kitchen, more()));
   const { changes, isTrying } = createChanges(props, handout);
   return (
     <HandoutFrame
       title={t('plan-page.questions')}
       about={isTrying() ? t('handouts.rabbi.trying') : t('handouts.rabbi.about')}
-      text={() => rabbiHandoutText(props.kitchen, changes(), translator())}
+      text={() => rabbiHandoutText(props.kitchen, changes(), translator(), more())}
       class="rabbi"
     >
       <p class="rabbi-of">
