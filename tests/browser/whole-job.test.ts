@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { itCan } from './support/browser/abilities.ts';
 import { t } from './support/language.ts';
 import { onTablet } from './support/on-tablet.ts';
-import { drawPages, lettersOn, print, unspaced, type Printed } from './support/paper.ts';
+import { drawPages, lettersOn, print, unspaced, type Printed } from './support/paper/paper.ts';
 import type { DemoId } from './support/screen.ts';
 import type { Kitchen } from '../../src/core/kitchen/index.ts';
 import { demoKitchen } from '../core/kitchen/demos.ts';

@@ -1,8 +1,2 @@
-export {
-  BACKUP_FORMAT,
-  formatBackup,
-  type Backup,
-  type KitchenInBackup,
-  type RunInBackup,
-} from './format-backup.ts';
-export { readBackup, type ReadBackup } from './read-backup.ts';
+export { formatBackup, type Backup } from './format-backup.ts';
+export { readBackup } from './read-backup.ts';

@@ -1,11 +1,13 @@
 import { createSignal, onMount } from 'solid-js';
-import type { SettingsStore } from '../../../host/kitchens/index.ts';
 
 /** Where the page of an open run remembers what is no fact of it. */
 export type RunMemory = {
   /** Id of the open run: what was remembered of another one is forgotten. */
   readonly run: string;
-  readonly settings: Pick<SettingsStore, 'readAll' | 'write'>;
+  readonly settings: {
+    readAll(): Promise<Readonly<Record<string, unknown>>>;
+    write(name: string, value: string): Promise<void>;
+  };
 };
 
 const STORED_AS = 'run-note-';

@@ -149,27 +149,7 @@ export function RunBody(props: RunBodyProps) {
           </Guarded>
         </main>
         <RunSide {...props} step={shown()} onChoose={choose} onSheet={openSheet}>
-          <Show when={props.view.status !== 'reviewing' && props.view.clockQuestion}>
-            {(question) => (
-              <Suspense>
-                <ClockQuestion question={question()} send={props.send} />
-              </Suspense>
-            )}
-          </Show>
-          <Show when={props.view.status === 'running'}>
-            <Suspense>
-              <LastHotQuestion view={props.view} nowMs={props.nowMs} send={props.send} />
-            </Suspense>
-          </Show>
-          <Show when={props.view.canWithdrawClock}>
-            <Action
-              class="button button--plain"
-              name="withdraw-clock-answer"
-              onPress={() => props.send({ kind: 'withdraw-clock-answer' })}
-            >
-              {t('run.clock.withdraw')}
-            </Action>
-          </Show>
+          <SideQuestions {...props} />
         </RunSide>
         <Guarded part="sheet">
           <Suspense>
@@ -189,5 +169,34 @@ export function RunBody(props: RunBodyProps) {
         </Guarded>
       </div>
     </div>
+  );
+}
+
+/** What is asked beside the step: the clock, when things were last hot, and what can be taken back. */
+function SideQuestions(props: RunPageProps) {
+  return (
+    <>
+      <Show when={props.view.status !== 'reviewing' && props.view.clockQuestion}>
+        {(question) => (
+          <Suspense>
+            <ClockQuestion question={question()} send={props.send} />
+          </Suspense>
+        )}
+      </Show>
+      <Show when={props.view.status === 'running'}>
+        <Suspense>
+          <LastHotQuestion view={props.view} nowMs={props.nowMs} send={props.send} />
+        </Suspense>
+      </Show>
+      <Show when={props.view.canWithdrawClock}>
+        <Action
+          class="button button--plain"
+          name="withdraw-clock-answer"
+          onPress={() => props.send({ kind: 'withdraw-clock-answer' })}
+        >
+          {t('run.clock.withdraw')}
+        </Action>
+      </Show>
+    </>
   );
 }

@@ -4,8 +4,8 @@ import type { PersonLane, Plan, StepGroup } from '../../../../core/plan/index.ts
 import { say, t } from '../../../context/language.ts';
 import { dayParts, type DayPart } from '../steps/day-parts.ts';
 import { groupTitle, groupUntil, wallAt } from '../steps/step-words.ts';
-import { HandoutFrame } from './handout-frame.tsx';
-import type { HandoutProps } from './handout-props.ts';
+import { HandoutFrame } from './frame/handout-frame.tsx';
+import type { HandoutProps } from './frame/handout-props.ts';
 
 /** What one person does, by evening and morning. */
 type Sheet = { readonly name: string; readonly parts: readonly DayPart[] };

@@ -1,7 +1,7 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import '../../../styles/plan/handouts.css';
 import { t } from '../../../context/language.ts';
-import type { HandoutProps } from './handout-props.ts';
+import type { HandoutProps } from './frame/handout-props.ts';
 import { CoverHandout } from './covers.tsx';
 import { CrewHandout } from './crew.tsx';
 import { DoorHandout } from './door.tsx';

@@ -10,8 +10,8 @@ import {
 import { planQuestions } from '../../../../core/plan/index.ts';
 import { say, t, translator } from '../../../context/language.ts';
 import { FixturePicture } from './fixture-picture.tsx';
-import { HandoutFrame } from './handout-frame.tsx';
-import type { HandoutProps } from './handout-props.ts';
+import { HandoutFrame } from './frame/handout-frame.tsx';
+import type { HandoutProps } from './frame/handout-props.ts';
 
 /** What each answer to each question changes, one question after the other while the handout is looked at. */
 function createChanges(props: HandoutProps, handout: () => readonly HandoutQuestion[]) {

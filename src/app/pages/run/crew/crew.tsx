@@ -1,4 +1,4 @@
-import '../../../styles/run/crew.css';
+import '../../../styles/crew.css';
 import { createMemo, createSignal, For, Index, Show } from 'solid-js';
 import { personName } from '../../../../core/kitchen/index.ts';
 import { crewNow, type PersonNow, type TakenOver } from '../../../../core/run/crew/index.ts';

@@ -1,4 +1,4 @@
-import type { Message, Section } from '../model/message.ts';
+import type { Message, Section } from '../../model/message.ts';
 
 /** Those who work with one another: what they are called, and who does what now. */
 export const crew = {

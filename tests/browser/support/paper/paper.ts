@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Screen } from './screen.ts';
+import type { Screen } from '../screen.ts';
 
 /** Where what was printed is kept, to be looked at. */
 const FOLDER = join('test-artifacts', 'paper');
