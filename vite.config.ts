@@ -40,6 +40,14 @@ export default defineConfig({
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,
+    // What is here first would carry the names of all that its later pieces need, and these name it
+    // themselves. Only the pages beside the run, which are looked at first, are asked for at once.
+    modulePreload: {
+      resolveDependencies: (piece, needs, { hostId }) =>
+        /index-[^/]*$/.test(hostId) && !piece.includes('pages-frame')
+          ? needs.filter((name) => name.endsWith('.css'))
+          : needs,
+    },
     rolldownOptions: {
       // The polygon library does not say that its modules do nothing by themselves; it is a third of its size without the unused ones.
       treeshake: { moduleSideEffects: (id: string) => !id.includes('clipper2-ts') },

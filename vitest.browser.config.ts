@@ -29,6 +29,7 @@ const LONG = [
   'tests/browser/run/rehearse.test.ts',
   'tests/browser/run/words-apart.test.ts',
   'tests/browser/survey/words-apart.test.ts',
+  'tests/browser/whole-job.test.ts',
 ];
 /** What is measured by ear, by the minute or by the longest task wants a calm machine; these hardly load it. */
 const ALONE = [

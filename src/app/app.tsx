@@ -17,6 +17,7 @@ import { loadLater, say, t, translator } from './context/language.ts';
 import { followZone } from './context/zone.ts';
 import { reasonOf } from './controllers/failures/reason.ts';
 import type { RunChoices } from './controllers/run/run-choices.ts';
+import type { RunMemory } from './controllers/run/run-note.ts';
 import type { SoundLight, WakeLight } from './pages/run/lights.tsx';
 import { RunPage } from './pages/run/run-page.tsx';
 import { BrokenPart, Guarded, type PartName } from './parts/guarded.tsx';
@@ -118,6 +119,7 @@ export function App() {
                 ranOut={(step, share) => void ranOut(context, view(), step, share)}
                 exportRun={() => void exportRun(context, context.runs.openRun()?.id ?? '')}
                 lead={context.runs.otherLead() ? lead : undefined}
+                memory={memoryOf(context)}
               />
             </Watched>
           )}
@@ -125,6 +127,11 @@ export function App() {
       </SheetTop.Provider>
     </BrokenPart.Provider>
   );
+}
+
+function memoryOf({ runs, device: { settings } }: AppContext): RunMemory | undefined {
+  const run = runs.openRun()?.id;
+  return run === undefined ? undefined : { run, settings };
 }
 
 /** A run that another page leads, under a band that says so. */

@@ -4,6 +4,8 @@ import { downloadText, pickTextFile } from '../host/files/index.ts';
 import type { AppContext } from './app-context.ts';
 import type { KitchenController } from './controllers/kitchen/kitchen-opening.ts';
 import type { Planning } from './controllers/kitchen/planning.ts';
+import { ONLY_SHOWS } from './controllers/run/trouble.ts';
+import { reasonOf } from './controllers/failures/reason.ts';
 import { planner } from './controllers/planner/planner.ts';
 
 /** The app with what only the pages beside the run need. */
@@ -15,6 +17,7 @@ export type PagesContext = AppContext & {
 /** A kitchen file may have a megabyte, a three-day run is well below twenty. */
 const LARGEST_KITCHEN_BYTES = 1_000_000;
 const LARGEST_RUN_BYTES = 20_000_000;
+const LARGEST_BACKUP_BYTES = 200_000_000;
 
 /** "Grandma's flat" → "grandma-s-flat": safe on every file system. */
 function fileWord(name: string): string {
@@ -41,6 +44,43 @@ async function pickedText(context: PagesContext, mostBytes: number): Promise<str
 export async function importRun(context: PagesContext): Promise<void> {
   const text = await pickedText(context, LARGEST_RUN_BYTES);
   if (text !== undefined) await context.runs.importText(text);
+}
+
+function keptBy({ device, runs }: PagesContext) {
+  const { kitchens, journals, settings } = device;
+  return { kitchens, journals, settings, exportText: runs.exportText };
+}
+
+export async function saveEverything(context: PagesContext): Promise<void> {
+  try {
+    const { everythingAsText } = await import('./controllers/backup/everything.ts');
+    const text = await everythingAsText(keptBy(context));
+    downloadText({ name: 'everything.glowpour.json', text, type: 'application/json' });
+  } catch (error) {
+    context.tell(reasonOf(error));
+  }
+}
+
+/** Undefined: no file was chosen, or it is told why it could not be read or kept. */
+export async function bringEverythingBack(context: PagesContext) {
+  const { device, runs, kitchens, mayWrite, tell } = context;
+  if (!mayWrite()) {
+    tell(ONLY_SHOWS);
+    return undefined;
+  }
+  const text = await pickedText(context, LARGEST_BACKUP_BYTES);
+  if (text === undefined) return undefined;
+  try {
+    const { bringBack } = await import('./controllers/backup/bring-back.ts');
+    const { newId, readClocks } = device;
+    return await bringBack({ ...keptBy(context), newId, readClocks }, text);
+  } catch (error) {
+    tell(reasonOf(error));
+    return undefined;
+  } finally {
+    await runs.refresh();
+    await kitchens.library.refresh().catch((error: unknown) => tell(reasonOf(error)));
+  }
 }
 
 export async function openFile(context: PagesContext): Promise<void> {

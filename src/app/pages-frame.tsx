@@ -10,11 +10,13 @@ import { createTicks, type Ticks } from './controllers/kitchen/ticks.ts';
 import { createRehearsing } from './controllers/rehearse/rehearsing.ts';
 import {
   beginAt,
+  bringEverythingBack,
   importRun,
   openDemo,
   openFile,
   type PagesContext,
   recheckAfterwards,
+  saveEverything,
   saveKitchen,
   showPlan,
   startRun,
@@ -186,6 +188,10 @@ function PagesInShell(props: {
               onSaveText={(name, text) => downloadText({ name, text, type: 'text/plain' })}
               onExport={(id) => void exportRun(context, id)}
               onImport={() => void importRun(context)}
+              everything={{
+                onSave: () => void saveEverything(context),
+                onBringBack: () => bringEverythingBack(context),
+              }}
               leftOutOf={planning.leftOutOf}
               onLeftOut={(runId, next) => {
                 planning.leaveOut(runId, next);

@@ -3,7 +3,13 @@ export type { Point, Polygon } from '../geometry/index.ts';
 export type * from './model/kitchen.ts';
 export type * from './model/utensil.ts';
 export { plainLine } from './model/plain-line.ts';
-export { problemMessage, problemWhere, type KitchenProblem } from './model/problem.ts';
+export {
+  foundValue,
+  problemAt,
+  problemMessage,
+  problemWhere,
+  type KitchenProblem,
+} from './model/problem.ts';
 export { LIMITS, type Range } from './model/limits.ts';
 export { countryOf, COUNTRY_CODES, kettlePlateV, shortLoadShare } from './model/country.ts';
 export {
@@ -19,6 +25,7 @@ export { hoodTold, toldAirless, windowTold } from './queries/air-out.ts';
 export { burnersOf, burnerVolts, hasHeatLamp, isGas } from './queries/burners.ts';
 export { emergencyNumber } from './queries/emergency-number.ts';
 export { drawnOutlines, fixtureOf, mayBeUndrawn, outlineOf } from './queries/fixtures.ts';
+export { personName } from './queries/people.ts';
 export { partsOf, possibleParts } from './queries/parts.ts';
 export { atWall, fromWall, isSameEdge, wallOf, wallsOf, type Wall } from './queries/walls.ts';
 export { isElectric, standsOnStove } from './queries/vessels.ts';

@@ -20,6 +20,7 @@ export {
 export { RESTS_ON } from './basis/rests-on.ts';
 export { planForRecheck } from './recheck/index.ts';
 export { ranOut, type Amendment } from './amend/ran-out.ts';
+export { planQuestions } from './questions/plan-questions.ts';
 export { endOf, replanned, type Replanned, type Standing } from './replan/index.ts';
 export { criticalChain, longestLinks, type ChainLink } from './timetable/critical-chain.ts';
 export { shares } from './context/shares.ts';

@@ -79,14 +79,14 @@ describe('the first screen of the Plan', () => {
   it('has a lane a person, the Sabbath by name, and by when it ends nine times in ten', async () => {
     const screen = await openPlan('flat-coils', FRIDAY);
     const picture = locate('[data-course]');
-    expect(await picture.getByText(t('plan-page.course.you'), { exact: true }).count()).toBe(1);
+    expect(await picture.getByText(t('crew.you'), { exact: true }).count()).toBe(1);
     expect(await picture.getByText(/Helper/).count()).toBe(0);
     await picture.locator('svg').getByText('Sabbath', { exact: true }).waitFor();
     await picture.getByText(/ends Sunday afternoon .*nine times in ten by/).waitFor();
     await screen.goTo('kitchen');
     await screen.field('kitchen.choices.people').selectOption('3');
     await screen.goTo('plan');
-    await picture.getByText(t('plan-page.course.helper', { number: 2 })).waitFor();
+    await picture.getByText(t('crew.helper', { number: 2 })).waitFor();
   });
 
   it('opens the step of a bar by a press beside it, and by keys', async () => {

@@ -23,7 +23,13 @@ export async function importRun(
   const closed = state.status === 'closed';
   const open = (await store.listRuns()).find((run) => !run.closed);
   if (!closed && open) throw new ToldError(message('shell.import.open-run', { open: open.name }));
-  const entry: StoredRun = { id, name: state.plan.kitchen.name, openedWallMs: now.wallMs, closed };
+  const entry: StoredRun = {
+    id,
+    name: state.plan.kitchen.name,
+    openedWallMs: now.wallMs,
+    closed,
+    ...(state.closedAs !== null && { closedAs: state.closedAs }),
+  };
   const journal = await store.openRun(entry);
   await journal.append(entries);
   await journal.close();

@@ -97,6 +97,7 @@ export function PlanParts(props: {
           aria-label={t('plan-page.part.ask')}
         >
           <Questions
+            plan={props.plan}
             kitchen={props.kitchen}
             onKitchen={props.onKitchen}
             changes={props.pictures.changes}
@@ -121,6 +122,8 @@ export function PlanParts(props: {
             <Suspense>
               <Handouts
                 plan={props.plan}
+                course={props.course}
+                clock={props.clock}
                 kitchen={props.kitchen}
                 onKitchen={props.onKitchen}
                 changes={props.pictures.changes}

@@ -10,7 +10,7 @@ import {
   type ChosenQuestion,
 } from '../../../core/custom/index.ts';
 import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
-import type { AnswerChange } from '../../../core/plan/index.ts';
+import { planQuestions, type AnswerChange, type Plan } from '../../../core/plan/index.ts';
 import { downloadText, shareText } from '../../../host/files/index.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { AnswerChanges } from './answers/answer-changes.tsx';
@@ -20,10 +20,10 @@ import { printOnly } from '../../parts/print-only.ts';
 
 type Asked = { readonly fixture: Fixture; readonly question: ChosenQuestion };
 
-async function share(kitchen: Kitchen): Promise<void> {
+async function share(kitchen: Kitchen, more: readonly ChosenQuestion[]): Promise<void> {
   const file = {
     name: 'questions.txt',
-    text: questionListText(kitchen, translator()),
+    text: questionListText(kitchen, translator(), more),
     type: 'text/plain',
   };
   const shared = await shareText(
@@ -35,11 +35,13 @@ async function share(kitchen: Kitchen): Promise<void> {
 
 /** What to take to the rabbi, what to look at oneself, and what has been answered. */
 export function Questions(props: {
+  plan: Plan;
   kitchen: Kitchen;
   onKitchen?: ((kitchen: Kitchen) => void) | undefined;
   changes: (question: ChosenQuestion) => Promise<readonly AnswerChange[]>;
 }) {
   const list = createMemo(() => questionList(props.kitchen));
+  const more = createMemo(() => planQuestions(props.plan, props.kitchen));
   const [asked, setAsked] = createSignal<Asked>();
   const fixtureOf = (id: string) => props.kitchen.fixtures.find((one) => one.id === id);
   const answer = (question: ChosenQuestion) => {
@@ -66,14 +68,14 @@ export function Questions(props: {
           <Action class="button button--plain" onPress={() => printOnly('questions')}>
             {t('plan-page.questions.print')}
           </Action>
-          <Action class="button button--plain" onPress={() => void share(props.kitchen)}>
+          <Action class="button button--plain" onPress={() => void share(props.kitchen, more())}>
             {t('plan-page.questions.share')}
           </Action>
         </div>
       </header>
       <p class="quiet">{t('plan-page.questions.about')}</p>
       <Open
-        list={list().toAsk}
+        list={[...list().toAsk, ...more()]}
         none={t('plan-page.questions.none')}
         nameOf={(id) => fixtureOf(id)?.name ?? id}
         button={t('plan-page.questions.enter')}

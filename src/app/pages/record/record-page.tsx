@@ -13,6 +13,8 @@ import { RecheckAfterwards } from './recheck-afterwards.tsx';
 import { CalibrationList } from './calibration-list.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
 import { OtherZone } from '../../parts/time/other-zone.tsx';
+import { History } from './history.tsx';
+import { Everything, type EverythingActions } from './everything.tsx';
 import { RecordSheet } from './record-sheet.tsx';
 
 /** The zone of the tablet: which kitchen a run was in is not told in the list of runs. */
@@ -69,6 +71,22 @@ async function recordOf(text: string): Promise<ReadRecord | undefined> {
   };
 }
 
+/** The reports of all runs of a kitchen; what cannot be read is left out, and says so on its own page. */
+async function reportsOf(
+  runs: readonly StoredRun[],
+  kitchen: string,
+  read: (runId: string) => Promise<string>,
+): Promise<readonly Report[]> {
+  const reports: Report[] = [];
+  for (const { id } of runs.filter(({ name }) => name === kitchen)) {
+    const file = importJournal(await read(id));
+    if ('problem' in file) continue;
+    const { facts } = decodeJournal(file.entries);
+    if (facts[0]?.body.kind === 'drafted') reports.push(reportOf(facts));
+  }
+  return reports;
+}
+
 function statusOf(run: StoredRun): string {
   if (!run.closed) return t('record-page.status.open');
   return t(`record-page.status.${run.closedAs ?? 'closed'}`);
@@ -83,6 +101,7 @@ export function RecordPage(props: {
   onSaveText: (name: string, text: string) => void;
   onExport: (runId: string) => void;
   onImport: () => void;
+  everything: EverythingActions;
   /** Reports of a run that are not to teach the next plan. */
   leftOutOf?: (runId: string) => LeftOutMeasurements;
   onLeftOut?: (runId: string, next: LeftOutMeasurements) => void;
@@ -132,6 +151,7 @@ export function RecordPage(props: {
                 props.onSaveText('record.txt', reportText(report, translator(), zone, digest));
               }}
               onExport={() => props.onExport(openId() ?? '')}
+              onAll={async () => reportsOf(props.runs, record().report.kitchen, props.readRun)}
               leftOut={props.leftOutOf?.(openId() ?? '')}
               onLeftOut={props.onLeftOut && ((next) => props.onLeftOut?.(openId() ?? '', next))}
               onDoubt={props.onDoubt}
@@ -143,12 +163,14 @@ export function RecordPage(props: {
       <Action class="button button--plain" onPress={props.onImport}>
         {t('record-page.import')}
       </Action>
+      <Everything {...props.everything} />
     </main>
   );
 }
 
 function ReportView(props: {
   record: ReadRecord;
+  onAll: () => Promise<readonly Report[]>;
   onSaveText: () => void;
   onExport: () => void;
   leftOut: LeftOutMeasurements | undefined;
@@ -183,6 +205,11 @@ function ReportView(props: {
         zone={props.record.zone}
         digest={props.record.digest}
         damage={props.record.damage}
+      />
+      <History
+        reports={props.onAll}
+        kitchen={props.record.report.kitchen}
+        zone={props.record.zone}
       />
       <CalibrationList
         facts={props.record.facts}

@@ -28,6 +28,7 @@ import { createVoice } from './voice/voice.ts';
 
 // A step in hand, a fault and a stop are here at once; the rest comes right after them.
 const LATER = {
+  beside: () => import('./crew/beside.tsx'),
   cooling: () => import('./recovery/cooling.tsx'),
   sheets: () => import('./run-sheets.tsx'),
   quiet: () => import('./recovery/quiet.tsx'),
@@ -35,6 +36,7 @@ const LATER = {
   clock: () => import('./recovery/clock-question.tsx'),
   lastHot: () => import('./recovery/last-hot-question.tsx'),
 };
+const Beside = lazyPage(['pictures'], async () => (await LATER.beside()).Beside);
 const RunSheets = lazyPage(['run-later', 'pictures'], async () => (await LATER.sheets()).RunSheets);
 const Cooling = lazyPage(['run-later'], async () => (await LATER.cooling()).Cooling);
 const Quiet = lazyPage(['run-later'], async () => (await LATER.quiet()).Quiet);
@@ -88,91 +90,113 @@ export function RunBody(props: RunBodyProps) {
     onRepeat: voice.again,
   });
   return (
-    <div class="run-body" classList={{ 'run-body--pour': shown()?.step.kind === 'pour' }}>
-      <main
-        class="run-stage"
-        classList={{ 'run-stage--cooling': props.view.coolings.length > 0 }}
-        ref={scrolls}
-      >
-        <Guarded part="step">
+    <div class="run-frame">
+      <Guarded part="side">
+        <Suspense>
+          <Beside
+            view={props.view}
+            current={current()?.step.id}
+            memory={props.memory}
+            send={props.send}
+            onChoose={choose}
+          />
+        </Suspense>
+      </Guarded>
+      <div class="run-body" classList={{ 'run-body--pour': shown()?.step.kind === 'pour' }}>
+        <main
+          class="run-stage"
+          classList={{ 'run-stage--cooling': props.view.coolings.length > 0 }}
+          ref={scrolls}
+        >
+          <Guarded part="step">
+            <Suspense>
+              <Show when={props.view.coolings.length > 0}>
+                <Cooling view={props.view} nowMs={props.nowMs} send={props.send} />
+              </Show>
+            </Suspense>
+          </Guarded>
+          <Guarded part="step">
+            <Suspense>
+              <Switch
+                fallback={
+                  <Show when={current()} fallback={<Quiet view={props.view} nowMs={props.nowMs} />}>
+                    {(step) => (
+                      <CurrentStepPanel
+                        view={props.view}
+                        step={step()}
+                        nowMs={props.nowMs}
+                        send={props.send}
+                        next={others().find((s) => s.status === 'ready')}
+                        onChoose={choose}
+                        onFault={(fault) => openSheet({ kind: 'fault', fault })}
+                        onKey={(key) => (mainKey = key)}
+                      />
+                    )}
+                  </Show>
+                }
+              >
+                <Match when={props.view.status === 'reviewing'}>
+                  <Review view={props.view} nowMs={props.nowMs} send={props.send} />
+                </Match>
+                <Match when={props.view.status === 'suspended'}>
+                  <Suspended view={props.view} send={props.send} />
+                </Match>
+                <Match when={props.view.status === 'closing'}>
+                  <Closing view={props.view} send={props.send} />
+                </Match>
+              </Switch>
+            </Suspense>
+          </Guarded>
+        </main>
+        <RunSide {...props} step={shown()} onChoose={choose} onSheet={openSheet}>
+          <SideQuestions {...props} />
+        </RunSide>
+        <Guarded part="sheet">
           <Suspense>
-            <Show when={props.view.coolings.length > 0}>
-              <Cooling view={props.view} nowMs={props.nowMs} send={props.send} />
+            <Show when={sheet()}>
+              {(open) => (
+                <RunSheets
+                  {...props}
+                  open={open()}
+                  voice={voice.state()}
+                  onSayAgain={voice.again}
+                  onChoose={choose}
+                  onClose={() => setSheet(undefined)}
+                />
+              )}
             </Show>
           </Suspense>
         </Guarded>
-        <Guarded part="step">
-          <Suspense>
-            <Switch
-              fallback={
-                <Show when={current()} fallback={<Quiet view={props.view} nowMs={props.nowMs} />}>
-                  {(step) => (
-                    <CurrentStepPanel
-                      view={props.view}
-                      step={step()}
-                      nowMs={props.nowMs}
-                      send={props.send}
-                      next={others().find((s) => s.status === 'ready')}
-                      onChoose={choose}
-                      onFault={(fault) => openSheet({ kind: 'fault', fault })}
-                      onKey={(key) => (mainKey = key)}
-                    />
-                  )}
-                </Show>
-              }
-            >
-              <Match when={props.view.status === 'reviewing'}>
-                <Review view={props.view} nowMs={props.nowMs} send={props.send} />
-              </Match>
-              <Match when={props.view.status === 'suspended'}>
-                <Suspended view={props.view} send={props.send} />
-              </Match>
-              <Match when={props.view.status === 'closing'}>
-                <Closing view={props.view} send={props.send} />
-              </Match>
-            </Switch>
-          </Suspense>
-        </Guarded>
-      </main>
-      <RunSide {...props} step={shown()} onChoose={choose} onSheet={openSheet}>
-        <Show when={props.view.status !== 'reviewing' && props.view.clockQuestion}>
-          {(question) => (
-            <Suspense>
-              <ClockQuestion question={question()} send={props.send} />
-            </Suspense>
-          )}
-        </Show>
-        <Show when={props.view.status === 'running'}>
-          <Suspense>
-            <LastHotQuestion view={props.view} nowMs={props.nowMs} send={props.send} />
-          </Suspense>
-        </Show>
-        <Show when={props.view.canWithdrawClock}>
-          <Action
-            class="button button--plain"
-            name="withdraw-clock-answer"
-            onPress={() => props.send({ kind: 'withdraw-clock-answer' })}
-          >
-            {t('run.clock.withdraw')}
-          </Action>
-        </Show>
-      </RunSide>
-      <Guarded part="sheet">
-        <Suspense>
-          <Show when={sheet()}>
-            {(open) => (
-              <RunSheets
-                {...props}
-                open={open()}
-                voice={voice.state()}
-                onSayAgain={voice.again}
-                onChoose={choose}
-                onClose={() => setSheet(undefined)}
-              />
-            )}
-          </Show>
-        </Suspense>
-      </Guarded>
+      </div>
     </div>
+  );
+}
+
+/** What is asked beside the step: the clock, when things were last hot, and what can be taken back. */
+function SideQuestions(props: RunPageProps) {
+  return (
+    <>
+      <Show when={props.view.status !== 'reviewing' && props.view.clockQuestion}>
+        {(question) => (
+          <Suspense>
+            <ClockQuestion question={question()} send={props.send} />
+          </Suspense>
+        )}
+      </Show>
+      <Show when={props.view.status === 'running'}>
+        <Suspense>
+          <LastHotQuestion view={props.view} nowMs={props.nowMs} send={props.send} />
+        </Suspense>
+      </Show>
+      <Show when={props.view.canWithdrawClock}>
+        <Action
+          class="button button--plain"
+          name="withdraw-clock-answer"
+          onPress={() => props.send({ kind: 'withdraw-clock-answer' })}
+        >
+          {t('run.clock.withdraw')}
+        </Action>
+      </Show>
+    </>
   );
 }

@@ -3,6 +3,7 @@ import type { Request, RunView, StepView } from '../../../core/run/index.ts';
 import type { Persistence } from '../../../host/persist/index.ts';
 import type { Theme } from '../../context/theme.ts';
 import type { RunChoices } from '../../controllers/run/run-choices.ts';
+import type { RunMemory } from '../../controllers/run/run-note.ts';
 import type { Trouble } from '../../controllers/run/trouble.ts';
 import type { LightStates } from './lights.tsx';
 
@@ -28,6 +29,8 @@ export type RunPageProps = {
   readonly exportRun: () => void;
   /** Present: another page leads the run, and this one only shows it until it is called. */
   readonly lead: (() => void) | undefined;
+  /** Absent: what is no fact of the run lives as long as the page. */
+  readonly memory?: RunMemory | undefined;
   /** Step that somebody else than the person at the screen acts on next: it is shown. */
   readonly atStep?: string | undefined;
   /** The water of this pour gave out after a share of its stretch. */

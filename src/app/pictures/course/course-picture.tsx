@@ -1,5 +1,6 @@
 import '../../styles/plan/course.css';
 import { createMemo, For, Show } from 'solid-js';
+import { personName } from '../../../core/kitchen/index.ts';
 import { asWritten } from '../../../core/messages/index.ts';
 import type { Course, CourseBar, Plan } from '../../../core/plan/index.ts';
 import { say, t } from '../../context/language.ts';
@@ -37,14 +38,10 @@ function namesIn(plan: Plan, { steps }: DrawnBar): readonly string[] {
   return [typeof name === 'string' ? name : say(name)];
 }
 
-function personName(at: number): string {
-  return at === 0 ? t('plan-page.course.you') : t('plan-page.course.helper', { number: at });
-}
-
 /** "You: Clean: Oven, Friday morning 09:15 to 10:15". */
 function barName(plan: Plan, { wall }: Frame, { steps, fromS, toS, person }: DrawnBar): string {
   return t('plan-page.course.bar', {
-    who: person === undefined ? '' : personName(person),
+    who: person === undefined ? '' : say(personName(plan.kitchen.household, person)),
     what: plan.steps.find(({ id }) => id === steps[0])?.title ?? asWritten(''),
     more: steps.length - 1,
     ...wall(fromS),
@@ -63,7 +60,7 @@ export function CoursePicture(props: {
   const [widthPx, measure] = createWidth();
   const layout = createMemo(() =>
     layoutOf(props.plan, props.course, props.clock, props.ends, Math.max(LEAST_PX, widthPx()), {
-      person: personName,
+      person: (at) => say(personName(props.plan.kitchen.household, at)),
       thing: ({ name }) => (name ? say(name) : t('plan-page.steps.whole-kitchen')),
     }),
   );

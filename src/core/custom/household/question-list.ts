@@ -34,8 +34,15 @@ export function questionList(kitchen: Kitchen): QuestionList {
 /** Lines of an answer are set in by this. */
 const UNDER = '   ';
 
-/** The list as plain text with room for the answers, to be sent or printed; lines end in `\n`. */
-export function questionListText(kitchen: Kitchen, { t, say }: Translator): string {
+/**
+ * The list as plain text with room for the answers, to be sent or printed; lines end in `\n`.
+ * @param more what a plan asks besides
+ */
+export function questionListText(
+  kitchen: Kitchen,
+  { t, say }: Translator,
+  more: readonly ChosenQuestion[] = [],
+): string {
   const name = (id: string): string => kitchen.fixtures.find((one) => one.id === id)?.name ?? id;
   const { toAsk, toFind, answered } = questionList(kitchen);
   const openLines = (list: readonly ChosenQuestion[]): readonly string[] =>
@@ -54,7 +61,7 @@ export function questionListText(kitchen: Kitchen, { t, say }: Translator): stri
     t('custom.questions.custom', { custom: customName(kitchen.household) }),
     t('custom.questions.standing'),
     '',
-    ...section(t('custom.questions.to-ask'), openLines(toAsk)),
+    ...section(t('custom.questions.to-ask'), openLines([...toAsk, ...more])),
     ...section(
       t('custom.questions.to-look'),
       toFind.map(({ fixture, ask }) => t('custom.questions.look', { fixture: name(fixture), ask })),

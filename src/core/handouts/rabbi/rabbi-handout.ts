@@ -13,9 +13,15 @@ export type HandoutQuestion = {
   readonly facts: readonly Message[];
 };
 
-/** The open questions for the rabbi, in the order of the list; those for the household itself are left out. */
-export function rabbiHandout(kitchen: Kitchen): readonly HandoutQuestion[] {
-  return questionList(kitchen).toAsk.map((question) => {
+/**
+ * The open questions for the rabbi, in the order of the list; those for the household itself are left out.
+ * @param more what a plan asks besides
+ */
+export function rabbiHandout(
+  kitchen: Kitchen,
+  more: readonly ChosenQuestion[] = [],
+): readonly HandoutQuestion[] {
+  return [...questionList(kitchen).toAsk, ...more].map((question) => {
     const fixture = kitchen.fixtures.find(({ id }) => id === question.fixture);
     return {
       question,
@@ -54,8 +60,9 @@ export function rabbiHandoutText(
   kitchen: Kitchen,
   changes: ChangesByQuestion,
   { t, say, format }: Translator,
+  more: readonly ChosenQuestion[] = [],
 ): string {
-  const lines = rabbiHandout(kitchen).flatMap(({ question, name, facts }, at) => {
+  const lines = rabbiHandout(kitchen, more).flatMap(({ question, name, facts }, at) => {
     const { ask, why, untilThen } = question;
     return [
       '',

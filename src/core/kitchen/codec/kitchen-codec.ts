@@ -82,6 +82,7 @@ const household = object<Household>({
   custom: must(customCodec),
   ownCustom: may(ownCustom),
   people: orElse(whole(LIMITS.people), 1, message('problems.filled.people')),
+  names: may(list(nameCodec, LIMITS.people)),
   keepsRestDays: orElse(yesNo, true, message('problems.filled.rest-days')),
   lightingMin: may(number(LIMITS.lightingMin)),
   laneDirection: may(laneDirectionCodec),

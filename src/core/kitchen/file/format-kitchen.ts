@@ -3,10 +3,15 @@ import type { Kitchen } from '../model/kitchen.ts';
 
 const STEP = '  ';
 
-/** Numbers, or one list of numbers: `[2.5, 0.6]`, `[[2, 3]]`. */
+/** A list of words that is longer goes one word a line, letters. */
+const LONGEST_WORDS = 60;
+
+/** Numbers, one list of numbers, or a few words: `[2.5, 0.6]`, `[[2, 3]]`, `["Noa", "Eli"]`. */
 function isFlat(list: readonly unknown[]): boolean {
   const [only] = list;
   if (list.length === 1 && Array.isArray(only)) return isFlat(only);
+  const isWords = list.every((one) => typeof one === 'string');
+  if (isWords) return list.join('').length <= LONGEST_WORDS;
   return list.every((one) => typeof one === 'number');
 }
 

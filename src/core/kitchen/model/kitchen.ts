@@ -37,6 +37,8 @@ export type Household = {
   readonly ownCustom?: OwnCustom;
   /** People working at once, 1 to 8. */
   readonly people: number;
+  /** What those who work are called, in their order; whoever holds the tablet first. More than work are no fault. */
+  readonly names?: readonly string[];
   readonly keepsRestDays: boolean;
   /** Candles are lit this long before sunset, min, 0 to 90. Absent: 18, as most have it. */
   readonly lightingMin?: number;

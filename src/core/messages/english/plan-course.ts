@@ -33,8 +33,6 @@ function lengthText(lengthS: number, f: Formatter): string {
 export const planCourse = {
   'plan-page.course.about':
     'The course of the plan: who does what, and what rests, heats and cools. Arrow keys go from bar to bar, Enter opens one. The list of steps below says the same.',
-  'plan-page.course.you': 'You',
-  'plan-page.course.helper': ({ number }: { number: number }, f) => `Helper ${f.number(number)}`,
   'plan-page.course.day': ({ wallMs, zone }: Moment, f) => f.day(wallMs, zone),
   'plan-page.course.weekday': ({ wallMs, zone }: Moment, f) => f.weekday(wallMs, zone),
   'plan-page.course.short-weekday': ({ wallMs, zone }: Moment, f) => f.shortWeekday(wallMs, zone),

@@ -27,6 +27,35 @@ export const recordPage = {
   'record-page.save-calendar': 'Save what lies ahead for a calendar',
   'record-page.save-run': 'Save the run as a file',
   'record-page.import': 'Bring in a run from a file',
+  'record-page.history': 'What happened to a place over the runs',
+  'record-page.history.reading': 'Reading the runs of this kitchen…',
+  'record-page.history.place': 'Place',
+  'record-page.history.nothing': 'No run did anything with it.',
+  'record-page.history.run': (
+    {
+      wallMs,
+      zone,
+      purpose,
+      status,
+    }: { wallMs: number; zone: string; purpose: string; status: string },
+    f,
+  ) => `${f.capital(f.day(wallMs, zone))}, ${purpose}, ${status}`,
+  'record-page.everything': 'Everything in one file',
+  'record-page.everything.about':
+    'All kitchens, runs, ticks and choices of this tablet, to keep elsewhere. What is brought back is added: nothing that is here is changed.',
+  'record-page.everything.save': 'Save everything to one file',
+  'record-page.everything.bring-back': 'Bring it back from such a file',
+  'record-page.restored': (
+    { kitchens, runs, same }: { kitchens: number; runs: number; same: number },
+    f,
+  ) =>
+    `Brought back: ${f.number(kitchens)} ${f.plural(kitchens, { one: 'kitchen', other: 'kitchens' })} and ${f.number(runs)} ${f.plural(runs, { one: 'run', other: 'runs' })}.${same > 0 ? ` ${f.number(same)} ${f.plural(same, { one: 'was', other: 'were' })} here already.` : ''}`,
+  'record-page.restored.left': ({ count }: { count: number }, f) =>
+    `Not brought back, ${f.number(count)}:`,
+  'record-page.restored.run': (
+    { path, name, why }: { path: string; name: string; why: Message },
+    f,
+  ) => `${path} (${name}): ${f.say(why)}`,
 
   'record-page.damaged': 'The journal is damaged; what follows in it is not told.',
   'record-page.no-digest': 'No digest: this browser works one out on a safe connection only.',

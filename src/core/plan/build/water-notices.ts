@@ -1,12 +1,10 @@
-import { boundingBox } from '../../geometry/index.ts';
 import type { Kitchen } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import type { StepDraft } from '../context/step-draft.ts';
+import { unreachedSpots } from '../pours/unreached-spots.ts';
 import { LOW_BOIL_C } from '../steps/pour.ts';
 import type { PourTotal } from '../steps/purge.ts';
-
-const CM2_PER_M2 = 1e4;
 
 /**
  * More kettles over one fixture than this is another kind of job: with one
@@ -40,23 +38,14 @@ export function boilNotices(
   return boils && boilingC < LOW_BOIL_C ? [message('plan.notice.boils-low', { boilingC })] : [];
 }
 
-/** Spots that no kettle is planned for, each with how large and where, and what is asked about it. */
+/** What is asked about the spots that no kettle is planned for. */
 export function reachNotices(
   { kitchen }: PlanContext,
   drafts: readonly StepDraft[],
 ): readonly Message[] {
-  return kitchen.fixtures.flatMap((one) => {
-    const picture = drafts.find(({ step }) => step.kind === 'pour' && step.fixture === one.id)?.step
-      .picture;
-    if (picture?.kind !== 'lanes' || !picture.unreached) return [];
-    const box = boundingBox(picture.outline);
-    const spots = picture.unreached.map(({ areaM2, at: [x, y] }) =>
-      message('plan.notice.spot', {
-        areaCm2: areaM2 * CM2_PER_M2,
-        leftM: x - box.xMinM,
-        nearM: y - box.yMinM,
-      }),
-    );
-    return [message('plan.notice.unreached', { fixture: one.name, spots })];
+  const steps = drafts.map(({ step }) => step);
+  return kitchen.fixtures.flatMap(({ id, name }) => {
+    const spots = unreachedSpots(steps, id);
+    return spots.length > 0 ? [message('plan.notice.unreached', { fixture: name, spots })] : [];
   });
 }

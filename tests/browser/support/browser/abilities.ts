@@ -9,8 +9,9 @@ import type { FoundBrowser } from './find-browser.ts';
  * - `hide`: a page that lies behind another one knows it.
  * - `freeze`: a page can be put to sleep and woken.
  * - `hear`: sound can be recorded (Debian: pulseaudio, pulseaudio-utils).
+ * - `paper`: what was printed can be read again (Debian: poppler-utils).
  */
-export type Ability = 'hide' | 'freeze' | 'hear';
+export type Ability = 'hide' | 'freeze' | 'hear' | 'paper';
 
 /** For each ability why it is lacking; empty where it is there. */
 export type Lacks = Readonly<Record<Ability, string>>;
@@ -30,6 +31,16 @@ function lacksHearing(): string {
     return '';
   } catch {
     return 'no sound server to record from; install pulseaudio and pulseaudio-utils';
+  }
+}
+
+function lacksReading(): string {
+  try {
+    for (const program of ['pdftotext', 'pdftoppm'])
+      execFileSync(program, ['-v'], { stdio: 'ignore' });
+    return '';
+  } catch {
+    return 'no reader of PDF files; install poppler-utils';
   }
 }
 
@@ -63,6 +74,7 @@ export async function lacksOf(browser: FoundBrowser): Promise<Lacks> {
       hide: isHidden ? '' : 'in this browser a page behind another one stays visible',
       freeze: isFrozen ? '' : 'in this browser the timers of a frozen page go on',
       hear: lacksHearing(),
+      paper: lacksReading(),
     };
   } finally {
     await dispose(tablet);

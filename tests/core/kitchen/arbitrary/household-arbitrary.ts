@@ -8,6 +8,7 @@ export function households(fixture: string): fc.Arbitrary<Household> {
       purpose: fc.constantFrom('new-kitchen', 'passover', 'mix-up'),
       custom: fc.constantFrom('sephardic', 'ashkenazic'),
       people: fc.integer({ min: 1, max: 8 }),
+      names: fc.constantFrom(['Noa'], ['Noa', 'Eli'], ['נועה', 'D’Arcy']),
       keepsRestDays: fc.boolean(),
       laneDirection: fc.constantFrom('back-to-front', 'shortest'),
       // Until heated through, a stone top takes hundreds of kettles: planned where it is tested.

@@ -76,7 +76,7 @@ function When(props: { plan: Plan; course: Course; clock: WallClock; step: Step 
       {t('plan-page.course.at', {
         ...from(),
         toWallMs: wallAt(props.clock, endOf(props.plan, props.step)).wallMs,
-        who: whoText(props.course, [props.step.id]),
+        who: whoText(props.plan, props.course, [props.step.id]),
       })}
       <Show when={slackTo()}>{(at) => <> {t('plan-page.course.slack', at())}</>}</Show>
     </span>

@@ -11,9 +11,9 @@ import {
 } from '../../../../core/covering/index.ts';
 import { say, t, translator } from '../../../context/language.ts';
 import { RollPicture } from './roll-picture.tsx';
-import { HandoutFrame } from './handout-frame.tsx';
-import type { HandoutProps } from './handout-props.ts';
-import { createWorked, foundOf, WhenWorked } from './worked.tsx';
+import { HandoutFrame } from './frame/handout-frame.tsx';
+import type { HandoutProps } from './frame/handout-props.ts';
+import { createWorked, foundOf, WhenWorked } from './frame/worked.tsx';
 
 /** A roll is drawn in stretches of about this, m: longer ones would be too thin to read. */
 const STRETCH_M = 5;

@@ -1,8 +1,8 @@
 import { createMemo, For, Show } from 'solid-js';
 import { doorHandout, doorHandoutText, type DoorCase } from '../../../../core/handouts/index.ts';
 import { say, t, translator } from '../../../context/language.ts';
-import { HandoutFrame } from './handout-frame.tsx';
-import type { HandoutProps } from './handout-props.ts';
+import { HandoutFrame } from './frame/handout-frame.tsx';
+import type { HandoutProps } from './frame/handout-props.ts';
 
 const LOG_HEADS = ['when', 'where', 'what', 'answer'] as const;
 /** Empty lines to write on; as many as fit under the cases on one page. */

@@ -1,15 +1,16 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import '../../../styles/plan/handouts.css';
 import { t } from '../../../context/language.ts';
-import type { HandoutProps } from './handout-props.ts';
+import type { HandoutProps } from './frame/handout-props.ts';
 import { CoverHandout } from './covers.tsx';
+import { CrewHandout } from './crew.tsx';
 import { DoorHandout } from './door.tsx';
 import { LabelHandout } from './labels.tsx';
 import { RabbiHandout } from './rabbi.tsx';
 import { ShoppingHandout } from './shopping.tsx';
 import { UtensilHandout } from './utensils.tsx';
 
-const HANDOUTS = ['labels', 'rabbi', 'covers', 'utensils', 'shopping', 'door'] as const;
+const HANDOUTS = ['labels', 'rabbi', 'covers', 'utensils', 'shopping', 'crew', 'door'] as const;
 type HandoutId = (typeof HANDOUTS)[number];
 
 /** What is printed to be used around the fixtures: one at a time, printed alone. */
@@ -21,12 +22,15 @@ export function Handouts(props: HandoutProps) {
     covers: () => <CoverHandout {...props} />,
     utensils: () => <UtensilHandout {...props} />,
     shopping: () => <ShoppingHandout {...props} />,
+    crew: () => <CrewHandout {...props} />,
     door: () => <DoorHandout {...props} />,
   };
+  /** One person alone needs no sheet of their own: the plan is it. */
+  const shown = () => HANDOUTS.filter((id) => id !== 'crew' || props.course.lanes.length > 1);
   return (
     <div class="handouts">
       <div class="handouts-choose" role="group" aria-label={t('handouts.choose')}>
-        <For each={HANDOUTS}>
+        <For each={shown()}>
           {(id) => (
             <button
               type="button"

@@ -10,8 +10,8 @@ import {
   type RestingLabel,
 } from '../../../../core/handouts/index.ts';
 import { say, t } from '../../../context/language.ts';
-import { HandoutFrame } from './handout-frame.tsx';
-import type { HandoutProps } from './handout-props.ts';
+import { HandoutFrame } from './frame/handout-frame.tsx';
+import type { HandoutProps } from './frame/handout-props.ts';
 
 const PAPERS = ['a4', 'letter'] as const satisfies readonly Paper[];
 

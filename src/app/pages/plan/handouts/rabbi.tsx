@@ -7,10 +7,11 @@ import {
   type ChangesByQuestion,
   type HandoutQuestion,
 } from '../../../../core/handouts/index.ts';
+import { planQuestions } from '../../../../core/plan/index.ts';
 import { say, t, translator } from '../../../context/language.ts';
 import { FixturePicture } from './fixture-picture.tsx';
-import { HandoutFrame } from './handout-frame.tsx';
-import type { HandoutProps } from './handout-props.ts';
+import { HandoutFrame } from './frame/handout-frame.tsx';
+import type { HandoutProps } from './frame/handout-props.ts';
 
 /** What each answer to each question changes, one question after the other while the handout is looked at. */
 function createChanges(props: HandoutProps, handout: () => readonly HandoutQuestion[]) {
@@ -39,13 +40,14 @@ function createChanges(props: HandoutProps, handout: () => readonly HandoutQuest
 
 /** The open questions on one page, each with the thing it is about and room for the answer. */
 export function RabbiHandout(props: HandoutProps) {
-  const handout = createMemo(() => rabbiHandout(props.kitchen));
+  const more = createMemo(() => planQuestions(props.plan, props.kitchen));
+  const handout = createMemo(() => rabbiHandout(props.kitchen, more()));
   const { changes, isTrying } = createChanges(props, handout);
   return (
     <HandoutFrame
       title={t('plan-page.questions')}
       about={isTrying() ? t('handouts.rabbi.trying') : t('handouts.rabbi.about')}
-      text={() => rabbiHandoutText(props.kitchen, changes(), translator())}
+      text={() => rabbiHandoutText(props.kitchen, changes(), translator(), more())}
       class="rabbi"
     >
       <p class="rabbi-of">

@@ -7,9 +7,9 @@ import {
   type Product,
 } from '../../../../core/handouts/index.ts';
 import { say, t, translator } from '../../../context/language.ts';
-import { HandoutFrame } from './handout-frame.tsx';
-import type { HandoutProps } from './handout-props.ts';
-import { createWorked, foundOf, WhenWorked } from './worked.tsx';
+import { HandoutFrame } from './frame/handout-frame.tsx';
+import type { HandoutProps } from './frame/handout-props.ts';
+import { createWorked, foundOf, WhenWorked } from './frame/worked.tsx';
 
 /** What to buy and gather, product by product, ticked off from day to day. */
 export function ShoppingHandout(props: HandoutProps) {

@@ -9,10 +9,10 @@ import {
   type UtensilPlan,
 } from '../../../../core/utensils/index.ts';
 import { say, t, translator } from '../../../context/language.ts';
-import { HandoutFrame } from './handout-frame.tsx';
-import type { HandoutProps } from './handout-props.ts';
+import { HandoutFrame } from './frame/handout-frame.tsx';
+import type { HandoutProps } from './frame/handout-props.ts';
 import { UtensilForm } from './utensil-form.tsx';
-import { createWorked, foundOf, WhenWorked } from './worked.tsx';
+import { createWorked, foundOf, WhenWorked } from './frame/worked.tsx';
 
 /** Sections that are ticked off as they are done. */
 const TICKED: readonly string[] = ['put-away', 'mikveh', 'methods'];

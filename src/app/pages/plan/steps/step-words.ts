@@ -1,3 +1,4 @@
+import { personName } from '../../../../core/kitchen/index.ts';
 import { message, type Message } from '../../../../core/messages/index.ts';
 import {
   titleUntil,
@@ -69,9 +70,7 @@ function peopleOf({ lanes }: Course, ids: readonly string[]): readonly number[] 
 }
 
 /** "You and Helper 2"; empty where no hands are asked for. */
-export function whoText(course: Course, ids: readonly string[]): string {
-  const people = peopleOf(course, ids).map((at) =>
-    at === 0 ? message('plan-page.course.you') : message('plan-page.course.helper', { number: at }),
-  );
+export function whoText(plan: Plan, course: Course, ids: readonly string[]): string {
+  const people = peopleOf(course, ids).map((at) => personName(plan.kitchen.household, at));
   return people.length === 0 ? '' : t('plan-page.steps.who', { people });
 }

@@ -1,41 +1,18 @@
 import { createMemo, For, Show } from 'solid-js';
-import { dayNumber, wallTime } from '../../../../core/calendar/index.ts';
 import {
-  stepGroups,
   titleUntil,
   type Course,
   type Plan,
   type Step,
   type StepGroup,
 } from '../../../../core/plan/index.ts';
-import { partOfDay } from '../../../pictures/course/days.ts';
 import type { WallClock } from '../../../pictures/course/frame.ts';
 import { say, t } from '../../../context/language.ts';
+import { dayParts } from './day-parts.ts';
 import { StepBody } from './step-body.tsx';
 import { groupTitle, groupUntil, startOf, wallAt, whoText } from './step-words.ts';
 
 type Told = { readonly plan: Plan; readonly course: Course; readonly clock: WallClock };
-
-/** Work of one part of one day. */
-type DayPart = { readonly heading: string; readonly groups: readonly StepGroup[] };
-
-function dayParts(plan: Plan, clock: WallClock): readonly DayPart[] {
-  const parts: { key: string; heading: string; groups: StepGroup[] }[] = [];
-  for (const group of stepGroups(plan)) {
-    const at = wallAt(clock, group.fromS);
-    const part = partOfDay(at.wallMs, at.zone);
-    const key = `${dayNumber(wallTime(at.wallMs, at.zone))} ${part}`;
-    const last = parts.at(-1);
-    if (last?.key === key) last.groups.push(group);
-    else
-      parts.push({
-        key,
-        heading: t(`plan-page.steps.day.${part}`, at),
-        groups: [group],
-      });
-  }
-  return parts;
-}
 
 /** Every step in the order of the timetable, by evening and morning; what belongs together is one row that opens. */
 export function Steps(props: Told) {
@@ -60,6 +37,7 @@ function GroupRow(props: Told & { group: StepGroup }) {
   const about = () => {
     const { group, plan, clock, course } = props;
     const who = whoText(
+      plan,
       course,
       group.steps.map(({ id }) => id),
     );

@@ -6,6 +6,7 @@ import { lazyPage, say, t } from '../../../context/language.ts';
 import { wallZone } from '../../../context/zone.ts';
 import { OtherZone } from '../../../parts/time/other-zone.tsx';
 import { when } from '../../../parts/time/when.ts';
+import { meanwhileOf } from './meanwhile.ts';
 import { type DayOfWork, freeHours, runsUntil, workAhead } from './days.ts';
 
 const OutlookLine = lazyPage(
@@ -48,6 +49,9 @@ export function DaysView(props: { view: RunView; nowMs: number }) {
           </ul>
         </section>
       </Show>
+      <Show when={waits().length > 0}>
+        <MeanwhileHere view={props.view} />
+      </Show>
       <Show when={props.view.nextRestDay}>
         {(day) => (
           <p class="days-rest">
@@ -88,6 +92,33 @@ export function DaysView(props: { view: RunView; nowMs: number }) {
         <p class="quiet">{t('run.days.work.about')}</p>
       </section>
     </div>
+  );
+}
+
+/** Where to eat, wash and boil while it rests. */
+function MeanwhileHere(props: { view: RunView }) {
+  return (
+    <section class="days-meanwhile" aria-label={t('run.meanwhile')}>
+      <h2>{t('run.meanwhile')}</h2>
+      <dl class="days-work">
+        <Index each={meanwhileOf(props.view)}>
+          {(one) => (
+            <div>
+              <dt>{say(one().need)}</dt>
+              <dd>
+                <ul>
+                  <Index each={one().lines}>{(line) => <li>{say(line())}</li>}</Index>
+                </ul>
+              </dd>
+            </div>
+          )}
+        </Index>
+      </dl>
+      <p class="quiet">
+        <Show when={props.view.plan.purpose === 'passover'}>{t('run.meanwhile.leaven')} </Show>
+        {t('run.meanwhile.ask')}
+      </p>
+    </section>
   );
 }
 

@@ -15,5 +15,6 @@ export const page = {
   'handouts.name.covers': 'Covers to cut',
   'handouts.name.utensils': 'Utensils',
   'handouts.name.shopping': 'To buy',
+  'handouts.name.crew': 'For each of you',
   'handouts.name.door': 'For the door',
 } satisfies Section;

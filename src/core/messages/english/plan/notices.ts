@@ -159,6 +159,13 @@ export const notices = {
     f,
   ) =>
     `${fixture}: out of an arm’s reach from where one can stand, so no kettle is planned there: ${spots.map((spot) => f.say(spot)).join('; ')}. Can you stand at another side of it? Then say so in the kitchen. If not, ask your rabbi what is done with the spot. Never stand on a stool with boiling water.`,
+  'plan.question.unreached': ({ spots }: { spots: readonly Message[] }, f) =>
+    `What is done with a spot that no arm reaches with a kettle: ${spots.map((spot) => f.say(spot)).join('; ')}?`,
+  'plan.question.unreached.why':
+    'Every spot is to be reached by the stream. From another side it may be in reach: then say so in the kitchen.',
+  'plan.question.unreached.until-then': 'No kettle is planned there.',
+  'plan.question.unreached.cover': 'Pour, then cover.',
+  'plan.question.unreached.enough': 'What is poured is enough.',
   'plan.notice.spot': (
     { areaCm2, leftM, nearM }: { areaCm2: number; leftM: number; nearM: number },
     f,

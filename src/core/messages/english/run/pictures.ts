@@ -1,7 +1,9 @@
 import type { Message, Section } from '../../model/message.ts';
+import { crew } from './crew.ts';
 
 /** Pictures, in words for those who do not see them, and the few words in them; what a fixture is and where it stands. */
 export const pictures = {
+  ...crew,
   'common.fixture-phase.to-clean': 'to clean',
   'common.fixture-phase.resting': 'resting',
   'common.fixture-phase.ready': 'ready',

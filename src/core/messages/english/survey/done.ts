@@ -37,6 +37,7 @@ export const done = {
   'survey.done.window': 'Window changed',
   'survey.done.hood-flow': 'Hood flow changed',
   'survey.done.people': 'People changed',
+  'survey.done.names': 'Names changed',
   'survey.done.rest-days': 'Rest days changed',
   'survey.done.lighting': 'Lighting changed',
   'survey.done.last-hot': 'Last hot use changed',

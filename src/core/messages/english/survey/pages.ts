@@ -151,6 +151,8 @@ export const pages = {
   'survey.people.days': 'Hands and days',
   'survey.people.days.heading': 'Who works, and when not?',
   'survey.people.working': 'People working at once',
+  'survey.people.names': 'Their names, with commas between',
+  'survey.people.names.hint': 'First whoever holds the tablet. May be left out.',
   'survey.people.rest-days': 'Sabbath and festivals',
   'survey.people.lighting': 'Candles lit before sunset',
   'survey.people.lanes': 'Direction of pouring',

@@ -17,7 +17,7 @@ import { Action } from '../../../../parts/press/action.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
 import { LastHot } from '../inputs/last-hot.tsx';
 import { Pick } from '../inputs/pick.tsx';
-import { Typed } from '../inputs/typed.tsx';
+import { Typed, TypedName } from '../inputs/typed.tsx';
 
 const OwnCustomSheet = lazyPage(
   ['kitchen', 'custom'],
@@ -74,14 +74,7 @@ export function PeopleChapter(props: { survey: SurveyController }) {
       <section aria-label={t('survey.people.days')}>
         <h2>{t('survey.people.days.heading')}</h2>
         <div class="typed-row">
-          <Typed
-            label={t('survey.people.working')}
-            quantity="count"
-            path="household.people"
-            value={household().people}
-            allowed={LIMITS.people}
-            onValue={(people) => set({ people }, message('survey.done.people'))}
-          />
+          <Working survey={survey} />
         </div>
         <Pick
           label={t('survey.people.rest-days')}
@@ -163,5 +156,47 @@ function LastHotOfAll(props: { survey: SurveyController }) {
       hint={t('survey.last-hot.all.hint')}
       onValue={set}
     />
+  );
+}
+
+/** How many work at once, and what they are called. */
+function Working(props: { survey: SurveyController }) {
+  const kitchen = () => props.survey.kitchen();
+  const household = () => kitchen().household;
+  /** As they are typed, with commas between; none takes the field out. */
+  const setNames = (text: string): void => {
+    const { names: _old, ...others } = household();
+    const typed = text.split(',').map((name) => name.trim().slice(0, LIMITS.nameLetters.most));
+    const names = typed.filter((name) => name !== '').slice(0, LIMITS.people.most);
+    const next = names.length === 0 ? others : { ...others, names };
+    props.survey.change({ ...kitchen(), household: next }, message('survey.done.names'));
+  };
+  return (
+    <>
+      <Typed
+        label={t('survey.people.working')}
+        quantity="count"
+        path="household.people"
+        value={household().people}
+        allowed={LIMITS.people}
+        onValue={(people) =>
+          props.survey.change(
+            { ...kitchen(), household: { ...household(), people } },
+            message('survey.done.people'),
+          )
+        }
+      />
+      <Show when={household().people > 1}>
+        <TypedName
+          label={t('survey.people.names')}
+          hint={t('survey.people.names.hint')}
+          path="household.names"
+          value={household().names?.join(', ') ?? ''}
+          most={LIMITS.people.most * LIMITS.nameLetters.most}
+          mayBeEmpty
+          onValue={setNames}
+        />
+      </Show>
+    </>
   );
 }

@@ -89,25 +89,29 @@ function Problem(props: { id: string; problem: Message | undefined }) {
   );
 }
 
-/** A name. Empty or too long keeps the old one. */
+/** A name. Too long keeps the old one, and so does empty, unless it may be. */
 export function TypedName(props: {
   label: string;
   value: string;
   path?: string;
+  hint?: string;
+  /** Longest text, letters; that of a name where it is left out. */
+  most?: number;
+  mayBeEmpty?: boolean;
   onValue: (value: string) => void;
 }) {
   const id = createUniqueId();
-  const { most } = LIMITS.nameLetters;
+  const most = () => props.most ?? LIMITS.nameLetters.most;
   const [problem, setProblem] = createSignal<Message>();
   let input: HTMLInputElement | undefined;
   const take = (): void => {
     const text = (input?.value ?? '').trim();
     if (text === props.value) return;
-    if (text === '' || text.length > most) {
+    if ((text === '' && !props.mayBeEmpty) || text.length > most()) {
       setProblem(
         text === ''
-          ? message('survey.typed.no-words', { most })
-          : message('survey.typed.too-long', { letters: text.length, most }),
+          ? message('survey.typed.no-words', { most: most() })
+          : message('survey.typed.too-long', { letters: text.length, most: most() }),
       );
       if (input) input.value = props.value;
       return;
@@ -126,9 +130,12 @@ export function TypedName(props: {
         value={props.value}
         data-path={props.path}
         aria-invalid={problem() ? 'true' : undefined}
-        aria-describedby={problem() ? `${id}-problem` : undefined}
+        aria-describedby={problem() ? `${id}-problem` : props.hint ? `${id}-hint` : undefined}
         onChange={take}
       />
+      <Show when={props.hint && !problem()}>
+        <small id={`${id}-hint`}>{props.hint}</small>
+      </Show>
       <Problem id={id} problem={problem()} />
     </div>
   );

@@ -5,8 +5,10 @@ import type { StepView } from '../../../../../core/run/index.ts';
 /** A line of a cleaning list; its id holds in every language. */
 export type Line = { readonly id: string; readonly text: Message };
 
-/** Ticks of the cleaning lists, by step and attempt; kept while the page lives. They are an aid, no record. */
-const [ticked, setTicked] = createSignal<ReadonlyMap<string, ReadonlySet<string>>>(new Map());
+/** Ticks of the cleaning lists, by step and attempt. They are an aid, no record. */
+export const [ticked, setTicked] = createSignal<ReadonlyMap<string, ReadonlySet<string>>>(
+  new Map(),
+);
 
 function keyOf(step: StepView): string {
   return `${step.step.id}#${step.attempt}`;

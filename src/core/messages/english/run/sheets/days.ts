@@ -1,5 +1,6 @@
 import type { Message, Section } from '../../../model/message.ts';
 
+type Names = { names: readonly string[] };
 type Clock = { wallMs: number; zone: string };
 
 /** When hands are free, what runs until when, and the sheet of one clock. */
@@ -21,6 +22,20 @@ export const days = {
       : `${f.say(label)}: ${names.map((name) => f.say(name)).join(', ')}`,
   'run.days.waits': ({ waits }: { waits: readonly Message[] }, f) =>
     waits.map((wait) => f.say(wait)).join('; '),
+  'run.meanwhile': 'Meanwhile: eating, washing, something hot',
+  'run.meanwhile.need.eat': 'Eat',
+  'run.meanwhile.need.wash': 'Wash',
+  'run.meanwhile.need.heat': 'Boil and heat',
+  'run.meanwhile.free': ({ names }: Names, f) => `Purged or covered: ${f.list(names)}.`,
+  'run.meanwhile.before': ({ names }: Names, f) =>
+    `As before, until it is cleaned: ${f.list(names)}.`,
+  'run.meanwhile.cold': ({ names }: Names, f) =>
+    `Cold only, one hot use and its rest begins again: ${f.list(names)}.`,
+  'run.meanwhile.not-now': ({ names }: Names, f) => `Not now, hot or in work: ${f.list(names)}.`,
+  'run.meanwhile.elsewhere': 'Nothing here may get hot: boil water and cook elsewhere.',
+  'run.meanwhile.leaven': 'What is purged or covered is for Passover: no leaven on it.',
+  'run.meanwhile.ask':
+    'It is told by how far each place is. What food may be there, your custom says.',
   'run.days.in': ({ leftS }: { leftS: number }, f) => `in ${f.duration(leftS)}`,
   'run.days.rest-day': ({ day, from, to }: { day: Message; from: Message; to: Message }, f) =>
     `${f.say(day)} from ${f.say(from)} to ${f.say(to)}: nothing is asked of you then, and nothing sounds.`,

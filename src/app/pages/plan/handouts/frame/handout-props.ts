@@ -1,11 +1,14 @@
-import type { ChosenQuestion } from '../../../../core/custom/index.ts';
-import type { Kitchen } from '../../../../core/kitchen/index.ts';
-import type { AnswerChange, Plan } from '../../../../core/plan/index.ts';
-import type { Ticks } from '../../../controllers/kitchen/ticks.ts';
+import type { ChosenQuestion } from '../../../../../core/custom/index.ts';
+import type { Kitchen } from '../../../../../core/kitchen/index.ts';
+import type { AnswerChange, Course, Plan } from '../../../../../core/plan/index.ts';
+import type { WallClock } from '../../../../pictures/course/frame.ts';
+import type { Ticks } from '../../../../controllers/kitchen/ticks.ts';
 
 /** What the handouts are made of. */
 export type HandoutProps = {
   readonly plan: Plan;
+  readonly course: Course;
+  readonly clock: WallClock;
   /** As it lies on the desk. */
   readonly kitchen: Kitchen;
   /** Absent: the plan is only read. */

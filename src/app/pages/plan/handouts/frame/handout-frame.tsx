@@ -1,8 +1,8 @@
 import { createSignal, type JSX, Show } from 'solid-js';
-import { copyText, downloadText, shareText } from '../../../../host/files/index.ts';
-import { t } from '../../../context/language.ts';
-import { Action } from '../../../parts/press/action.tsx';
-import { printOnly } from '../../../parts/print-only.ts';
+import { copyText, downloadText, shareText } from '../../../../../host/files/index.ts';
+import { t } from '../../../../context/language.ts';
+import { Action } from '../../../../parts/press/action.tsx';
+import { printOnly } from '../../../../parts/print-only.ts';
 
 /** A handout with its title and what can be done with it: print it, and send it where it has a text. */
 export function HandoutFrame(props: {

@@ -1,9 +1,9 @@
 import { createEffect, createSignal, type JSX, on, onCleanup, Show } from 'solid-js';
-import type { Message } from '../../../../core/messages/index.ts';
-import { t } from '../../../context/language.ts';
-import { planner } from '../../../controllers/planner/planner.ts';
-import { reasonOf } from '../../../controllers/failures/reason.ts';
-import type { InputOf, JobName, OutputOf } from '../../../controllers/planner/jobs.ts';
+import type { Message } from '../../../../../core/messages/index.ts';
+import { t } from '../../../../context/language.ts';
+import { planner } from '../../../../controllers/planner/planner.ts';
+import { reasonOf } from '../../../../controllers/failures/reason.ts';
+import type { InputOf, JobName, OutputOf } from '../../../../controllers/planner/jobs.ts';
 
 type Worked<T> = { readonly found: T } | { readonly why: Message };
 

@@ -1,0 +1,1 @@
+export { historyOf, placesInRuns, type PlaceInRun } from './history-of.ts';

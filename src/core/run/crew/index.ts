@@ -1,0 +1,1 @@
+export { crewNow, type PersonNow, type TakenOver } from './crew-now.ts';
