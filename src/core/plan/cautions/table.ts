@@ -31,6 +31,8 @@ export type Trigger = {
   readonly inRange?: boolean;
   /** Of the fixture of the step. */
   readonly methods?: readonly MethodId[];
+  /** Utensils, which belong to no fixture. */
+  readonly utensils?: true;
   /** The room is expected to get hot. */
   readonly hotRoom?: boolean;
   /** At most this many people work. */
