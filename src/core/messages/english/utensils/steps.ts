@@ -11,6 +11,9 @@ type Day = { day: number; of: number };
 export const utensilSteps = {
   'utensils.all': 'Utensils',
 
+  'cautions.dip-pot.say':
+    'Long tongs or a net on a long handle, face and arms beside the pot, lowered slowly, and never left while it boils: it spits, and its steam scalds.',
+
   'utensils.step.clean': 'Wash the utensils.',
   'utensils.step.clean-these': ({ items }: Items, f) =>
     `Wash ${f.list(items.map((item) => f.say(item)))}.`,
