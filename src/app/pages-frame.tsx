@@ -33,16 +33,16 @@ const KitchenPage = lazyPage(
   async () => (await import('./pages/kitchen/kitchen-page.tsx')).KitchenPage,
 );
 const PlanPage = lazyPage(
-  ['plan', 'plan-page', 'kitchen', 'custom', 'sources', 'problems', 'pictures'],
+  ['plan', 'plan-page', 'kitchen', 'custom', 'sources', 'problems', 'pictures', 'utensils'],
   async () => (await import('./pages/plan/plan-page.tsx')).PlanPage,
 );
 const RecordPage = lazyPage(
-  ['record-page', 'report', 'plan', 'custom', 'sources', 'problems'],
+  ['record-page', 'report', 'plan', 'custom', 'sources', 'problems', 'utensils'],
   async () => (await import('./pages/record/record-page.tsx')).RecordPage,
 );
 
 const RehearsalPage = lazyPage(
-  ['rehearse', 'run-later', 'run-ends', 'custom', 'sources', 'pictures'],
+  ['rehearse', 'run-later', 'run-ends', 'custom', 'sources', 'pictures', 'utensils'],
   async () => (await import('./pages/rehearse/rehearsal-page.tsx')).RehearsalPage,
 );
 const OutlookLine = lazyPage(

@@ -9,6 +9,7 @@ export {
   placesOf,
   reportText,
   rowsOf,
+  utensilsOf,
   verdictOf,
   vesselsOf,
 } from './summary/index.ts';
