@@ -64,9 +64,7 @@ export function App() {
         'sources',
         'run-later',
         ...(dips() ? (['utensils'] as const) : []),
-      ]).catch((error: unknown) =>
-        context.tell(reasonOf(error)),
-      );
+      ]).catch((error: unknown) => context.tell(reasonOf(error)));
   });
   followZone(() => running()?.plan.kitchen.place?.zone);
   const broken = (part: PartName, error: unknown) =>

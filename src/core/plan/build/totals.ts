@@ -58,7 +58,9 @@ export function totalsOf(
   for (const { step } of boiled) {
     const picture = step.picture;
     if (picture?.kind !== 'kettle') continue;
-    const kettle = boilingVessels(context).find((one) => step.demands[vesselResource(one)] !== undefined);
+    const kettle = boilingVessels(context).find(
+      (one) => step.demands[vesselResource(one)] !== undefined,
+    );
     const boil = kettle && context.boils.get(kettle.id);
     if (boil) sum[boil.fuel] += boil.energyKWh;
   }

@@ -224,8 +224,7 @@ function* ranges(plan: Plan, byId: ReadonlyMap<string, Fixture>): Generator<Plan
       const { work, kind } = step;
       const lit = work.on === 'burner' && kind !== 'cool' && burners.has(work.burner);
       const boiled =
-        (kind === 'boil' || kind === 'boil-over') &&
-        boils.has(vesselOf(work)?.id ?? '');
+        (kind === 'boil' || kind === 'boil-over') && boils.has(vesselOf(work)?.id ?? '');
       if ((lit || boiled) && meet(cycle, spanOf(plan, step)))
         yield problem('range', [step.id, cycle.step.id], `${step.id} heats on a range that cleans`);
     }

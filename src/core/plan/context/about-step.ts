@@ -39,7 +39,9 @@ export function aboutStep(context: PlanContext, step: Step): About {
   const { picture } = step;
   const burner =
     picture?.kind === 'burner' ? context.burners.get(picture.burner)?.burner : undefined;
-  const kettle = boilingVessels(context).find((one) => step.demands[vesselResource(one)] !== undefined);
+  const kettle = boilingVessels(context).find(
+    (one) => step.demands[vesselResource(one)] !== undefined,
+  );
   const about: About = {
     ...(fixture && { fixture }),
     ...(burner && { burner }),

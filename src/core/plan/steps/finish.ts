@@ -39,7 +39,10 @@ function heatBeside(
     hot.flatMap((one) => (one.kind === 'cooktop' ? one.burners : [])).map(({ id }) => id),
   );
   const boils = kitchen.vessels.some(({ burner }) => burner !== undefined && burners.has(burner));
-  return [...hot.flatMap((one) => lastOf(one, drafts)), ...(boils ? lastBoiled(context, drafts) : [])];
+  return [
+    ...hot.flatMap((one) => lastOf(one, drafts)),
+    ...(boils ? lastBoiled(context, drafts) : []),
+  ];
 }
 
 /** The last kettle of each fixture, and of what goes on with utensils: after it no burner is lit. */

@@ -198,7 +198,15 @@ export function batchSteps(work: UtensilWork): readonly StepDraft[] {
     for (const [at, batch] of water.batches.entries()) {
       const isLast = at === water.batches.length - 1;
       drafts.push(
-        batchDraft({ work, pot, batch, of: batches.length, after: last, isFirst: at === 0, isLast }),
+        batchDraft({
+          work,
+          pot,
+          batch,
+          of: batches.length,
+          after: last,
+          isFirst: at === 0,
+          isLast,
+        }),
       );
       last = batchId(batch.number);
     }

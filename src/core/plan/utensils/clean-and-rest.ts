@@ -25,9 +25,7 @@ export function counted(items: readonly UtensilItem[]): readonly Message[] {
 /** Everything that has a step, or is only washed. */
 function washed(work: UtensilWork): readonly UtensilItem[] {
   const { plan } = work.utensils;
-  const dipped = new Set(
-    plan.batches.flatMap(({ items }) => items).map(({ utensil }) => utensil),
-  );
+  const dipped = new Set(plan.batches.flatMap(({ items }) => items).map(({ utensil }) => utensil));
   const own = new Set(ownRims(work).map(({ utensil }) => utensil));
   const immersed = itemsBy(work, 'immerse').filter(
     ({ utensil }) => dipped.has(utensil) || own.has(utensil),
@@ -35,7 +33,10 @@ function washed(work: UtensilWork): readonly UtensilItem[] {
   return [...immersed, ...itemsBy(work, 'heat', 'light-heat', 'soak', 'clean')];
 }
 
-function told(key: 'utensils.step.soak-first' | 'utensils.step.put-away', items: readonly UtensilItem[]) {
+function told(
+  key: 'utensils.step.soak-first' | 'utensils.step.put-away',
+  items: readonly UtensilItem[],
+) {
   return items.length > 0 ? [message(key, { items: counted(items) })] : [];
 }
 
@@ -76,8 +77,7 @@ export function cleanUtensils(work: UtensilWork): StepDraft {
 /** Nothing hot for as long as fixtures rest. */
 export function restUtensils(work: UtensilWork): StepDraft {
   const items = washed(work).filter(
-    ({ utensil }) =>
-      !itemsBy(work, 'soak', 'clean').some((one) => one.utensil === utensil),
+    ({ utensil }) => !itemsBy(work, 'soak', 'clean').some((one) => one.utensil === utensil),
   );
   return restStep(work.context, {
     id: UTENSILS,

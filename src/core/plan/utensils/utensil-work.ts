@@ -45,9 +45,7 @@ export function withoutPot(context: PlanContext): readonly UtensilItem[] {
     ownRims({ context, utensils, ...(pot && { pot }) }).map(({ utensil }) => utensil),
   );
   const left = new Set(plan.unfit.map(({ utensil }) => utensil));
-  return plan.choices
-    .filter(({ utensil }) => left.has(utensil) && !own.has(utensil))
-    .map(itemOf);
+  return plan.choices.filter(({ utensil }) => left.has(utensil) && !own.has(utensil)).map(itemOf);
 }
 
 /** The first sink that is poured: things that come out of boiling water are rinsed where that is done. */

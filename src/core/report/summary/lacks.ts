@@ -153,9 +153,7 @@ function generalLacks(report: Report): readonly Message[] {
 function unpurged(report: Report): readonly StepReport[] {
   const isOver = report.outcome !== 'open';
   const missing = new Set(
-    report.notDone
-      .filter(({ outcome }) => isOver || GIVEN_UP.has(outcome))
-      .map(({ step }) => step),
+    report.notDone.filter(({ outcome }) => isOver || GIVEN_UP.has(outcome)).map(({ step }) => step),
   );
   return report.general.filter(
     ({ id, phase, items }) => items !== undefined && phase === 'purge' && missing.has(id),

@@ -17,7 +17,9 @@ export function BatchBoard(props: { view: RunView }) {
             {({ items, state }) => (
               <li data-batch={state}>
                 <span>
-                  {items.map(({ count, name }) => say(message('utensils.count', { count, name }))).join(', ')}
+                  {items
+                    .map(({ count, name }) => say(message('utensils.count', { count, name })))
+                    .join(', ')}
                 </span>
                 <strong>{t(`run.batches.state.${state}`)}</strong>
               </li>

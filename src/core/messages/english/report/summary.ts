@@ -92,10 +92,8 @@ export const summary = {
     return `${at(name)}${share}${what} ${f.say(outcome)}.${because(f.say(reason))}`;
   },
   'report.section.utensils': 'Utensils',
-  'report.utensils.line': (
-    { told, items }: { told: Message; items: readonly Message[] },
-    f,
-  ) => `${f.say(told)} ${f.list(items.map((item) => f.say(item)))}.`,
+  'report.utensils.line': ({ told, items }: { told: Message; items: readonly Message[] }, f) =>
+    `${f.say(told)} ${f.list(items.map((item) => f.say(item)))}.`,
   'report.lack.utensils': (
     {
       step,
