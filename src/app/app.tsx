@@ -54,17 +54,11 @@ export function App() {
   const running = () => (context.route().page === 'run' ? context.runs.view() : undefined);
   // The page of an open run stands before it; the reasons and covers that its plan tells come right after.
   const isOpen = createMemo(() => context.runs.view() !== undefined);
-  const dips = createMemo(() =>
-    context.runs.view()?.plan.steps.some(({ work }) => work.on === 'utensils'),
-  );
   createEffect(() => {
     if (isOpen())
-      loadLater([
-        'custom',
-        'sources',
-        'run-later',
-        ...(dips() ? (['utensils'] as const) : []),
-      ]).catch((error: unknown) => context.tell(reasonOf(error)));
+      loadLater(['custom', 'sources', 'run-later', 'utensils']).catch((error: unknown) =>
+        context.tell(reasonOf(error)),
+      );
   });
   followZone(() => running()?.plan.kitchen.place?.zone);
   const broken = (part: PartName, error: unknown) =>

@@ -111,7 +111,7 @@ function boilDraft(
     },
     {
       sources: [citation('oc-452-1')],
-      needs: [restId(UTENSILS), purged, ...sinkReady]
+      needs: [...new Set([restId(UTENSILS), ...potReady(kettle.id), purged, ...sinkReady])]
         .map((step) => ({ step }))
         .concat(burnerNeed(context, kettle)),
       demands: { ...kettleDemand(context, kettle), ...boilBeside(context, kettle.burner?.id) },
@@ -122,6 +122,14 @@ function boilDraft(
   );
 }
 
+/**
+ * Named by every step that uses the pot: if it is doubted, its rest and its first purge begin
+ * again, and nothing goes on in it before they are over.
+ */
+function potReady(pot: string): readonly string[] {
+  return [restId(pot), boilOverId(pot)];
+}
+
 type Turn = {
   readonly work: UtensilWork;
   readonly pot: PurgingPot;
@@ -129,11 +137,12 @@ type Turn = {
   readonly of: number;
   /** Its water, or the batch before it in the same. */
   readonly after: string;
+  readonly water: number;
   readonly isFirst: boolean;
   readonly isLast: boolean;
 };
 
-function batchDraft({ work, pot, batch, of, after, isFirst, isLast }: Turn): StepDraft {
+function batchDraft({ work, pot, batch, of, after, water, isFirst, isLast }: Turn): StepDraft {
   const { context, utensils } = work;
   const { kettle } = pot;
   const durationS = batchS(batch);
@@ -161,7 +170,11 @@ function batchDraft({ work, pot, batch, of, after, isFirst, isLast }: Turn): Ste
     },
     {
       sources: [...(chosen ? [chosen.source] : []), citation(context.custom.coldSource)],
-      needs: [{ step: after, ...(isFirst && { withinS: Math.ceil(WAITS_S + durationS.high) }) }],
+      needs: [
+        { step: after, ...(isFirst && { withinS: Math.ceil(WAITS_S + durationS.high) }) },
+        ...(isFirst ? [] : [{ step: utensilBoilId(water) }]),
+        ...potReady(kettle.id).map((step) => ({ step })),
+      ],
       demands: {
         [HANDS]: 1,
         ...kettleDemand(context, kettle),
@@ -191,7 +204,7 @@ export function batchSteps(work: UtensilWork): readonly StepDraft[] {
   for (const water of waters(batches)) {
     if (water.number > 1) {
       purged = boilOverAgainId(kettle.id, water.number);
-      drafts.push(boilOverStep(context, kettle, purged, [last]));
+      drafts.push(boilOverStep(context, kettle, purged, [...potReady(kettle.id), last]));
     }
     drafts.push(boilDraft(work, pot, water, purged));
     last = utensilBoilId(water.number);
@@ -204,6 +217,7 @@ export function batchSteps(work: UtensilWork): readonly StepDraft[] {
           batch,
           of: batches.length,
           after: last,
+          water: water.number,
           isFirst: at === 0,
           isLast,
         }),
@@ -212,5 +226,5 @@ export function batchSteps(work: UtensilWork): readonly StepDraft[] {
     }
   }
   const after = boilOverAgainId(kettle.id, waters(batches).length + 1);
-  return [...drafts, boilOverStep(context, kettle, after, [last])];
+  return [...drafts, boilOverStep(context, kettle, after, [...potReady(kettle.id), last])];
 }

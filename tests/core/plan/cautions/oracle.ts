@@ -133,13 +133,16 @@ export const WHERE: Readonly<Record<string, Where>> = {
     gate: ({ step }) => step.phase === 'purge' && step.kind !== 'dry' && step.kind !== 'rest',
   },
   'scald-dress': { gate: byHand },
-  'scald-carry': { standing: (s) => hasBoilingWater(s) && s.step.kind !== 'steam' },
+  'scald-carry': {
+    standing: (s) => hasBoilingWater(s) && s.step.kind !== 'steam' && !ofUtensils(s),
+  },
   // It runs off the front of what has no bowl.
   'pour-stance': {
     standing: (s) => s.fixture?.kind !== 'sink' && (pours(s) || (wetsByHand(s) && isPoured(s))),
   },
   splash: {
-    standing: (s) => (pours(s) && s.fixture?.kind === 'sink') || s.step.kind === 'boil-over',
+    standing: (s) =>
+      (pours(s) && s.fixture?.kind === 'sink') || (s.step.kind === 'boil-over' && !ofUtensils(s)),
   },
   'dip-pot': { standing: (s) => boils(s) && ofUtensils(s) },
   'hot-refill': { standing: ({ step }) => step.kind === 'boil' },
