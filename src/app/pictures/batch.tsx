@@ -49,12 +49,9 @@ export function BatchPicture(props: { picture: Batch }) {
       aria-label={t('run.picture.batch', { items: named() })}
       data-hold={props.picture.hold}
     >
-      <rect
+      <path
         class="kettle-water"
-        x={POT.left}
-        y={topY()}
-        width={POT.right - POT.left}
-        height={POT.floor - topY()}
+        d={`M${POT.left} ${topY()}V126a8 8 0 0 0 8 8h144a8 8 0 0 0 8-8V${topY()}z`}
       />
       <path class="kettle-body" d="M30 26v100a8 8 0 0 0 8 8h144a8 8 0 0 0 8-8v-100" />
       <path class="kettle-body" d="M30 44h-12v14h12M190 44h12v14h-12" />

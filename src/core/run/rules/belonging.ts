@@ -1,4 +1,4 @@
-import type { Plan, Step } from '../../plan/index.ts';
+import { UTENSILS, type Plan, type Step } from '../../plan/index.ts';
 
 /** Is this vessel in the step's hand or on its fire? */
 export function usesVessel({ picture, work }: Step, vessel: string): boolean {
@@ -14,9 +14,12 @@ function isOfUtensils({ work }: Step): boolean {
 
 /**
  * Steps that are about one fixture; or, for a vessel, its own cleaning, rest
- * and purge, which belong to no fixture. Empty: the plan works on no such thing.
+ * and purge, which belong to no fixture; or all of the utensils. Empty: the plan works on no such thing.
  */
 export function stepsAbout(plan: Plan, id: string): readonly Step[] {
+  // What soaks in cold water has no rest of its own.
+  if (id === UTENSILS)
+    return plan.steps.filter(({ work }) => work.on === 'utensils' && work.method !== 'soak');
   const ofFixture = plan.steps.filter(({ fixture }) => fixture === id);
   if (ofFixture.length > 0) return ofFixture;
   const found = new Set(
