@@ -23,7 +23,7 @@ export function itemsBy(
   return utensils.plan.choices.filter(({ method }) => methods.includes(method)).map(itemOf);
 }
 
-export function itemOf({ utensil, name, count }: UtensilChoice): UtensilItem {
+function itemOf({ utensil, name, count }: UtensilChoice): UtensilItem {
   return { utensil, name, count };
 }
 

@@ -2,7 +2,7 @@ import type { UtensilItem } from '../../../../core/plan/index.ts';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
 
 /** Where a batch stands for whoever looks at the board. */
-export type BatchState = 'done' | 'now' | 'next' | 'to-come' | 'left-out';
+type BatchState = 'done' | 'now' | 'next' | 'to-come' | 'left-out';
 
 /** One line of the board. */
 export type BatchLine = {
