@@ -73,7 +73,7 @@ export class Truth {
    * Undefined: it is no such wait.
    */
   leftAloneSinceS(step: Step): number | undefined {
-    if (step.kind === 'cool' || isSoak(step))
+    if (step.kind === 'cool')
       return Math.max(...step.needs.map((need) => this.settledS.get(need.step) ?? -Infinity));
     if (step.kind !== 'rest') return undefined;
     const thing = Truth.thing(step);
@@ -232,11 +232,6 @@ export class Truth {
       this.kettles.set(vessel, { boiledS: nowS, boil: step.id });
     if (step.kind === 'pour' && number === 0 && vessel !== null) this.kettles.delete(vessel);
   }
-}
-
-/** A day in cold water counts from when it was filled, and rests nothing. */
-export function isSoak({ kind, work }: Step): boolean {
-  return kind === 'rest' && work.on === 'utensils' && work.method === 'soak';
 }
 
 /** The kettle a step uses, by its resource. */

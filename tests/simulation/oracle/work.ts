@@ -1,6 +1,6 @@
 import type { Step } from '../../../src/core/plan/index.ts';
 import type { FactBody, RunView } from '../../../src/core/run/index.ts';
-import { isSoak, Truth, vesselOf, type Place } from '../truth.ts';
+import { Truth, vesselOf, type Place } from '../truth.ts';
 import type { World } from '../world.ts';
 import type { Findings } from './findings.ts';
 
@@ -28,7 +28,6 @@ function restsBefore(truth: Truth, step: Step): Step[] {
   return [...truth.steps.values()].filter(
     (one) =>
       one.kind === 'rest' &&
-      !isSoak(one) &&
       (needed.has(one.id) || (step.fixture !== undefined && one.fixture === step.fixture)),
   );
 }

@@ -88,9 +88,7 @@ function* rests(plan: Plan, byId: ReadonlyMap<string, Step>): Generator<PlanProb
   for (const step of plan.steps) {
     if (step.phase !== 'purge' || isSoak(step)) continue;
     const before = ancestors(step, byId);
-    const own = plan.steps.filter(
-      (one) => one.kind === 'rest' && one.fixture === step.fixture && !isSoak(one),
-    );
+    const own = plan.steps.filter((one) => one.kind === 'rest' && one.fixture === step.fixture);
     const rested = own.some(({ id }) => before.has(id)) || heatNeedsNone(plan, step);
     if (!rested) yield problem('rest', [step.id], `${step.id} has no rest before it`);
     const cleaned = own.every((rest) =>

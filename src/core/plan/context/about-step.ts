@@ -24,7 +24,11 @@ function fuelOfStep(
 /** Does what is cleaned in this step rest after it: a fixture that is purged, a kettle, utensils? */
 function restsAfter(context: PlanContext, step: Step): boolean {
   if (step.kind !== 'clean') return false;
-  if (step.fixture === undefined) return step.work.on === 'vessel' || step.work.on === 'utensils';
+  if (step.fixture === undefined) {
+    const { work } = step;
+    // What is only soaked needs no rest.
+    return work.on === 'vessel' || (work.on === 'utensils' && work.method === undefined);
+  }
   const choice = context.choices.get(step.fixture);
   return choice !== undefined && restsFirst(choice.method);
 }

@@ -40,8 +40,11 @@ function told(
   return items.length > 0 ? [message(key, { items: counted(items) })] : [];
 }
 
-/** Washed all at once: what is not clean is not purged. */
-export function cleanUtensils(work: UtensilWork): StepDraft {
+/**
+ * Washed all at once: what is not clean is not purged.
+ * @param rests some of them rest after it; else they are only soaked
+ */
+export function cleanUtensils(work: UtensilWork, rests: boolean): StepDraft {
   const { context } = work;
   const items = washed(work);
   const title = message('utensils.step.clean');
@@ -51,18 +54,18 @@ export function cleanUtensils(work: UtensilWork): StepDraft {
       id: cleanId(UTENSILS),
       kind: 'clean',
       phase: 'clean',
-      work: { on: 'utensils', items },
+      work: { on: 'utensils', items, ...(!rests && { method: 'soak' }) },
       title,
       reason: message('utensils.rule.rest'),
       stages: [
         stage('clean', title, {
           detail: [
-            ...coldOnly(restCounts(context, UTENSILS)),
+            ...coldOnly(rests && restCounts(context, UTENSILS)),
             message('utensils.step.clean-these', { items: counted(items) }),
             message('utensils.step.joints'),
             ...told('utensils.step.soak-first', itemsBy(work, 'soak')),
             ...told('utensils.step.put-away', [...itemsBy(work, 'put-away'), ...outside]),
-            message('steps.rest.label'),
+            ...(rests ? [message('steps.rest.label')] : []),
           ],
           say: message('steps.clean.say'),
         }),
@@ -70,7 +73,7 @@ export function cleanUtensils(work: UtensilWork): StepDraft {
       durationS: mapBand(handworkS('utensil-clean'), (s) => s * pieces(items)),
     },
     { sources: [citation('oc-452-2')], needs: [{ step: lastPreparation(context) }] },
-    { rests: true },
+    { rests },
   );
 }
 

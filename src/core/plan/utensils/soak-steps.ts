@@ -18,14 +18,14 @@ function workOn(items: readonly UtensilItem[]): Work {
   return { on: 'utensils', items, method: 'soak' };
 }
 
-/** A clock: nobody is needed until the water is changed. */
+/** A clock: nobody is needed until the water is changed. No rest: nothing dates it back. */
 function soakDraft({ items, day, of }: Soak, hours: number): StepDraft {
   const title = message('utensils.step.soak', { day, of });
   const lengthS = hours * SECONDS_PER_HOUR;
   return stepDraft(
     {
       id: soakId(day),
-      kind: 'rest',
+      kind: 'dry',
       phase: 'purge',
       work: workOn(items),
       title,

@@ -24,7 +24,7 @@ export function utensilSteps(
   const soaked = soakSteps(work);
   if (rested.length === 0 && soaked.length === 0) return [];
   return [
-    cleanUtensils(work),
+    cleanUtensils(work, rested.length > 0),
     ...(rested.length > 0 ? [restUtensils(work)] : []),
     ...rested,
     ...soaked,

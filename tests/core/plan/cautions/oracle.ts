@@ -129,9 +129,7 @@ function restFollows({ plan, step }: Seen): boolean {
 
 export const WHERE: Readonly<Record<string, Where>> = {
   // A towel on a cold surface hurts nobody, nor do glasses in cold water.
-  'child-pet': {
-    gate: ({ step }) => step.phase === 'purge' && step.kind !== 'dry' && step.kind !== 'rest',
-  },
+  'child-pet': { gate: ({ step }) => step.phase === 'purge' && step.kind !== 'dry' },
   'scald-dress': { gate: byHand },
   'scald-carry': {
     standing: (s) => hasBoilingWater(s) && s.step.kind !== 'steam' && !ofUtensils(s),

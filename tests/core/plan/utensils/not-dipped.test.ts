@@ -43,11 +43,21 @@ describe('what is not dipped', () => {
 
   it('soaks three times a day by the clock, with hands for the changes only', () => {
     const plan = buildPlan(withUtensils([glasses]));
-    const soaks = onUtensils(plan).filter(({ work }) => work.method === 'soak');
-    expect(soaks.map(({ kind }) => kind)).toEqual(['rest', 'dry', 'rest', 'dry', 'rest', 'dry']);
-    for (const { kind, durationS, demands, startsBy } of soaks) {
-      if (kind === 'rest') expect([durationS.typical, startsBy]).toEqual([24 * HOUR_S, 'chain']);
-      expect(demands).toEqual(kind === 'rest' ? {} : { hands: 1 });
+    const soaks = onUtensils(plan).filter(
+      ({ work, phase }) => work.method === 'soak' && phase === 'purge',
+    );
+    expect(soaks.map(({ attention }) => attention)).toEqual([
+      'none',
+      'hands',
+      'none',
+      'hands',
+      'none',
+      'hands',
+    ]);
+    for (const { attention, durationS, demands, startsBy } of soaks) {
+      if (attention === 'none')
+        expect([durationS.typical, startsBy]).toEqual([24 * HOUR_S, 'chain']);
+      expect(demands).toEqual(attention === 'none' ? {} : { hands: 1 });
     }
     expect(plan.steps.some(({ id }) => id === 'rest-all.utensils')).toBe(false);
     expect(endS(plan, soaks.at(-1)!.id) - startS(plan, soaks[0]!.id)).toBeGreaterThanOrEqual(

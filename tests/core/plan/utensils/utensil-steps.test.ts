@@ -83,8 +83,10 @@ describe('the steps of random utensils', () => {
         const purged = (id: string, method: string) =>
           onUtensils(plan)
             .filter(
-              ({ phase, kind, work }) =>
-                phase === 'purge' && kind !== 'dry' && work.method === method,
+              ({ phase, kind, work, attention }) =>
+                phase === 'purge' &&
+                (kind !== 'dry' || attention === 'none') &&
+                work.method === method,
             )
             .flatMap(({ id: step, work }) => work.items.map((item) => ({ step, ...item })))
             .filter((item) => item.utensil === id);
