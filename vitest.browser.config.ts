@@ -24,6 +24,7 @@ const LONG = [
   'tests/browser/rests/rest-day.test.ts',
   'tests/browser/run/burners.test.ts',
   'tests/browser/run/glance.test.ts',
+  'tests/browser/run/rehearse.test.ts',
   'tests/browser/run/words-apart.test.ts',
 ];
 /** What is measured by ear, by the minute or by the longest task wants a calm machine; these hardly load it. */
