@@ -61,7 +61,7 @@ export function App() {
   onMount(() => fetchLater('run-later'));
   const isOpen = createMemo(() => context.runs.view() !== undefined);
   createEffect(() => {
-    if (isOpen()) fetchLater('custom', 'sources');
+    if (isOpen()) fetchLater('custom', 'sources', 'utensils');
   });
   followZone(() => running()?.plan.kitchen.place?.zone);
   const broken = (part: PartName, error: unknown) =>

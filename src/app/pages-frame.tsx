@@ -36,16 +36,26 @@ const KitchenPage = lazyPage(
   async () => (await import('./pages/kitchen/kitchen-page.tsx')).KitchenPage,
 );
 const PlanPage = lazyPage(
-  ['plan', 'plan-page', 'kitchen', 'custom', 'sources', 'problems', 'pictures', 'run-later'],
+  [
+    'plan',
+    'plan-page',
+    'kitchen',
+    'custom',
+    'sources',
+    'problems',
+    'pictures',
+    'run-later',
+    'utensils',
+  ],
   async () => (await import('./pages/plan/plan-page.tsx')).PlanPage,
 );
 const RecordPage = lazyPage(
-  ['record-page', 'report', 'plan', 'custom', 'sources', 'problems', 'run-later'],
+  ['record-page', 'report', 'plan', 'custom', 'sources', 'problems', 'run-later', 'utensils'],
   async () => (await import('./pages/record/record-page.tsx')).RecordPage,
 );
 
 const RehearsalPage = lazyPage(
-  ['rehearse', 'run-later', 'run-ends', 'custom', 'sources', 'pictures'],
+  ['rehearse', 'run-later', 'run-ends', 'custom', 'sources', 'pictures', 'utensils'],
   async () => (await import('./pages/rehearse/rehearsal-page.tsx')).RehearsalPage,
 );
 const OutlookLine = lazyPage(

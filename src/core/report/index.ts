@@ -10,6 +10,7 @@ export {
   placesOf,
   reportText,
   rowsOf,
+  utensilsOf,
   verdictOf,
   vesselsOf,
 } from './summary/index.ts';

@@ -24,6 +24,13 @@ function workOf({ fixture, work }: Step): object {
       return { fixture, burner: work.burner, minutes: work.minutes };
     case 'fixture':
       return { fixture, method: work.method, minutes: work.minutes };
+    case 'utensils':
+      return {
+        utensils: work.items.map(({ utensil, count }) => `${count} ${utensil}`).join(', '),
+        method: work.method,
+        vessel: work.vessel?.unit,
+        batch: work.batch && `${work.batch.number} of ${work.batch.of}, ${work.batch.group}`,
+      };
     case 'kitchen':
       return {};
   }

@@ -6,6 +6,7 @@ import {
   headOf,
   lacksOf,
   placesOf,
+  utensilsOf,
   verdictOf,
   vesselsOf,
   type Report,
@@ -25,6 +26,7 @@ export function RecordSheet(props: {
   damage: Message | undefined;
 }) {
   const lacks = () => lacksOf(props.report, props.zone);
+  const utensils = () => utensilsOf(props.report, props.zone);
   const answers = () => answersOf(props.report, props.zone);
   const [isOpen, setIsOpen] = createSignal(false);
   return (
@@ -61,6 +63,14 @@ export function RecordSheet(props: {
       <ul>
         <For each={vesselsOf(props.report, props.zone)}>{(line) => <li>{say(line)}</li>}</For>
       </ul>
+      <Show when={utensils().length > 0}>
+        <section class="record-answers" aria-label={t('report.section.utensils')}>
+          <h3>{t('report.section.utensils')}</h3>
+          <ul>
+            <For each={utensils()}>{(line) => <li>{say(line)}</li>}</For>
+          </ul>
+        </section>
+      </Show>
       <Show when={answers().length > 0}>
         <section class="record-answers" aria-label={t('report.section.answers')}>
           <h3>{t('report.section.answers')}</h3>

@@ -1,4 +1,4 @@
-import { asWritten, type Message } from '../../messages/index.ts';
+import { asWritten, message, type Message } from '../../messages/index.ts';
 import type { Designation } from '../../kitchen/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { MS_PER_SECOND } from '../../units/index.ts';
@@ -44,12 +44,18 @@ function plannedEndMs({ id, durationS, stages, lastHotWallMs }: Step, plan: Plan
   return Math.max(endMs, lastHotWallMs + (lengthS ?? 0) * MS_PER_SECOND);
 }
 
+/** What rests and is no fixture: a vessel, or the utensils; what soaks shows its water. */
+function nameOf(work: Step['work']): Message | undefined {
+  if (work.on === 'vessel') return work.vessel.name;
+  return work.on === 'utensils' && work.method === undefined ? message('utensils.all') : undefined;
+}
+
 function restingLabels(plan: Plan): readonly RestingLabel[] {
   return plan.steps.flatMap((step): readonly RestingLabel[] => {
     const { id, kind, work } = step;
     if (kind !== 'rest') return [];
     const fixture = plan.kitchen.fixtures.find((one) => one.id === step.fixture);
-    const name = work.on === 'vessel' ? work.vessel.name : fixture && asWritten(fixture.name);
+    const name = nameOf(work) ?? (fixture && asWritten(fixture.name));
     const plannedWallMs = plannedEndMs(step, plan);
     if (!name) return [];
     return [{ kind: 'resting', id, name, ...(plannedWallMs !== undefined && { plannedWallMs }) }];

@@ -23,6 +23,7 @@ import { clocksFirst } from '../timetable/cleaning-order.ts';
 import { timetableOf, type TimetableOptions } from '../timetable/timetable.ts';
 import { totalsOf } from './totals.ts';
 import type { Calibration, Plan } from '../model/index.ts';
+import { utensilSteps } from '../utensils/utensil-steps.ts';
 import { withPlainNames } from './plain-names.ts';
 
 export type PlanOptions = TimetableOptions & {
@@ -48,6 +49,7 @@ function allDrafts(context: PlanContext) {
     ...restSteps(context),
     ...kettles,
     ...purge.drafts,
+    ...utensilSteps(context, purge.drafts),
   ]);
   const covered = context.kitchen.fixtures.flatMap((fixture) => coverSteps(context, fixture, work));
   const parts = context.kitchen.fixtures.flatMap((fixture) =>

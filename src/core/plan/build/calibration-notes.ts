@@ -1,6 +1,6 @@
 import { burnersOf } from '../../kitchen/index.ts';
 import { asWritten, message, type Message } from '../../messages/index.ts';
-import type { PlanContext } from '../context/plan-context.ts';
+import { boilingVessels, type PlanContext } from '../context/plan-context.ts';
 import type { Calibration, CalibrationFactor, Step } from '../model/index.ts';
 
 const PERCENT = 100;
@@ -19,15 +19,16 @@ function expectedS({ stages }: Step): number | undefined {
 
 /** What runs taught about what a step uses, with the seconds expected; nothing for work without a measure. */
 function experienceOf(
-  { kettles, boils, burners }: PlanContext,
+  context: PlanContext,
   calibration: Calibration,
   step: Step,
 ): Experience | undefined {
+  const { boils, burners } = context;
   const { kind, work, fixture } = step;
   if (kind === 'boil' || kind === 'boil-over') {
     if (work.on !== 'kettle' && work.on !== 'vessel') return undefined;
     const { unit } = work.vessel;
-    const vessel = kettles.find(({ id }) => id === unit)?.vessel.id;
+    const vessel = boilingVessels(context).find(({ id }) => id === unit)?.vessel.id;
     return {
       what: 'boil',
       factor: vessel === undefined ? undefined : calibration.boil?.[vessel],

@@ -7,6 +7,7 @@ import { isPoured, standingVessels } from '../estimates/index.ts';
 import type { PourTotal } from '../steps/purge.ts';
 import { dayNotices, type Known } from '../timetable/day-notices.ts';
 import type { Timed } from '../timetable/timetable.ts';
+import { withoutPot } from '../utensils/utensil-work.ts';
 import { gravestFirst } from './gravity.ts';
 import { restNotices } from './rest-notices.ts';
 import { roomNotices } from './room-notices.ts';
@@ -105,6 +106,15 @@ function vesselNotices(context: PlanContext): readonly Message[] {
   ];
 }
 
+/** What of the utensils has no step, and why. */
+function utensilNotices(context: PlanContext): readonly Message[] {
+  const { kitchen, utensils } = context;
+  if ((kitchen.utensils ?? []).length === 0) return [];
+  if (!utensils) return [message('plan.notice.utensils-now')];
+  const names = withoutPot(context).map(({ name }) => name);
+  return names.length > 0 ? [message('plan.notice.utensils-no-pot', { names })] : [];
+}
+
 function customNotices(context: PlanContext, { calendar }: Known): readonly Message[] {
   const { custom, purpose } = context.kitchen.household;
   return [
@@ -138,6 +148,7 @@ export function noticesOf(
     ...reachNotices(context, drafts),
     ...vesselNotices(context),
     ...waterNotices(context.kitchen, pours),
+    ...utensilNotices(context),
     ...customNotices(context, known),
   ]);
 }

@@ -1,7 +1,7 @@
 import { isGas } from '../../kitchen/index.ts';
 import { mapBand, SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from '../../units/index.ts';
 import { vesselResource } from '../context/demands.ts';
-import type { PlanContext } from '../context/plan-context.ts';
+import { boilingVessels, type PlanContext } from '../context/plan-context.ts';
 import type { StepDraft } from '../context/step-draft.ts';
 import { aroundPlanned } from '../pours/index.ts';
 import type { PourTotal } from '../steps/purge.ts';
@@ -58,7 +58,9 @@ export function totalsOf(
   for (const { step } of boiled) {
     const picture = step.picture;
     if (picture?.kind !== 'kettle') continue;
-    const kettle = context.kettles.find((one) => step.demands[vesselResource(one)] !== undefined);
+    const kettle = boilingVessels(context).find(
+      (one) => step.demands[vesselResource(one)] !== undefined,
+    );
     const boil = kettle && context.boils.get(kettle.id);
     if (boil) sum[boil.fuel] += boil.energyKWh;
   }

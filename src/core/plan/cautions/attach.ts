@@ -42,6 +42,7 @@ function triggers(on: Trigger, step: Step, about: About, context: PlanContext): 
     (on.low === undefined || on.low === isLow(fixture)) &&
     (on.inRange === undefined || on.inRange === isInRange(fixture, context.kitchen)) &&
     within(on.methods, step.work.on === 'fixture' ? step.work.method : undefined) &&
+    (on.utensils === undefined || on.utensils === (step.work.on === 'utensils')) &&
     (on.hotRoom === undefined || on.hotRoom === context.room.hot) &&
     (on.mostPeople === undefined || household.people <= on.mostPeople)
   );

@@ -31,6 +31,8 @@ export type Trigger = {
   readonly inRange?: boolean;
   /** Of the fixture of the step. */
   readonly methods?: readonly MethodId[];
+  /** It is about utensils, which belong to no fixture. */
+  readonly utensils?: boolean;
   /** The room is expected to get hot. */
   readonly hotRoom?: boolean;
   /** At most this many people work. */

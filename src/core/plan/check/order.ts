@@ -78,10 +78,15 @@ function heatNeedsNone(plan: Plan, step: Step): boolean {
   return told?.rest === false && cleaned && ['glow', 'self-clean', 'high-heat'].includes(step.kind);
 }
 
+/** Three days in cold water are the rest and the purge in one. */
+function isSoak({ work }: Step): boolean {
+  return work.on === 'utensils' && work.method === 'soak';
+}
+
 /** I-17 by construction: cleaning, then the rest, then every purge of a fixture. */
 function* rests(plan: Plan, byId: ReadonlyMap<string, Step>): Generator<PlanProblem> {
   for (const step of plan.steps) {
-    if (step.phase !== 'purge') continue;
+    if (step.phase !== 'purge' || isSoak(step)) continue;
     const before = ancestors(step, byId);
     const own = plan.steps.filter((one) => one.kind === 'rest' && one.fixture === step.fixture);
     const rested = own.some(({ id }) => before.has(id)) || heatNeedsNone(plan, step);

@@ -1,7 +1,7 @@
 import { distanceToEdgeM, edgesOf, pointInPolygon, type Polygon } from '../../geometry/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
 import { SECONDS_PER_HOUR } from '../../units/index.ts';
-import type { Plan, Step } from '../model/index.ts';
+import type { Plan, Step, VesselUnit } from '../model/index.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
 // What the room allows at one time, told by what stands where and when: written
@@ -49,13 +49,18 @@ function poursOf(plan: Plan): readonly Span[] {
   return plan.steps.filter(({ kind }) => kind === 'pour').map((step) => spanOf(plan, step));
 }
 
-/** Kettles that boil on a burner, with the hob they boil on. */
+/** What boils in a step, where it says in which vessel. */
+function vesselOf(work: Step['work']): VesselUnit | undefined {
+  return 'vessel' in work ? work.vessel : undefined;
+}
+
+/** Vessels that boil on a burner, with the hob they boil on. */
 function boilsOnHobs(plan: Plan): readonly { readonly hob: Polygon; readonly span: Span }[] {
   return plan.steps.flatMap((step) => {
     const { work, kind } = step;
-    if ((kind !== 'boil' && kind !== 'boil-over') || (work.on !== 'kettle' && work.on !== 'vessel'))
-      return [];
-    const burner = plan.kitchen.vessels.find(({ id }) => id === work.vessel.id)?.burner;
+    const vessel = vesselOf(work);
+    if ((kind !== 'boil' && kind !== 'boil-over') || !vessel) return [];
+    const burner = plan.kitchen.vessels.find(({ id }) => id === vessel.id)?.burner;
     const hob = plan.kitchen.fixtures.find(
       (one) => one.kind === 'cooktop' && one.burners.some(({ id }) => id === burner),
     );
@@ -219,9 +224,7 @@ function* ranges(plan: Plan, byId: ReadonlyMap<string, Fixture>): Generator<Plan
       const { work, kind } = step;
       const lit = work.on === 'burner' && kind !== 'cool' && burners.has(work.burner);
       const boiled =
-        (kind === 'boil' || kind === 'boil-over') &&
-        (work.on === 'kettle' || work.on === 'vessel') &&
-        boils.has(work.vessel.id);
+        (kind === 'boil' || kind === 'boil-over') && boils.has(vesselOf(work)?.id ?? '');
       if ((lit || boiled) && meet(cycle, spanOf(plan, step)))
         yield problem('range', [step.id, cycle.step.id], `${step.id} heats on a range that cleans`);
     }

@@ -133,6 +133,15 @@ const picture = tagged('kind', {
   burner: fields({ cooktop: text, burner: text }),
   oven: fields({ stages: list(fields({ name: said, lengthS: number(), tempC: coordinate })) }),
   kettle: fields({ vessel: text, litres: number(), maxFillL: number() }),
+  batch: fields({
+    vessel: text,
+    diameterM: number(),
+    depthM: number(),
+    waterShare: number(),
+    hold: oneOf('tongs', 'net'),
+    byHalves: flag,
+    items: list(fields({ kind: text, name: said, count: number(1) })),
+  }),
 });
 
 const vessel = fields({ id: text, unit: text, name: said });
@@ -145,6 +154,18 @@ const work = tagged('on', {
   kettle: fields(
     { kettle: number(1), of: number(1), vessel, litres: number() },
     { round: number(1), rounds: number(1) },
+  ),
+  utensils: fields(
+    { items: list(fields({ utensil: text, name: said, count: number(1) })) },
+    {
+      method: oneOf('heat', 'light-heat', 'immerse', 'soak', 'clean', 'put-away'),
+      vessel,
+      batch: fields({
+        number: number(1),
+        of: number(1),
+        group: oneOf('meat', 'dairy', 'pareve', 'undecided'),
+      }),
+    },
   ),
 });
 

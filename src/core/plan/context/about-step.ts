@@ -2,7 +2,7 @@ import { isGas } from '../../kitchen/index.ts';
 import type { Kettle } from '../estimates/index.ts';
 import type { Step, StepKind } from '../model/index.ts';
 import { vesselResource } from './demands.ts';
-import type { PlanContext } from './plan-context.ts';
+import { boilingVessels, type PlanContext } from './plan-context.ts';
 import { fuelOf, restsFirst, type Fuel } from './purging.ts';
 import type { About } from './step-draft.ts';
 
@@ -21,10 +21,14 @@ function fuelOfStep(
   return fuel ?? (HEATED.has(step.kind) ? 'electric' : undefined);
 }
 
-/** Does what is cleaned in this step rest after it: a fixture that is purged, or a kettle? */
+/** Does what is cleaned in this step rest after it: a fixture that is purged, a kettle, utensils? */
 function restsAfter(context: PlanContext, step: Step): boolean {
   if (step.kind !== 'clean') return false;
-  if (step.fixture === undefined) return step.work.on === 'vessel';
+  if (step.fixture === undefined) {
+    const { work } = step;
+    // What is only soaked needs no rest.
+    return work.on === 'vessel' || (work.on === 'utensils' && work.method === undefined);
+  }
   const choice = context.choices.get(step.fixture);
   return choice !== undefined && restsFirst(choice.method);
 }
@@ -39,7 +43,9 @@ export function aboutStep(context: PlanContext, step: Step): About {
   const { picture } = step;
   const burner =
     picture?.kind === 'burner' ? context.burners.get(picture.burner)?.burner : undefined;
-  const kettle = context.kettles.find((one) => step.demands[vesselResource(one)] !== undefined);
+  const kettle = boilingVessels(context).find(
+    (one) => step.demands[vesselResource(one)] !== undefined,
+  );
   const about: About = {
     ...(fixture && { fixture }),
     ...(burner && { burner }),

@@ -1,6 +1,7 @@
 import { parseMoment, wallTime } from '../../calendar/index.ts';
 import type { Kitchen } from '../../kitchen/index.ts';
 import { MS_PER_DAY, MS_PER_HOUR, MS_PER_SECOND } from '../../units/index.ts';
+import { UTENSILS } from './step-ids.ts';
 
 /**
  * A last hot use longer before the start than this is not counted, days: it was rather left over
@@ -44,16 +45,21 @@ function lastHotOf(
 }
 
 /**
- * The last hot use of every fixture and vessel of which one was told, of itself or of the whole
+ * The last hot use of every fixture and vessel, and of all utensils, of which one was told, of itself or of the whole
  * kitchen; by its id.
  * @param startWallMs when the work begins, ms since 1970-01-01 UTC
  */
 export function lastHotsOf(
-  { fixtures, vessels, household, place }: Kitchen,
+  { fixtures, vessels, utensils = [], household, place }: Kitchen,
   startWallMs: number | undefined,
 ): ReadonlyMap<string, LastHot> {
+  const things: readonly { readonly id: string; readonly lastHotAt?: string }[] = [
+    ...fixtures,
+    ...vessels,
+    ...(utensils.length > 0 ? [{ id: UTENSILS }] : []),
+  ];
   return new Map(
-    [...fixtures, ...vessels].flatMap(({ id, lastHotAt = household.lastHotAt }) =>
+    things.flatMap(({ id, lastHotAt = household.lastHotAt }) =>
       lastHotAt === undefined
         ? []
         : [[id, lastHotOf(id, lastHotAt, place?.zone, startWallMs)] as const],

@@ -32,6 +32,7 @@ import type { Calibration } from '../model/index.ts';
 import { lastHotsOf, type LastHot } from './last-hot.ts';
 import { restsFirst } from './purging.ts';
 import { cleanId, restId } from './step-ids.ts';
+import { utensilContextOf, type UtensilContext } from './utensil-context.ts';
 
 /** A burner as it is purged, with how it heats where it does. */
 type BurnerPlanned = BurnerChoice & { readonly estimate?: BurnerEstimate };
@@ -52,6 +53,8 @@ export type PlanContext = {
   readonly lastHots: ReadonlyMap<string, LastHot>;
   /** What of the calibration this kitchen can use; in `burners` and `boils` it is used already. */
   readonly calibration?: Calibration;
+  /** Absent: there are none, or nothing is purged now. */
+  readonly utensils?: UtensilContext;
 };
 
 /** A gas oven that is fired takes the place of a burner, with what its thermostat lets it have, W. */
@@ -88,12 +91,18 @@ function roomWith(
   return estimateBurnersAtOnce(kitchen, burners, beside, startWallMs);
 }
 
-/** By the custom; inside Passover without water. */
-function choicesOf(kitchen: Kitchen, startWallMs: number | undefined): PlanContext['choices'] {
-  const { place, household } = kitchen;
+/** Does the work begin inside Passover? Unknown where place or start are. */
+function isInside({ place, household }: Kitchen, startWallMs: number | undefined): boolean {
   const { lightingMin } = household;
-  const inside =
-    place && startWallMs !== undefined && isPassover({ ...place, lightingMin }, startWallMs);
+  return (
+    place !== undefined &&
+    startWallMs !== undefined &&
+    isPassover({ ...place, lightingMin }, startWallMs)
+  );
+}
+
+/** By the custom; inside Passover without water. */
+function choicesOf(kitchen: Kitchen, inside: boolean): PlanContext['choices'] {
   return new Map(
     kitchen.fixtures.map((one) => {
       const choice = chooseMethod(one, kitchen);
@@ -142,11 +151,14 @@ export function planContextOf(
   o: { readonly startWallMs?: number; readonly room?: AtOnce } = {},
 ): PlanContext {
   const calibration = usableCalibration(kitchen, given);
-  const choices = choicesOf(kitchen, o.startWallMs);
+  const inside = isInside(kitchen, o.startWallMs);
+  const choices = choicesOf(kitchen, inside);
   const usual = burnersOf(kitchen);
   const burners = usual.map((choice) => calibrated(choice, calibration));
   const kettles = pouringKettles(kitchen);
   const filledL = fillL(kettles);
+  const utensils = inside ? undefined : utensilContextOf(kitchen, calibration?.boil);
+  const pot = utensils?.pot;
   const lit = usual
     .map((one, at) => warmer(one, burners[at] ?? one))
     .filter(({ method }) => method === 'glow');
@@ -158,19 +170,34 @@ export function planContextOf(
     burners: new Map(burners.map((choice) => [choice.burner.id, choice])),
     kettles,
     filledL,
-    boils: new Map(
-      kettles.map((kettle) => [
-        kettle.id,
-        calibratedBoil(
-          estimateBoil(kitchen, kettle, filledL),
-          calibration?.boil?.[kettle.vessel.id],
-        ),
-      ]),
-    ),
+    boils: new Map([
+      ...kettles.map(
+        (kettle) =>
+          [
+            kettle.id,
+            calibratedBoil(
+              estimateBoil(kitchen, kettle, filledL),
+              calibration?.boil?.[kettle.vessel.id],
+            ),
+          ] as const,
+      ),
+      ...(pot ? [[pot.kettle.id, pot.boil] as const] : []),
+    ]),
+    ...(utensils && { utensils }),
     lastHots: lastHotsOf(kitchen, o.startWallMs),
     room: o.room ?? roomWith(kitchen, lit, choices, o.startWallMs),
     ...(calibration && { calibration }),
   };
+}
+
+/** Every vessel that boils water in this plan: those that pour, and the pot of the utensils. */
+export function boilingVessels({ kettles, utensils }: PlanContext): readonly Kettle[] {
+  return utensils?.pot ? [...kettles, utensils.pot.kettle] : kettles;
+}
+
+/** What a vessel is filled with, L. */
+export function filledOf({ filledL, utensils }: PlanContext, { id, vessel }: Kettle): number {
+  return id === utensils?.pot?.kettle.id ? vessel.maxFillL : filledL;
 }
 
 /** The step after which a fixture may be purged: its rest, or its cleaning where none is needed. */

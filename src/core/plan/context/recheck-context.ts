@@ -69,8 +69,9 @@ export function recheckContext(context: PlanContext, { what, fixtures }: Recheck
       one.kind === 'cooktop' && !doubted.has(one.id) ? one.burners.map(({ id }) => id) : [],
     ),
   );
+  const { utensils: _notInDoubt, ...rest } = context;
   return {
-    ...context,
+    ...rest,
     choices,
     burners: new Map(
       [...context.burners].map(([id, lit]) => [

@@ -1,5 +1,8 @@
 // Ids of steps, and of what they are about. They are made here and compared whole; nothing reads their spelling.
 
+/** What all utensils of a kitchen go by among fixtures and vessels: no id of a kitchen has a stop in it. */
+export const UTENSILS = 'all.utensils';
+
 export function prepareId(task: string): string {
   return `prepare-${task}`;
 }
@@ -75,6 +78,32 @@ export function newPartsId(fixture: string): string {
 
 export function coverId(fixture: string): string {
   return `cover-${fixture}`;
+}
+
+/** The purge of a vessel for a water after the first, or after the last. */
+export function boilOverAgainId(vessel: string, water: number): string {
+  return `${boilOverId(vessel)}.${water}`;
+}
+
+export function utensilBoilId(water: number): string {
+  return boilId(UTENSILS, water);
+}
+
+export function batchId(batch: number): string {
+  return `dip-${UTENSILS}-${batch}`;
+}
+
+/** @param piece from 1; absent: all of its kind at once */
+export function utensilPurgeId(what: string, piece?: number): string {
+  return partId(UTENSILS, piece === undefined ? what : `${what}.${piece}`);
+}
+
+export function soakId(day: number): string {
+  return `soak-${UTENSILS}-${day}`;
+}
+
+export function changeId(day: number): string {
+  return `change-${UTENSILS}-${day}`;
 }
 
 export const MARK_ID = 'mark-kitchen';

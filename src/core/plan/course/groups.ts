@@ -1,3 +1,4 @@
+import { UTENSILS } from '../context/step-ids.ts';
 import type { Plan, Step, StepKind } from '../model/index.ts';
 import { SECONDS_PER_HOUR } from '../../units/index.ts';
 
@@ -40,8 +41,9 @@ const FAMILY: Readonly<Record<StepKind, Family>> = {
 /** Work on one thing that stops for longer than this is another piece of work, s: a judgement. */
 const APART_S = 2 * SECONDS_PER_HOUR;
 
-/** What a step is done on: its fixture, its vessel, or the whole kitchen. */
+/** What a step is done on: its fixture, its vessel, all utensils, or the whole kitchen. */
 export function thingOf({ fixture, work }: Step): string {
+  if (work.on === 'utensils') return UTENSILS;
   return fixture ?? (work.on === 'vessel' ? work.vessel.unit : '');
 }
 

@@ -1,5 +1,5 @@
 import { HANDS } from '../context/demands.ts';
-import { asWritten, type Message } from '../../messages/index.ts';
+import { asWritten, message, type Message } from '../../messages/index.ts';
 import type { Plan, Step, StepKind } from '../model/index.ts';
 import { SECONDS_PER_HOUR } from '../../units/index.ts';
 import { inOrder, thingOf } from './groups.ts';
@@ -94,6 +94,7 @@ function apart(bars: readonly CourseBar[]): readonly CourseBar[] {
 function nameOf({ kitchen }: Plan, step: Step): Message | undefined {
   const fixture = kitchen.fixtures.find(({ id }) => id === step.fixture);
   if (fixture) return asWritten(fixture.name);
+  if (step.work.on === 'utensils') return message('utensils.all');
   return step.work.on === 'vessel' ? step.work.vessel.name : undefined;
 }
 

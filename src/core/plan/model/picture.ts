@@ -1,4 +1,4 @@
-import type { Point, Polygon } from '../../kitchen/index.ts';
+import type { Point, Polygon, UtensilKind } from '../../kitchen/index.ts';
 import type { Message } from '../../messages/index.ts';
 
 /** What a step shows; data only, drawn by the app. */
@@ -34,6 +34,22 @@ export type Picture =
       readonly vessel: string;
       readonly litres: number;
       readonly maxFillL: number;
+    }
+  | {
+      /** A pot with what goes into it at once, seen from the side. */
+      readonly kind: 'batch';
+      readonly vessel: string;
+      readonly diameterM: number;
+      readonly depthM: number;
+      /** Of the depth, with the things under water: 0 to 1. */
+      readonly waterShare: number;
+      readonly hold: 'tongs' | 'net';
+      readonly byHalves: boolean;
+      readonly items: readonly {
+        readonly kind: UtensilKind;
+        readonly name: Message;
+        readonly count: number;
+      }[];
     };
 
 /** A spot out of an arm's reach from where one can stand; `at` lies well inside it. */
@@ -44,6 +60,7 @@ type UnreachedSpot = {
 };
 
 export type LanesPicture = Extract<Picture, { readonly kind: 'lanes' }>;
+export type BatchPicture = Extract<Picture, { readonly kind: 'batch' }>;
 export type SinkPicture = Extract<Picture, { readonly kind: 'sink' }>;
 
 /** Where one kettle goes. */

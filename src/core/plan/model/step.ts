@@ -1,4 +1,4 @@
-import type { MethodId } from '../../kitchen/index.ts';
+import type { Designation, MethodId, UtensilMethod } from '../../kitchen/index.ts';
 import type { Message } from '../../messages/index.ts';
 import type { Band } from '../../units/index.ts';
 import type { Picture } from './picture.ts';
@@ -38,6 +38,8 @@ export type Need = { readonly step: string; readonly withinS?: number };
  * - `burner`: one burner of `Step.fixture`.
  * - `vessel`: one kettle itself, which is purged too.
  * - `kettle`: one kettle of water of those that `Step.fixture` takes: number `kettle` of `of`.
+ * - `utensils`: pots, cutlery and the like, which belong to no fixture; in a `vessel` where they go
+ *   into boiling water, as one `batch` where they do so with one another.
  */
 export type Work =
   | { readonly on: 'kitchen' }
@@ -60,7 +62,31 @@ export type Work =
       /** Which time over the whole fixture, of how many; absent: it is poured once. */
       readonly round?: number;
       readonly rounds?: number;
+    }
+  | {
+      readonly on: 'utensils';
+      readonly items: readonly UtensilItem[];
+      /** Absent: what all of them need first. */
+      readonly method?: UtensilMethod;
+      readonly vessel?: VesselUnit;
+      readonly batch?: UtensilBatch;
     };
+
+/** So many of one line of the kitchen's utensils. */
+export type UtensilItem = {
+  /** Id in the kitchen. */
+  readonly utensil: string;
+  readonly name: Message;
+  readonly count: number;
+};
+
+/** Which batch, of how many, and what its things were used for. */
+export type UtensilBatch = {
+  /** From 1. */
+  readonly number: number;
+  readonly of: number;
+  readonly group: Designation;
+};
 
 /** One vessel of those alike: the kitchen's vessel, and which of them. */
 export type VesselUnit = {

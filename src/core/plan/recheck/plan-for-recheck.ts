@@ -32,8 +32,9 @@ function reach(kitchen: Kitchen, fixtureIds: ReadonlySet<string>): Kitchen {
   const burners = new Set(
     fixtures.flatMap((one) => (one.kind === 'cooktop' ? one.burners.map(({ id }) => id) : [])),
   );
+  const { utensils: _notInDoubt, ...rest } = kitchen;
   return {
-    ...kitchen,
+    ...rest,
     household: {
       ...kitchen.household,
       purpose: 'mix-up',

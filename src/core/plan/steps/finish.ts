@@ -1,6 +1,7 @@
 import { citation, type CoverMaterial } from '../../custom/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
+import { BURNERS_LIT, vesselResource } from '../context/demands.ts';
 import { choiceOf, type PlanContext } from '../context/plan-context.ts';
 import { stage, stepDraft, type StepDraft } from '../context/step-draft.ts';
 import { hotBeside } from '../context/places.ts';
@@ -27,22 +28,34 @@ export function lastOf(fixture: Fixture, drafts: readonly StepDraft[]): readonly
 
 /** Plastic and tape are laid when all that burns, glows or cleans itself beside them is over and cold. */
 function heatBeside(
-  { kitchen }: PlanContext,
+  context: PlanContext,
   fixture: Fixture,
   drafts: readonly StepDraft[],
 ): readonly string[] {
   if (fixture.kind !== 'counter' && fixture.kind !== 'table') return [];
+  const { kitchen } = context;
   const hot = hotBeside(kitchen, fixture);
   const burners = new Set(
     hot.flatMap((one) => (one.kind === 'cooktop' ? one.burners : [])).map(({ id }) => id),
   );
   const boils = kitchen.vessels.some(({ burner }) => burner !== undefined && burners.has(burner));
-  return [...hot.flatMap((one) => lastOf(one, drafts)), ...(boils ? lastPours(drafts) : [])];
+  return [
+    ...hot.flatMap((one) => lastOf(one, drafts)),
+    ...(boils ? lastBoiled(context, drafts) : []),
+  ];
 }
 
-/** The last kettle of each fixture: after it no burner is lit under one. */
-function lastPours(drafts: readonly StepDraft[]): readonly string[] {
-  const pours = drafts.map(({ step }) => step).filter(({ kind }) => kind === 'pour');
+/** The last kettle of each fixture, and of what goes on with utensils: after it no burner is lit. */
+function lastBoiled({ utensils }: PlanContext, drafts: readonly StepDraft[]): readonly string[] {
+  const pot = utensils?.pot && vesselResource(utensils.pot.kettle);
+  const pours = drafts
+    .map(({ step }) => step)
+    .filter(
+      ({ kind, work, demands }) =>
+        kind === 'pour' ||
+        (pot !== undefined && pot in demands) ||
+        (work.on === 'utensils' && BURNERS_LIT in demands),
+    );
   const needed = new Set(pours.flatMap(({ needs }) => needs.map(({ step }) => step)));
   return pours.map(({ id }) => id).filter((id) => !needed.has(id));
 }

@@ -1,10 +1,10 @@
 import { citation } from '../../custom/index.ts';
 import { isGas } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
-import { addBands } from '../../units/index.ts';
+import { addBands, exactly } from '../../units/index.ts';
 import { kettleDemand } from '../context/demands.ts';
 import { boilBeside } from '../context/places.ts';
-import type { PlanContext } from '../context/plan-context.ts';
+import { filledOf, type PlanContext } from '../context/plan-context.ts';
 import {
   estimateTimer,
   stage,
@@ -49,9 +49,9 @@ export function fillStage(
   context: PlanContext,
   kettle: Kettle,
   detail: readonly Message[] = [],
+  litres = filledOf(context, kettle),
 ): Stage {
   const { name: vessel, burner } = kettle;
-  const litres = context.filledL;
   const title = burner
     ? message('steps.vessel.fill-on-burner', { vessel, litres, burner: burner.name })
     : message('steps.vessel.fill-plugged', { vessel, litres });
@@ -97,8 +97,20 @@ export function boilStage(
   });
 }
 
+/** A pot is not carried full: it runs over where it stands. */
+export function potOverflow(burner: string): Stage {
+  return stage('overflow', message('utensils.step.overflow', { burner }), {
+    detail: [message('steps.boil-over.steel'), message('utensils.step.overflow-hob')],
+    say: message('steps.boil-over.overflow-say'),
+    hazards: ['boiling-water', 'hot-surface'],
+    resumption: 'ask',
+    reviewAsk: message('steps.boil-over.overflow-ask'),
+  });
+}
+
 /** Over the rim by what is lowered into it, after Orach Chaim 452:6: a spout cannot wet its rim, and a turned kettle scalds. */
 function overflowStage(kettle: Kettle): Stage {
+  if (kettle.vessel.kind === 'pot') return potOverflow(kettle.burner?.name ?? '');
   const { burner } = kettle;
   const title = burner
     ? message('steps.boil-over.overflow-on-burner', { burner: burner.name })
@@ -143,59 +155,78 @@ function cleanKettle(context: PlanContext, kettle: Kettle): StepDraft {
   );
 }
 
+/** A pot is emptied where it stands, little by little. */
+function emptied({ vessel }: Kettle): readonly Message[] {
+  return vessel.kind === 'pot' ? [message('utensils.step.empty')] : [];
+}
+
+/** Filled, boiled over its rim, rinsed. */
+function boilOverStages(context: PlanContext, kettle: Kettle): readonly Stage[] {
+  return [
+    fillStage(context, kettle),
+    boilStage(context, kettle, message('steps.boil.wait')),
+    overflowStage(kettle),
+    stage('cold', message('steps.boil-over.cold'), {
+      detail: emptied(kettle),
+      say: message('steps.cold.say-rinsed'),
+    }),
+  ];
+}
+
+/**
+ * One vessel boiled over its rim.
+ * @param after what must be over before
+ */
+export function boilOverStep(
+  context: PlanContext,
+  kettle: Kettle,
+  id: string,
+  after: readonly string[],
+): StepDraft {
+  const boilS = context.boils.get(kettle.id)?.timeS ?? exactly(0);
+  const handling = addBands(handworkS('carry'), handworkS('cold'));
+  return stepDraft(
+    {
+      id,
+      kind: 'boil-over',
+      phase: 'purge',
+      work: { on: 'vessel', vessel: vesselUnit(kettle), litres: filledOf(context, kettle) },
+      title: message('steps.boil-over.title', { vessel: kettle.name }),
+      reason: message('steps.boil-over.reason'),
+      stages: boilOverStages(context, kettle),
+      durationS: addBands(boilS, handling),
+    },
+    {
+      sources: [citation(context.custom.kettleSource)],
+      needs: [...after.map((step) => ({ step })), ...burnerNeed(context, kettle)],
+      demands: {
+        hands: 1,
+        ...kettleDemand(context, kettle),
+        ...boilBeside(context, kettle.burner?.id),
+      },
+      makeSafe: kettleSafe(kettle),
+      picture: kettlePicture(context, kettle),
+    },
+    aboutKettle(context, kettle),
+  );
+}
+
 /** Clean, rest and boil-over of one kettle; none for a new one, or one that was purged. */
 export function kettleSteps(context: PlanContext, kettle: Kettle): readonly StepDraft[] {
-  const boil = context.boils.get(kettle.id);
-  if (kettle.toBuy || kettle.purged || !boil) return [];
-  const vessel = vesselUnit(kettle);
-  const handling = addBands(handworkS('carry'), handworkS('cold'));
+  if (kettle.toBuy || kettle.purged || !context.boils.has(kettle.id)) return [];
   return [
     cleanKettle(context, kettle),
     restStep(context, {
       id: kettle.id,
       toldAs: kettle.vessel.id,
       name: kettle.name,
-      work: { on: 'vessel', vessel },
+      work: { on: 'vessel', vessel: vesselUnit(kettle) },
     }),
-    stepDraft(
-      {
-        id: boilOverId(kettle.id),
-        kind: 'boil-over',
-        phase: 'purge',
-        work: { on: 'vessel', vessel, litres: context.filledL },
-        title: message('steps.boil-over.title', { vessel: kettle.name }),
-        reason: message('steps.boil-over.reason'),
-        stages: [
-          fillStage(context, kettle),
-          boilStage(context, kettle, message('steps.boil.wait')),
-          overflowStage(kettle),
-          stage('cold', message('steps.boil-over.cold'), {
-            say: message('steps.cold.say-rinsed'),
-          }),
-        ],
-        durationS: addBands(boil.timeS, handling),
-      },
-      {
-        sources: [citation(context.custom.kettleSource)],
-        needs: [{ step: restId(kettle.id) }, ...burnerNeed(context, kettle)],
-        demands: {
-          hands: 1,
-          ...kettleDemand(context, kettle),
-          ...boilBeside(context, kettle.burner?.id),
-        },
-        makeSafe: kettleSafe(kettle),
-        picture: kettlePicture(context, kettle),
-      },
-      aboutKettle(context, kettle),
-    ),
+    boilOverStep(context, kettle, boilOverId(kettle.id), [restId(kettle.id)]),
   ];
 }
 
-export function kettlePicture(context: PlanContext, { vessel }: Kettle): Picture {
-  return {
-    kind: 'kettle',
-    vessel: vessel.id,
-    litres: context.filledL,
-    maxFillL: vessel.maxFillL,
-  };
+export function kettlePicture(context: PlanContext, kettle: Kettle): Picture {
+  const { id, maxFillL } = kettle.vessel;
+  return { kind: 'kettle', vessel: id, litres: filledOf(context, kettle), maxFillL };
 }

@@ -105,7 +105,7 @@ function boilDraft(turn: Turn): StepDraft {
 }
 
 /** Where water boils well below 100 °C people wait for more: it does not come. */
-function boilsHere({ boilingC }: PlanContext): Message {
+export function boilsHere({ boilingC }: PlanContext): Message {
   return boilingC < LOW_BOIL_C
     ? message('steps.boil.wait-low', { boilingC })
     : message('steps.boil.wait-here', { boilingC });

@@ -7,12 +7,12 @@ import {
   vesselResource,
 } from '../context/demands.ts';
 import { placeResource, WATCH, WHOLE } from '../context/places.ts';
-import type { PlanContext } from '../context/plan-context.ts';
+import { boilingVessels, type PlanContext } from '../context/plan-context.ts';
 import type { Resource, Step } from '../model/index.ts';
 
 /** What steps hold while they are begun: hands, lit burners, ranges, kettles, circuits. Only what some step asks for. */
 export function resourcesOf(context: PlanContext, steps: readonly Step[]): readonly Resource[] {
-  const { kitchen, kettles, room } = context;
+  const { kitchen, room } = context;
   const all: Resource[] = [
     {
       id: HANDS,
@@ -55,7 +55,7 @@ export function resourcesOf(context: PlanContext, steps: readonly Step[]): reado
       capacity: WHOLE * kitchen.household.people,
       unit: message('common.resource.unit.shares'),
     },
-    ...kettles.map((kettle) => ({
+    ...boilingVessels(context).map((kettle) => ({
       id: vesselResource(kettle),
       kind: 'vessel' as const,
       name: kettle.name,

@@ -101,6 +101,7 @@ export class AttemptHistory {
         ...attempt,
         stages: attempt.stages.map((stage) => this.#asItStands(state, step.id, attempt, stage)),
       })),
+      ...(step.work.on === 'utensils' && { items: step.work.items }),
     }));
   }
 

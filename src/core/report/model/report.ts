@@ -8,6 +8,7 @@ import type {
   SignalWord,
   StepKind,
   TimerPurpose,
+  UtensilItem,
 } from '../../plan/index.ts';
 import type { ClosedAs, CoolingEnd, Outcome } from '../../run/index.ts';
 
@@ -114,6 +115,8 @@ export type StepReport = {
   readonly fixture: string | null;
   /** In order; only the last one stands. */
   readonly attempts: readonly AttemptReport[];
+  /** Which utensils it is about; absent: none. */
+  readonly items?: readonly UtensilItem[];
 };
 
 export type AttemptReport = {

@@ -6,6 +6,7 @@ import type { PlaceState } from '../model/summary.ts';
 import { answersOf } from './answers.ts';
 import { lacksOf } from './lacks.ts';
 import { placesOf } from './places.ts';
+import { utensilsOf } from './rows.ts';
 
 /** Whose kitchen, what for, by which custom, from when to when: a line each. */
 export function headOf(report: Report, zone: string): readonly Message[] {
@@ -57,6 +58,7 @@ export function summarySections(
 ): readonly ReportSection[] {
   const lacks = lacksOf(report, zone);
   const answers = answersOf(report, zone);
+  const utensils = utensilsOf(report, zone);
   return [
     {
       heading: message('report.head.title', { kitchen: report.kitchen }),
@@ -74,13 +76,7 @@ export function summarySections(
         line(1, text),
       ),
     },
-    ...(answers.length === 0
-      ? []
-      : [
-          {
-            heading: message('report.section.answers'),
-            lines: answers.map((text) => line(1, text)),
-          },
-        ]),
-  ];
+    { heading: message('report.section.utensils'), lines: utensils.map((text) => line(1, text)) },
+    { heading: message('report.section.answers'), lines: answers.map((text) => line(1, text)) },
+  ].filter(({ lines }) => lines.length > 0);
 }

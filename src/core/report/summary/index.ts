@@ -3,4 +3,4 @@ export { headOf, verdictOf } from './head.ts';
 export { lacksOf } from './lacks.ts';
 export { placesOf } from './places.ts';
 export { reportText } from './report-text.ts';
-export { rowsOf, vesselsOf } from './rows.ts';
+export { rowsOf, utensilsOf, vesselsOf } from './rows.ts';

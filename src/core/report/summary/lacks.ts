@@ -1,11 +1,13 @@
 import { message, type Message } from '../../messages/index.ts';
 import { MS_PER_SECOND } from '../../units/index.ts';
+import { NO_REASON } from '../../run/index.ts';
 import { standing, standingHolds } from '../gather/attempt-history.ts';
 import { faultEnd } from '../lines/steps.ts';
 import { clockMessage, reviewMessage } from '../lines/whole-run.ts';
 import type { FixtureReport, HoldReport, NotDone, Report, StepReport } from '../model/report.ts';
 import type { PlaceNow } from '../model/summary.ts';
 import { placesOf, purgesOf } from './places.ts';
+import { counted } from './rows.ts';
 
 const CM2_PER_M2 = 1e4;
 /** Tolerance of the clocks that is not worth a sentence, s. */
@@ -143,10 +145,32 @@ function restLack(name: string, step: StepReport): readonly Message[] {
 }
 
 function generalLacks(report: Report): readonly Message[] {
+  const told = new Set(unpurged(report).map(({ id }) => id));
   const left = report.notDone.filter(
-    ({ fixture, outcome }) => fixture === null && GIVEN_UP.has(outcome),
+    ({ fixture, outcome, step }) => fixture === null && GIVEN_UP.has(outcome) && !told.has(step),
   );
-  return grouped(null, left, 0);
+  return [...unpurged(report).map(utensilLack), ...grouped(null, left, 0)];
+}
+
+/** Batches, heat and soaking that were given up, or that a run which is over never came to. */
+function unpurged(report: Report): readonly StepReport[] {
+  const isOver = report.outcome !== 'open';
+  const missing = new Set(
+    report.notDone.filter(({ outcome }) => isOver || GIVEN_UP.has(outcome)).map(({ step }) => step),
+  );
+  return report.general.filter(
+    ({ id, phase, items }) => items !== undefined && phase === 'purge' && missing.has(id),
+  );
+}
+
+function utensilLack(step: StepReport): Message {
+  const attempt = standing(step);
+  return message('report.lack.utensils', {
+    step: step.title,
+    items: counted(step.items ?? []),
+    outcome: message(`report.outcome.${attempt?.outcome ?? 'not-run'}`),
+    reason: attempt?.reason ?? NO_REASON,
+  });
 }
 
 function holdLacks(name: string, hold: HoldReport): readonly Message[] {

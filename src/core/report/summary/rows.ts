@@ -27,9 +27,29 @@ export function rowsOf(report: Report, zone: string): readonly PlaceRow[] {
 /** The vessels that purged, which are purged first: their rests and purges, a sentence each. */
 export function vesselsOf(report: Report, zone: string): readonly Message[] {
   return report.general
-    .filter(({ phase }) => phase === 'rest' || phase === 'purge')
+    .filter(({ phase, items }) => !items && (phase === 'rest' || phase === 'purge'))
     .flatMap((step) => stepLines(step, zone))
     .flatMap(({ text }) => text);
+}
+
+/** What was done with each group of utensils, and when: their rest, each batch, heat and soaking. */
+export function utensilsOf(report: Report, zone: string): readonly Message[] {
+  return report.general.flatMap((step) => {
+    const { phase, items = [] } = step;
+    if (items.length === 0 || (phase !== 'rest' && phase !== 'purge')) return [];
+    return stepLines(step, zone)
+      .flatMap(({ text }) => text)
+      .map((told, at) =>
+        at > 0 || phase === 'rest'
+          ? told
+          : message('report.utensils.line', { told, items: counted(items) }),
+      );
+  });
+}
+
+/** "24 × Cutlery (Meat)" for each. */
+export function counted(items: NonNullable<StepReport['items']>): readonly Message[] {
+  return items.map(({ count, name }) => message('utensils.count', { count, name }));
 }
 
 /** Of these the method is what was meant, not what was done. */

@@ -1,6 +1,6 @@
 import { reasonOf } from '../model/reason.ts';
 import { asWritten, message, type Message } from '../../messages/index.ts';
-import type { Step } from '../../plan/index.ts';
+import { UTENSILS, type Step } from '../../plan/index.ts';
 import { stepsAbout } from '../rules/belonging.ts';
 import { staleNeed } from '../rules/boiled-water.ts';
 import type { FactBody } from '../model/facts.ts';
@@ -210,14 +210,15 @@ export function repeatStep(state: RunState, asked: Asked<'repeat-step'>, now: Re
  */
 function restsAgain(state: RunState, step: Step, reason: string): readonly FactBody[] {
   if (step.kind !== 'clean') return [];
-  const rests = state.plan.steps.filter(
+  const about = thingOf(state, step);
+  if (about === undefined) return [];
+  const rests = stepsAbout(state.plan, about).filter(
     (rest) =>
       rest.kind === 'rest' &&
       rest.needs.some((need) => need.step === step.id) &&
       state.steps[rest.id]?.status !== 'waiting',
   );
-  const about = step.fixture ?? vesselOf(state, step);
-  if (rests.length === 0 || about === undefined) return [];
+  if (rests.length === 0) return [];
   return [
     { kind: 'recheck-reported', fixture: about, text: reason },
     // The doubt began a new attempt at once; the cleaning is to end first.
@@ -230,8 +231,10 @@ function restsAgain(state: RunState, step: Step, reason: string): readonly FactB
   ];
 }
 
-/** The vessel that a cleaning without a fixture is of. */
-function vesselOf({ plan }: RunState, clean: Step): string | undefined {
+/** What is cleaned: a fixture, all utensils, or a vessel. */
+function thingOf({ plan }: RunState, clean: Step): string | undefined {
+  if (clean.fixture !== undefined) return clean.fixture;
+  if (clean.work.on === 'utensils') return UTENSILS;
   return plan.kitchen.vessels
     .map(({ id }) => id)
     .find((id) => stepsAbout(plan, id).some((step) => step.id === clean.id));

@@ -73,6 +73,8 @@ const byHand = (s: Seen): boolean => hasBoilingWater(s) && s.step.attention === 
 const pours = ({ step }: Seen): boolean => step.kind === 'pour';
 const boils = ({ step }: Seen): boolean => step.kind === 'boil' || step.kind === 'boil-over';
 const wetsByHand = (s: Seen): boolean => s.step.kind === 'boil-over' && s.fixture !== undefined;
+/** A pot of the household over its own rim, or what goes into the pot of the purge. */
+const ofUtensils = ({ step }: Seen): boolean => step.work.on === 'utensils';
 const cleans = ({ step }: Seen): boolean => step.kind === 'clean';
 const selfCleans = ({ step }: Seen): boolean => step.kind === 'self-clean';
 /** Strong dry heat: a glow, a burner or an oven at its highest. */
@@ -126,17 +128,21 @@ function restFollows({ plan, step }: Seen): boolean {
 }
 
 export const WHERE: Readonly<Record<string, Where>> = {
-  // A towel on a cold surface hurts nobody.
+  // A towel on a cold surface hurts nobody, nor do glasses in cold water.
   'child-pet': { gate: ({ step }) => step.phase === 'purge' && step.kind !== 'dry' },
   'scald-dress': { gate: byHand },
-  'scald-carry': { standing: (s) => hasBoilingWater(s) && s.step.kind !== 'steam' },
+  'scald-carry': {
+    standing: (s) => hasBoilingWater(s) && s.step.kind !== 'steam' && !ofUtensils(s),
+  },
   // It runs off the front of what has no bowl.
   'pour-stance': {
     standing: (s) => s.fixture?.kind !== 'sink' && (pours(s) || (wetsByHand(s) && isPoured(s))),
   },
   splash: {
-    standing: (s) => (pours(s) && s.fixture?.kind === 'sink') || s.step.kind === 'boil-over',
+    standing: (s) =>
+      (pours(s) && s.fixture?.kind === 'sink') || (s.step.kind === 'boil-over' && !ofUtensils(s)),
   },
+  'dip-pot': { standing: (s) => boils(s) && ofUtensils(s) },
   'hot-refill': { standing: ({ step }) => step.kind === 'boil' },
   'steam-leap': { standing: (s) => s.step.kind === 'steam' && s.fixture?.kind === 'microwave' },
   // Before it is poured, while there is time to ask.
@@ -157,7 +163,9 @@ export const WHERE: Readonly<Record<string, Where>> = {
   'pour-drain': { standing: (s) => pours(s) && s.fixture?.kind === 'sink' },
   'cold-where': { gate: (s) => pours(s) || wetsByHand(s) },
   'wet-floor': { after: byHand },
-  'burner-clear': { gate: (s) => heats(s) || (boils(s) && s.vessel === 'on-the-stove') },
+  'burner-clear': {
+    gate: (s) => heats(s) || (boils(s) && (s.vessel === 'on-the-stove' || ofUtensils(s))),
+  },
   'burner-air': { gate: (s) => s.step.phase === 'purge' && !pours(s) && s.heat === 'gas' },
   'heat-air': { gate: (s) => (heats(s) || selfCleans(s)) && s.heat === 'electric' },
   'burner-attend': { standing: (s) => heats(s) && !isOven(s) },

@@ -5,14 +5,17 @@ import { CAUTIONS, FAULTS, type CautionKind } from '../../../../src/core/plan/ca
 import { BY_AIR } from '../../../../src/core/plan/cautions/messages.ts';
 import { hazards } from '../../../../src/core/messages/english/cautions/hazards.ts';
 import { cautions } from '../../../../src/core/messages/english/cautions/index.ts';
+import { utensils } from '../../../../src/core/messages/english/utensils/index.ts';
 import { cooling } from '../../../../src/core/messages/english/run/cooling.ts';
 import { DEMOS, kitchenOf, noticeKeys, planOfDemo, step, stepsOf } from '../support/plans.ts';
 
-/** Words of the cautions and faults; what threatens comes with a plan, what to do for a burn with the sheets of the run. */
+/** Words of the cautions and faults; what threatens comes with a plan, what to do for a burn with the sheets of the run, for utensils with them. */
 const english = {
   ...cautions,
   ...hazards,
-  ...Object.fromEntries(Object.entries(cooling).filter(([key]) => key.startsWith('cautions.'))),
+  ...Object.fromEntries(
+    Object.entries({ ...cooling, ...utensils }).filter(([key]) => key.startsWith('cautions.')),
+  ),
 };
 
 /** What the work needs, and how each must meet the person: asked first, kept on the screen, or said after. */
@@ -24,6 +27,7 @@ const NEEDED: Readonly<Record<string, readonly CautionKind[]>> = {
   'pour-material': ['gate'],
   'pour-drain': ['standing'],
   splash: ['standing'],
+  'dip-pot': ['standing'],
   'hot-refill': ['standing'],
   'steam-leap': ['standing'],
   'tap-chrome': ['standing'],

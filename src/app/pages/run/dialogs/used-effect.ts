@@ -1,4 +1,5 @@
 import { message, type Message } from '../../../../core/messages/index.ts';
+import { UTENSILS } from '../../../../core/plan/index.ts';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
 import { MS_PER_SECOND } from '../../../../core/units/index.ts';
 import { when } from '../../../parts/time/when.ts';
@@ -7,10 +8,11 @@ type Thing = { readonly id: string; readonly name: Message };
 
 const AFTER_THE_REST: ReadonlySet<string> = new Set(['purge', 'cool', 'cover', 'mark']);
 
-/** Steps at a fixture, or with a kettle. */
+/** Steps at a fixture, with a kettle, or with the utensils that rest. */
 function stepsAt(view: RunView, id: string): readonly StepView[] {
   return view.steps.filter(({ step: { fixture, work } }) => {
     if (fixture !== undefined) return fixture === id;
+    if (work.on === 'utensils') return id === UTENSILS && work.method !== 'soak';
     return (work.on === 'vessel' || work.on === 'kettle') && work.vessel.id === id;
   });
 }

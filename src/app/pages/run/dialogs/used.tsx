@@ -1,6 +1,6 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { asWritten, message, type Message } from '../../../../core/messages/index.ts';
-import type { VesselUnit } from '../../../../core/plan/index.ts';
+import { UTENSILS, type VesselUnit } from '../../../../core/plan/index.ts';
 import type { Request, RunView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { KitchenPlan } from '../../../pictures/kitchen-plan.tsx';
@@ -25,9 +25,12 @@ function vesselsOf(view: RunView): readonly VesselUnit[] {
   return vessels.filter(({ id }, at) => vessels.findIndex((one) => one.id === id) === at);
 }
 
-/** What can have been used: fixtures that the plan works on, and its kettles. */
+/** What can have been used: fixtures that the plan works on, its kettles, and utensils that rest. */
 function thingsOf(view: RunView): readonly Thing[] {
   const { fixtures } = view.plan.kitchen;
+  const rest = view.plan.steps.some(
+    ({ kind, work }) => kind === 'rest' && work.on === 'utensils' && work.method === undefined,
+  );
   return [
     ...view.plan.methods.flatMap(({ fixture }) =>
       fixtures
@@ -35,6 +38,7 @@ function thingsOf(view: RunView): readonly Thing[] {
         .map(({ id, name }) => ({ id, name: asWritten(name) })),
     ),
     ...vesselsOf(view),
+    ...(rest ? [{ id: UTENSILS, name: message('utensils.all') }] : []),
   ];
 }
 

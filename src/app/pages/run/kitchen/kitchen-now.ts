@@ -45,7 +45,8 @@ function placeOf(view: RunView, { step }: StepView): Message {
   const name = fixtureName(view, step.fixture);
   if (name !== undefined) return asWritten(name);
   const { work } = step;
-  return work.on === 'vessel' || work.on === 'kettle' ? work.vessel.name : step.title;
+  if ('vessel' in work && work.vessel) return work.vessel.name;
+  return work.on === 'utensils' ? message('utensils.all') : step.title;
 }
 
 /** What can burn now, each once. */

@@ -4,6 +4,7 @@ import { t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import { inDrawOrder, KitchenPlan } from '../../../pictures/kitchen-plan.tsx';
+import { BatchBoard } from './batch-board.tsx';
 import { hotBurners } from '../step/progress.ts';
 import { KitchenLines, Legend } from './kitchen-glance.tsx';
 import { phasesById, phasesNow } from './kitchen-now.ts';
@@ -25,6 +26,7 @@ export function KitchenSheet(props: { view: RunView; nowMs: number; onClose: () 
         />
         <div class="kitchen-large-words">
           <KitchenLines view={props.view} nowMs={props.nowMs} tellsNext />
+          <BatchBoard view={props.view} />
           <ol class="kitchen-names">
             <For each={named()}>{({ id, name }) => <li data-phase={phaseOf(id)}>{name}</li>}</For>
           </ol>

@@ -18,7 +18,7 @@ function fits(kind: FaultKind, step: StepView): boolean {
   const hazards = step.step.stages.flatMap((stage) => stage.hazards);
   if (kind === 'flame-out') return hazards.includes('flame');
   if (kind === 'no-glow') return step.step.stages[step.stage]?.role === 'warm-up';
-  if (kind === 'power-cut') return !hazards.includes('flame');
+  if (kind === 'power-cut' || kind === 'breaker-tripped') return !hazards.includes('flame');
   return true;
 }
 

@@ -25,7 +25,13 @@ export type MainAction =
 /** The timer of a step that belongs in the huge digits: what is due first, then what is waited for. */
 export function leadTimer(step: StepView): TimerView | undefined {
   const order = ['hold', 'estimate', 'freshness', 'limit', 'reminder'];
-  const open = step.timers.filter((timer) => timer.status !== 'closed' && timer.status !== 'void');
+  const open = step.timers.filter(
+    ({ status, role, alerting }) =>
+      status !== 'closed' &&
+      status !== 'void' &&
+      // Water on the fire is not poured: how long it may wait is no hurry while nothing is due.
+      (alerting || role !== 'freshness' || step.step.kind === 'pour'),
+  );
   return (
     open.find((timer) => timer.alerting) ??
     open.toSorted((a, b) => order.indexOf(a.role) - order.indexOf(b.role))[0]

@@ -1,5 +1,6 @@
 import { Match, Switch } from 'solid-js';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
+import { BatchPicture } from '../../../pictures/batch.tsx';
 import { BurnerPicture } from '../../../pictures/burner.tsx';
 import { KettleFill } from '../../../pictures/kettle.tsx';
 import { prefersStill } from '../../../parts/still.ts';
@@ -43,6 +44,7 @@ export function StepPicture(props: { view: RunView; step: StepView }) {
         )}
       </Match>
       <Match when={of('kettle')}>{(p) => <KettleFill picture={p()} />}</Match>
+      <Match when={of('batch')}>{(p) => <BatchPicture picture={p()} />}</Match>
       <Match when={of('oven')}>
         {(p) => <OvenCurve picture={p()} atS={ovenAtS(props.step)} />}
       </Match>

@@ -7,6 +7,7 @@ export const hazards = {
   'cautions.scald-carry.hazard': 'scald',
   'cautions.pour-stance.hazard': 'scald',
   'cautions.splash.hazard': 'scald',
+  'cautions.dip-pot.hazard': 'scald',
   'cautions.hot-refill.hazard': 'steam',
   'cautions.steam-leap.hazard': 'scald',
   'cautions.pour-power.hazard': 'electric shock',

@@ -175,6 +175,10 @@ export const notices = {
     `Not poured from: ${names.join(', ')}. What is ladled from it is in a second vessel, and it is too heavy to carry full.`,
   'plan.notice.unused-vessels': ({ names }: { names: readonly string[] }) =>
     `Not used: ${names.join(', ')}, with no heater named, too weak to boil here, or too small beside the others.`,
+  'plan.notice.utensils-now':
+    'Utensils are not purged inside Passover: put away what was not purged before, and ask.',
+  'plan.notice.utensils-no-pot': ({ names }: { names: readonly Message[] }, f) =>
+    `No pot that boils here takes ${f.list(names.map((name) => f.say(name)))}: no step purges them. Name a larger pot and its burner in the kitchen, or put them away.`,
   'plan.notice.no-change':
     'By custom a vessel is not changed between meat and dairy (Magen Avraham 509:11): ask before you do.',
   'plan.notice.passover-hour':

@@ -92,6 +92,19 @@ export const summary = {
     const share = planned === 0 ? '' : `not purged (${f.number(many)} of ${f.number(planned)}). `;
     return `${at(name)}${share}${what} ${f.say(outcome)}.${because(f.say(reason))}`;
   },
+  'report.section.utensils': 'Utensils',
+  'report.utensils.line': ({ told, items }: { told: Message; items: readonly Message[] }, f) =>
+    `${f.say(told)} ${f.list(items.map((item) => f.say(item)))}.`,
+  'report.lack.utensils': (
+    {
+      step,
+      items,
+      outcome,
+      reason,
+    }: { step: Message; items: readonly Message[]; outcome: Message; reason: Message },
+    f,
+  ) =>
+    `${f.list(items.map((item) => f.say(item)))}: not purged. “${unended(f.say(step))}” ${f.say(outcome)}.${because(f.say(reason))}`,
   'report.lack.rest': (
     {
       name,

@@ -36,6 +36,17 @@ export const pictures = {
   'run.picture.kettle': ({ litres, markLitres }: { litres: number; markLitres: number }, f) =>
     `Fill ${f.number(litres, 1)} litres; the mark is at ${f.number(markLitres, 1)} litres`,
   'run.picture.kettle.litres': ({ litres }: { litres: number }, f) => `${f.number(litres, 1)} L`,
+  'run.picture.batch': ({ items }: { items: readonly Message[] }, f) =>
+    `In the pot: ${f.list(items.map((item) => f.say(item)))}`,
+  'run.picture.batch.count': ({ count }: { count: number }, f) => `${f.number(count)} ×`,
+  'run.batches': 'Batches',
+  'run.batches.line': ({ done, of }: { done: number; of: number }, f) =>
+    `Batches: ${f.number(done)} of ${f.number(of)} done`,
+  'run.batches.state.done': 'done',
+  'run.batches.state.now': 'now',
+  'run.batches.state.next': 'next',
+  'run.batches.state.to-come': 'to come',
+  'run.batches.state.left-out': 'left out',
   'run.picture.lanes': ({ kettles }: { kettles: number }, f) =>
     `Pouring lanes from back to front in ${f.number(kettles)} ${f.plural(kettles, { one: 'kettle', other: 'kettles' })}.`,
   'run.picture.lanes-of': ({ kettles, kettle }: { kettles: number; kettle: number }, f) =>

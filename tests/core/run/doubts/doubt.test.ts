@@ -1,8 +1,8 @@
-import { asWritten } from '../../../src/core/messages/index.ts';
+import { asWritten } from '../../../../src/core/messages/index.ts';
 import { describe, expect, it } from 'vitest';
-import type { TimerSpec } from '../../../src/core/plan/index.ts';
-import { DAY_S, purgePlan, smallPlan } from './support/fixtures.ts';
-import { resting, Tablet } from './support/tablet.ts';
+import type { TimerSpec } from '../../../../src/core/plan/index.ts';
+import { DAY_S, purgePlan, smallPlan } from '../support/fixtures.ts';
+import { resting, Tablet } from '../support/tablet.ts';
 
 const doubt = { kind: 'report-recheck', fixture: 'sink', text: 'Somebody drained pasta.' } as const;
 
