@@ -22,6 +22,14 @@ function gapsOf({ count, lag, duration }: Model, members: readonly number[]): re
   return inTurn ? gaps : none;
 }
 
+/** Whether lags put all members in a row: then they push each other as far as their energy would. */
+function isOneAfterAnother({ count, lag, duration }: Model, members: readonly number[]): boolean {
+  const follows = (i: number, j: number) => lag[i * count + j]! >= duration[i]!;
+  return members.every((i, k) =>
+    members.every((j, other) => other <= k || follows(i, j) || follows(j, i)),
+  );
+}
+
 function loadOf(
   model: Model,
   members: readonly number[],
@@ -29,7 +37,7 @@ function loadOf(
   alone: boolean,
   closed: ClosedTicks,
 ): Load[] {
-  if (members.length < 2) return [];
+  if (members.length < 2 || isOneAfterAnother(model, members)) return [];
   const gap = alone ? gapsOf(model, members) : members.map(() => 0);
   return [{ members, busy: members.map(busy), alone, open: new OpenTime(closed), gap }];
 }

@@ -6,8 +6,9 @@ import { loadsOf } from './loads.ts';
 import { Orders } from './orders.ts';
 import { Overlaps } from './overlaps.ts';
 import { Ties } from './ties.ts';
+import { Twins } from './twins.ts';
 import { forbiddenStarts } from './hours.ts';
-import type { Model } from '../model/model.ts';
+import { excludes, type Model } from '../model/model.ts';
 
 /** Clashes before the first restart; later ones follow Luby's sequence. */
 const RESTART_CLASHES = 50;
@@ -49,6 +50,7 @@ export class ExactSearch {
   private readonly model: Model;
   private readonly bounds: Bounds;
   private readonly ties: Ties;
+  private readonly twins: Twins;
   private readonly clauses: Clauses;
   private readonly orders: Orders;
   private readonly overlaps: Overlaps;
@@ -90,8 +92,9 @@ export class ExactSearch {
       }),
     );
     this.ties = new Ties(this.bounds);
+    this.twins = new Twins(model);
     this.clauses = new Clauses(this.bounds);
-    this.orders = new Orders(model, this.bounds, this.ties, this.clauses, grid);
+    this.orders = new Orders(model, this.bounds, this.ties, this.clauses, this.twins, grid);
     this.overlaps = new Overlaps(model, this.bounds, this.orders);
     const atoms = new Atoms();
     this.energies = loadsOf(model).map((load) => new Energy(load, this.bounds, duration, atoms));
@@ -158,6 +161,10 @@ export class ExactSearch {
       if (!raise(2 * i, earliest[i]!) || !raise(2 * i + 1, -latest[i]!)) return false;
     }
     for (const { from, to, weight } of model.arcs) if (!ties.add(from, to, weight)) return false;
+    for (const [one, next] of this.twins.pairs) {
+      const apart = excludes(model, one, next) ? duration[one]! : 0;
+      if (!ties.add(one, next, apart)) return false;
+    }
     for (let i = 0; i < count; i++) {
       if (this.isLast(i) && !ties.add(i, end, duration[i]!)) return false;
     }
