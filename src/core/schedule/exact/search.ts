@@ -233,7 +233,7 @@ export class ExactSearch {
         if (!holds) continue;
       }
       if (this.bounds.levels.length === 0) {
-        this.lower = Math.max(this.lower, this.bounds.bound[2 * this.end]!);
+        if (!this.lift()) return false;
         if (this.steps.left < (1 - LOWERING_SHARE) * all) {
           tryUntil = this.aim(tryUntil, TRY_SHARE * all);
         }
@@ -246,11 +246,20 @@ export class ExactSearch {
     return true;
   }
 
+  /** Takes over the bound that follows without any choice, on the grid. @returns false on a clash */
+  private lift(): boolean {
+    const { bounds, end, grid } = this;
+    this.lower = Math.max(this.lower, Math.ceil(bounds.bound[2 * end]! / grid) * grid);
+    return bounds.raise(2 * end, this.lower, REASON.none, 0, 0);
+  }
+
   /** Chooses the finish to try for. */
   private aim(tryUntil: number, share: number): number {
     const settled = this.target < this.lower || this.target === Infinity;
     if (!settled && this.steps.left >= tryUntil) return tryUntil;
     if (!settled) this.triedDown = this.target;
+    // All finishes were tried in vain: once more, with what was learnt.
+    if (this.triedDown <= this.lower) this.triedDown = this.finish;
     const top = Math.min(this.triedDown, this.finish) - this.grid;
     this.target = this.lower + Math.floor((top - this.lower) / this.grid / 2) * this.grid;
     return this.steps.left - share;
