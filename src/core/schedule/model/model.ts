@@ -201,17 +201,6 @@ export function modelOf(problem: Problem): Model {
   return model;
 }
 
-/** Lags of the model seen backwards in time. */
-export function mirrorLags({ count, duration, lag }: Model): Float64Array {
-  const back = new Float64Array(count * count);
-  for (let i = 0; i < count; i++) {
-    for (let j = 0; j < count; j++) {
-      back[j * count + i] = lag[i * count + j]! + duration[j]! - duration[i]!;
-    }
-  }
-  return back;
-}
-
 /** Starts seen backwards from `horizon`: a start s becomes horizon − s − duration. */
 export function flip({ duration }: Model, starts: Float64Array, horizon: number): Float64Array {
   return starts.map((start, at) => horizon - start - duration[at]!);

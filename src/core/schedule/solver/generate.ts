@@ -1,60 +1,55 @@
-import { NO_LAG } from '../model/lags.ts';
+import { NO_LAG, transposed } from '../model/lags.ts';
 import type { Model } from '../model/model.ts';
 import { clear, earliestFit, emptyProfile, hold, isCrowded, release } from './profile.ts';
 
 /** How often one pass may take work back before it gives up, per activity. */
 const RETRIES_PER_ACTIVITY = 12;
 
-/** What of a model every pass shares: who must be placed before whom. */
+/** What of a model every pass shares. */
 export type Order = {
-  /** Activities that must be placed before each one. */
-  readonly before: readonly (readonly number[])[];
-  readonly behind: readonly (readonly number[])[];
-  /** What some lag ties to each one, in either direction. */
-  readonly tied: readonly Tied[];
-};
-
-/** Activities tied to one, with the lag from it to each and from each to it: side by side, as they are read. */
-type Tied = {
-  readonly ids: Int32Array;
-  readonly to: Float64Array;
+  /** Lags from each activity, row by row, and those into each one. */
   readonly from: Float64Array;
+  readonly into: Float64Array;
+  /** How many activities must be placed before each one. */
+  readonly waits: Int32Array;
 };
 
 /** Placements that may still be tried; once `found`, running out ends a pass. */
 export type Effort = { left: number; found: boolean };
 
-function tiedTo(i: number, count: number, lag: Float64Array): Tied {
-  const ids: number[] = [];
-  for (let j = 0; j < count; j++) {
-    if (i !== j && (lag[i * count + j] !== NO_LAG || lag[j * count + i] !== NO_LAG)) ids.push(j);
-  }
-  return {
-    ids: Int32Array.from(ids),
-    to: Float64Array.from(ids, (j) => lag[i * count + j]!),
-    from: Float64Array.from(ids, (j) => lag[j * count + i]!),
-  };
+/**
+ * Whether the activity of a row must be placed before another `k`: k may not
+ * start before it; of two that start together, the first named.
+ */
+function goesFirst(lagTo: number, lagBack: number, activity: number, k: number): boolean {
+  return lagTo >= 0 && (lagBack < 0 || activity < k);
 }
 
-/** i goes before j where j may not start before i; of two that start together, the first named. */
-export function orderOf({ count, lag }: Model): Order {
-  const ahead = new Int32Array(count);
-  for (let i = 0; i < count; i++) {
-    for (let j = 0; j < count; j++) if (lag[i * count + j]! >= 0) ahead[j]!++;
-  }
-  const goesFirst = (i: number, j: number) =>
-    ahead[i]! < ahead[j]! || (ahead[i] === ahead[j] && i < j);
-  const before: number[][] = Array.from({ length: count }, () => []);
-  const behind: number[][] = Array.from({ length: count }, () => []);
-  const tied = Array.from({ length: count }, (_, i) => tiedTo(i, count, lag));
-  for (let i = 0; i < count; i++) {
-    for (let j = 0; j < count; j++) {
-      if (i === j || !(lag[i * count + j]! >= 0) || !goesFirst(i, j)) continue;
-      before[j]!.push(i);
-      behind[i]!.push(j);
+function withWaits(from: Float64Array, into: Float64Array, count: number): Order {
+  const waits = new Int32Array(count);
+  for (let i = 0, at = 0; i < count; i++) {
+    for (let k = 0; k < count; k++, at++) {
+      if (goesFirst(from[at]!, into[at]!, i, k)) waits[k]!++;
     }
   }
-  return { before, behind, tied };
+  return { from, into, waits };
+}
+
+export function orderOf({ count, lag }: Model): Order {
+  return withWaits(lag, transposed(lag, count), count);
+}
+
+/** The order of the same model seen backwards in time. */
+export function mirroredOrder({ count, duration }: Model, { from, into }: Order): Order {
+  const back = new Float64Array(count * count);
+  const backInto = new Float64Array(count * count);
+  for (let i = 0, at = 0; i < count; i++) {
+    for (let k = 0; k < count; k++, at++) {
+      back[at] = into[at]! + duration[i]! - duration[k]!;
+      backInto[at] = from[at]! + duration[k]! - duration[i]!;
+    }
+  }
+  return withWaits(back, backInto, count);
 }
 
 /**
@@ -82,7 +77,7 @@ class Pass {
     this.floor = Float64Array.from(model.earliest);
     this.low = Float64Array.from(model.earliest);
     this.high = Float64Array.from(model.latest);
-    this.waits = Int32Array.from(order.before, (list) => list.length);
+    this.waits = Int32Array.from(order.waits);
     this.profile = emptyProfile(model);
   }
 
@@ -111,30 +106,28 @@ class Pass {
   }
 
   private put(activity: number, at: number): void {
+    const { low, high, waits } = this;
+    const { from, into } = this.order;
     this.start[activity] = at;
     hold(this.profile, this.model, activity, at);
-    for (const j of this.order.behind[activity]!) this.waits[j]!--;
-    const { ids, to, from } = this.order.tied[activity]!;
-    for (let n = 0; n < ids.length; n++) {
-      const k = ids[n]!;
-      if (Number.isNaN(this.start[k]!)) this.bind(k, at + to[n]!, at - from[n]!);
+    const { count } = this.model;
+    // What is placed already is bound too; nobody looks at that.
+    for (let k = 0, row = activity * count; k < count; k++, row++) {
+      const lag = from[row]!;
+      const back = into[row]!;
+      if (at + lag > low[k]!) low[k] = at + lag;
+      if (at - back < high[k]!) high[k] = at - back;
+      if (goesFirst(lag, back, activity, k)) waits[k]!--;
     }
-  }
-
-  /** Narrows the window of `k` to what a placed activity leaves of it. */
-  private bind(k: number, least: number, most: number): void {
-    if (least > this.low[k]!) this.low[k] = least;
-    if (most < this.high[k]!) this.high[k] = most;
   }
 
   /** @returns false when nothing placed sets the limit, so that taking back helps nothing */
   takeBack(activity: number, at: number): boolean {
-    const { latest } = this.model;
-    const { ids, to } = this.order.tied[activity]!;
+    const { latest, count } = this.model;
+    const { from } = this.order;
     let since = Infinity;
-    for (let n = 0; n < ids.length; n++) {
-      const i = ids[n]!;
-      const behind = to[n]!;
+    for (let i = 0; i < count; i++) {
+      const behind = from[activity * count + i]!;
       const placed = this.start[i]!;
       if (behind === NO_LAG || Number.isNaN(placed) || placed - behind >= at) continue;
       since = Math.min(since, placed);
@@ -147,36 +140,54 @@ class Pass {
   }
 
   private raiseFloor(activity: number, to: number): void {
-    const tied = this.order.tied[activity]!;
-    this.floor[activity] = Math.max(this.floor[activity]!, to);
-    for (let n = 0; n < tied.ids.length; n++) {
-      const k = tied.ids[n]!;
-      const least = to + tied.to[n]!;
-      if (least > this.floor[k]!) this.floor[k] = least;
+    const { floor } = this;
+    const { from } = this.order;
+    const { count } = this.model;
+    for (let k = 0, row = activity * count; k < count; k++, row++) {
+      if (to + from[row]! > floor[k]!) floor[k] = to + from[row]!;
     }
   }
 
   /** Narrows the window of what is not placed by all that is. */
-  private bindByPlaced(i: number): void {
-    const { ids, to, from } = this.order.tied[i]!;
-    for (let n = 0; n < ids.length; n++) {
-      const placed = this.start[ids[n]!]!;
-      if (!Number.isNaN(placed)) this.bind(i, placed + from[n]!, placed - to[n]!);
+  private bindByPlaced(i: number, placed: readonly number[]): void {
+    const { from, into } = this.order;
+    const row = i * this.model.count;
+    let low = this.low[i]!;
+    let high = this.high[i]!;
+    for (const k of placed) {
+      const at = this.start[k]!;
+      low = Math.max(low, at + into[row + k]!);
+      high = Math.min(high, at - from[row + k]!);
+    }
+    this.low[i] = low;
+    this.high[i] = high;
+  }
+
+  private takeOff(activity: number, at: number): void {
+    const { waits } = this;
+    const { from, into } = this.order;
+    const { count } = this.model;
+    this.start[activity] = NaN;
+    release(this.profile, this.model, activity, at);
+    for (let k = 0, row = activity * count; k < count; k++, row++) {
+      if (goesFirst(from[row]!, into[row]!, activity, k)) waits[k]!++;
     }
   }
 
   /** Takes back what started at `since` or later, or starts below its floor now. */
   private remove(since: number): void {
-    this.start.forEach((start, i) => {
-      if (Number.isNaN(start) || (start < since && start >= this.floor[i]!)) return;
-      this.start[i] = NaN;
-      release(this.profile, this.model, i, start);
-      for (const j of this.order.behind[i]!) this.waits[j]!++;
-    });
-    this.low.set(this.floor);
+    const { start, floor } = this;
+    const { count } = this.model;
+    const kept: number[] = [];
+    for (let i = 0; i < count; i++) {
+      const at = start[i]!;
+      if (Number.isNaN(at)) continue;
+      if (at < since && at >= floor[i]!) kept.push(i);
+      else this.takeOff(i, at);
+    }
+    this.low.set(floor);
     this.high.set(this.model.latest);
-    for (let i = 0; i < this.start.length; i++)
-      if (Number.isNaN(this.start[i]!)) this.bindByPlaced(i);
+    for (let i = 0; i < count; i++) if (Number.isNaN(start[i]!)) this.bindByPlaced(i, kept);
     if (isCrowded(this.profile)) {
       clear(this.profile);
       this.start.forEach((start, i) => {

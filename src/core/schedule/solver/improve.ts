@@ -1,5 +1,5 @@
-import { flip, mirror, mirrorLags, type Model } from '../model/model.ts';
-import { orderOf, generateSchedule, type Effort, type Order } from './generate.ts';
+import { flip, mirror, type Model } from '../model/model.ts';
+import { generateSchedule, mirroredOrder, orderOf, type Effort, type Order } from './generate.ts';
 import { ruleKeys, type Keys } from './rules.ts';
 
 export type Found = {
@@ -73,7 +73,6 @@ export class Search {
   readonly found: Found[] = [];
   private readonly model: Model;
   private readonly order: Order;
-  private readonly backLags: Float64Array;
   private readonly backOrder: Order;
   private readonly previous: Float64Array | undefined;
   private readonly random = sequence(1);
@@ -85,8 +84,7 @@ export class Search {
     this.model = model;
     this.previous = previous;
     this.order = orderOf(model);
-    this.backLags = mirrorLags(model);
-    this.backOrder = orderOf({ ...model, lag: this.backLags });
+    this.backOrder = mirroredOrder(model, this.order);
   }
 
   get spent(): boolean {
@@ -118,7 +116,7 @@ export class Search {
    */
   private justify(start: Float64Array): void {
     const horizon = finishOf(this.model, start);
-    const back = mirror(this.model, horizon, this.backLags);
+    const back = mirror(this.model, horizon, this.backOrder.from);
     const key = flip(this.model, start, horizon);
     const late = generateSchedule(back, this.backOrder, key, false, this.effort);
     if (!late) return;
