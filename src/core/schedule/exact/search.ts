@@ -21,6 +21,9 @@ const LOWERING_SHARE = 0.6;
 /** Share of the steps that one try for the bound may take. */
 const TRY_SHARE = 0.08;
 
+/** Share of the steps within which the first clash, or a schedule, is met. */
+const FIRST_SHARE = 0.1;
+
 /** How often all bounds may grow in one go before it is looked for why. */
 const CALM_ROUNDS = 4;
 
@@ -132,6 +135,8 @@ export class ExactSearch {
     const { bounds, end, grid } = this;
     let low = Math.max(this.lower, bounds.bound[2 * end]!);
     let high = this.finish;
+    // What clashes with a late finish clashes with every earlier one, so most bounds that stay are known at once.
+    if (!this.misses(low)) high = low;
     while (low < high && this.steps.left > 0) {
       const middle = low + Math.floor((high - low) / grid / 2) * grid;
       if (this.misses(middle)) low = middle + grid;
@@ -217,6 +222,11 @@ export class ExactSearch {
     let tryUntil = -Infinity;
     let holds = true;
     while (this.steps.left > 0) {
+      // Before the first clash or schedule nothing is learnt: so large a problem is beyond the steps.
+      if (clashes === 0 && !this.start && this.steps.left < (1 - FIRST_SHARE) * all) {
+        this.steps.left = 0;
+        return true;
+      }
       if (!holds) {
         clashes++;
         left--;

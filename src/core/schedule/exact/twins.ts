@@ -1,3 +1,4 @@
+import { NO_LAG } from '../model/lags.ts';
 import type { Model } from '../model/model.ts';
 
 /** Work that starts at fixed distances, from its first on: such as a glow and the cooling chained to it. */
@@ -11,7 +12,8 @@ function blocksOf({ count, lag, duration }: Model): readonly Block[] {
     if (taken[i]) continue;
     const block = [i];
     for (let j = i + 1; j < count; j++) {
-      if (lag[i * count + j]! + lag[j * count + i]! === 0) block.push(j);
+      const to = lag[i * count + j]!;
+      if (to !== NO_LAG && to + lag[j * count + i]! === 0) block.push(j);
     }
     for (const j of block) taken[j] = 1;
     const at = (j: number) => lag[i * count + j]!;
@@ -51,20 +53,33 @@ function maySwap({ count, lag }: Model, a: Block, b: Block): boolean {
   return true;
 }
 
+/** What blocks that may change places share, told at a glance. */
+function lookOf({ count, lag, duration, earliest, latest }: Model, block: Block): string {
+  const i = block[0]!;
+  let behind = 0;
+  let sum = 0;
+  for (let at = i * count; at < (i + 1) * count; at++) {
+    if (lag[at] === NO_LAG) continue;
+    behind++;
+    sum += lag[at]!;
+  }
+  return [block.length, duration[i], earliest[i], latest[i], behind, sum].join(' ');
+}
+
 /** Blocks that may change places with all others of their row. */
 function rowsOf(model: Model): readonly (readonly Block[])[] {
-  const rows: Block[][] = [];
+  const byLook = new Map<string, Block[][]>();
   for (const block of blocksOf(model)) {
+    const look = lookOf(model, block);
+    const rows = byLook.get(look) ?? [];
+    byLook.set(look, rows);
     const row = rows.find(
-      ([first]) =>
-        first!.length === block.length &&
-        areAlike(model, first!, block) &&
-        maySwap(model, first!, block),
+      ([first]) => areAlike(model, first!, block) && maySwap(model, first!, block),
     );
     if (row) row.push(block);
     else rows.push([block]);
   }
-  return rows;
+  return [...byLook.values()].flat();
 }
 
 /** Work that is the same but for its name, in rows. */
