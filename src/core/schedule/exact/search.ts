@@ -7,7 +7,6 @@ import { Orders } from './orders.ts';
 import { Overlaps } from './overlaps.ts';
 import { Ties } from './ties.ts';
 import { Twins } from './twins.ts';
-import { forbiddenStarts } from './hours.ts';
 import { excludes, type Model } from '../model/model.ts';
 
 /** Clashes before the first restart; later ones follow Luby's sequence. */
@@ -87,13 +86,7 @@ export class ExactSearch {
     this.finish = finish;
     this.triedDown = finish;
     this.end = count;
-    this.bounds = new Bounds(
-      count + 1,
-      Array.from(duration, (length, i) => {
-        const closed = model.closed[i];
-        return closed && forbiddenStarts(closed, length);
-      }),
-    );
+    this.bounds = new Bounds(count + 1, model.holes);
     this.ties = new Ties(this.bounds);
     this.twins = new Twins(model);
     this.clauses = new Clauses(this.bounds);

@@ -1,5 +1,6 @@
-import { closedSpans, firstOpen, mirrored, type ClosedTicks } from './closed-hours.ts';
+import { closedSpans, type ClosedTicks } from './closed-hours.ts';
 import { addArc, longestPaths, NO_LAG, type Arc } from './lags.ts';
+import { lastStart, nextStart, startHoles, type Holes } from './start-holes.ts';
 import { ScheduleRefusal } from '../problem/refusal.ts';
 import type { Activity, Problem } from '../problem/types.ts';
 
@@ -28,6 +29,10 @@ export type Model = {
   readonly earliest: Float64Array;
   readonly latest: Float64Array;
   readonly closed: readonly (ClosedTicks | undefined)[];
+  /** Starts that closed hours leave to none, neither to the activity nor to what is tied to it. */
+  readonly holes: readonly (Holes | undefined)[];
+  /** Of a model seen backwards in time: the moment of the other at which it begins. */
+  readonly mirroredAt?: number;
   readonly priority: Float64Array;
 };
 
@@ -76,7 +81,7 @@ type Contradiction = readonly number[] | undefined;
 
 /** Pulls the windows together until lags and calendars change nothing, or one is empty. */
 function tighten(model: Model): Contradiction {
-  const { count, lag, earliest, latest, closed, duration } = model;
+  const { count, lag, earliest, latest, holes } = model;
   for (let changed = true; changed;) {
     changed = false;
     for (let i = 0; i < count; i++) {
@@ -88,8 +93,7 @@ function tighten(model: Model): Contradiction {
         if (into !== NO_LAG) early = Math.max(early, earliest[j]! + into);
         if (out !== NO_LAG) late = Math.min(late, latest[j]! - out);
       }
-      const spans = closed[i];
-      if (spans) early = firstOpen(spans, early, duration[i]!);
+      if (holes[i]) early = nextStart(holes[i]!, early);
       if (early > late) return [i];
       if (early > earliest[i]! || late < latest[i]!) changed = true;
       earliest[i] = early;
@@ -175,9 +179,12 @@ export function modelOf(problem: Problem): Model {
     problem.calendars?.map((calendar) => [calendar.id, closedSpans(calendar, ticksUp)]),
   );
   const arcs = arcsOf(activities, index);
+  const lag = lagMatrix(problem, arcs);
+  const duration = Float64Array.from(activities, ({ durationS }) => ticksUp(durationS));
+  const closed = activities.map(({ calendar }) => calendars.get(calendar ?? ''));
   const model: Model = {
     count: activities.length,
-    duration: Float64Array.from(activities, ({ durationS }) => ticksUp(durationS)),
+    duration,
     demand: Float64Array.from(
       activities.flatMap(({ demand }) => resources.map(({ id }) => demand[id] ?? 0)),
     ),
@@ -186,14 +193,15 @@ export function modelOf(problem: Problem): Model {
     ),
     capacity: Float64Array.from(resources, ({ capacity }) => capacity * (1 + DEMAND_DUST)),
     arcs,
-    lag: lagMatrix(problem, arcs),
+    lag,
     earliest: Float64Array.from(activities, ({ notBeforeS }) =>
       ticksUp(Math.max(0, notBeforeS ?? 0)),
     ),
     latest: Float64Array.from(activities, ({ notAfterS }) =>
       notAfterS === undefined ? Infinity : ticksUp(notAfterS),
     ),
-    closed: activities.map(({ calendar }) => calendars.get(calendar ?? '')),
+    closed,
+    holes: startHoles(closed, duration, arcs, lag),
     priority: Float64Array.from(activities, ({ priority }) => priority ?? 0),
   };
   const contradiction = forceOrders(model);
@@ -206,6 +214,15 @@ export function flip({ duration }: Model, starts: Float64Array, horizon: number)
   return starts.map((start, at) => horizon - start - duration[at]!);
 }
 
+/** The first start of an activity from a moment on that no hole forbids. */
+export function openStart({ holes, duration, mirroredAt }: Model, i: number, from: number): number {
+  const own = holes[i];
+  if (!own) return from;
+  if (mirroredAt === undefined) return nextStart(own, from);
+  const end = mirroredAt - duration[i]!;
+  return end - lastStart(own, end - from);
+}
+
 /** The model seen backwards in time from `horizon`, by which all must finish. */
 export function mirror(model: Model, horizon: number, backLags: Float64Array): Model {
   return {
@@ -213,6 +230,6 @@ export function mirror(model: Model, horizon: number, backLags: Float64Array): M
     lag: backLags,
     earliest: flip(model, model.latest, horizon).map((start) => Math.max(0, start)),
     latest: flip(model, model.earliest, horizon),
-    closed: model.closed.map((spans) => spans && mirrored(spans, horizon)),
+    mirroredAt: horizon,
   };
 }
