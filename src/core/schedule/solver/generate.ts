@@ -14,6 +14,12 @@ export type Order = {
   readonly waits: Int32Array;
 };
 
+/**
+ * What is taken back with activities that set a limit: all that was placed later
+ * than they were, or only what they bind, so that the rest stays where it is.
+ */
+export type TakenBack = 'later' | 'bound';
+
 /** Placements that may still be tried; once `found`, running out ends a pass. */
 export type Effort = { left: number; found: boolean };
 
@@ -57,7 +63,8 @@ export function mirroredOrder({ count, duration }: Model, { from, into }: Order)
  * with the lowest key is placed at its earliest start. Where that start would
  * overrun a maximum lag, the activities that set the limit are taken back and
  * held until the lag can be kept, with all that was placed later than they
- * were (Franck, Neumann & Schwindt, OR Spektrum 23 (2001) 297).
+ * were (Franck, Neumann & Schwindt, OR Spektrum 23 (2001) 297), or only with
+ * what they bind.
  */
 class Pass {
   readonly start: Float64Array;
@@ -69,8 +76,10 @@ class Pass {
   private readonly high: Float64Array;
   private readonly waits: Int32Array;
   private readonly profile;
+  private readonly back: TakenBack;
 
-  constructor(model: Model, order: Order) {
+  constructor(model: Model, order: Order, back: TakenBack) {
+    this.back = back;
     this.model = model;
     this.order = order;
     this.start = new Float64Array(model.count).fill(NaN);
@@ -174,7 +183,7 @@ class Pass {
     }
   }
 
-  /** Takes back what started at `since` or later, or starts below its floor now. */
+  /** Takes back what starts below its floor now, and, where all later work is to go, what started at `since` or later. */
   private remove(since: number): void {
     const { start, floor } = this;
     const { count } = this.model;
@@ -182,7 +191,7 @@ class Pass {
     for (let i = 0; i < count; i++) {
       const at = start[i]!;
       if (Number.isNaN(at)) continue;
-      if (at < since && at >= floor[i]!) kept.push(i);
+      if (at >= floor[i]! && (at < since || this.back === 'bound')) kept.push(i);
       else this.takeOff(i, at);
     }
     this.low.set(floor);
@@ -201,6 +210,7 @@ class Pass {
  * One pass of the serial scheme.
  * @param key lowest goes first
  * @param dynamic limits from what is already placed count as keys too
+ * @param back what goes with activities that are taken back
  * @returns start ticks, or undefined when this pass found no schedule
  */
 export function generateSchedule(
@@ -208,9 +218,10 @@ export function generateSchedule(
   order: Order,
   key: Float64Array,
   dynamic: boolean,
+  back: TakenBack,
   effort: Effort,
 ): Float64Array | undefined {
-  const pass = new Pass(model, order);
+  const pass = new Pass(model, order, back);
   let retries = RETRIES_PER_ACTIVITY * model.count;
   for (let activity = pass.next(key, dynamic); activity >= 0; activity = pass.next(key, dynamic)) {
     if (effort.left-- <= 0 && effort.found) return undefined;

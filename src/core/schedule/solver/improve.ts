@@ -1,5 +1,12 @@
 import { flip, mirror, type Model } from '../model/model.ts';
-import { generateSchedule, mirroredOrder, orderOf, type Effort, type Order } from './generate.ts';
+import {
+  generateSchedule,
+  mirroredOrder,
+  orderOf,
+  type Effort,
+  type Order,
+  type TakenBack,
+} from './generate.ts';
 import { ruleKeys, type Keys } from './rules.ts';
 
 export type Found = {
@@ -114,22 +121,23 @@ export class Search {
    * (double justification: Valls, Ballestín & Quintanilla, European Journal of
    * Operational Research 165 (2005) 375).
    */
-  private justify(start: Float64Array): void {
+  private justify(start: Float64Array, taken: TakenBack): void {
     const horizon = finishOf(this.model, start);
     const back = mirror(this.model, horizon, this.backOrder.from);
     const key = flip(this.model, start, horizon);
-    const late = generateSchedule(back, this.backOrder, key, false, this.effort);
+    const late = generateSchedule(back, this.backOrder, key, false, taken, this.effort);
     if (!late) return;
     const again = flip(this.model, late, horizon);
-    const early = generateSchedule(this.model, this.order, again, false, this.effort);
+    const early = generateSchedule(this.model, this.order, again, false, taken, this.effort);
     if (early) this.keep(early);
   }
 
-  try({ key, dynamic }: Keys): void {
-    const start = generateSchedule(this.model, this.order, key, dynamic, this.effort);
+  /** One order; what is not told otherwise stays where it was placed when a limit is overrun. */
+  private try({ key, dynamic }: Keys, taken: TakenBack = 'bound'): void {
+    const start = generateSchedule(this.model, this.order, key, dynamic, taken, this.effort);
     if (!start) return;
     this.keep(start);
-    this.justify(start);
+    this.justify(start, taken);
   }
 
   /** A schedule found elsewhere, and the order of it. */
@@ -155,7 +163,7 @@ export class Search {
     const rules = ruleKeys(this.model, horizon);
     const { key, dynamic } = rules[Math.floor(this.random() * rules.length)]!;
     const spread = DISTURB_SHARE * this.random() * (Math.max(...key) - Math.min(...key));
-    this.try({ key: key.map((value) => value + (this.random() - 0.5) * spread), dynamic });
+    this.try({ key: key.map((value) => value + (this.random() - 0.5) * spread), dynamic }, 'later');
   }
 
   /** One new order: now and then a rule disturbed, else two good orders crossed and some positions shifted. */
@@ -172,6 +180,6 @@ export class Search {
     const shifted = key.map((position) =>
       this.random() < SHIFT_SHARE ? position + (2 * this.random() - 1) * SHIFT_POSITIONS : position,
     );
-    this.try({ key: shifted, dynamic: false });
+    this.try({ key: shifted, dynamic: false }, 'later');
   }
 }
