@@ -20,8 +20,8 @@ export type Order = {
  */
 export type TakenBack = 'later' | 'bound';
 
-/** Placements that may still be tried; once `found`, running out ends a pass. */
-export type Effort = { left: number; found: boolean };
+/** Placements that may still be tried; once `found`, running out ends a pass. And how often work was taken back. */
+export type Effort = { left: number; found: boolean; takenBack: number };
 
 /**
  * Whether the activity of a row must be placed before another `k`: k may not
@@ -227,6 +227,7 @@ export function generateSchedule(
     if (effort.left-- <= 0 && effort.found) return undefined;
     const { overrunAt } = pass.tryPlace(activity);
     if (overrunAt === undefined) continue;
+    effort.takenBack++;
     if (retries-- === 0 || !pass.takeBack(activity, overrunAt)) return undefined;
   }
   return pass.start;

@@ -87,7 +87,7 @@ export class Search {
 
   /** @param placements that may be tried once a schedule is found */
   constructor(model: Model, placements: number, previous?: Float64Array) {
-    this.effort = { left: placements, found: false };
+    this.effort = { left: placements, found: false, takenBack: 0 };
     this.model = model;
     this.previous = previous;
     this.order = orderOf(model);
@@ -152,10 +152,18 @@ export class Search {
     this.try({ key, dynamic: false });
   }
 
-  /** Every priority rule once. */
-  tryRules(horizon: number): void {
+  /**
+   * Every priority rule once, and where work was taken back once more, with all that was later.
+   * @param spare placements that the second time leaves
+   */
+  tryRules(horizon: number, spare: number): void {
     if (this.previous) this.try({ key: this.previous, dynamic: false });
-    for (const keys of ruleKeys(this.model, horizon)) this.try(keys);
+    const again = ruleKeys(this.model, horizon).filter((keys) => {
+      const before = this.effort.takenBack;
+      this.try(keys);
+      return this.effort.takenBack > before;
+    });
+    for (const keys of again) if (this.effort.left > spare) this.try(keys, 'later');
   }
 
   /** A priority rule with its keys disturbed. */
