@@ -63,10 +63,13 @@ function loadsOfHours(
 /** The work that competes for each resource: all of it, and that of each calendar in its open hours. */
 export function loadsOf(model: Model): readonly Load[] {
   const kinds = model.capacity.length;
-  const all = Array.from(model.duration.keys());
+  const usersOf: number[][] = Array.from(model.capacity, () => []);
+  model.wants.forEach((wanted, i) => {
+    if (model.duration[i]! > 0) for (const r of wanted) usersOf[r]!.push(i);
+  });
   return Array.from(model.capacity).flatMap((capacity, r) => {
     const amount = (i: number) => model.demand[i * kinds + r]!;
-    const users = all.filter((i) => amount(i) > 0 && model.duration[i]! > 0);
+    const users = usersOf[r]!;
     if (users.reduce((sum, i) => sum + amount(i), 0) <= capacity) return [];
     const hours = [...new Set(users.map((i) => model.closed[i]))].filter(
       (closed) => closed?.length,

@@ -2,7 +2,7 @@ import { Atoms, type Bounds, type Side } from './bounds.ts';
 import type { Clauses } from './clauses.ts';
 import type { Ties } from './ties.ts';
 import type { Twins } from './twins.ts';
-import { excludedPairs, excludes, type Model } from '../model/model.ts';
+import { excludes, type Model } from '../model/model.ts';
 
 /** "One activity is over before another begins": the side that says so, and from which value on. */
 export type Literal = { readonly side: Side; readonly value: number };
@@ -75,7 +75,7 @@ export class Orders {
     const apart = (i: number, j: number) =>
       lag[i * count + j]! >= duration[i]! ||
       bounds.bound[2 * j]! + bounds.bound[2 * i + 1]! >= duration[i]!;
-    const pairs = excludedPairs(this.model);
+    const pairs = this.model.excluded;
     let room = most;
     for (let k = 0; k < pairs.length && room > 0; k += 2) {
       const i = pairs[k]!;

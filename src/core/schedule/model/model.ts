@@ -21,6 +21,8 @@ export type Model = {
   readonly wants: readonly Int32Array[];
   /** With the rounding dust already allowed for. */
   readonly capacity: Float64Array;
+  /** Pairs that exclude each other, one after the other in a flat list. */
+  readonly excluded: readonly number[];
   /** Lags from start to start, as the problem tells them. */
   readonly arcs: readonly Arc[];
   /** Longest paths of start-to-start lags, row by row. */
@@ -35,6 +37,8 @@ export type Model = {
   readonly mirroredAt?: number;
   readonly priority: Float64Array;
 };
+
+type Demands = Pick<Model, 'duration' | 'demand' | 'wants' | 'capacity'>;
 
 /** Rounds up: nothing starts before it may. */
 export function ticksUp(seconds: number): number {
@@ -104,7 +108,7 @@ function tighten(model: Model): Contradiction {
 }
 
 /** Whether the two ask for more than there is of some resource, so that one must wait for the other. */
-export function excludes(model: Model, i: number, j: number): boolean {
+export function excludes(model: Demands, i: number, j: number): boolean {
   if (model.duration[i] === 0 || model.duration[j] === 0) return false;
   const kinds = model.capacity.length;
   for (const r of model.wants[i]!) {
@@ -115,11 +119,15 @@ export function excludes(model: Model, i: number, j: number): boolean {
   return false;
 }
 
-/** Pairs that exclude each other, one after the other in a flat list. */
-export function excludedPairs(model: Model): readonly number[] {
+function excludedPairs(model: Demands): readonly number[] {
   const pairs: number[] = [];
-  for (let i = 0; i < model.count; i++) {
-    for (let j = i + 1; j < model.count; j++) if (excludes(model, i, j)) pairs.push(i, j);
+  const count = model.wants.length;
+  const working = model.wants.map(({ length }, i) => length > 0 && model.duration[i]! > 0);
+  for (let i = 0; i < count; i++) {
+    if (!working[i]) continue;
+    for (let j = i + 1; j < count; j++) {
+      if (working[j] && excludes(model, i, j)) pairs.push(i, j);
+    }
   }
   return pairs;
 }
@@ -131,7 +139,7 @@ export function excludedPairs(model: Model): readonly number[] {
  */
 function forceOrders(model: Model): Contradiction {
   const { count, lag, earliest, latest, duration } = model;
-  const pairs = excludedPairs(model);
+  const pairs = model.excluded;
   const mayPrecede = (i: number, j: number) =>
     lag[j * count + i]! <= -duration[i]! && earliest[i]! + duration[i]! <= latest[j]!;
   const narrow = tighten(model);
@@ -168,12 +176,26 @@ function infeasible(ids: readonly string[]): ScheduleRefusal {
   );
 }
 
+/** What the activities ask for of the resources, in the order of these. */
+function demandsOf({ activities, resources }: Problem, duration: Float64Array): Demands {
+  const kinds = resources.length;
+  const number = new Map(resources.map(({ id }, r) => [id, r]));
+  const demand = new Float64Array(activities.length * kinds);
+  const wants = activities.map((activity, i) => {
+    const asked = Object.entries(activity.demand).filter(([, amount]) => amount > 0);
+    for (const [id, amount] of asked) demand[i * kinds + number.get(id)!] = amount;
+    return Int32Array.from(asked, ([id]) => number.get(id)!).toSorted();
+  });
+  const capacity = Float64Array.from(resources, (one) => one.capacity * (1 + DEMAND_DUST));
+  return { duration, demand, wants, capacity };
+}
+
 /**
  * The arrays of a validated problem.
  * @throws ScheduleRefusal `cycle` or (proven) `infeasible`
  */
 export function modelOf(problem: Problem): Model {
-  const { activities, resources } = problem;
+  const { activities } = problem;
   const index = new Map(activities.map(({ id }, at) => [id, at]));
   const calendars = new Map(
     problem.calendars?.map((calendar) => [calendar.id, closedSpans(calendar, ticksUp)]),
@@ -182,16 +204,10 @@ export function modelOf(problem: Problem): Model {
   const lag = lagMatrix(problem, arcs);
   const duration = Float64Array.from(activities, ({ durationS }) => ticksUp(durationS));
   const closed = activities.map(({ calendar }) => calendars.get(calendar ?? ''));
+  const demands = demandsOf(problem, duration);
   const model: Model = {
+    ...demands,
     count: activities.length,
-    duration,
-    demand: Float64Array.from(
-      activities.flatMap(({ demand }) => resources.map(({ id }) => demand[id] ?? 0)),
-    ),
-    wants: activities.map(({ demand }) =>
-      Int32Array.from(resources.flatMap(({ id }, at) => ((demand[id] ?? 0) > 0 ? [at] : []))),
-    ),
-    capacity: Float64Array.from(resources, ({ capacity }) => capacity * (1 + DEMAND_DUST)),
     arcs,
     lag,
     earliest: Float64Array.from(activities, ({ notBeforeS }) =>
@@ -202,6 +218,7 @@ export function modelOf(problem: Problem): Model {
     ),
     closed,
     holes: startHoles(closed, duration, arcs, lag),
+    excluded: excludedPairs(demands),
     priority: Float64Array.from(activities, ({ priority }) => priority ?? 0),
   };
   const contradiction = forceOrders(model);

@@ -24,10 +24,10 @@ function behindSum({ count, lag }: Model, values: Float64Array): Float64Array {
 }
 
 /** Share of all capacities that an activity holds, added up. */
-function load({ demand, capacity }: Model, activity: number): number {
+function load({ demand, capacity, wants }: Model, activity: number): number {
   const kinds = capacity.length;
   let sum = 0;
-  for (let r = 0; r < kinds; r++) {
+  for (const r of wants[activity]!) {
     if (capacity[r]! > 0) sum += demand[activity * kinds + r]! / capacity[r]!;
   }
   return sum;
