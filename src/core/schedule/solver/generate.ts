@@ -78,7 +78,13 @@ class Pass {
   private readonly profile;
   private readonly back: TakenBack;
 
-  constructor(model: Model, order: Order, back: TakenBack) {
+  /** What is placed, in the order in which it was. */
+  private placed: number[] = [];
+  /** Limits from what is placed count as keys: windows are kept up to date all the time, not only when it is their turn. */
+  private readonly dynamic: boolean;
+
+  constructor(model: Model, order: Order, dynamic: boolean, back: TakenBack) {
+    this.dynamic = dynamic;
     this.back = back;
     this.model = model;
     this.order = order;
@@ -90,13 +96,13 @@ class Pass {
     this.profile = emptyProfile(model);
   }
 
-  next(key: Float64Array, dynamic: boolean): number {
+  next(key: Float64Array): number {
     let best = -1;
     let bestKey = Infinity;
     for (let i = 0; i < this.model.count; i++) {
       if (this.waits[i] !== 0 || !Number.isNaN(this.start[i]!)) continue;
       // A limit set by what is already placed is nearer than any static one.
-      const own = dynamic ? Math.min(key[i]!, this.high[i]!) : key[i]!;
+      const own = this.dynamic ? Math.min(key[i]!, this.high[i]!) : key[i]!;
       const draw = own === bestKey && this.model.priority[i]! < this.model.priority[best]!;
       if (best < 0 || own < bestKey || draw) {
         best = i;
@@ -108,6 +114,7 @@ class Pass {
 
   /** @returns the activity placed, or that its limit was overrun at `at` */
   tryPlace(activity: number): { readonly overrunAt?: number } {
+    if (!this.dynamic) this.bindByPlaced(activity);
     const at = earliestFit(this.profile, this.model, activity, this.low[activity]!);
     if (at > this.high[activity]!) return { overrunAt: at };
     this.put(activity, at);
@@ -115,18 +122,26 @@ class Pass {
   }
 
   private put(activity: number, at: number): void {
-    const { low, high, waits } = this;
+    const { waits } = this;
     const { from, into } = this.order;
     this.start[activity] = at;
+    this.placed.push(activity);
     hold(this.profile, this.model, activity, at);
     const { count } = this.model;
-    // What is placed already is bound too; nobody looks at that.
     for (let k = 0, row = activity * count; k < count; k++, row++) {
-      const lag = from[row]!;
-      const back = into[row]!;
-      if (at + lag > low[k]!) low[k] = at + lag;
-      if (at - back < high[k]!) high[k] = at - back;
-      if (goesFirst(lag, back, activity, k)) waits[k]!--;
+      if (goesFirst(from[row]!, into[row]!, activity, k)) waits[k]!--;
+    }
+    if (this.dynamic) this.bindAll(activity, at);
+  }
+
+  /** Narrows all windows by one activity; what is placed already is bound too, and nobody looks at that. */
+  private bindAll(activity: number, at: number): void {
+    const { low, high } = this;
+    const { from, into } = this.order;
+    const { count } = this.model;
+    for (let k = 0, row = activity * count; k < count; k++, row++) {
+      if (at + from[row]! > low[k]!) low[k] = at + from[row]!;
+      if (at - into[row]! < high[k]!) high[k] = at - into[row]!;
     }
   }
 
@@ -157,13 +172,13 @@ class Pass {
     }
   }
 
-  /** Narrows the window of what is not placed by all that is. */
-  private bindByPlaced(i: number, placed: readonly number[]): void {
+  /** The window that all that is placed leaves to what is not. */
+  private bindByPlaced(i: number): void {
     const { from, into } = this.order;
     const row = i * this.model.count;
-    let low = this.low[i]!;
-    let high = this.high[i]!;
-    for (const k of placed) {
+    let low = this.floor[i]!;
+    let high = this.model.latest[i]!;
+    for (const k of this.placed) {
       const at = this.start[k]!;
       low = Math.max(low, at + into[row + k]!);
       high = Math.min(high, at - from[row + k]!);
@@ -185,18 +200,15 @@ class Pass {
 
   /** Takes back what starts below its floor now, and, where all later work is to go, what started at `since` or later. */
   private remove(since: number): void {
-    const { start, floor } = this;
-    const { count } = this.model;
-    const kept: number[] = [];
-    for (let i = 0; i < count; i++) {
-      const at = start[i]!;
-      if (Number.isNaN(at)) continue;
-      if (at >= floor[i]! && (at < since || this.back === 'bound')) kept.push(i);
-      else this.takeOff(i, at);
+    const { start, floor, placed } = this;
+    this.placed = placed.filter(
+      (i) => start[i]! >= floor[i]! && (start[i]! < since || this.back === 'bound'),
+    );
+    const kept = new Set(this.placed);
+    for (const i of placed) if (!kept.has(i)) this.takeOff(i, start[i]!);
+    if (this.dynamic) {
+      for (let i = 0; i < start.length; i++) if (Number.isNaN(start[i]!)) this.bindByPlaced(i);
     }
-    this.low.set(floor);
-    this.high.set(this.model.latest);
-    for (let i = 0; i < count; i++) if (Number.isNaN(start[i]!)) this.bindByPlaced(i, kept);
     if (isCrowded(this.profile)) {
       clear(this.profile);
       this.start.forEach((start, i) => {
@@ -221,9 +233,9 @@ export function generateSchedule(
   back: TakenBack,
   effort: Effort,
 ): Float64Array | undefined {
-  const pass = new Pass(model, order, back);
+  const pass = new Pass(model, order, dynamic, back);
   let retries = RETRIES_PER_ACTIVITY * model.count;
-  for (let activity = pass.next(key, dynamic); activity >= 0; activity = pass.next(key, dynamic)) {
+  for (let activity = pass.next(key); activity >= 0; activity = pass.next(key)) {
     if (effort.left-- <= 0 && effort.found) return undefined;
     const { overrunAt } = pass.tryPlace(activity);
     if (overrunAt === undefined) continue;
