@@ -1,4 +1,4 @@
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, Show } from 'solid-js';
 import { dayNumber, wallTime } from '../../../../core/calendar/index.ts';
 import {
   stepGroups,
@@ -11,6 +11,7 @@ import {
 import { partOfDay } from '../../../pictures/course/days.ts';
 import type { WallClock } from '../../../pictures/course/frame.ts';
 import { say, t } from '../../../context/language.ts';
+import { Later } from '../../../parts/later.tsx';
 import { StepBody } from './step-body.tsx';
 import { groupTitle, groupUntil, startOf, wallAt, whoText } from './step-words.ts';
 
@@ -72,39 +73,42 @@ function GroupRow(props: Told & { group: StepGroup }) {
       groupUntil(plan, group, clock) ?? '',
     ].filter((one) => one !== '');
   };
+  const [isOpen, setOpen] = createSignal(false);
   const clockOf = (atS: number) => t('plan-page.course.hour', wallAt(props.clock, atS));
   const only = (): Step | undefined =>
     props.group.steps.length === 1 ? props.group.steps[0] : undefined;
   return (
     <li class="step-row">
       <span class="step-when">{clockOf(props.group.fromS)}</span>
-      <details class="step-what">
+      <details class="step-what" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
         <summary>
           <span class="step-title">{say(groupTitle(props.plan, props.group))}</span>{' '}
           <span class="quiet">{about().join(' · ')}</span>
         </summary>
-        <Show
-          when={only()}
-          fallback={
-            <ol class="step-inner">
-              <For each={props.group.steps}>
-                {(step) => (
-                  <li>
-                    <details>
-                      <summary>
-                        <span class="step-when">{clockOf(startOf(props.plan, step))}</span>{' '}
-                        {say(titleUntil(props.plan, step))}
-                      </summary>
-                      <StepBody plan={props.plan} step={step} />
-                    </details>
-                  </li>
-                )}
-              </For>
-            </ol>
-          }
-        >
-          {(step) => <StepBody plan={props.plan} step={step()} />}
-        </Show>
+        <Later of={props.plan} now={isOpen()}>
+          <Show
+            when={only()}
+            fallback={
+              <ol class="step-inner">
+                <For each={props.group.steps}>
+                  {(step) => (
+                    <li>
+                      <details>
+                        <summary>
+                          <span class="step-when">{clockOf(startOf(props.plan, step))}</span>{' '}
+                          {say(titleUntil(props.plan, step))}
+                        </summary>
+                        <StepBody plan={props.plan} step={step} />
+                      </details>
+                    </li>
+                  )}
+                </For>
+              </ol>
+            }
+          >
+            {(step) => <StepBody plan={props.plan} step={step()} />}
+          </Show>
+        </Later>
       </details>
     </li>
   );
