@@ -27,6 +27,14 @@ function drawLater(draw: () => void): () => void {
   return () => waiting.delete(draw);
 }
 
+let scrolledPx = 0;
+window.addEventListener('scroll', () => (scrolledPx = window.scrollY), { passive: true });
+
+/** Whether the page is somewhere else than at its top; asking costs no layout. */
+export function hasScrolled(): boolean {
+  return scrolledPx > 0;
+}
+
 // Paper waits for nothing.
 window.addEventListener('beforeprint', () => drawUntil(Infinity));
 

@@ -11,7 +11,7 @@ import {
 import { partOfDay } from '../../../pictures/course/days.ts';
 import type { WallClock } from '../../../pictures/course/frame.ts';
 import { say, t } from '../../../context/language.ts';
-import { Later } from '../../../parts/later.tsx';
+import { hasScrolled, Later } from '../../../parts/later.tsx';
 import { StepBody } from './step-body.tsx';
 import { groupTitle, groupUntil, startOf, wallAt, whoText } from './step-words.ts';
 
@@ -41,19 +41,29 @@ function dayParts(plan: Plan, clock: WallClock): readonly DayPart[] {
 /** Every step in the order of the timetable, by evening and morning; what belongs together is one row that opens. */
 export function Steps(props: Told) {
   const parts = createMemo(() => dayParts(props.plan, props.clock));
+  // From the top of the page no more than the first part is near; who has scrolled loses no place.
+  const isNear = (at: number) => at === 0 || hasScrolled();
   return (
     <div class="steps">
       <For each={parts()}>
-        {({ heading, groups }) => (
-          <section class="steps-part">
-            <h3>{heading}</h3>
-            <ol>
-              <For each={groups}>{(group) => <GroupRow {...props} group={group} />}</For>
-            </ol>
-          </section>
+        {(part, at) => (
+          <Later of={part} now={isNear(at())}>
+            <DayPartRows {...props} part={part} />
+          </Later>
         )}
       </For>
     </div>
+  );
+}
+
+function DayPartRows(props: Told & { part: DayPart }) {
+  return (
+    <section class="steps-part">
+      <h3>{props.part.heading}</h3>
+      <ol>
+        <For each={props.part.groups}>{(group) => <GroupRow {...props} group={group} />}</For>
+      </ol>
+    </section>
   );
 }
 
