@@ -1,50 +1,30 @@
 import { describe, expect, it } from 'vitest';
-import { notMeasured } from '../support/browser/calm.ts';
+import { tasksDuring, type PageTask } from '../support/browser/page-tasks.ts';
 import { t } from '../support/language.ts';
 import { onTablet } from '../support/on-tablet.ts';
-import type { Screen } from '../support/screen.ts';
 
 /**
- * Plans are worked out beside the page, which goes on meanwhile: no task of it
- * takes as long as a person notices (Chromium's own list of long tasks).
+ * Plans are worked out beside the page, which goes on meanwhile: no task of it takes as long as a
+ * person notices. In processor time of the page's thread, so that a busy machine is no excuse.
  */
 const MOST_TASK_MS = 50;
+/** The task that shows a new plan of a hall: what is out of sight is drawn in later ones. */
+const MOST_DRAWING_MS = 120;
 const SUNDAY = Date.parse('2027-04-18T13:00:00Z');
+const DRAWN = 'a plan is drawn';
 
-/** Runs in the page: long tasks, and when each line that tells of work came and went. */
-function watchTasks(): void {
-  const seen = { tasks: [] as { fromMs: number; lengthMs: number }[], doneMs: [] as number[] };
-  Object.assign(globalThis, { seen });
-  new PerformanceObserver((list) => {
-    for (const { startTime, duration } of list.getEntries())
-      seen.tasks.push({ fromMs: startTime, lengthMs: duration });
-  }).observe({ type: 'longtask' });
+/** Runs in the page: marks when the line that tells of work goes. */
+function markDrawn(name: string): void {
   let isWorking = false;
   new MutationObserver(() => {
     const now = document.querySelector('[data-working]') !== null;
-    if (isWorking && !now) seen.doneMs.push(performance.now());
+    if (isWorking && !now) performance.mark(name);
     isWorking = now;
   }).observe(document, { childList: true, subtree: true });
 }
 
-type Watched = { readonly longestMs: number; readonly drawingMs: number; readonly done: number };
-
-/** The longest task since it was asked last; that which drew an answer apart from what came before it. */
-async function longest(screen: Screen): Promise<Watched> {
-  // The browser hands in its list a moment later.
-  await screen.page.waitForTimeout(500);
-  return screen.see<Watched>(`(() => {
-    const draws = (task) => seen.doneMs.some((at) => task.fromMs <= at && at <= task.fromMs + task.lengthMs + 1);
-    const most = (tasks) => Math.max(0, ...tasks.map((task) => task.lengthMs));
-    const told = {
-      longestMs: most(seen.tasks.filter((task) => !draws(task))),
-      drawingMs: most(seen.tasks.filter(draws)),
-      done: seen.doneMs.length,
-    };
-    seen.tasks.length = seen.doneMs.length = 0;
-    return told;
-  })()`);
-}
+const isDrawing = ({ marks }: PageTask) => marks.includes(DRAWN);
+const longestMs = (tasks: readonly PageTask[]) => Math.max(0, ...tasks.map(({ cpuMs }) => cpuMs));
 
 const on = onTablet('test', async (at) => {
   await at.start({ wallMs: SUNDAY });
@@ -54,7 +34,7 @@ const whole = () => locate('.plan-facts dd').first().innerText();
 const beginAt = (local: string) => locate('.begin-when input').fill(local);
 const openHall = async (before?: () => void) => {
   await on.open('', async (screen) => {
-    await screen.page.addInitScript(watchTasks);
+    await screen.page.addInitScript(markDrawn, DRAWN);
     if (before) await screen.page.addInitScript(before);
   });
   await on.screen.openDemo('hall');
@@ -63,27 +43,32 @@ const openHall = async (before?: () => void) => {
 const lookFor = () => locate('[data-action="what-would-help"]').click();
 
 describe('a plan that is worked out beside the page', () => {
-  it('leaves the page free while the hall is planned, and while what would help is tried', async ({
-    skip,
-  }) => {
+  it('leaves the page free while the hall is planned, and while what would help is tried', async () => {
     await openHall();
-    await longest(on.screen);
+    const { page } = on.screen;
     const before = await whole();
-    await beginAt('2027-04-18T19:00');
-    await locate('[data-working="beside"]').waitFor({ state: 'attached' });
-    await expect.poll(whole, { timeout: 60_000 }).not.toBe(before);
-    const plan = await longest(on.screen);
-    expect(plan.done).toBe(1);
-    await lookFor();
-    await locate('.advice-list').first().waitFor({ timeout: 120_000 });
-    const advice = await longest(on.screen);
+    const plan = await tasksDuring(page, async () => {
+      await beginAt('2027-04-18T19:00');
+      await locate('[data-working="beside"]').waitFor({ state: 'attached' });
+      await expect.poll(whole, { timeout: 60_000 }).not.toBe(before);
+      // What is out of sight is drawn in the moment after.
+      await page.waitForTimeout(1000);
+    });
+    const advice = await tasksDuring(page, async () => {
+      await lookFor();
+      await locate('.advice-list').first().waitFor({ timeout: 120_000 });
+    });
+    const drawing = plan.filter(isDrawing);
+    const besideMs = longestMs(plan.filter((task) => !isDrawing(task)));
+    const drawingMs = longestMs(drawing);
+    const adviceMs = longestMs(advice);
     console.log(
-      `longest task: ${plan.longestMs.toFixed(0)} ms while planned, ${plan.drawingMs.toFixed(0)} ms when drawn; ${advice.longestMs.toFixed(0)} ms while advice is tried`,
+      `longest task: ${besideMs.toFixed(0)} ms while planned, ${drawingMs.toFixed(0)} ms when drawn; ${adviceMs.toFixed(0)} ms while advice is tried`,
     );
-    const why = notMeasured();
-    if (why) skip(why);
-    expect(plan.longestMs).toBeLessThan(MOST_TASK_MS);
-    expect(advice.longestMs).toBeLessThan(MOST_TASK_MS);
+    expect(drawing.length).toBeGreaterThan(0);
+    expect(besideMs).toBeLessThan(MOST_TASK_MS);
+    expect(drawingMs).toBeLessThan(MOST_DRAWING_MS);
+    expect(adviceMs).toBeLessThan(MOST_TASK_MS);
   });
 
   it('shows how far advice is, stops at a press, and begins anew at another', async () => {

@@ -184,3 +184,53 @@ export const crowdedProblem: fc.Arbitrary<Problem> = fc
     ],
     calendars: [night],
   }));
+
+/** Problems of up to ten activities of which most are there several times over: alone, or with something that follows close behind. */
+export const twinnedProblem: fc.Arbitrary<Problem> = fc
+  .array(
+    fc.record({
+      copies: fc.integer({ min: 1, max: 4 }),
+      parts: fc.array(
+        fc.record({
+          durationS: fc.integer({ min: 1, max: 6 }),
+          a: fc.integer({ min: 0, max: 3 }),
+          b: fc.integer({ min: 0, max: 2 }),
+          day: fc.boolean(),
+        }),
+        { minLength: 1, maxLength: 2 },
+      ),
+      spare: fc.oneof(
+        { arbitrary: fc.constant(0), weight: 3 },
+        { arbitrary: fc.integer({ min: 1, max: 5 }), weight: 1 },
+      ),
+      behind: fc.option(fc.nat(), { nil: undefined }),
+    }),
+    { minLength: 2, maxLength: 5 },
+  )
+  .map((kinds) => {
+    const all = kinds.flatMap(({ copies, parts, spare, behind }, at) =>
+      Array.from({ length: copies }, (_, copy) =>
+        parts.map(({ durationS, a, b, day }, part): Activity => {
+          const before = at > 0 && behind !== undefined && part === 0;
+          return {
+            id: `k${at}-${copy}-${part}`,
+            durationS,
+            demand: { a, b },
+            ...(day && { calendar: 'day' }),
+            after: [
+              ...(before ? [{ id: `k${behind % at}-0-0` }] : []),
+              ...(part > 0 ? [{ id: `k${at}-${copy}-0`, maxLagS: spare }] : []),
+            ],
+          };
+        }),
+      ),
+    );
+    return {
+      activities: all.flat().slice(0, 10),
+      resources: [
+        { id: 'a', capacity: 3 },
+        { id: 'b', capacity: 2 },
+      ],
+      calendars: [night],
+    };
+  });

@@ -1,4 +1,4 @@
-import { createSignal } from 'solid-js';
+import { batch, createSignal } from 'solid-js';
 import type { ChosenQuestion } from '../../../core/custom/index.ts';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import { message, type Message } from '../../../core/messages/index.ts';
@@ -60,10 +60,13 @@ export function createPlanOf(
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   const show = (next: Plan | undefined, drawn: PlanPictures, why: Message | undefined): boolean => {
-    setPictures(drawn);
-    setPlan(next);
-    setTrouble(why);
-    setPlanning(false);
+    // One plan with its pictures: drawn once.
+    batch(() => {
+      setPictures(drawn);
+      setPlan(next);
+      setTrouble(why);
+      setPlanning(false);
+    });
     return next !== undefined;
   };
   const work = async (mine: NonNullable<typeof planned>): Promise<boolean> => {

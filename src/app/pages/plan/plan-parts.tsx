@@ -1,9 +1,10 @@
-import { createMemo, createSignal, For, Show, Suspense } from 'solid-js';
+import { createMemo, createSignal, For, type JSX, Show, Suspense } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { Course, Plan } from '../../../core/plan/index.ts';
 import { lazyPage, t } from '../../context/language.ts';
 import type { PlanPictures } from '../../controllers/kitchen/plan-of.ts';
 import type { Ticks } from '../../controllers/kitchen/ticks.ts';
+import { Later } from '../../parts/later.tsx';
 import { Action } from '../../parts/press/action.tsx';
 import type { WallClock } from '../../pictures/course/frame.ts';
 import { Curve } from '../../pictures/curve.tsx';
@@ -40,6 +41,12 @@ export function PlanParts(props: {
   const [picked, setPicked] = createSignal<string>();
   /** Once looked at they stay, with what was worked out for them. */
   const handoutsOpened = createMemo<boolean>((was) => was || props.part === 'handouts', false);
+  /** A part that nobody looks at is drawn after what is looked at. */
+  const InTurn = (part: { id: Part; children: JSX.Element }) => (
+    <Later of={props.plan} now={props.part === part.id}>
+      {part.children}
+    </Later>
+  );
   return (
     <>
       <nav class="parts" ref={(element) => props.ref(element)} aria-label={t('plan-page.parts')}>
@@ -63,55 +70,67 @@ export function PlanParts(props: {
           data-print="wall"
         >
           <h2 class="visually-hidden">{t('plan-page.part.steps')}</h2>
-          <Steps plan={props.plan} course={props.course} clock={props.clock} />
+          <InTurn id="steps">
+            <Steps plan={props.plan} course={props.course} clock={props.clock} />
+          </InTurn>
         </section>
         <section
           classList={{ 'part--off': props.part !== 'methods' }}
           aria-label={t('plan-page.part.methods')}
         >
           <h2 class="visually-hidden">{t('plan-page.part.methods')}</h2>
-          <Methods plan={props.plan} kitchen={props.kitchen} onKitchen={props.onKitchen} />
+          <InTurn id="methods">
+            <Methods plan={props.plan} kitchen={props.kitchen} onKitchen={props.onKitchen} />
+          </InTurn>
         </section>
         <section
           classList={{ 'part--off': props.part !== 'pours' }}
           aria-label={t('plan-page.part.pours')}
         >
           <h2 class="visually-hidden">{t('plan-page.part.pours')}</h2>
-          <KitchenPlan kitchen={props.plan.kitchen} selected={picked()} onSelect={setPicked} />
-          <Pours pours={props.pictures.pours} moves={props.pictures.pourMoves} />
-          <RestsOnLink />
+          <InTurn id="pours">
+            <KitchenPlan kitchen={props.plan.kitchen} selected={picked()} onSelect={setPicked} />
+            <Pours pours={props.pictures.pours} moves={props.pictures.pourMoves} />
+            <RestsOnLink />
+          </InTurn>
         </section>
         <section
           classList={{ 'part--off': props.part !== 'heat' }}
           aria-label={t('plan-page.part.heat')}
         >
           <h2 class="visually-hidden">{t('plan-page.part.heat')}</h2>
-          <p class="quiet">{t('plan-page.heat.about')}</p>
-          <RestsOnLink />
-          <div class="curves">
-            <For each={props.pictures.heat}>{(picture) => <Curve picture={picture} />}</For>
-          </div>
+          <InTurn id="heat">
+            <p class="quiet">{t('plan-page.heat.about')}</p>
+            <RestsOnLink />
+            <div class="curves">
+              <For each={props.pictures.heat}>{(picture) => <Curve picture={picture} />}</For>
+            </div>
+          </InTurn>
         </section>
         <section
           classList={{ 'part--off': props.part !== 'ask' }}
           aria-label={t('plan-page.part.ask')}
         >
-          <Questions
-            plan={props.plan}
-            kitchen={props.kitchen}
-            onKitchen={props.onKitchen}
-            changes={props.pictures.changes}
-          />
+          <InTurn id="ask">
+            <Questions
+              plan={props.plan}
+              kitchen={props.kitchen}
+              onKitchen={props.onKitchen}
+              changes={props.pictures.changes}
+            />
+          </InTurn>
         </section>
         <section
           classList={{ 'part--off': props.part !== 'lists' }}
           aria-label={t('plan-page.part.lists')}
         >
-          <Action class="button button--plain" onPress={() => window.print()}>
-            {t('plan-page.print.all')}
-          </Action>
-          <Shopping plan={props.plan} />
-          <Cleaning plan={props.plan} />
+          <InTurn id="lists">
+            <Action class="button button--plain" onPress={() => window.print()}>
+              {t('plan-page.print.all')}
+            </Action>
+            <Shopping plan={props.plan} />
+            <Cleaning plan={props.plan} />
+          </InTurn>
         </section>
         <section
           class="part--handouts"

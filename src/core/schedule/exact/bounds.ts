@@ -1,3 +1,5 @@
+import { holesUntil, type Holes } from '../model/start-holes.ts';
+
 /**
  * A side of a variable that only ever grows: side 2v is the lower bound of
  * variable v, side 2v + 1 its upper bound with the sign turned. "Side y is at
@@ -64,9 +66,9 @@ export class Bounds {
   private passed = 0;
   private queued: Uint8Array;
   /** Forbidden values of each variable, where there are any. */
-  private readonly holes: readonly (readonly number[] | undefined)[];
+  private readonly holes: readonly (Holes | undefined)[];
 
-  constructor(variables: number, holes: readonly (readonly number[] | undefined)[]) {
+  constructor(variables: number, holes: readonly (Holes | undefined)[]) {
     this.bound = new Float64Array(2 * variables).fill(-Infinity);
     this.head = new Int32Array(2 * variables).fill(-1);
     this.queued = new Uint8Array(2 * variables);
@@ -116,32 +118,20 @@ export class Bounds {
     this.queue.push(side);
   }
 
-  /** The index behind the last hole that begins at or before a value. */
-  private static holesUntil(holes: readonly number[], at: number): number {
-    let low = 0;
-    let high = holes.length / 2;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (holes[2 * middle]! <= at) low = middle + 1;
-      else high = middle;
-    }
-    return low;
-  }
-
   /** The first forbidden value between the bounds of a variable; undefined: there is none. */
   firstHole(variable: number): number | undefined {
     const holes = this.holes[variable];
     if (!holes) return undefined;
-    const next = Bounds.holesUntil(holes, this.bound[2 * variable]!);
+    const next = holesUntil(holes, this.bound[2 * variable]!);
     const first = holes[2 * next];
     return first !== undefined && first < -this.bound[2 * variable + 1]! ? first : undefined;
   }
 
-  private pushPast(holes: readonly number[], side: Side): boolean {
+  private pushPast(holes: Holes, side: Side): boolean {
     const lower = (side & 1) === 0;
     const at = lower ? this.bound[side]! : -this.bound[side]!;
     if (!Number.isFinite(at)) return true;
-    const behind = Bounds.holesUntil(holes, at);
+    const behind = holesUntil(holes, at);
     if (behind === 0) return true;
     const first = holes[2 * behind - 2]!;
     const free = holes[2 * behind - 1]!;

@@ -1,22 +1,5 @@
 import type { ClosedTicks } from '../model/closed-hours.ts';
 
-/**
- * Starts that closed hours forbid to work of one length, as [first, next free,
- * first, next free, …] in whole ticks; gaps too short for it are closed too.
- */
-export function forbiddenStarts(closed: ClosedTicks, duration: number): readonly number[] {
-  const spans: number[] = [];
-  for (let k = 0; k < closed.length; k += 2) {
-    const first = closed[k]! - duration + 1;
-    const free = closed[k + 1]!;
-    if (free <= first) continue;
-    const last = spans.length - 1;
-    if (last > 0 && first <= spans[last]!) spans[last] = Math.max(spans[last]!, free);
-    else spans.push(first, free);
-  }
-  return spans;
-}
-
 /** How much open time lies before a moment, and the moments before which so much lies. */
 export class OpenTime {
   private readonly closed: ClosedTicks;

@@ -22,6 +22,14 @@ function gapsOf({ count, lag, duration }: Model, members: readonly number[]): re
   return inTurn ? gaps : none;
 }
 
+/** Whether lags put all members in a row: then they push each other as far as their energy would. */
+function isOneAfterAnother({ count, lag, duration }: Model, members: readonly number[]): boolean {
+  const follows = (i: number, j: number) => lag[i * count + j]! >= duration[i]!;
+  return members.every((i, k) =>
+    members.every((j, other) => other <= k || follows(i, j) || follows(j, i)),
+  );
+}
+
 function loadOf(
   model: Model,
   members: readonly number[],
@@ -29,7 +37,7 @@ function loadOf(
   alone: boolean,
   closed: ClosedTicks,
 ): Load[] {
-  if (members.length < 2) return [];
+  if (members.length < 2 || isOneAfterAnother(model, members)) return [];
   const gap = alone ? gapsOf(model, members) : members.map(() => 0);
   return [{ members, busy: members.map(busy), alone, open: new OpenTime(closed), gap }];
 }
@@ -55,10 +63,13 @@ function loadsOfHours(
 /** The work that competes for each resource: all of it, and that of each calendar in its open hours. */
 export function loadsOf(model: Model): readonly Load[] {
   const kinds = model.capacity.length;
-  const all = Array.from(model.duration.keys());
+  const usersOf: number[][] = Array.from(model.capacity, () => []);
+  model.wants.forEach((wanted, i) => {
+    if (model.duration[i]! > 0) for (const r of wanted) usersOf[r]!.push(i);
+  });
   return Array.from(model.capacity).flatMap((capacity, r) => {
     const amount = (i: number) => model.demand[i * kinds + r]!;
-    const users = all.filter((i) => amount(i) > 0 && model.duration[i]! > 0);
+    const users = usersOf[r]!;
     if (users.reduce((sum, i) => sum + amount(i), 0) <= capacity) return [];
     const hours = [...new Set(users.map((i) => model.closed[i]))].filter(
       (closed) => closed?.length,

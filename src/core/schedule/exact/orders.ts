@@ -1,7 +1,8 @@
 import { Atoms, type Bounds, type Side } from './bounds.ts';
 import type { Clauses } from './clauses.ts';
 import type { Ties } from './ties.ts';
-import { excludedPairs, excludes, type Model } from '../model/model.ts';
+import type { Twins } from './twins.ts';
+import { excludes, type Model } from '../model/model.ts';
 
 /** "One activity is over before another begins": the side that says so, and from which value on. */
 export type Literal = { readonly side: Side; readonly value: number };
@@ -16,10 +17,19 @@ export class Orders {
   private readonly bounds: Bounds;
   private readonly ties: Ties;
   private readonly clauses: Clauses;
+  private readonly twins: Twins;
   private readonly step: number;
 
   /** @param step that all times are multiples of, in ticks */
-  constructor(model: Model, bounds: Bounds, ties: Ties, clauses: Clauses, step: number) {
+  constructor(
+    model: Model,
+    bounds: Bounds,
+    ties: Ties,
+    clauses: Clauses,
+    twins: Twins,
+    step: number,
+  ) {
+    this.twins = twins;
     this.model = model;
     this.bounds = bounds;
     this.ties = ties;
@@ -35,10 +45,10 @@ export class Orders {
     return variable;
   }
 
-  /** Whether lags that always hold forbid that `i` is over before `j`. */
+  /** Whether lags that always hold, or the order of twins, forbid that `i` is over before `j`. */
   private isBarred(i: number, j: number): boolean {
     const { count, lag, duration } = this.model;
-    return lag[j * count + i]! > -duration[i]!;
+    return lag[j * count + i]! > -duration[i]! || this.twins.isBehind(i, j);
   }
 
   private keep(i: number, j: number, literal: Literal): void {
@@ -65,7 +75,7 @@ export class Orders {
     const apart = (i: number, j: number) =>
       lag[i * count + j]! >= duration[i]! ||
       bounds.bound[2 * j]! + bounds.bound[2 * i + 1]! >= duration[i]!;
-    const pairs = excludedPairs(this.model);
+    const pairs = this.model.excluded;
     let room = most;
     for (let k = 0; k < pairs.length && room > 0; k += 2) {
       const i = pairs[k]!;

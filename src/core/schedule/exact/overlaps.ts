@@ -21,11 +21,8 @@ export class Overlaps {
     this.model = model;
     this.bounds = bounds;
     this.orders = orders;
-    const kinds = model.capacity.length;
     this.byStart = Array.from({ length: model.count }, (_, i) => i).filter(
-      (i) =>
-        model.duration[i]! > 0 &&
-        model.demand.subarray(i * kinds, (i + 1) * kinds).some((amount) => amount > 0),
+      (i) => model.duration[i]! > 0 && model.wants[i]!.length > 0,
     );
   }
 
@@ -48,7 +45,6 @@ export class Overlaps {
   /** The obstacle that clashes were about most; undefined: the earliest starts are a schedule. */
   next(): Obstacle | undefined {
     const { model, bounds } = this;
-    const kinds = model.capacity.length;
     let best: Choice | undefined;
     let running: number[] = [];
     this.sort();
@@ -56,8 +52,7 @@ export class Overlaps {
       const now = bounds.bound[2 * i]!;
       running = running.filter((k) => bounds.bound[2 * k]! + model.duration[k]! > now);
       running.push(i);
-      for (let r = 0; r < kinds; r++) {
-        if (model.demand[i * kinds + r] === 0) continue;
+      for (const r of model.wants[i]!) {
         const members = this.tooMany(running, i, r);
         if (!members) continue;
         if (members.length > 2 ? !this.orders.hasSet(members) : !this.knows(members)) {

@@ -6,8 +6,8 @@ import { loadsOf } from './loads.ts';
 import { Orders } from './orders.ts';
 import { Overlaps } from './overlaps.ts';
 import { Ties } from './ties.ts';
-import { forbiddenStarts } from './hours.ts';
-import type { Model } from '../model/model.ts';
+import { Twins } from './twins.ts';
+import { excludes, type Model } from '../model/model.ts';
 
 /** Clashes before the first restart; later ones follow Luby's sequence. */
 const RESTART_CLASHES = 50;
@@ -19,6 +19,9 @@ const MOST_PAIRS = 3000;
 const LOWERING_SHARE = 0.6;
 /** Share of the steps that one try for the bound may take. */
 const TRY_SHARE = 0.08;
+
+/** Share of the steps within which the first clash, or a schedule, is met. */
+const FIRST_SHARE = 0.1;
 
 /** How often all bounds may grow in one go before it is looked for why. */
 const CALM_ROUNDS = 4;
@@ -49,6 +52,7 @@ export class ExactSearch {
   private readonly model: Model;
   private readonly bounds: Bounds;
   private readonly ties: Ties;
+  private readonly twins: Twins;
   private readonly clauses: Clauses;
   private readonly orders: Orders;
   private readonly overlaps: Overlaps;
@@ -82,16 +86,11 @@ export class ExactSearch {
     this.finish = finish;
     this.triedDown = finish;
     this.end = count;
-    this.bounds = new Bounds(
-      count + 1,
-      Array.from(duration, (length, i) => {
-        const closed = model.closed[i];
-        return closed && forbiddenStarts(closed, length);
-      }),
-    );
+    this.bounds = new Bounds(count + 1, model.holes);
     this.ties = new Ties(this.bounds);
+    this.twins = new Twins(model);
     this.clauses = new Clauses(this.bounds);
-    this.orders = new Orders(model, this.bounds, this.ties, this.clauses, grid);
+    this.orders = new Orders(model, this.bounds, this.ties, this.clauses, this.twins, grid);
     this.overlaps = new Overlaps(model, this.bounds, this.orders);
     const atoms = new Atoms();
     this.energies = loadsOf(model).map((load) => new Energy(load, this.bounds, duration, atoms));
@@ -129,6 +128,8 @@ export class ExactSearch {
     const { bounds, end, grid } = this;
     let low = Math.max(this.lower, bounds.bound[2 * end]!);
     let high = this.finish;
+    // What clashes with a late finish clashes with every earlier one, so most bounds that stay are known at once.
+    if (!this.misses(low)) high = low;
     while (low < high && this.steps.left > 0) {
       const middle = low + Math.floor((high - low) / grid / 2) * grid;
       if (this.misses(middle)) low = middle + grid;
@@ -158,6 +159,10 @@ export class ExactSearch {
       if (!raise(2 * i, earliest[i]!) || !raise(2 * i + 1, -latest[i]!)) return false;
     }
     for (const { from, to, weight } of model.arcs) if (!ties.add(from, to, weight)) return false;
+    for (const [one, next] of this.twins.pairs) {
+      const apart = excludes(model, one, next) ? duration[one]! : 0;
+      if (!ties.add(one, next, apart)) return false;
+    }
     for (let i = 0; i < count; i++) {
       if (this.isLast(i) && !ties.add(i, end, duration[i]!)) return false;
     }
@@ -210,6 +215,11 @@ export class ExactSearch {
     let tryUntil = -Infinity;
     let holds = true;
     while (this.steps.left > 0) {
+      // Before the first clash or schedule nothing is learnt: so large a problem is beyond the steps.
+      if (clashes === 0 && !this.start && this.steps.left < (1 - FIRST_SHARE) * all) {
+        this.steps.left = 0;
+        return true;
+      }
       if (!holds) {
         clashes++;
         left--;
@@ -226,7 +236,7 @@ export class ExactSearch {
         if (!holds) continue;
       }
       if (this.bounds.levels.length === 0) {
-        this.lower = Math.max(this.lower, this.bounds.bound[2 * this.end]!);
+        if (!this.lift()) return false;
         if (this.steps.left < (1 - LOWERING_SHARE) * all) {
           tryUntil = this.aim(tryUntil, TRY_SHARE * all);
         }
@@ -239,11 +249,20 @@ export class ExactSearch {
     return true;
   }
 
+  /** Takes over the bound that follows without any choice, on the grid. @returns false on a clash */
+  private lift(): boolean {
+    const { bounds, end, grid } = this;
+    this.lower = Math.max(this.lower, Math.ceil(bounds.bound[2 * end]! / grid) * grid);
+    return bounds.raise(2 * end, this.lower, REASON.none, 0, 0);
+  }
+
   /** Chooses the finish to try for. */
   private aim(tryUntil: number, share: number): number {
     const settled = this.target < this.lower || this.target === Infinity;
     if (!settled && this.steps.left >= tryUntil) return tryUntil;
     if (!settled) this.triedDown = this.target;
+    // All finishes were tried in vain: once more, with what was learnt.
+    if (this.triedDown <= this.lower) this.triedDown = this.finish;
     const top = Math.min(this.triedDown, this.finish) - this.grid;
     this.target = this.lower + Math.floor((top - this.lower) / this.grid / 2) * this.grid;
     return this.steps.left - share;

@@ -18,19 +18,6 @@ export function closedSpans(calendar: Calendar, toTicks: (seconds: number) => nu
   return joined;
 }
 
-/** The earliest start ≥ `start` at which `duration` touches no closed span. */
-export function firstOpen(closed: ClosedTicks, start: number, duration: number): number {
-  let at = start;
-  for (let k = 0; k < closed.length; k += 2) {
-    const from = closed[k]!;
-    const to = closed[k + 1]!;
-    if (to <= at) continue;
-    if (from >= at + duration) break;
-    at = to;
-  }
-  return at;
-}
-
 /** When `work` ticks of open time have passed since `start`. */
 export function afterOpenTime(closed: ClosedTicks, start: number, work: number): number {
   let at = start;
@@ -46,9 +33,4 @@ export function afterOpenTime(closed: ClosedTicks, start: number, work: number):
     at = to;
   }
   return at + left;
-}
-
-/** The same spans seen backwards in time from `horizon`. */
-export function mirrored(closed: ClosedTicks, horizon: number): ClosedTicks {
-  return closed.map((time) => horizon - time).toReversed();
 }

@@ -61,6 +61,24 @@ function pathBack(count: number, next: Int32Array, from: number, via: number): n
   return path;
 }
 
+/** Rows and columns taken at once, so that both stay near in memory. */
+const TILE = 32;
+
+/** The matrix with rows and columns changed round: entry `i * count + j` is the lag from j to i. */
+export function transposed(lag: Float64Array, count: number): Float64Array {
+  const into = new Float64Array(count * count);
+  for (let top = 0; top < count; top += TILE) {
+    const bottom = Math.min(count, top + TILE);
+    for (let left = 0; left < count; left += TILE) {
+      const right = Math.min(count, left + TILE);
+      for (let i = top; i < bottom; i++) {
+        for (let j = left; j < right; j++) into[j * count + i] = lag[i * count + j]!;
+      }
+    }
+  }
+  return into;
+}
+
 /**
  * Adds one arc to a matrix of longest paths, in place.
  * @returns false when it closes a cycle of more than nothing

@@ -1,5 +1,6 @@
-import { closedSpans, firstOpen, mirrored, type ClosedTicks } from './closed-hours.ts';
+import { closedSpans, type ClosedTicks } from './closed-hours.ts';
 import { addArc, longestPaths, NO_LAG, type Arc } from './lags.ts';
+import { lastStart, nextStart, startHoles, type Holes } from './start-holes.ts';
 import { ScheduleRefusal } from '../problem/refusal.ts';
 import type { Activity, Problem } from '../problem/types.ts';
 
@@ -20,6 +21,8 @@ export type Model = {
   readonly wants: readonly Int32Array[];
   /** With the rounding dust already allowed for. */
   readonly capacity: Float64Array;
+  /** Pairs that exclude each other, one after the other in a flat list. */
+  readonly excluded: readonly number[];
   /** Lags from start to start, as the problem tells them. */
   readonly arcs: readonly Arc[];
   /** Longest paths of start-to-start lags, row by row. */
@@ -28,8 +31,14 @@ export type Model = {
   readonly earliest: Float64Array;
   readonly latest: Float64Array;
   readonly closed: readonly (ClosedTicks | undefined)[];
+  /** Starts that closed hours leave to none, neither to the activity nor to what is tied to it. */
+  readonly holes: readonly (Holes | undefined)[];
+  /** Of a model seen backwards in time: the moment of the other at which it begins. */
+  readonly mirroredAt?: number;
   readonly priority: Float64Array;
 };
+
+type Demands = Pick<Model, 'duration' | 'demand' | 'wants' | 'capacity'>;
 
 /** Rounds up: nothing starts before it may. */
 export function ticksUp(seconds: number): number {
@@ -76,7 +85,7 @@ type Contradiction = readonly number[] | undefined;
 
 /** Pulls the windows together until lags and calendars change nothing, or one is empty. */
 function tighten(model: Model): Contradiction {
-  const { count, lag, earliest, latest, closed, duration } = model;
+  const { count, lag, earliest, latest, holes } = model;
   for (let changed = true; changed;) {
     changed = false;
     for (let i = 0; i < count; i++) {
@@ -88,8 +97,7 @@ function tighten(model: Model): Contradiction {
         if (into !== NO_LAG) early = Math.max(early, earliest[j]! + into);
         if (out !== NO_LAG) late = Math.min(late, latest[j]! - out);
       }
-      const spans = closed[i];
-      if (spans) early = firstOpen(spans, early, duration[i]!);
+      if (holes[i]) early = nextStart(holes[i]!, early);
       if (early > late) return [i];
       if (early > earliest[i]! || late < latest[i]!) changed = true;
       earliest[i] = early;
@@ -100,7 +108,7 @@ function tighten(model: Model): Contradiction {
 }
 
 /** Whether the two ask for more than there is of some resource, so that one must wait for the other. */
-export function excludes(model: Model, i: number, j: number): boolean {
+export function excludes(model: Demands, i: number, j: number): boolean {
   if (model.duration[i] === 0 || model.duration[j] === 0) return false;
   const kinds = model.capacity.length;
   for (const r of model.wants[i]!) {
@@ -111,11 +119,15 @@ export function excludes(model: Model, i: number, j: number): boolean {
   return false;
 }
 
-/** Pairs that exclude each other, one after the other in a flat list. */
-export function excludedPairs(model: Model): readonly number[] {
+function excludedPairs(model: Demands): readonly number[] {
   const pairs: number[] = [];
-  for (let i = 0; i < model.count; i++) {
-    for (let j = i + 1; j < model.count; j++) if (excludes(model, i, j)) pairs.push(i, j);
+  const count = model.wants.length;
+  const working = model.wants.map(({ length }, i) => length > 0 && model.duration[i]! > 0);
+  for (let i = 0; i < count; i++) {
+    if (!working[i]) continue;
+    for (let j = i + 1; j < count; j++) {
+      if (working[j] && excludes(model, i, j)) pairs.push(i, j);
+    }
   }
   return pairs;
 }
@@ -127,7 +139,7 @@ export function excludedPairs(model: Model): readonly number[] {
  */
 function forceOrders(model: Model): Contradiction {
   const { count, lag, earliest, latest, duration } = model;
-  const pairs = excludedPairs(model);
+  const pairs = model.excluded;
   const mayPrecede = (i: number, j: number) =>
     lag[j * count + i]! <= -duration[i]! && earliest[i]! + duration[i]! <= latest[j]!;
   const narrow = tighten(model);
@@ -164,36 +176,49 @@ function infeasible(ids: readonly string[]): ScheduleRefusal {
   );
 }
 
+/** What the activities ask for of the resources, in the order of these. */
+function demandsOf({ activities, resources }: Problem, duration: Float64Array): Demands {
+  const kinds = resources.length;
+  const number = new Map(resources.map(({ id }, r) => [id, r]));
+  const demand = new Float64Array(activities.length * kinds);
+  const wants = activities.map((activity, i) => {
+    const asked = Object.entries(activity.demand).filter(([, amount]) => amount > 0);
+    for (const [id, amount] of asked) demand[i * kinds + number.get(id)!] = amount;
+    return Int32Array.from(asked, ([id]) => number.get(id)!).toSorted();
+  });
+  const capacity = Float64Array.from(resources, (one) => one.capacity * (1 + DEMAND_DUST));
+  return { duration, demand, wants, capacity };
+}
+
 /**
  * The arrays of a validated problem.
  * @throws ScheduleRefusal `cycle` or (proven) `infeasible`
  */
 export function modelOf(problem: Problem): Model {
-  const { activities, resources } = problem;
+  const { activities } = problem;
   const index = new Map(activities.map(({ id }, at) => [id, at]));
   const calendars = new Map(
     problem.calendars?.map((calendar) => [calendar.id, closedSpans(calendar, ticksUp)]),
   );
   const arcs = arcsOf(activities, index);
+  const lag = lagMatrix(problem, arcs);
+  const duration = Float64Array.from(activities, ({ durationS }) => ticksUp(durationS));
+  const closed = activities.map(({ calendar }) => calendars.get(calendar ?? ''));
+  const demands = demandsOf(problem, duration);
   const model: Model = {
+    ...demands,
     count: activities.length,
-    duration: Float64Array.from(activities, ({ durationS }) => ticksUp(durationS)),
-    demand: Float64Array.from(
-      activities.flatMap(({ demand }) => resources.map(({ id }) => demand[id] ?? 0)),
-    ),
-    wants: activities.map(({ demand }) =>
-      Int32Array.from(resources.flatMap(({ id }, at) => ((demand[id] ?? 0) > 0 ? [at] : []))),
-    ),
-    capacity: Float64Array.from(resources, ({ capacity }) => capacity * (1 + DEMAND_DUST)),
     arcs,
-    lag: lagMatrix(problem, arcs),
+    lag,
     earliest: Float64Array.from(activities, ({ notBeforeS }) =>
       ticksUp(Math.max(0, notBeforeS ?? 0)),
     ),
     latest: Float64Array.from(activities, ({ notAfterS }) =>
       notAfterS === undefined ? Infinity : ticksUp(notAfterS),
     ),
-    closed: activities.map(({ calendar }) => calendars.get(calendar ?? '')),
+    closed,
+    holes: startHoles(closed, duration, arcs, lag),
+    excluded: excludedPairs(demands),
     priority: Float64Array.from(activities, ({ priority }) => priority ?? 0),
   };
   const contradiction = forceOrders(model);
@@ -201,20 +226,18 @@ export function modelOf(problem: Problem): Model {
   return model;
 }
 
-/** Lags of the model seen backwards in time. */
-export function mirrorLags({ count, duration, lag }: Model): Float64Array {
-  const back = new Float64Array(count * count);
-  for (let i = 0; i < count; i++) {
-    for (let j = 0; j < count; j++) {
-      back[j * count + i] = lag[i * count + j]! + duration[j]! - duration[i]!;
-    }
-  }
-  return back;
-}
-
 /** Starts seen backwards from `horizon`: a start s becomes horizon − s − duration. */
 export function flip({ duration }: Model, starts: Float64Array, horizon: number): Float64Array {
   return starts.map((start, at) => horizon - start - duration[at]!);
+}
+
+/** The first start of an activity from a moment on that no hole forbids. */
+export function openStart({ holes, duration, mirroredAt }: Model, i: number, from: number): number {
+  const own = holes[i];
+  if (!own) return from;
+  if (mirroredAt === undefined) return nextStart(own, from);
+  const end = mirroredAt - duration[i]!;
+  return end - lastStart(own, end - from);
 }
 
 /** The model seen backwards in time from `horizon`, by which all must finish. */
@@ -224,6 +247,6 @@ export function mirror(model: Model, horizon: number, backLags: Float64Array): M
     lag: backLags,
     earliest: flip(model, model.latest, horizon).map((start) => Math.max(0, start)),
     latest: flip(model, model.earliest, horizon),
-    closed: model.closed.map((spans) => spans && mirrored(spans, horizon)),
+    mirroredAt: horizon,
   };
 }

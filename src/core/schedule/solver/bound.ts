@@ -55,20 +55,21 @@ function energyBound(
 }
 
 /** All work on a resource, work of which no two go together, and that of each calendar alone. */
-function loadsOf(model: Model, r: number): { readonly load: Load; readonly closed: ClosedTicks }[] {
+function loadsOf(
+  model: Model,
+  r: number,
+  users: readonly number[],
+): { readonly load: Load; readonly closed: ClosedTicks }[] {
   const kinds = model.capacity.length;
   const capacity = model.capacity[r]!;
   const amount = (i: number) => model.demand[i * kinds + r]!;
-  const users = Array.from(model.duration.keys()).filter(
-    (i) => amount(i) > 0 && model.duration[i]! > 0,
-  );
   const shared = (i: number) => (model.duration[i]! * amount(i)) / capacity;
   const alone = users.filter((i) => 2 * amount(i) > capacity);
   const loads: { load: Load; closed: ClosedTicks }[] = [
     { load: { members: users, busy: shared }, closed: [] },
     { load: { members: alone, busy: (i) => model.duration[i]! }, closed: [] },
   ];
-  for (const closed of new Set(model.closed)) {
+  for (const closed of new Set(users.map((i) => model.closed[i]))) {
     if (!closed) continue;
     const follows = (i: number) => model.closed[i] === closed;
     loads.push(
@@ -89,8 +90,12 @@ export function lowerBound(model: Model, resourceIds: readonly string[], grid: n
     reason: { kind: 'critical path' },
   };
   const after = tails(model).map((tail, i) => tail - model.duration[i]!);
+  const users: number[][] = resourceIds.map(() => []);
+  model.wants.forEach((wanted, i) => {
+    if (model.duration[i]! > 0) for (const r of wanted) users[r]!.push(i);
+  });
   resourceIds.forEach((resource, r) => {
-    for (const { load, closed } of loadsOf(model, r)) {
+    for (const { load, closed } of loadsOf(model, r, users[r]!)) {
       const exact = energyBound(model, after, load, closed) - ENERGY_DUST_TICKS;
       const ticks = Math.ceil(exact / grid) * grid;
       if (ticks > best.ticks) best = { ticks, reason: { kind: 'resource', resource } };

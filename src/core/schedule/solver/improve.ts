@@ -1,5 +1,12 @@
-import { flip, mirror, mirrorLags, type Model } from '../model/model.ts';
-import { orderOf, generateSchedule, type Effort, type Order } from './generate.ts';
+import { flip, mirror, type Model } from '../model/model.ts';
+import {
+  generateSchedule,
+  mirroredOrder,
+  orderOf,
+  type Effort,
+  type Order,
+  type TakenBack,
+} from './generate.ts';
 import { ruleKeys, type Keys } from './rules.ts';
 
 export type Found = {
@@ -73,7 +80,6 @@ export class Search {
   readonly found: Found[] = [];
   private readonly model: Model;
   private readonly order: Order;
-  private readonly backLags: Float64Array;
   private readonly backOrder: Order;
   private readonly previous: Float64Array | undefined;
   private readonly random = sequence(1);
@@ -81,12 +87,11 @@ export class Search {
 
   /** @param placements that may be tried once a schedule is found */
   constructor(model: Model, placements: number, previous?: Float64Array) {
-    this.effort = { left: placements, found: false };
+    this.effort = { left: placements, found: false, takenBack: 0 };
     this.model = model;
     this.previous = previous;
     this.order = orderOf(model);
-    this.backLags = mirrorLags(model);
-    this.backOrder = orderOf({ ...model, lag: this.backLags });
+    this.backOrder = mirroredOrder(model, this.order);
   }
 
   get spent(): boolean {
@@ -116,22 +121,23 @@ export class Search {
    * (double justification: Valls, Ballestín & Quintanilla, European Journal of
    * Operational Research 165 (2005) 375).
    */
-  private justify(start: Float64Array): void {
+  private justify(start: Float64Array, taken: TakenBack): void {
     const horizon = finishOf(this.model, start);
-    const back = mirror(this.model, horizon, this.backLags);
+    const back = mirror(this.model, horizon, this.backOrder.from);
     const key = flip(this.model, start, horizon);
-    const late = generateSchedule(back, this.backOrder, key, false, this.effort);
+    const late = generateSchedule(back, this.backOrder, key, false, taken, this.effort);
     if (!late) return;
     const again = flip(this.model, late, horizon);
-    const early = generateSchedule(this.model, this.order, again, false, this.effort);
+    const early = generateSchedule(this.model, this.order, again, false, taken, this.effort);
     if (early) this.keep(early);
   }
 
-  try({ key, dynamic }: Keys): void {
-    const start = generateSchedule(this.model, this.order, key, dynamic, this.effort);
+  /** One order; what is not told otherwise stays where it was placed when a limit is overrun. */
+  private try({ key, dynamic }: Keys, taken: TakenBack = 'bound'): void {
+    const start = generateSchedule(this.model, this.order, key, dynamic, taken, this.effort);
     if (!start) return;
     this.keep(start);
-    this.justify(start);
+    this.justify(start, taken);
   }
 
   /** A schedule found elsewhere, and the order of it. */
@@ -146,10 +152,18 @@ export class Search {
     this.try({ key, dynamic: false });
   }
 
-  /** Every priority rule once. */
-  tryRules(horizon: number): void {
+  /**
+   * Every priority rule once, and where work was taken back once more, with all that was later.
+   * @param spare placements that the second time leaves
+   */
+  tryRules(horizon: number, spare: number): void {
     if (this.previous) this.try({ key: this.previous, dynamic: false });
-    for (const keys of ruleKeys(this.model, horizon)) this.try(keys);
+    const again = ruleKeys(this.model, horizon).filter((keys) => {
+      const before = this.effort.takenBack;
+      this.try(keys);
+      return this.effort.takenBack > before;
+    });
+    for (const keys of again) if (this.effort.left > spare) this.try(keys, 'later');
   }
 
   /** A priority rule with its keys disturbed. */
@@ -157,7 +171,7 @@ export class Search {
     const rules = ruleKeys(this.model, horizon);
     const { key, dynamic } = rules[Math.floor(this.random() * rules.length)]!;
     const spread = DISTURB_SHARE * this.random() * (Math.max(...key) - Math.min(...key));
-    this.try({ key: key.map((value) => value + (this.random() - 0.5) * spread), dynamic });
+    this.try({ key: key.map((value) => value + (this.random() - 0.5) * spread), dynamic }, 'later');
   }
 
   /** One new order: now and then a rule disturbed, else two good orders crossed and some positions shifted. */
@@ -174,6 +188,6 @@ export class Search {
     const shifted = key.map((position) =>
       this.random() < SHIFT_SHARE ? position + (2 * this.random() - 1) * SHIFT_POSITIONS : position,
     );
-    this.try({ key: shifted, dynamic: false });
+    this.try({ key: shifted, dynamic: false }, 'later');
   }
 }

@@ -1,5 +1,4 @@
-import { firstOpen } from '../model/closed-hours.ts';
-import type { Model } from '../model/model.ts';
+import { openStart, type Model } from '../model/model.ts';
 
 /** What is held of one resource over time: `used` from each of `times` to the next. */
 type Line = { length: number; readonly times: Float64Array; readonly used: Float64Array };
@@ -123,10 +122,9 @@ export function earliestFit(
   activity: number,
   from: number,
 ): number {
-  const closed = model.closed[activity];
   let start = from;
   for (;;) {
-    const open = closed ? firstOpen(closed, start, model.duration[activity]!) : start;
+    const open = openStart(model, activity, start);
     start = firstFree(profile, model, activity, open);
     if (start === open) return start;
   }

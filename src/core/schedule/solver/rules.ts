@@ -3,30 +3,31 @@ import type { Model } from '../model/model.ts';
 
 /** Least time from the start of each activity to the end of all that lags behind it. */
 export function tails({ count, lag, duration }: Model): Float64Array {
-  return duration.map((_, i) => {
+  const tail = new Float64Array(count);
+  for (let i = 0, at = 0; i < count; i++) {
     let longest = 0;
-    for (let j = 0; j < count; j++) {
-      const reach = lag[i * count + j]!;
-      if (reach !== NO_LAG) longest = Math.max(longest, reach + duration[j]!);
-    }
-    return longest;
-  });
+    for (let j = 0; j < count; j++, at++) longest = Math.max(longest, lag[at]! + duration[j]!);
+    tail[i] = longest;
+  }
+  return tail;
 }
 
-/** Sums `value` over all activities that may not start before each one. */
-function behindSum({ count, lag }: Model, value: (j: number) => number): Float64Array {
+/** Sums a value over all activities that may not start before each one. */
+function behindSum({ count, lag }: Model, values: Float64Array): Float64Array {
   const sums = new Float64Array(count);
-  for (let i = 0; i < count; i++) {
-    for (let j = 0; j < count; j++) if (lag[i * count + j]! >= 0) sums[i]! += value(j);
+  for (let i = 0, at = 0; i < count; i++) {
+    let sum = 0;
+    for (let j = 0; j < count; j++, at++) if (lag[at]! >= 0) sum += values[j]!;
+    sums[i] = sum;
   }
   return sums;
 }
 
 /** Share of all capacities that an activity holds, added up. */
-function load({ demand, capacity }: Model, activity: number): number {
+function load({ demand, capacity, wants }: Model, activity: number): number {
   const kinds = capacity.length;
   let sum = 0;
-  for (let r = 0; r < kinds; r++) {
+  for (const r of wants[activity]!) {
     if (capacity[r]! > 0) sum += demand[activity * kinds + r]! / capacity[r]!;
   }
   return sum;
@@ -47,9 +48,12 @@ export function ruleKeys(model: Model, horizon: number): readonly Keys[] {
   const latestStart = tail.map((length, i) => Math.min(horizon - length, model.latest[i]!));
   const latestFinish = latestStart.map((start, i) => start + duration[i]!);
   const slack = latestStart.map((start, i) => start - earliest[i]!);
-  const successors = behindSum(model, () => 1);
-  const weight = behindSum(model, (j) => duration[j]!);
-  const work = behindSum(model, (j) => duration[j]! * load(model, j));
+  const successors = behindSum(model, new Float64Array(count).fill(1));
+  const weight = behindSum(model, duration);
+  const work = behindSum(
+    model,
+    duration.map((length, j) => length * load(model, j)),
+  );
   const negative = (values: Float64Array) => values.map((value) => -value);
   const keys: Keys[] = [latestFinish, latestStart].map((key) => ({ key, dynamic: false }));
   if (lag.some((value) => value < 0 && value !== NO_LAG)) {

@@ -87,7 +87,7 @@ function searched(
     if (proof.start) search.take(proof.start);
     if (proof.lower > bound.ticks) bound = { ticks: proof.lower, reason: { kind: 'windows' } };
   };
-  search.tryRules(horizon);
+  search.tryRules(horizon, rounds * PLACEMENTS_PER_ROUND);
   prove();
   const { otherOrder } = options;
   if (otherOrder && isOpen()) {

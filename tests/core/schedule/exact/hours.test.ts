@@ -1,7 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { forbiddenStarts, OpenTime } from '../../../../src/core/schedule/exact/hours.ts';
-import { firstOpen } from '../../../../src/core/schedule/model/closed-hours.ts';
+import { OpenTime } from '../../../../src/core/schedule/exact/hours.ts';
+import {
+  forbiddenStarts,
+  lastStart,
+  nextStart,
+} from '../../../../src/core/schedule/model/start-holes.ts';
 
 /** Closed spans, sorted and apart, in whole ticks. */
 const closedSpans = fc
@@ -15,16 +19,18 @@ const closedSpans = fc
 const LAST = 100;
 
 describe('hours of the exact search', () => {
-  it('forbid the starts that the rounds move on, and lead to the same next one', () => {
+  it('forbid the starts that touch what is closed, and lead to the next and the last one that does not', () => {
     fc.assert(
       fc.property(closedSpans, fc.integer({ min: 0, max: 8 }), (closed, duration) => {
         const forbidden = forbiddenStarts(closed, duration);
+        const isFree = (start: number) =>
+          !closed.some((from, k) => k % 2 === 0 && start < closed[k + 1]! && from < start + duration);
         for (let start = 0; start < LAST; start++) {
-          const hole = forbidden.findIndex(
-            (first, k) => k % 2 === 0 && first <= start && start < forbidden[k + 1]!,
-          );
-          const next = hole < 0 ? start : forbidden[hole + 1]!;
-          expect(next).toBe(firstOpen(closed, start, duration));
+          let next = start;
+          while (!isFree(next)) next++;
+          let last = start;
+          while (!isFree(last)) last--;
+          expect([nextStart(forbidden, start), lastStart(forbidden, start)]).toEqual([next, last]);
         }
       }),
     );
