@@ -8,7 +8,7 @@ import {
 } from '../../../../core/plan/index.ts';
 import type { WallClock } from '../../../pictures/course/frame.ts';
 import { say, t } from '../../../context/language.ts';
-import { dayParts } from './day-parts.ts';
+import { dayParts, type DayPart } from './day-parts.ts';
 import { hasScrolled, Later } from '../../../parts/later.tsx';
 import { StepBody } from './step-body.tsx';
 import { groupTitle, groupUntil, startOf, wallAt, whoText } from './step-words.ts';

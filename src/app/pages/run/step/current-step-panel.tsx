@@ -24,9 +24,6 @@ const StepPicture = lazyPage(
   async () => (await import('./step-picture.tsx')).StepPicture,
 );
 
-// One person alone is not told who.
-const WhoDoes = lazyPage(['run-later'], async () => (await import('./who-does.tsx')).WhoDoes);
-
 // Before a run's first hour only, in the words of the plan.
 const PrepareList = lazyPage(
   ['run-later', 'plan', 'custom'],
@@ -123,11 +120,6 @@ function StageHead(props: CurrentStepPanelProps) {
       <span class="stage-fixture">
         {fixtureName(props.view, props.step.step.fixture) ?? t('run.whole-kitchen')}
       </span>
-      <Show when={props.view.plan.kitchen.household.people > 1}>
-        <Suspense>
-          <WhoDoes view={props.view} step={props.step.step.id} />
-        </Suspense>
-      </Show>
       <span class="quiet">{say(about())}</span>
     </header>
   );

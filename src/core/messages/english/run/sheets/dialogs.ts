@@ -2,8 +2,6 @@ import type { Message, Section } from '../../../model/message.ts';
 
 /** What lies over the run while a person answers, looks up, or tells something. */
 export const dialogs = {
-  'run.who.you': 'You',
-  'run.who.helper': ({ number }: { number: number }, f) => `Helper ${f.number(number)}`,
   'run.prepare.list': 'The list',
   'run.prepare.item': ({ name, amount }: { name: Message; amount: Message }, f) =>
     `${f.say(name)}: ${f.say(amount)}`,
