@@ -25,8 +25,7 @@ const Handouts = lazyPage(
 const PARTS = ['steps', 'methods', 'pours', 'heat', 'ask', 'lists', 'handouts'] as const;
 export type Part = (typeof PARTS)[number];
 
-/** What lies under the course: one part at a time on the screen, all of them on paper. */
-export function PlanParts(props: {
+type PartsProps = {
   plan: Plan;
   pictures: PlanPictures;
   kitchen: Kitchen;
@@ -37,10 +36,11 @@ export function PlanParts(props: {
   part: Part;
   onPart: (part: Part) => void;
   ref: (element: HTMLElement) => void;
-}) {
+};
+
+/** What lies under the course: one part at a time on the screen, all of them on paper. */
+export function PlanParts(props: PartsProps) {
   const [picked, setPicked] = createSignal<string>();
-  /** Once looked at they stay, with what was worked out for them. */
-  const handoutsOpened = createMemo<boolean>((was) => was || props.part === 'handouts', false);
   /** A part that nobody looks at is drawn after what is looked at. */
   const InTurn = (part: { id: Part; children: JSX.Element }) => (
     <Later of={props.plan} now={props.part === part.id}>
@@ -137,21 +137,29 @@ export function PlanParts(props: {
           classList={{ 'part--off': props.part !== 'handouts' }}
           aria-label={t('plan-page.part.handouts')}
         >
-          <Show when={handoutsOpened()}>
-            <Suspense>
-              <Handouts
-                plan={props.plan}
-                course={props.course}
-                clock={props.clock}
-                kitchen={props.kitchen}
-                onKitchen={props.onKitchen}
-                changes={props.pictures.changes}
-                ticks={props.ticks}
-              />
-            </Suspense>
-          </Show>
+          <OpenedHandouts {...props} />
         </section>
       </div>
     </>
+  );
+}
+
+/** Once looked at they stay, with what was worked out for them. */
+function OpenedHandouts(props: PartsProps) {
+  const isOpened = createMemo<boolean>((was) => was || props.part === 'handouts', false);
+  return (
+    <Show when={isOpened()}>
+      <Suspense>
+        <Handouts
+          plan={props.plan}
+          course={props.course}
+          clock={props.clock}
+          kitchen={props.kitchen}
+          onKitchen={props.onKitchen}
+          changes={props.pictures.changes}
+          ticks={props.ticks}
+        />
+      </Suspense>
+    </Show>
   );
 }
