@@ -23,6 +23,7 @@ const LONG = [
   'tests/browser/record/record.test.ts',
   'tests/browser/rests/rest-day.test.ts',
   'tests/browser/run/burners.test.ts',
+  'tests/browser/run/crew.test.ts',
   'tests/browser/run/glance.test.ts',
   'tests/browser/run/words-apart.test.ts',
   'tests/browser/whole-job.test.ts',
