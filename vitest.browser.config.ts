@@ -20,6 +20,7 @@ const LONG = [
   'tests/browser/plan/course.test.ts',
   'tests/browser/plan/handouts.test.ts',
   'tests/browser/plan/names.test.ts',
+  'tests/browser/record/everything.test.ts',
   'tests/browser/record/record.test.ts',
   'tests/browser/rests/rest-day.test.ts',
   'tests/browser/run/burners.test.ts',
