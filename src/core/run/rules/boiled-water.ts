@@ -16,7 +16,11 @@ function carries(state: RunState): readonly Timer[] {
   );
 }
 
-/** Boiled water in a vessel, for a step that has not begun yet: nobody else may have the vessel. */
+/**
+ * Boiled water in a vessel, for a step that has not begun yet: nobody else may have the vessel. Once
+ * it has stood too long it is of no use, and the vessel is free: two kettles that were boiled
+ * ahead of their turn would else keep each other from the pours that come first, for ever.
+ */
 export type HeldVessel = {
   readonly boil: Step;
   readonly serves: Step;
@@ -26,7 +30,7 @@ export type HeldVessel = {
 
 export function heldVessels(state: RunState): readonly HeldVessel[] {
   return carries(state)
-    .filter((timer) => state.steps[timer.step]?.status === 'waiting')
+    .filter((timer) => !timer.announced && state.steps[timer.step]?.status === 'waiting')
     .map((timer) => {
       const boil = stepOf(state.plan, timer.spec.id);
       const serves = stepOf(state.plan, timer.step);

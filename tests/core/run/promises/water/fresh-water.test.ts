@@ -101,6 +101,32 @@ describe('boiled water', () => {
     expect(tablet.tries({ kind: 'start-step', step: 'boil-2' })).toBeNull();
   });
 
+  it('that was boiled ahead of its turn and stood too long leaves its kettle to the one whose turn it is', () => {
+    // Verifies: I-23
+    const steps = plan.steps.map((one) =>
+      one.id === 'pour-2' ? { ...one, needs: [...one.needs, { step: 'pour-1' }] } : one,
+    );
+    const tablet = new Tablet({ ...plan, steps });
+    tablet.does({ kind: 'start-run' }, { kind: 'start-step', step: 'boil-2' });
+    tablet.passes(240);
+    tablet.says('boil-2');
+    expect(tablet.tries({ kind: 'start-step', step: 'boil-1' })).toBe('resource-taken');
+    tablet.passes(400);
+    tablet.does({ kind: 'start-step', step: 'boil-1' });
+    tablet.passes(240);
+    tablet.says('boil-1');
+    tablet.opens('scald-dress');
+    tablet.does({ kind: 'start-step', step: 'pour-1' });
+    tablet.passes(60);
+    tablet.says('pour-1');
+    tablet.says('pour-1');
+    // What stood is not poured: it is boiled again.
+    expect(tablet.tries({ kind: 'start-step', step: 'pour-2' })).toBe('needs-late');
+    expect(tablet.step('pour-2').status).toBe('stalled');
+    tablet.does({ kind: 'repeat-step', step: 'boil-2', reason: 'It stood too long' });
+    tablet.does({ kind: 'start-step', step: 'boil-2' });
+  });
+
   it('keeps its kettle in use until it is poured', () => {
     // Verifies: I-23
     const tablet = boiled();
