@@ -5,6 +5,7 @@ import {
   type PlaceInRun,
   type Report,
 } from '../../../core/report/index.ts';
+import { message } from '../../../core/messages/index.ts';
 import { say, t } from '../../context/language.ts';
 
 type HistoryProps = {
@@ -56,7 +57,7 @@ function InRun(props: { one: PlaceInRun; zone: string }) {
     ...props.one.lacks,
     ...row().how,
     ...row().when,
-    ...row().rested,
+    ...row().rested.map((rest) => message('record-page.history.rested', { rest })),
     ...row().source,
     ...row().note,
   ];

@@ -39,7 +39,8 @@ export const recordPage = {
       status,
     }: { wallMs: number; zone: string; purpose: string; status: string },
     f,
-  ) => `${f.capital(f.day(wallMs, zone))}, ${purpose}, ${status}`,
+  ) => `${f.date(wallMs, zone)}, ${purpose}, ${status}`,
+  'record-page.history.rested': ({ rest }: { rest: Message }, f) => `Rested: ${f.say(rest)}`,
   'record-page.everything': 'Everything in one file',
   'record-page.everything.about':
     'All kitchens, runs, ticks and choices of this tablet, to keep elsewhere. What is brought back is added: nothing that is here is changed.',
