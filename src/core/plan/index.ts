@@ -24,7 +24,7 @@ export { planQuestions } from './questions/plan-questions.ts';
 export { endOf, replanned, type Replanned, type Standing } from './replan/index.ts';
 export { criticalChain, longestLinks, type ChainLink } from './timetable/critical-chain.ts';
 export { shares } from './context/shares.ts';
-export { UTENSILS } from './context/step-ids.ts';
+export { UTENSILS } from './model/all-utensils.ts';
 export { calendarOf } from './timetable/days.ts';
 export { usualNights, type ClosedHours } from './timetable/timetable.ts';
 export {

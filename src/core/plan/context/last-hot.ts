@@ -1,7 +1,7 @@
 import { parseMoment, wallTime } from '../../calendar/index.ts';
 import type { Kitchen } from '../../kitchen/index.ts';
 import { MS_PER_DAY, MS_PER_HOUR, MS_PER_SECOND } from '../../units/index.ts';
-import { UTENSILS } from './step-ids.ts';
+import { UTENSILS } from '../model/index.ts';
 
 /**
  * A last hot use longer before the start than this is not counted, days: it was rather left over

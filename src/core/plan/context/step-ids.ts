@@ -1,7 +1,6 @@
 // Ids of steps, and of what they are about. They are made here and compared whole; nothing reads their spelling.
 
-/** What all utensils of a kitchen go by among fixtures and vessels: no id of a kitchen has a stop in it. */
-export const UTENSILS = 'all.utensils';
+import { UTENSILS } from '../model/index.ts';
 
 export function prepareId(task: string): string {
   return `prepare-${task}`;

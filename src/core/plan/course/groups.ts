@@ -1,5 +1,4 @@
-import { UTENSILS } from '../context/step-ids.ts';
-import type { Plan, Step, StepKind } from '../model/index.ts';
+import { UTENSILS, type Plan, type Step, type StepKind } from '../model/index.ts';
 import { SECONDS_PER_HOUR } from '../../units/index.ts';
 
 /** What kind of work the steps of a group are, as a person sees it. */

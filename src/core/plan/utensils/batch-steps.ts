@@ -11,11 +11,10 @@ import {
   boilOverId,
   restId,
   utensilBoilId,
-  UTENSILS,
 } from '../context/step-ids.ts';
 import type { PurgingPot } from '../context/utensil-context.ts';
 import { handworkS } from '../context/work-times.ts';
-import type { Picture } from '../model/index.ts';
+import { UTENSILS, type Picture } from '../model/index.ts';
 import {
   aboutKettle,
   boilOverStep,

@@ -6,9 +6,9 @@ import { burnerDemand } from '../context/demands.ts';
 import { boilBeside } from '../context/places.ts';
 import type { PlanContext } from '../context/plan-context.ts';
 import { offReminder, reminder, stage, stepDraft, type StepDraft } from '../context/step-draft.ts';
-import { coolId, glowId, restId, UTENSILS, utensilPurgeId } from '../context/step-ids.ts';
+import { coolId, glowId, restId, utensilPurgeId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
-import type { Stage } from '../model/index.ts';
+import { UTENSILS, type Stage } from '../model/index.ts';
 import { counted, pieces } from './clean-and-rest.ts';
 import { itemsBy, type UtensilWork } from './utensil-work.ts';
 

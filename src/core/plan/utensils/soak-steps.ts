@@ -2,9 +2,9 @@ import { citation } from '../../custom/index.ts';
 import { message } from '../../messages/index.ts';
 import { exactly, SECONDS_PER_HOUR } from '../../units/index.ts';
 import { stage, stepDraft, type StepDraft } from '../context/step-draft.ts';
-import { changeId, cleanId, soakId, UTENSILS } from '../context/step-ids.ts';
+import { changeId, cleanId, soakId } from '../context/step-ids.ts';
 import { handworkS } from '../context/work-times.ts';
-import type { UtensilItem, Work } from '../model/index.ts';
+import { UTENSILS, type UtensilItem, type Work } from '../model/index.ts';
 import { counted } from './clean-and-rest.ts';
 import { itemsBy, type UtensilWork } from './utensil-work.ts';
 

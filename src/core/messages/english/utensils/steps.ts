@@ -1,6 +1,5 @@
 import type { Band } from '../../../units/index.ts';
 import type { Message, Section } from '../../model/message.ts';
-import { lower } from '../steps/lower.ts';
 
 type Burner = { burner: string };
 type Batch = { number: number; of: number; group: Message };
@@ -24,7 +23,7 @@ export const utensilSteps = {
     `Not purged here, put away or replaced: ${f.list(items.map((item) => f.say(item)))}.`,
 
   'utensils.step.boil': ({ vessel, group }: { vessel: Message; group: Message }, f) =>
-    `Boil fresh water for utensils, ${f.say(group)}: ${lower(f.say(vessel))}.`,
+    `Boil fresh water for utensils (${f.say(group)}): ${f.say(vessel)}.`,
   'utensils.step.lid': 'Lid on until it boils; tilt it away from you as you take it off.',
   'utensils.step.boil-ask': 'Is the water at a rolling boil?',
   'utensils.step.overflow': ({ burner }: Burner) =>
