@@ -18,6 +18,7 @@ const LAYERS = [
   ['core/run', 'core/advice'],
   ['core/journal'],
   ['core/report', 'core/calibration', 'core/import', 'core/covering'],
+  ['core/handouts'],
   ['host'],
   ['app/styles'],
   ['app/context'],

@@ -18,11 +18,13 @@ const LONG = [
   'tests/browser/faults/sound-light.test.ts',
   'tests/browser/faults/storage.test.ts',
   'tests/browser/plan/course.test.ts',
+  'tests/browser/plan/handouts.test.ts',
   'tests/browser/plan/names.test.ts',
   'tests/browser/record/record.test.ts',
   'tests/browser/rests/rest-day.test.ts',
   'tests/browser/run/burners.test.ts',
   'tests/browser/run/glance.test.ts',
+  'tests/browser/run/rehearse.test.ts',
   'tests/browser/run/words-apart.test.ts',
 ];
 /** What is measured by ear, by the minute or by the longest task wants a calm machine; these hardly load it. */

@@ -6,6 +6,7 @@ import { LostRunBanner, NoPage, OpenRunBanner, TroubleBanner, UpdateBanner } fro
 import { lazyPage } from './context/language.ts';
 import { kitchenControllerOf } from './controllers/kitchen/kitchen-opening.ts';
 import { createPlanning } from './controllers/kitchen/planning.ts';
+import { createTicks, type Ticks } from './controllers/kitchen/ticks.ts';
 import { createRehearsing } from './controllers/rehearse/rehearsing.ts';
 import {
   beginAt,
@@ -69,7 +70,8 @@ export function createPages(app: AppContext) {
   const { page, id } = route();
   void (page === 'plan' && id ? kitchens.openDemo(id) : kitchens.openLast());
   const context: PagesContext = { ...app, planning, kitchens };
-  return () => <Pages context={context} />;
+  const ticksOf = createTicks({ settings: device.settings, tell });
+  return () => <Pages context={context} ticksOf={ticksOf} />;
 }
 
 function Banners(props: { context: PagesContext }) {
@@ -89,13 +91,19 @@ function Banners(props: { context: PagesContext }) {
 }
 
 /** The pages, or the rehearsal of a plan, which takes the whole screen as a run does. */
-function Pages(props: { context: PagesContext }) {
+function Pages(props: { context: PagesContext; ticksOf: (kitchen: string) => Ticks }) {
   const { runs, route, tell, theme } = props.context;
   const rehearsing = createRehearsing({ runs, route, tell });
   return (
     <Show
       when={rehearsing.plan()}
-      fallback={<PagesInShell context={props.context} onRehearse={rehearsing.begin} />}
+      fallback={
+        <PagesInShell
+          context={props.context}
+          ticksOf={props.ticksOf}
+          onRehearse={rehearsing.begin}
+        />
+      }
     >
       {(plan) => (
         <Suspense>
@@ -111,7 +119,11 @@ function Pages(props: { context: PagesContext }) {
   );
 }
 
-function PagesInShell(props: { context: PagesContext; onRehearse: (plan: Plan) => void }) {
+function PagesInShell(props: {
+  context: PagesContext;
+  ticksOf: (kitchen: string) => Ticks;
+  onRehearse: (plan: Plan) => void;
+}) {
   const { context } = props;
   const { route, kitchens, runs, planning, theme, go } = context;
   // Whoever looks at the plan sees the one of the last edit.
@@ -153,6 +165,7 @@ function PagesInShell(props: { context: PagesContext; onRehearse: (plan: Plan) =
                 onRehearse={() => props.onRehearse(plan())}
                 kitchen={kitchens.kitchen()}
                 onKitchen={(kitchen) => void kitchens.put(kitchen)}
+                ticks={props.ticksOf(plan().kitchen.name)}
                 begin={{
                   startWallMs: plan().days?.startWallMs ?? planning.startWallMs(),
                   onChange: (ms) => beginAt(context, ms),

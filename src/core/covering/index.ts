@@ -1,5 +1,10 @@
 export { planCovers } from './buying/plan-covers.ts';
-export { describeCovers } from './describe/describe-covers.ts';
-export { rollDrawings } from './describe/drawing.ts';
+export {
+  cutMessage,
+  describeCovers,
+  pieceMessage,
+  purchaseMessage,
+} from './describe/describe-covers.ts';
+export { rollDrawings, stretches, type RollDrawing, type Stretch } from './describe/drawing.ts';
 export type * from './model/types.ts';
 export { coverPieces } from './pieces/cover-pieces.ts';

@@ -27,6 +27,7 @@ export {
 export { consumersOf, onBurner, onCircuit } from './fixtures/circuits.ts';
 export { pullCorner, resizeAtWall } from './shapes/resize.ts';
 export { roomBox } from './shapes/room.ts';
+export { addUtensil, removeUtensil } from './utensils/utensils.ts';
 export { missingAnswers, type MissingAnswer } from './whole/missing-answers.ts';
 export { factsToTell } from './whole/facts.ts';
 export { problemsOf } from './whole/problems.ts';

@@ -10,6 +10,7 @@ import {
   type Triage,
   type TryingProgress,
 } from '../../../core/advice/index.ts';
+import { planCovers, type CoverPlan } from '../../../core/covering/index.ts';
 import type { ChosenQuestion } from '../../../core/custom/index.ts';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { Message } from '../../../core/messages/index.ts';
@@ -29,6 +30,7 @@ import {
   type PourChart,
 } from '../../../core/plan/index.ts';
 import { outlookOf, type Outlook, type RunView } from '../../../core/run/index.ts';
+import { buildUtensilPlan, type UtensilPlan } from '../../../core/utensils/index.ts';
 
 /** How far a job is; undefined: somewhere. */
 export type Progress = TryingProgress | undefined;
@@ -101,6 +103,8 @@ export const JOBS = {
     outlookOf(of.view, of.nowMs),
   ),
   advice: helpful,
+  covers: whole((plan: Plan): CoverPlan => planCovers(plan.kitchen, plan)),
+  utensils: whole((kitchen: Kitchen): UtensilPlan => buildUtensilPlan(kitchen)),
 } as const;
 
 export type JobName = keyof typeof JOBS;

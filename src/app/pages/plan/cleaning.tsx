@@ -2,7 +2,7 @@ import { say, t } from '../../context/language.ts';
 import { For } from 'solid-js';
 import type { Plan } from '../../../core/plan/index.ts';
 import { Action } from '../../parts/press/action.tsx';
-import { printOnly } from './print-only.ts';
+import { printOnly } from '../../parts/print-only.ts';
 
 /** Where food hides, fixture by fixture from the top of the kitchen down: to hang up and tick off. */
 export function Cleaning(props: { plan: Plan }) {

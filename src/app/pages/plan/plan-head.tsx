@@ -6,7 +6,7 @@ import { downloadText } from '../../../host/files/index.ts';
 import { say, t, translator } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
-import { printOnly } from './print-only.ts';
+import { printOnly } from '../../parts/print-only.ts';
 
 /** Whose plan it is, when it begins, and what is done with the whole of it: kept as a calendar, printed, started. */
 export function PlanHead(props: {

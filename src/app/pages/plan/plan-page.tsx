@@ -6,6 +6,7 @@ import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import { MS_PER_SECOND } from '../../../core/units/index.ts';
 import type { PlanPictures } from '../../controllers/kitchen/plan-of.ts';
+import type { Ticks } from '../../controllers/kitchen/ticks.ts';
 import { Advised } from './advised.tsx';
 import { BeginDays, BeginWhen } from './begin.tsx';
 import { Facts } from './course/facts.tsx';
@@ -33,6 +34,8 @@ export function PlanPage(props: {
   onKitchen?: (kitchen: Kitchen) => void;
   /** As it lies on the desk: a moment ahead of the plan after an answer, so that the next answer is added to it. */
   kitchen?: Kitchen | undefined;
+  /** What is ticked off the shopping list. */
+  ticks?: Ticks;
   /** When the work begins; absent: the plan counts hours from its start. */
   begin?: { startWallMs: number; onChange: (startWallMs: number) => void };
 }) {
@@ -102,6 +105,7 @@ export function PlanPage(props: {
         pictures={props.pictures}
         kitchen={kitchen()}
         onKitchen={props.onKitchen}
+        ticks={props.ticks}
         course={course()}
         clock={clock()}
         part={part()}

@@ -1,8 +1,9 @@
-import { createSignal, For, type JSX } from 'solid-js';
+import { createMemo, createSignal, For, Show, Suspense, type JSX } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { Course, Plan } from '../../../core/plan/index.ts';
-import { t } from '../../context/language.ts';
+import { lazyPage, t } from '../../context/language.ts';
 import type { PlanPictures } from '../../controllers/kitchen/plan-of.ts';
+import type { Ticks } from '../../controllers/kitchen/ticks.ts';
 import { Later } from '../../parts/later.tsx';
 import { Action } from '../../parts/press/action.tsx';
 import type { WallClock } from '../../pictures/course/frame.ts';
@@ -16,7 +17,12 @@ import { RestsOnLink } from './rests-on.tsx';
 import { Shopping } from './shopping.tsx';
 import { Steps } from './steps/steps.tsx';
 
-const PARTS = ['steps', 'methods', 'pours', 'heat', 'ask', 'lists'] as const;
+const Handouts = lazyPage(
+  ['handouts', 'utensils', 'covers', 'run-later'],
+  async () => (await import('./handouts/index.ts')).Handouts,
+);
+
+const PARTS = ['steps', 'methods', 'pours', 'heat', 'ask', 'lists', 'handouts'] as const;
 export type Part = (typeof PARTS)[number];
 
 /** What lies under the course: one part at a time on the screen, all of them on paper. */
@@ -25,6 +31,7 @@ export function PlanParts(props: {
   pictures: PlanPictures;
   kitchen: Kitchen;
   onKitchen: ((kitchen: Kitchen) => void) | undefined;
+  ticks: Ticks | undefined;
   course: Course;
   clock: WallClock;
   part: Part;
@@ -38,6 +45,8 @@ export function PlanParts(props: {
       {part.children}
     </Later>
   );
+  /** Once looked at they stay, with what was worked out for them. */
+  const handoutsOpened = createMemo<boolean>((was) => was || props.part === 'handouts', false);
   return (
     <>
       <nav class="parts" ref={(element) => props.ref(element)} aria-label={t('plan-page.parts')}>
@@ -121,6 +130,23 @@ export function PlanParts(props: {
             <Shopping plan={props.plan} />
             <Cleaning plan={props.plan} />
           </InTurn>
+        </section>
+        <section
+          class="part--handouts"
+          classList={{ 'part--off': props.part !== 'handouts' }}
+          aria-label={t('plan-page.part.handouts')}
+        >
+          <Show when={handoutsOpened()}>
+            <Suspense>
+              <Handouts
+                plan={props.plan}
+                kitchen={props.kitchen}
+                onKitchen={props.onKitchen}
+                changes={props.pictures.changes}
+                ticks={props.ticks}
+              />
+            </Suspense>
+          </Show>
         </section>
       </div>
     </>

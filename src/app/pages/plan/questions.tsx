@@ -16,7 +16,7 @@ import { Action } from '../../parts/press/action.tsx';
 import { AnswerChanges } from './answers/answer-changes.tsx';
 import { AnswerSheet } from './answers/answer-sheet.tsx';
 import { FoundSheet } from './answers/found-sheet.tsx';
-import { printOnly } from './print-only.ts';
+import { printOnly } from '../../parts/print-only.ts';
 
 type Asked = { readonly fixture: Fixture; readonly question: ChosenQuestion };
 

@@ -7,7 +7,8 @@ type Line = { readonly depth: 0 | 1 | 2; readonly text: Message };
 
 const INDENT = '  ';
 
-function headingOf({ coverWith, purchase }: CoverGroup): Message {
+/** What to buy for a group: rolls, sheets or metres. */
+export function purchaseMessage({ coverWith, purchase }: CoverGroup): Message {
   const { stock, amount } = purchase;
   const material = message(`custom.cover.${coverWith}`);
   const { widthM, lengthM } = stock;
@@ -16,23 +17,28 @@ function headingOf({ coverWith, purchase }: CoverGroup): Message {
     : message('covers.buy.metres', { material, metres: amount, widthM });
 }
 
-function cutLine({ direction, atM, sheet }: CutLine, at: number): Line {
+/** One cut of a roll, where and how far; `at`: which of them, from 0. */
+export function cutMessage({ direction, atM, sheet }: CutLine, at: number): Message {
   const number = at + 1;
   const fromM = sheet.yM;
-  const text =
-    direction === 'across'
-      ? message('covers.cut.across', { number, atM })
-      : message('covers.cut.along', { number, atM, fromM, toM: fromM + sheet.lengthM });
-  return { depth: 2, text };
+  return direction === 'across'
+    ? message('covers.cut.across', { number, atM })
+    : message('covers.cut.along', { number, atM, fromM, toM: fromM + sheet.lengthM });
+}
+
+/** Which piece this is, and where it lies on its roll. */
+export function pieceMessage({ name, part, at }: RollDrawing['pieces'][number]): Message {
+  const told = part === undefined ? name : message('covers.part', { name, part });
+  return message('covers.comes-free', { name: told, ...at });
 }
 
 function pieceLines(
-  { id, name, part, at, cutOuts }: RollDrawing['pieces'][number],
+  piece: RollDrawing['pieces'][number],
   trimmed: ReadonlySet<string>,
 ): readonly Line[] {
-  const told = part === undefined ? name : message('covers.part', { name, part });
+  const { id, cutOuts } = piece;
   return [
-    { depth: 1, text: message('covers.comes-free', { name: told, ...at }) },
+    { depth: 1, text: pieceMessage(piece) },
     ...cutOuts.map(({ widthM, lengthM }): Line => ({
       depth: 2,
       text: message('covers.cut-out', { widthM, lengthM }),
@@ -50,7 +56,7 @@ function groupLines(group: CoverGroup): readonly Line[] {
     ...rollDrawings(group).flatMap((drawing, at): readonly Line[] => [
       { depth: 0, text: message('covers.roll', { number: at + 1, usedM: drawing.lengthM }) },
       ...drawing.pieces.flatMap((piece) => pieceLines(piece, trimmed)),
-      ...(rolls[at]?.lines ?? []).map(cutLine),
+      ...(rolls[at]?.lines ?? []).map((line, n): Line => ({ depth: 2, text: cutMessage(line, n) })),
     ]),
   ];
 }
@@ -73,7 +79,7 @@ export function describeCovers(plan: CoverPlan, kitchen: string, translator: Tra
     t('covers.title', { kitchen }),
     ...(plan.groups.length === 0 ? ['', t('covers.none')] : []),
     ...plan.groups.flatMap((group) => {
-      const title = say(headingOf(group));
+      const title = say(purchaseMessage(group));
       return ['', title, '-'.repeat(title.length), ...groupLines(group).map(print)];
     }),
     ...(left.length > 0 ? ['', ...left.map(print)] : []),

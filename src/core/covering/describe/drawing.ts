@@ -23,6 +23,9 @@ export type RollDrawing = {
   }[];
 };
 
+/** Below this two places on a roll are one, m. */
+const SAME_M = 1e-6;
+
 /** The part of a rectangle that lies in a part of a piece, in the part's own frame. */
 function within({ xM, yM, widthM, lengthM }: Rect, part: Part): readonly Rect[] {
   const x0 = Math.max(xM, part.xM);
@@ -79,4 +82,33 @@ export function rollDrawings({ pieces, purchase }: CoverGroup): readonly RollDra
     pieces: cuts.flatMap((cut) => pieceOf(cut, purchase.parts, byId)),
     lines: lines.map(lineOf),
   }));
+}
+
+/** A length of a roll that is drawn by itself; no piece lies on two of them. */
+export type Stretch = { readonly fromM: number; readonly toM: number };
+
+/**
+ * A long roll in stretches that can be drawn under each other. It is parted only where a cut goes
+ * through its whole width, as late as `mostM` lets it.
+ * @param mostM longest stretch wanted, m; one that no cut parts may be longer
+ */
+export function stretches(
+  { widthM, lengthM, lines }: RollDrawing,
+  mostM: number,
+): readonly Stretch[] {
+  const through = lines
+    .filter(({ from, to }) => from[1] === to[1] && Math.abs(to[0] - from[0]) >= widthM - SAME_M)
+    .map(({ from }) => from[1])
+    .filter((atM) => atM > SAME_M && atM < lengthM - SAME_M)
+    .toSorted((a, b) => a - b);
+  const found: Stretch[] = [];
+  let fromM = 0;
+  while (lengthM - fromM > mostM) {
+    const ahead = through.filter((atM) => atM > fromM);
+    const toM = ahead.findLast((atM) => atM - fromM <= mostM) ?? ahead[0];
+    if (toM === undefined) break;
+    found.push({ fromM, toM });
+    fromM = toM;
+  }
+  return [...found, { fromM, toM: lengthM }];
 }

@@ -16,6 +16,7 @@ import { pictures } from './run/pictures.ts';
 import { run } from './run/index.ts';
 import { runEnds } from './run/ends.ts';
 import { runLater } from './run/later.ts';
+import { handouts } from './handouts/index.ts';
 import { shell } from './shell.ts';
 import { sources } from './sources.ts';
 import { steps } from './steps/index.ts';
@@ -50,6 +51,7 @@ export const english = {
   ...problems,
   ...utensils,
   ...covers,
+  ...handouts,
   ...terminal,
 };
 export type English = typeof english;

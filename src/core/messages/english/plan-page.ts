@@ -38,6 +38,7 @@ export const planPage = {
   'plan-page.part.heat': 'Heat and air',
   'plan-page.part.ask': 'To ask',
   'plan-page.part.lists': 'To buy and to clean',
+  'plan-page.part.handouts': 'Sheets to print',
   'plan-page.heat.about':
     'Worked out from your hardware, or from what is usual where you told nothing. Bands are wide where the physics or the hardware is; the plan uses the safe side.',
   'plan-page.facts.day': ({ wallMs, zone, amount }: Moment & { amount: string }, f) =>

@@ -20,7 +20,8 @@ export type PageSection =
   | 'rehearse'
   | 'pictures'
   | 'utensils'
-  | 'covers';
+  | 'covers'
+  | 'handouts';
 
 /** A language as data: how it is written, and where its sentences are loaded from. */
 export type Language = {
@@ -58,6 +59,7 @@ const english: Language = {
     'record-page': async () => (await import('../english/record-page.ts')).recordPage,
     utensils: async () => (await import('../english/utensils/index.ts')).utensils,
     covers: async () => (await import('../english/covers/index.ts')).covers,
+    handouts: async () => (await import('../english/handouts/index.ts')).handouts,
   },
 };
 

@@ -2,7 +2,8 @@ import { message, type Message, type Translator } from '../../messages/index.ts'
 import type { Batch, UtensilChoice, UtensilPlan } from '../model/types.ts';
 
 type Line = { readonly depth: 0 | 1; readonly text: Message };
-type Told = { readonly heading: Message; readonly lines: readonly Line[] };
+type SectionId = 'methods' | 'questions' | 'rules' | 'batches' | 'put-away' | 'mikveh';
+type Told = { readonly id: SectionId; readonly lines: readonly Line[] };
 
 const INDENT = '  ';
 
@@ -53,64 +54,83 @@ function questionLines({ choices }: UtensilPlan): readonly Line[] {
   });
 }
 
-function batchLines(batch: Batch): readonly Line[] {
-  const { number, group, items, fillL, hold, dips, mixedC, recoverS, freshWater } = batch;
+/** One batch: what goes in, then how, and the wait until the water boils again. */
+export function batchMessages(batch: Batch): {
+  readonly what: Message;
+  readonly how: readonly Message[];
+} {
+  const { number, group, items, fillL, hold, dips, mixedC, recoverS } = batch;
   const halves = items.some(({ way }) => way === 'by-halves');
-  return [
-    ...(freshWater ? [top(message('utensils.fresh-water'))] : []),
-    top(
-      message('utensils.batch', {
-        number,
-        group: message(`common.designation.${group}`),
-        items: items.map(whatOf),
-        fillL,
-      }),
-    ),
-    below(
+  return {
+    what: message('utensils.batch', {
+      number,
+      group: message(`common.designation.${group}`),
+      items: items.map(whatOf),
+      fillL,
+    }),
+    how: [
       halves
         ? message('utensils.batch.halves', { dips })
         : hold === 'tongs'
           ? message('utensils.batch.tongs', { dips })
           : message('utensils.batch.net'),
-    ),
-    below(message('utensils.batch.wait', { mixedC, recoverS })),
+      message('utensils.batch.wait', { mixedC, recoverS }),
+    ],
+  };
+}
+
+function batchLines(batch: Batch): readonly Line[] {
+  const { what, how } = batchMessages(batch);
+  return [
+    ...(batch.freshWater ? [top(message('utensils.fresh-water'))] : []),
+    top(what),
+    ...how.map(below),
   ];
 }
 
-function potLines(plan: UtensilPlan): readonly Line[] {
-  const { pot, firstBoilS, boilingC, batches, unfit, choices } = plan;
+/** The pot with its water, before anything goes in; none where no pot boils. */
+export function potMessage({ pot, firstBoilS, boilingC }: UtensilPlan): Message | undefined {
+  if (!pot || !firstBoilS) return undefined;
+  const { name, volumeL } = pot;
+  return message('utensils.pot', { name, volumeL, boilingC, firstS: firstBoilS });
+}
+
+/** What goes under water in no pot that is told, and what it needs instead. */
+export function outsideMessages({ pot, unfit, choices }: UtensilPlan): readonly Message[] {
   const counts = new Map(choices.map(({ utensil, count }) => [utensil, count]));
   const outside = unfit.map(({ utensil, name, leastPotL, boilsOver }) => {
     const told = { what: whatOf({ count: counts.get(utensil) ?? 1, name }), leastPotL };
-    if (!pot) return top(message('utensils.pot-needed', told));
-    return top(message(boilsOver ? 'utensils.boil-over' : 'utensils.unfit', told));
+    if (!pot) return message('utensils.pot-needed', told);
+    return message(boilsOver ? 'utensils.boil-over' : 'utensils.unfit', told);
   });
-  if (!pot || !firstBoilS)
-    return outside.length > 0 ? [top(message('utensils.no-pot')), ...outside] : [];
-  const { name, volumeL } = pot;
+  return pot || outside.length === 0 ? outside : [message('utensils.no-pot'), ...outside];
+}
+
+function potLines(plan: UtensilPlan): readonly Line[] {
+  const pot = potMessage(plan);
   return [
-    top(message('utensils.pot', { name, volumeL, boilingC, firstS: firstBoilS })),
-    ...batches.flatMap(batchLines),
-    ...outside,
+    ...(pot ? [top(pot), ...plan.batches.flatMap(batchLines)] : []),
+    ...outsideMessages(plan).map(top),
   ];
 }
 
-function sectionsOf(plan: UtensilPlan, translator: Translator): readonly Told[] {
+/** All that is told of utensils, in its order; a section may be empty. */
+export function utensilSections(plan: UtensilPlan, translator: Translator): readonly Told[] {
   const { rules, putAway, mikveh } = plan;
   return [
-    { heading: message('utensils.section.methods'), lines: methodLines(plan, translator) },
-    { heading: message('utensils.section.questions'), lines: questionLines(plan) },
+    { id: 'methods', lines: methodLines(plan, translator) },
+    { id: 'questions', lines: questionLines(plan) },
     {
-      heading: message('utensils.section.rules'),
+      id: 'rules',
       lines: rules.map((rule) => top(message('utensils.rule', rule))),
     },
-    { heading: message('utensils.section.batches'), lines: potLines(plan) },
+    { id: 'batches', lines: potLines(plan) },
     {
-      heading: message('utensils.section.put-away'),
+      id: 'put-away',
       lines: putAway.map((choice) => top(whatOf(choice))),
     },
     {
-      heading: message('utensils.section.mikveh'),
+      id: 'mikveh',
       lines: mikveh.map((choice) => top(whatOf(choice))),
     },
   ];
@@ -123,14 +143,14 @@ export function describeUtensils(
   translator: Translator,
 ): string {
   const { say, t } = translator;
-  const told = sectionsOf(plan, translator).filter(({ lines }) => lines.length > 0);
+  const told = utensilSections(plan, translator).filter(({ lines }) => lines.length > 0);
   return [
     t('utensils.title', { kitchen }),
     '',
     t('plan.customs-differ'),
     ...(plan.choices.length === 0 ? ['', t('utensils.none')] : []),
-    ...told.flatMap(({ heading, lines }) => {
-      const title = say(heading);
+    ...told.flatMap(({ id, lines }) => {
+      const title = t(`utensils.section.${id}`);
       const print = ({ depth, text }: Line) => `${INDENT.repeat(depth)}${say(text)}`;
       return ['', title, '-'.repeat(title.length), ...lines.map(print)];
     }),

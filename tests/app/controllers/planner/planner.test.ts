@@ -5,10 +5,12 @@ import { JobStopped } from '../../../../src/app/controllers/planner/job-stopped.
 import { errorData, errorOf } from '../../../../src/app/controllers/planner/wire.ts';
 import { workOff } from '../../../../src/app/controllers/planner/work-off.ts';
 import { surenessOf } from '../../../../src/core/advice/index.ts';
+import { planCovers } from '../../../../src/core/covering/index.ts';
 import { buildPlan } from '../../../../src/core/plan/index.ts';
 import { LanesRefusal } from '../../../../src/core/pouring/index.ts';
 import { ScheduleRefusal } from '../../../../src/core/schedule/index.ts';
 import { OutOfRangeError } from '../../../../src/core/units/index.ts';
+import { buildUtensilPlan } from '../../../../src/core/utensils/index.ts';
 import { kitchenOf } from '../../../core/plan/support/plans.ts';
 import { otherThread } from './threads.ts';
 
@@ -151,4 +153,13 @@ describe('a planner whose thread is missing or lost', () => {
     await vi.advanceTimersByTimeAsync(100);
     expect(await moves).toHaveLength(8);
   });
+});
+
+it('covers and utensils are worked out there as here', async () => {
+  const { planner, log } = otherThread();
+  const kitchen = kitchenOf('mountain-gas');
+  const plan = buildPlan(kitchen, START);
+  expect(await planner.ask('covers', plan)).toEqual(planCovers(kitchen, plan));
+  expect(await planner.ask('utensils', kitchen)).toEqual(buildUtensilPlan(kitchen));
+  expect(log).not.toContain('here');
 });

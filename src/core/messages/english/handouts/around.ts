@@ -1,0 +1,14 @@
+import type { Section } from '../../model/message.ts';
+
+/** Covers to cut and utensils to purge, as handouts; what they tell stands with their own rooms. */
+export const around = {
+  'handouts.covers.about':
+    'Drawn to scale, the length of the roll to the right. Measure again before the first cut; make the cuts in their order.',
+  'handouts.covers.picture': (
+    { widthM, fromM, toM }: { widthM: number; fromM: number; toM: number },
+    f,
+  ) =>
+    `The roll, ${f.number(widthM, 2)} m wide, from ${f.number(fromM, 2)} to ${f.number(toM, 2)} m`,
+  'handouts.utensils.time': ({ startS, lengthS }: { startS: number; lengthS: number }, f) =>
+    `Goes in ${f.about(startS)} after the pot is put on; takes ${f.about(lengthS)}.`,
+} satisfies Section;
