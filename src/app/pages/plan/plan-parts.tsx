@@ -25,6 +25,30 @@ const Handouts = lazyPage(
 const PARTS = ['steps', 'methods', 'pours', 'heat', 'ask', 'lists', 'handouts'] as const;
 export type Part = (typeof PARTS)[number];
 
+/** One press a part. */
+function PartsNav(props: {
+  part: Part;
+  onPart: (part: Part) => void;
+  ref: (element: HTMLElement) => void;
+}) {
+  return (
+    <nav class="parts" ref={(element) => props.ref(element)} aria-label={t('plan-page.parts')}>
+      <For each={PARTS}>
+        {(id) => (
+          <button
+            type="button"
+            data-part={id}
+            aria-pressed={props.part === id}
+            onClick={() => props.onPart(id)}
+          >
+            {t(`plan-page.part.${id}`)}
+          </button>
+        )}
+      </For>
+    </nav>
+  );
+}
+
 /** What lies under the course: one part at a time on the screen, all of them on paper. */
 export function PlanParts(props: {
   plan: Plan;
@@ -49,20 +73,7 @@ export function PlanParts(props: {
   const handoutsOpened = createMemo<boolean>((was) => was || props.part === 'handouts', false);
   return (
     <>
-      <nav class="parts" ref={(element) => props.ref(element)} aria-label={t('plan-page.parts')}>
-        <For each={PARTS}>
-          {(id) => (
-            <button
-              type="button"
-              data-part={id}
-              aria-pressed={props.part === id}
-              onClick={() => props.onPart(id)}
-            >
-              {t(`plan-page.part.${id}`)}
-            </button>
-          )}
-        </For>
-      </nav>
+      <PartsNav {...props} />
       <div class="plan-parts">
         <section
           classList={{ 'part--off': props.part !== 'steps' }}
