@@ -180,6 +180,8 @@ describe('the parts below', () => {
   it('kettles of one counter are one row that opens, under the part of its day', async () => {
     const screen = await openPlan('hall', MONDAY);
     const row = locate('.step-row').filter({ hasText: /Island: boiling water, \d+ kettles/ });
+    // What is further down is drawn a moment later.
+    await row.waitFor({ state: 'attached' });
     expect(await row.count()).toBe(1);
     expect(await row.locator('.step-inner').isVisible()).toBe(false);
     await row.locator('summary').first().click();

@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, type JSX, Show, Suspense } from 'solid-js';
+import { createMemo, createSignal, For, Show, Suspense, type JSX } from 'solid-js';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { Course, Plan } from '../../../core/plan/index.ts';
 import { lazyPage, t } from '../../context/language.ts';
@@ -25,7 +25,32 @@ const Handouts = lazyPage(
 const PARTS = ['steps', 'methods', 'pours', 'heat', 'ask', 'lists', 'handouts'] as const;
 export type Part = (typeof PARTS)[number];
 
-type PartsProps = {
+/** One press a part. */
+function PartsNav(props: {
+  part: Part;
+  onPart: (part: Part) => void;
+  ref: (element: HTMLElement) => void;
+}) {
+  return (
+    <nav class="parts" ref={(element) => props.ref(element)} aria-label={t('plan-page.parts')}>
+      <For each={PARTS}>
+        {(id) => (
+          <button
+            type="button"
+            data-part={id}
+            aria-pressed={props.part === id}
+            onClick={() => props.onPart(id)}
+          >
+            {t(`plan-page.part.${id}`)}
+          </button>
+        )}
+      </For>
+    </nav>
+  );
+}
+
+/** What lies under the course: one part at a time on the screen, all of them on paper. */
+export function PlanParts(props: {
   plan: Plan;
   pictures: PlanPictures;
   kitchen: Kitchen;
@@ -36,10 +61,7 @@ type PartsProps = {
   part: Part;
   onPart: (part: Part) => void;
   ref: (element: HTMLElement) => void;
-};
-
-/** What lies under the course: one part at a time on the screen, all of them on paper. */
-export function PlanParts(props: PartsProps) {
+}) {
   const [picked, setPicked] = createSignal<string>();
   /** A part that nobody looks at is drawn after what is looked at. */
   const InTurn = (part: { id: Part; children: JSX.Element }) => (
@@ -47,22 +69,11 @@ export function PlanParts(props: PartsProps) {
       {part.children}
     </Later>
   );
+  /** Once looked at they stay, with what was worked out for them. */
+  const handoutsOpened = createMemo<boolean>((was) => was || props.part === 'handouts', false);
   return (
     <>
-      <nav class="parts" ref={(element) => props.ref(element)} aria-label={t('plan-page.parts')}>
-        <For each={PARTS}>
-          {(id) => (
-            <button
-              type="button"
-              data-part={id}
-              aria-pressed={props.part === id}
-              onClick={() => props.onPart(id)}
-            >
-              {t(`plan-page.part.${id}`)}
-            </button>
-          )}
-        </For>
-      </nav>
+      <PartsNav {...props} />
       <div class="plan-parts">
         <section
           classList={{ 'part--off': props.part !== 'steps' }}
@@ -137,29 +148,19 @@ export function PlanParts(props: PartsProps) {
           classList={{ 'part--off': props.part !== 'handouts' }}
           aria-label={t('plan-page.part.handouts')}
         >
-          <OpenedHandouts {...props} />
+          <Show when={handoutsOpened()}>
+            <Suspense>
+              <Handouts
+                plan={props.plan}
+                kitchen={props.kitchen}
+                onKitchen={props.onKitchen}
+                changes={props.pictures.changes}
+                ticks={props.ticks}
+              />
+            </Suspense>
+          </Show>
         </section>
       </div>
     </>
-  );
-}
-
-/** Once looked at they stay, with what was worked out for them. */
-function OpenedHandouts(props: PartsProps) {
-  const isOpened = createMemo<boolean>((was) => was || props.part === 'handouts', false);
-  return (
-    <Show when={isOpened()}>
-      <Suspense>
-        <Handouts
-          plan={props.plan}
-          course={props.course}
-          clock={props.clock}
-          kitchen={props.kitchen}
-          onKitchen={props.onKitchen}
-          changes={props.pictures.changes}
-          ticks={props.ticks}
-        />
-      </Suspense>
-    </Show>
   );
 }

@@ -5,12 +5,11 @@ import { Learner } from './learn.ts';
 import { loadsOf } from './loads.ts';
 import { Orders } from './orders.ts';
 import { Overlaps } from './overlaps.ts';
+import { clashesUntilRestart } from './restarts.ts';
 import { Ties } from './ties.ts';
 import { Twins } from './twins.ts';
 import { excludes, type Model } from '../model/model.ts';
 
-/** Clashes before the first restart; later ones follow Luby's sequence. */
-const RESTART_CLASHES = 50;
 /** After a clash what it was about counts for more than what was before it, by this factor. */
 const GROWTH = 1.05;
 /** Pairs that exclude each other are made at once up to so many; others when they meet. */
@@ -19,10 +18,8 @@ const MOST_PAIRS = 3000;
 const LOWERING_SHARE = 0.6;
 /** Share of the steps that one try for the bound may take. */
 const TRY_SHARE = 0.08;
-
 /** Share of the steps within which the first clash, or a schedule, is met. */
 const FIRST_SHARE = 0.1;
-
 /** How often all bounds may grow in one go before it is looked for why. */
 const CALM_ROUNDS = 4;
 
@@ -34,13 +31,6 @@ export type Proof = {
   readonly finish: number;
   readonly lower: number;
 };
-
-/** Luby, Sinclair & Zuckerman, Information Processing Letters 47 (1993) 173: 1 1 2 1 1 2 4 … from 1 on. */
-function luby(at: number): number {
-  let power = 1;
-  while (2 * power - 1 < at) power *= 2;
-  return 2 * power - 1 === at ? power : luby(at - power + 1);
-}
 
 /**
  * Branch and bound with learning. Orders of activities that cannot all run
@@ -211,7 +201,7 @@ export class ExactSearch {
     const all = this.steps.left;
     let clashes = 0;
     let restarts = 1;
-    let left = RESTART_CLASHES;
+    let left = clashesUntilRestart(restarts);
     let tryUntil = -Infinity;
     let holds = true;
     while (this.steps.left > 0) {
@@ -231,7 +221,7 @@ export class ExactSearch {
       }
       if (left <= 0) {
         this.bounds.undo(0);
-        left = RESTART_CLASHES * luby(++restarts);
+        left = clashesUntilRestart(++restarts);
         holds = this.propagate();
         if (!holds) continue;
       }

@@ -13,7 +13,8 @@ function blocksOf({ count, lag, duration }: Model): readonly Block[] {
     const block = [i];
     for (let j = i + 1; j < count; j++) {
       const to = lag[i * count + j]!;
-      if (to !== NO_LAG && to + lag[j * count + i]! === 0) block.push(j);
+      const back = lag[j * count + i]!;
+      if (to !== NO_LAG && back === -to) block.push(j);
     }
     for (const j of block) taken[j] = 1;
     const at = (j: number) => lag[i * count + j]!;

@@ -24,7 +24,9 @@ describe('hours of the exact search', () => {
       fc.property(closedSpans, fc.integer({ min: 0, max: 8 }), (closed, duration) => {
         const forbidden = forbiddenStarts(closed, duration);
         const isFree = (start: number) =>
-          !closed.some((from, k) => k % 2 === 0 && start < closed[k + 1]! && from < start + duration);
+          !closed.some(
+            (from, k) => k % 2 === 0 && start < closed[k + 1]! && from < start + duration,
+          );
         for (let start = 0; start < LAST; start++) {
           let next = start;
           while (!isFree(next)) next++;
