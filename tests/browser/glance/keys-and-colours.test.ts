@@ -21,7 +21,7 @@ const STOP = `(() => {
   const drawn = one instanceof SVGElement ? getComputedStyle(one.querySelector('rect') ?? one) : getComputedStyle(one);
   const { top, bottom, left, right } = one.getBoundingClientRect();
   return {
-    said: (one.getAttribute('aria-label') ?? one.textContent ?? one.getAttribute('name') ?? one.tagName).trim().slice(0, 50),
+    said: ((one.getAttribute('aria-label') ?? one.textContent ?? '').trim() || one.tagName + ' ' + (one.type ?? '')).slice(0, 50),
     ring: one instanceof SVGElement
       ? parseFloat(drawn.strokeWidth) >= 2 && drawn.stroke !== 'none'
       : drawn.outlineStyle !== 'none' && parseFloat(drawn.outlineWidth) >= 2,

@@ -24,7 +24,7 @@ describe('a plan that is late', () => {
     await begin.fill('2027-04-20T08:00');
     await begin.blur();
     await expect
-      .poll(async () => (await late()).join())
+      .poll(async () => (await late()).join(), { timeout: 10_000 })
       .toMatch(/ends Wednesday 21 April \d\d:\d\d, /);
     await begin.fill('2027-04-20T15:00');
     await begin.blur();

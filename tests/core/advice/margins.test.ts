@@ -116,7 +116,7 @@ describe('the chance that work is over before a rest day', () => {
       (day.fromWallMs - plan.days.startWallMs) / 1000,
     );
     const told = surenessMessages(surenessOf(plan), plan).map((one) => inEnglish.say(one));
-    expect(told.join(' ')).toMatch(/Last before it: .+; begin that by .+, or leave it for after/);
+    expect(told.join(' ')).toMatch(/Begin “.+” by .*\d\d:\d\d, or leave it for after/);
   });
 
   it('is great with a day to spare, and then nothing is said of it', () => {

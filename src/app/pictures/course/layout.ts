@@ -55,7 +55,12 @@ const NARROW_LANE_PX = 50;
 
 /** What is not begun any more looks like nothing that is done. */
 function withCut<B extends DrawnBar>(bar: B, cut: Course['cut']): B {
-  return cut && bar.steps.every((id) => cut.steps.has(id)) ? { ...bar, look: 'gone' } : bar;
+  if (!cut) return bar;
+  const isGone =
+    bar.fromS >= cut.atS
+      ? bar.steps.some((id) => cut.steps.has(id))
+      : bar.steps.every((id) => cut.steps.has(id));
+  return isGone ? { ...bar, look: 'gone' } : bar;
 }
 
 function placedLanes(

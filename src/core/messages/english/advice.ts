@@ -140,7 +140,7 @@ export const advice = {
     }: Moment & { day: Message; chance: number; last: Message; beginByWallMs: number },
     f,
   ) =>
-    `Close: what is planned before ${f.say(day)}, ${f.moment(wallMs, zone)}, is done by then ${often(chance, f)}. Last before it: ${f.say(last).replace(/\.$/, '')}; begin that by ${f.moment(beginByWallMs, zone)}, or leave it for after.`,
+    `Close: what is planned before ${f.say(day)}, ${f.moment(wallMs, zone)}, is done ${often(chance, f)}. Begin “${f.say(last).replace(/\.$/, '')}” by ${f.day(beginByWallMs, zone) === f.day(wallMs, zone) ? f.clock(beginByWallMs, zone) : f.moment(beginByWallMs, zone)}, or leave it for after.`,
   'advice.sure.rests-on': ({ plays }: { plays: number }, f) =>
     `By ${f.number(plays)} plays of this plan with slow and quick hands; faults and breaks are not in it.`,
 
