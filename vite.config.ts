@@ -1,5 +1,6 @@
 import { defineConfig } from 'vite';
 import solid from 'vite-plugin-solid';
+import { HEADERS } from './tools/content-policy.ts';
 import { hasDesktop } from './tools/has-desktop.ts';
 import { dataPlugin } from './tools/vite-plugin-data.ts';
 import { offlinePlugin } from './tools/vite-plugin-offline.ts';
@@ -18,6 +19,8 @@ const PORT = 4173;
 const opens = hasDesktop(process.platform, process.env);
 
 export default defineConfig({
+  // A host may serve it under any path.
+  base: './',
   plugins: [
     solid(CONDITIONALS),
     dataPlugin(),
@@ -52,5 +55,5 @@ export default defineConfig({
   },
   // Its core alone: no sound here comes from a place in space.
   resolve: { alias: [{ find: /^howler$/, replacement: 'howler/dist/howler.core.min.js' }] },
-  preview: { port: PORT, open: opens && DEMO },
+  preview: { port: PORT, open: opens && DEMO, headers: { ...HEADERS } },
 });

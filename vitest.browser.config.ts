@@ -26,6 +26,7 @@ const LONG = [
   'tests/browser/run/burners.test.ts',
   'tests/browser/run/crew.test.ts',
   'tests/browser/run/glance.test.ts',
+  'tests/browser/run/rehearse.test.ts',
   'tests/browser/run/words-apart.test.ts',
   'tests/browser/whole-job.test.ts',
 ];

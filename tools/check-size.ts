@@ -33,7 +33,9 @@ function firstSentences(dist: string): string {
 export function firstLoadFiles(dist: string): string[] {
   const html = readFileSync(join(dist, 'index.html'), 'utf8');
   const queue = [
-    ...[...html.matchAll(/(?:src|href)="\/(assets\/[^"]+\.(?:js|css))"/g)].map((m) => m[1] ?? ''),
+    ...[...html.matchAll(/(?:src|href)="(?:\.\/|\/)?(assets\/[^"]+\.(?:js|css))"/g)].map(
+      (m) => m[1] ?? '',
+    ),
     firstSentences(dist),
   ];
   const seen = new Set<string>();

@@ -7,7 +7,7 @@ export function createUpdates(isRunOpen: () => Promise<boolean>) {
   let updates: Updates | undefined;
   const watch = async (): Promise<void> => {
     const { watchUpdates } = await import('../../host/updates/index.ts');
-    updates = watchUpdates({ onState: setState, isRunOpen, worker: '/service-worker.js' });
+    updates = watchUpdates({ onState: setState, isRunOpen, worker: './service-worker.js' });
   };
   // In development there is no built worker to register. An open run comes first, then its updates.
   // Where it does not load there is no network, and nothing newer to be had: the next visit looks again.

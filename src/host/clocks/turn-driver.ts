@@ -1,6 +1,6 @@
 import { nextTurnMs } from './next-turn.ts';
 
-/** `beat`: the timer; `woke`: the page came back, was shown, or resumed; `hiding`: the last event that may come. */
+/** `beat`: the timer; `woke`: the page came back, was shown, or resumed; `hiding`: the last event that may come while the page lives. */
 type TurnCause = 'beat' | 'woke' | 'hiding';
 
 type TurnDriver = {
@@ -14,7 +14,7 @@ const HEARTBEAT_S = 30;
 
 type DriverOptions = {
   readonly onTurn: (cause: TurnCause) => void;
-  /** Every 30 s, and when the page is being hidden. */
+  /** Every 30 s, and when the page is being hidden, but not left. */
   readonly onHeartbeat: () => void;
 };
 
@@ -42,8 +42,17 @@ export function driveTurns({ onTurn, onHeartbeat }: DriverOptions): TurnDriver {
     arm();
     onTurn('woke');
   };
+  // WebKitGTK never ends a transaction that is begun while the page is left, and
+  // the next page waits for it in vain: whoever leaves writes nothing more.
+  let isLeft = false;
+  const left = (): void => void (isLeft = true);
+  const shown = (): void => {
+    isLeft = false;
+    woke();
+  };
   const changed = (): void => {
     if (seen()) return woke();
+    if (isLeft) return;
     onHeartbeat();
     onTurn('hiding');
     arm();
@@ -51,7 +60,8 @@ export function driveTurns({ onTurn, onHeartbeat }: DriverOptions): TurnDriver {
   const heartbeat = setInterval(onHeartbeat, HEARTBEAT_S * 1000);
   document.addEventListener('visibilitychange', changed);
   document.addEventListener('resume', woke);
-  window.addEventListener('pageshow', woke);
+  window.addEventListener('pagehide', left);
+  window.addEventListener('pageshow', shown);
   window.addEventListener('focus', woke);
   arm();
 
@@ -65,7 +75,8 @@ export function driveTurns({ onTurn, onHeartbeat }: DriverOptions): TurnDriver {
       clearInterval(heartbeat);
       document.removeEventListener('visibilitychange', changed);
       document.removeEventListener('resume', woke);
-      window.removeEventListener('pageshow', woke);
+      window.removeEventListener('pagehide', left);
+      window.removeEventListener('pageshow', shown);
       window.removeEventListener('focus', woke);
     },
   };

@@ -22,7 +22,7 @@ type UpdateOptions = {
   readonly onState: (state: UpdateState) => void;
   /** Asks the store, not the page: another tab may hold the run. */
   readonly isRunOpen: () => Promise<boolean>;
-  /** Address of the worker, at the root of what it serves. */
+  /** Address of the worker, beside the page, at the root of what it serves. */
   readonly worker: string;
 };
 

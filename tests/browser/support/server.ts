@@ -23,6 +23,11 @@ export async function serve(folder = BUILT, port = 0): Promise<Site> {
   return {
     url: `http://127.0.0.1:${address.port}`,
     port: address.port,
-    stop: () => (stopped ??= server.close()),
+    stop: () => {
+      stopped ??= server.close();
+      // An engine that keeps a connection open would keep the server up.
+      if ('closeAllConnections' in server.httpServer) server.httpServer.closeAllConnections();
+      return stopped;
+    },
   };
 }
