@@ -53,14 +53,13 @@ async function answerAll(): Promise<number> {
   const { screen } = on;
   const { page } = screen;
   await screen.openPart('ask');
-  const answered = page.locator('.answered-list > li');
-  const before = await answered.count();
-  for (let n = before; ; n += 1) {
+  for (let n = 0; ; n += 1) {
     const ask = page.locator('.questions > ol.question-list').first().locator('> li');
     const open = ask.filter({
       has: page.locator('.question-changes, [data-action="what-it-changes"]'),
     });
-    if ((await open.count()) === 0) return n - before;
+    const left = await open.count();
+    if (left === 0) return n;
     await open
       .first()
       .getByRole('button', { name: t('plan-page.questions.enter') })
@@ -70,7 +69,8 @@ async function answerAll(): Promise<number> {
     await sheet.getByLabel(t('kitchen.custom.way.said-by')).fill(SAID_BY);
     await sheet.getByRole('button', { name: t('plan-page.answer.keep'), exact: true }).click();
     await sheet.waitFor({ state: 'detached' });
-    await expect.poll(() => answered.count(), { timeout: 30_000 }).toBe(n + 1);
+    // One of the plan's own leaves the list, and stands in no other.
+    await expect.poll(() => open.count(), { timeout: 30_000 }).toBeLessThan(left);
   }
 }
 
