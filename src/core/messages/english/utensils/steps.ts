@@ -11,7 +11,7 @@ export const utensilSteps = {
   'utensils.all': 'Utensils',
 
   'cautions.dip-pot.say':
-    'Long tongs or a net on a long handle, face and arms beside the pot, lowered slowly, and never left while it boils: it spits, and its steam scalds.',
+    'Long tongs or a long-handled net, face aside, lowered slowly, never left while it boils: it spits and its steam scalds.',
 
   'utensils.step.clean': 'Wash the utensils.',
   'utensils.step.clean-these': ({ items }: Items, f) =>
