@@ -66,7 +66,7 @@ export const summary: TranslationOf<typeof english> = {
   'report.lack.steps': ({ name, steps, many, planned, outcome, reason }, f) => {
     const named = steps.map((step) => `"${unended(f.say(step))}"`);
     const more = many - steps.length;
-    const what = more === 0 ? f.list(named) : `${named.join(', ')} ועוד ${f.number(more)}`;
+    const what = more <= 0 ? f.list(named) : `${named.join(', ')} ועוד ${f.number(more)}`;
     const share = planned === 0 ? '' : `לא הוכשר (${f.number(many)} מתוך ${f.number(planned)}). `;
     return `${at(name)}${share}${what}: ${f.say(outcome)}.${because(f.say(reason))}`;
   },

@@ -18,7 +18,7 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.unit.m2': 'מ״ר',
   'survey.unit.C': 'מעלות',
 
-  'survey.example.length': '60 ס״מ',
+  'survey.example.length': '60 ס״מ או 24 אינץ׳',
   'survey.example.altitude': '2100 מ׳',
   'survey.example.volume': '1.7 ליטר',
   'survey.example.power': '1500 ואט',

@@ -6,7 +6,7 @@ export const utensilSteps: TranslationOf<typeof english> = {
   'utensils.all': 'כלים',
 
   'cautions.dip-pot.say':
-    'עבדו במלקחיים ארוכים או ברשת עם ידית ארוכה, פנים וזרועות לצד הסיר; הורידו לאט, ואל תעזבו אותו כשהוא רותח: הוא מתיז, והאדים שלו צורבים.',
+    'עבדו במלקחיים ארוכים או ברשת עם ידית ארוכה, פנים וזרועות לצד הסיר; הורידו לאט, ואל תעזבו אותו כשהוא רותח: הוא מתיז, והאדים שלו שורפים.',
 
   'utensils.step.clean': 'לשטוף את הכלים.',
   'utensils.step.clean-these': ({ items }, f) =>
@@ -68,7 +68,7 @@ export const utensilSteps: TranslationOf<typeof english> = {
   'utensils.step.fire-tongs':
     'מלקחיים ארוכים, כפפות יבשות. הכלי שורף עוד זמן רב אחרי שכבר אינו מאדים: הניחו על פלדה או אבן, ואל תגעו בדבר.',
   'utensils.step.glowed': 'כולם האדימו',
-  'utensils.step.scorched': 'נחרך אצל כולם',
+  'utensils.step.scorched': 'נחרך בכולם',
 
   'utensils.step.soak': ({ day, of }) => `להשרות במים קרים: יום ${day} מתוך ${of}.`,
   'utensils.step.soak-under': 'כולם מתחת למים; שום דבר אחר במים האלה.',

@@ -24,9 +24,9 @@ export const days: TranslationOf<typeof english> = {
   'run.meanwhile.free': ({ names }, f) => `הוכשר או כוסה: ${f.list(names)}.`,
   'run.meanwhile.before': ({ names }, f) => `כמו קודם, עד הניקוי: ${f.list(names)}.`,
   'run.meanwhile.cold': ({ names }, f) =>
-    `קר בלבד, שימוש חם אחד וההשבתה מתחילה שוב: ${f.list(names)}.`,
+    `קר בלבד; שימוש חם אחד וההשבתה מתחילה שוב: ${f.list(names)}.`,
   'run.meanwhile.not-now': ({ names }, f) => `לא עכשיו, חם או בעבודה: ${f.list(names)}.`,
-  'run.meanwhile.elsewhere': 'שום דבר כאן אסור שיתחמם: הרתיחו מים ובשלו במקום אחר.',
+  'run.meanwhile.elsewhere': 'כאן אסור לחמם דבר: הרתיחו מים ובשלו במקום אחר.',
   'run.meanwhile.leaven': 'מה שהוכשר או כוסה הוא לפסח: בלי חמץ עליו.',
   'run.meanwhile.ask': 'זה נאמר לפי מצבו של כל מקום. איזה אוכל יכול להיות שם, אומר המנהג שלכם.',
   'run.days.in': ({ leftS }, f) => `בעוד ${f.duration(leftS)}`,
