@@ -115,8 +115,8 @@ export const advice: TranslationOf<typeof english> = {
     `מתוכנן להסתיים אחרי ${f.duration(endS)}; תשע פעמים מעשר לכל היותר אחרי ${f.duration(lengthS, 'up')}.`,
   'advice.sure.due': ({ chance, isSure }, f) =>
     `${isSure ? '' : 'צפוף: '}עומד במועד ${often(chance, f)}.`,
-  'advice.sure.rest-day': ({ day, wallMs, zone, chance }, f) =>
-    `צפוף: מה שמתוכנן לפני ${f.say(day)}, ${f.moment(wallMs, zone)}, נגמר עד אז ${often(chance, f)}.`,
+  'advice.sure.rest-day': ({ day, wallMs, zone, chance, last, beginByWallMs }, f) =>
+    `צפוף: מה שמתוכנן לפני ${f.say(day)}, ${f.moment(wallMs, zone)}, נגמר עד אז ${often(chance, f)}. האחרון לפני כן: ${f.say(last).replace(/\.$/, '')}; התחילו אותו עד ${f.moment(beginByWallMs, zone)}, או השאירו אותו לאחר כך.`,
   'advice.sure.rests-on': ({ plays }, f) =>
     `לפי ${f.number(plays)} הרצות של התוכנית בידיים איטיות ומהירות; תקלות והפסקות אינן כלולות.`,
 

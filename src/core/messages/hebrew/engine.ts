@@ -17,6 +17,7 @@ export const engine: TranslationOf<typeof english> = {
   'engine.step.went-on': ({ step }, f) => `האם "${f.say(step)}" המשיך בלי הפסקה?`,
   'engine.step.make-safe': ({ step }, f) => `הביאו למצב בטוח: "${f.say(step)}".`,
   'engine.step.make-safe-cold': ({ makeSafe, cold }, f) => `${f.say(makeSafe)} ${f.say(cold)}`,
+  'engine.step.pour-now': 'שפכו עכשיו: בסוף הזמן המים קרים מדי',
   'engine.step.use-within': ({ step }, f) => `השתמשו בתוך הזמן הזה אחרי "${f.say(step)}"`,
 
   'engine.because.nothing-heated': 'דבר לא חומם.',

@@ -36,8 +36,6 @@ function lengthText(lengthS: number, f: Formatter): string {
 export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.about':
     'מהלך התוכנית: מי עושה מה, ומה מושבת, מתחמם ומתקרר. מקשי החיצים עוברים מפס לפס, Enter פותח אחד. רשימת השלבים שלמטה אומרת אותו דבר.',
-  'plan-page.course.you': 'אתם',
-  'plan-page.course.helper': ({ number }, f) => `עוזר ${f.number(number)}`,
   'plan-page.course.day': ({ wallMs, zone }, f) => f.day(wallMs, zone),
   'plan-page.course.weekday': ({ wallMs, zone }, f) => f.weekday(wallMs, zone),
   'plan-page.course.short-weekday': ({ wallMs, zone }, f) => f.shortWeekday(wallMs, zone),
@@ -82,6 +80,10 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.key.watch': 'משגיחים על מה שלוהט',
   'plan-page.course.key.chain': 'קובע את הסוף',
   'plan-page.course.key.slack': 'יכול להימשך יותר',
+  'plan-page.course.cut': ({ name, ...at }, f) => `${f.say(name)}, ${when(at, f)}`,
+  'plan-page.course.gone': 'כבר אי אפשר',
+  'plan-page.course.key.due': 'השעה שעד אליה צריך לסיים',
+  'plan-page.course.key.late': 'מאוחר מדי',
   'plan-page.course.key.night': 'לילות וימי מנוחה מצוירים צר יותר.',
 
   'plan-page.head.ends': ({ wallMs, zone, lengthS }, f) =>
@@ -90,6 +92,10 @@ export const planCourse: TranslationOf<typeof english> = {
     `בזמן: מסתיים ב${f.day(wallMs, zone)}, ${f.clock(wallMs, zone)}; ${purge ? 'ההכשרה נגמרת' : 'הכול נגמר'} ${lengthText(spareS, f)} לפני השעה.`,
   'plan-page.head.late': ({ doneWallMs, dueWallMs, zone, lateS, purge }, f) =>
     `מאוחר מדי ב־${lengthText(lateS, f)}: ${purge ? 'ההכשרה נגמרת' : 'הכול נגמר'} ב${f.day(doneWallMs, zone)}, ${f.clock(doneWallMs, zone)}. המועד הוא ${f.day(dueWallMs, zone)}, ${f.clock(dueWallMs, zone)}.`,
+  'plan-page.head.cut': ({ name, many, of, ...at }, f) =>
+    `מאוחר מדי ל־${f.number(many)} מתוך ${f.plural(of, { one: 'מקום אחד', two: 'שני מקומות', other: `${f.number(of)} מקומות` })}: דבר לא מוכשר אחרי ${f.say(name)}, ${f.day(at.wallMs, at.zone)}, ${f.clock(at.wallMs, at.zone)}.`,
+  'plan-page.head.close-up': ({ fixtures }, f) =>
+    `כבר אי אפשר. נקו, סגרו ואל תשתמשו בפסח: ${f.list(fixtures)}. שאלו קודם.`,
   'plan-page.head.free': ({ spans, people, more }, f) =>
     `${people > 1 ? 'כולם פנויים' : 'אתם פנויים'} ${f.list(spans.map((one) => f.say(one)))}${more ? ', וגם אחר כך' : ''}.`,
   'plan-page.head.why': 'למה, ומה זה אומר',

@@ -15,6 +15,8 @@ function from(count: number, f: Formatter): string {
 export const recordPage: TranslationOf<typeof english> = {
   'record-page.title': 'תיעוד',
   'record-page.none': 'עוד אין ביצוע. מה שתעשו בביצוע נשמר כאן.',
+  'record-page.list-zone': ({ zone }) =>
+    `התחלה, לפי שעון הטאבלט הזה (${(zone.split('/').at(-1) ?? zone).replaceAll('_', ' ')}):`,
   'record-page.run-status': ({ openedWallMs, zone, status }, f) =>
     `${f.shortMoment(openedWallMs, zone)}, ${status}`,
   'record-page.status.open': 'פתוח',
@@ -28,6 +30,37 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.save-calendar': 'לשמור ללוח שנה את מה שלפנינו',
   'record-page.save-run': 'לשמור את הביצוע בקובץ',
   'record-page.import': 'להביא ביצוע מקובץ',
+  'record-page.history': 'מה קרה למקום לאורך הביצועים',
+  'record-page.history.reading': 'קוראים את הביצועים של המטבח הזה…',
+  'record-page.history.place': 'מקום',
+  'record-page.history.nothing': 'שום ביצוע לא עשה בו דבר.',
+  'record-page.history.run': ({ wallMs, zone, purpose, status }, f) =>
+    `${f.day(wallMs, zone)}, ${purpose}, ${status}`,
+  'record-page.everything': 'הכול בקובץ אחד',
+  'record-page.everything.about':
+    'כל המטבחים, הביצועים, הסימונים והבחירות של הטאבלט הזה, לשמירה במקום אחר. מה שמוחזר נוסף: דבר ממה שיש כאן לא משתנה.',
+  'record-page.everything.save': 'לשמור הכול בקובץ אחד',
+  'record-page.everything.bring-back': 'להחזיר מקובץ כזה',
+  'record-page.restored': ({ kitchens, runs, same }, f) => {
+    const kitchensText = f.plural(kitchens, {
+      one: 'מטבח אחד',
+      two: 'שני מטבחים',
+      other: `${f.number(kitchens)} מטבחים`,
+    });
+    const runsText = f.plural(runs, {
+      one: 'ביצוע אחד',
+      two: 'שני ביצועים',
+      other: `${f.number(runs)} ביצועים`,
+    });
+    const sameText = f.plural(same, {
+      one: ' אחד כבר היה כאן.',
+      two: ' שניים כבר היו כאן.',
+      other: ` ${f.number(same)} כבר היו כאן.`,
+    });
+    return `הוחזרו: ${kitchensText}, ${runsText}.${same > 0 ? sameText : ''}`;
+  },
+  'record-page.restored.left': ({ count }, f) => `לא הוחזרו, ${f.number(count)}:`,
+  'record-page.restored.run': ({ path, name, why }, f) => `${path} (${name}): ${f.say(why)}`,
 
   'record-page.damaged': 'היומן פגום; ההמשך שבו לא מסופר.',
   'record-page.no-digest': 'אין תמצית: הדפדפן הזה מחשב אותה בחיבור מאובטח בלבד.',
@@ -38,6 +71,7 @@ export const recordPage: TranslationOf<typeof english> = {
     `${f.number(number)} ${name}: ${f.say(state)}`,
   'record-page.state.heated': 'הוכשר בחום',
   'record-page.state.poured': 'הוכשר במים רותחים',
+  'record-page.state.steamed': 'הוכשר בקיטור',
   'record-page.state.covered': 'מכוסה או מרופד',
   'record-page.state.cleaned': 'נשטף ונוקה',
   'record-page.state.closed-up': 'סגור, לא בשימוש',
@@ -48,6 +82,7 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.covered-too': 'גם מכוסה',
   'record-page.letter.heated': 'א',
   'record-page.letter.poured': 'ע',
+  'record-page.letter.steamed': 'ק',
   'record-page.letter.covered': 'כ',
   'record-page.letter.cleaned': 'נ',
   'record-page.letter.closed-up': 'ס',

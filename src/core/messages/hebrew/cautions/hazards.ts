@@ -8,6 +8,7 @@ export const hazards: TranslationOf<typeof english> = {
   'cautions.scald-carry.hazard': 'כוויית מים רותחים',
   'cautions.pour-stance.hazard': 'כוויית מים רותחים',
   'cautions.splash.hazard': 'כוויית מים רותחים',
+  'cautions.dip-pot.hazard': 'כוויית מים רותחים',
   'cautions.hot-refill.hazard': 'אדים',
   'cautions.steam-leap.hazard': 'כוויית מים רותחים',
   'cautions.pour-power.hazard': 'התחשמלות',

@@ -16,5 +16,6 @@ export const page: TranslationOf<typeof english> = {
   'handouts.name.covers': 'כיסויים לחיתוך',
   'handouts.name.utensils': 'כלים',
   'handouts.name.shopping': 'לקנות',
+  'handouts.name.crew': 'לכל אחד מכם',
   'handouts.name.door': 'לדלת',
 };

@@ -3,28 +3,26 @@ import type { home as english } from '../../english/kitchen/home.ts';
 
 /** The kitchens of this tablet, and the one that is open from above. */
 export const home: TranslationOf<typeof english> = {
-  'kitchen.welcome': 'להכשיר מטבח, או להכין אותו לפסח, שלב אחר שלב.',
-  'kitchen.welcome.about':
-    'Glowpour מתכנן את הניקוי, את 24 שעות ההשבתה, את עירוי המים הרותחים ואת ליבון המבערים, למטבח שלפניכם, ומוביל אתכם בהם בטאבלט הזה.',
+  'kitchen.welcome': 'להכשיר את המטבח שלכם, או להכין אותו לפסח',
+  'kitchen.welcome.about': 'אמרו מה יש בו. קבלו תוכנית לפי שעות. היא מובילה אתכם, שלב אחר שלב.',
   'kitchen.welcome.no-ruling':
-    'הוא לא פוסק: הרב שלכם מכריע. הוראות היצרן, התקנות המקומיות ובעלי המקצוע המורשים קודמים.',
+    'אין כאן פסק: הרב שלכם מכריע. הוראות היצרן, התקנות המקומיות ובעלי המקצוע המורשים קודמים.',
   'kitchen.welcome.begin': 'לתאר את המטבח שלכם',
   'kitchen.new-name': 'המטבח שלי',
 
   'kitchen.demos': 'להתחיל ממטבח מוכן',
-  'kitchen.demos.first': 'להתחיל ממטבח דומה לשלכם',
+  'kitchen.demos.first': 'או להביט במטבח דומה לשלכם',
   'kitchen.demos.another': 'מטבח אחר',
   'kitchen.describe-new': 'לתאר מטבח חדש',
   'kitchen.open-file': 'לפתוח קובץ מטבח',
   'kitchen.demo.flat-coils.name': 'דירה עם ספירלות',
-  'kitchen.demo.flat-coils.tells':
-    '120 וולט, ספירלות חשמל, כיור אחד מפלדת אל־חלד, תנור עם ניקוי עצמי',
+  'kitchen.demo.flat-coils.tells': 'ספירלות חשמל, כיור אחד מפלדת אל־חלד, 120 וולט',
   'kitchen.demo.mountain-gas.name': 'בית בהרים',
-  'kitchen.demo.mountain-gas.tells': 'תנור משולב בגז בגובה 2100 מ׳, שני כיורים, משטחי אבן, פסח',
+  'kitchen.demo.mountain-gas.tells': 'גז בגובה 2100 מ׳, לפסח',
   'kitchen.demo.flat-glass-230.name': 'דירה עם כיריים מזכוכית',
-  'kitchen.demo.flat-glass-230.tells': '230 וולט, כיריים מזכוכית קרמית, שני קומקומים, תנור בקיר',
+  'kitchen.demo.flat-glass-230.tells': 'כיריים מזכוכית, תנור בארון גבוה, 230 וולט',
   'kitchen.demo.hall.name': 'מטבח אולם',
-  'kitchen.demo.hall.tells': 'שמונה מבערים, שני תנורים, כיור בן שלוש קערות, מיחם, צוות של שלושה',
+  'kitchen.demo.hall.tells': 'שמונה מבערים, שני תנורים, צוות של שלושה',
 
   'kitchen.problems.file': 'אי אפשר היה לקרוא את הקובץ',
   'kitchen.problems.file.note': 'דבר ממה שהיה לכם לא השתנה.',
@@ -38,6 +36,7 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.yours.demo': 'המטבח שלכם, כפי שהוא בהדגמה; השינוי הראשון עושה ממנו העתק שלכם',
   'kitchen.save-file': 'לשמור כקובץ',
   'kitchen.change': 'לשנות',
+  'kitchen.press-to-change': 'לחצו על דבר כלשהו בציור כדי להזיז או לשנות אותו.',
   'kitchen.see-plan': 'לראות את התוכנית',
   'kitchen.empty': 'עוד אין בו דבר. שנו אותו כדי לומר מה יש.',
   'kitchen.fixtures': 'פריטים',
@@ -70,7 +69,7 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.hardware.tap': 'מי ברז',
   'kitchen.hardware.tap.value': ({ tapColdC }, f) => `${f.shortNumber(tapColdC, 3)}°C`,
   'kitchen.hardware.vessel': ({ count, maxFillL, ratedW }, f) =>
-    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} ליטר, ${f.shortNumber(ratedW, 3)} ואט`,
+    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} ליטר${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} ואט` : ''}`,
   'kitchen.hardware.vessel.on': ({ vessel, circuit }, f) => `${f.say(vessel)}, על ${circuit}`,
   'kitchen.hardware.circuit': ({ ratingA, voltsV }, f) =>
     `${f.shortNumber(ratingA, 3)} אמפר ב־${f.shortNumber(voltsV, 3)} וולט`,

@@ -93,12 +93,22 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.by-hand': ({ fixture }) => `${fixture}: כמות המים לא מחושבת; זה מתוכנן כעבודת יד.`,
   'plan.notice.unreached': ({ fixture, spots }, f) =>
     `${fixture}: מחוץ להישג היד מהמקום שאפשר לעמוד בו, ולכן לא תוכנן לשם קומקום: ${spots.map((spot) => f.say(spot)).join('; ')}. אפשר לעמוד בצד אחר? אמרו זאת במטבח. אם לא, שאלו את הרב מה עושים במקום. לעולם אל תעמדו על שרפרף עם מים רותחים.`,
+  'plan.question.unreached': ({ spots }, f) =>
+    `מה עושים במקום ששום יד לא מגיעה אליו עם קומקום: ${spots.map((spot) => f.say(spot)).join('; ')}?`,
+  'plan.question.unreached.why':
+    'הקילוח צריך להגיע לכל מקום. ייתכן שמצד אחר מגיעים אליו: אם כן, אמרו זאת במטבח.',
+  'plan.question.unreached.until-then': 'לא מתוכנן לשם קומקום.',
+  'plan.question.unreached.cover': 'לערות, ואחר כך לכסות.',
+  'plan.question.unreached.enough': 'די במה שקיבל עירוי.',
   'plan.notice.spot': ({ areaCm2, leftM, nearM }, f) =>
     `${f.number(areaCm2)} סמ״ר, ${f.number(leftM, 2)} מ׳ מהקצה השמאלי ו־${f.number(nearM, 2)} מ׳ מהצד הקרוב`,
   'plan.notice.pots': ({ names }) =>
     `אין מערים מתוך: ${names.join(', ')}. מה שנשאב במצקת הוא כבר בכלי שני, ומלא הוא כבד מדי לנשיאה.`,
   'plan.notice.unused-vessels': ({ names }) =>
     `לא בשימוש: ${names.join(', ')}. לא צוין גוף חימום, חלש מדי להרתיח כאן, או קטן מדי לצד האחרים.`,
+  'plan.notice.utensils-now': 'בתוך פסח לא מכשירים כלים: הרחיקו את מה שלא הוכשר לפני כן, ושאלו.',
+  'plan.notice.utensils-no-pot': ({ names }, f) =>
+    `אין סיר שמרתיח כאן ושנכנסים לתוכו: ${f.list(names.map((name) => f.say(name)))}. שום שלב לא מכשיר אותם. ציינו במטבח סיר גדול יותר ואת המבער שלו, או הרחיקו אותם.`,
   'plan.notice.no-change':
     'נהגו שלא להפוך כלי מבשרי לחלבי או להפך (מגן אברהם תקט, יא): שאלו לפני כן.',
   'plan.notice.passover-hour':

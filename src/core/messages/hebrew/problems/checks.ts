@@ -91,6 +91,13 @@ export const checks: TranslationOf<typeof english> = {
   'problems.bowls.advice': 'מדדו שוב קערות וקו מתאר, במטרים.',
   'problems.burner-place.allowed': ({ box }, f) => `נקודה על הכיריים (${f.say(box)})`,
   'problems.burner-place.advice': 'מדדו את אמצע המבער באותו מבט מלמעלה כמו הכיריים.',
+  'problems.heights.allowed': ({ fromM }, f) => `יותר מ־${f.number(fromM, 2)} מ׳, הקצה התחתון שלו`,
+  'problems.heights.advice': 'מדדו את שני הקצוות מהרצפה.',
+  'problems.wall.needs-outline': 'קיר של "room.outline", שלא נמסר',
+  'problems.wall.tell-outline': 'ציינו את פינות החדר בשדה "room.outline", או השמיטו את זה.',
+  'problems.wall.fits': ({ leftM, lengthM, atM }, f) =>
+    `לכל היותר ${f.number(leftM, 2)} מ׳: אורך הקיר ${f.number(lengthM, 2)} מ׳, וזה מתחיל ב־${f.number(atM, 2)} מ׳`,
+  'problems.wall.shorten': 'מדדו מהקצה השמאלי של הקיר, כפי שרואים אותו מתוך החדר.',
 
   'problems.lon-zone.found': ({ lonDeg, zone }) => `${lonDeg} עם אזור הזמן "${zone}"`,
   'problems.lon-zone.allowed': 'קו אורך שבתוך אזור הזמן, מזרח חיובי, מערב שלילי',

@@ -63,12 +63,18 @@ export const summary: TranslationOf<typeof english> = {
   'report.section.lacks': 'הושמט, נעצר או בספק',
   'report.section.answers': 'שאלות ותשובות',
   'report.lack.none': 'דבר ממה שתוכנן לא הושמט, לא נעצר ולא נשאר בספק.',
-  'report.lack.steps': ({ name, step, more, planned, outcome, reason }, f) => {
-    const what = `"${unended(f.say(step))}"${more === 0 ? '' : ` ועוד ${f.number(more)}`}`;
-    const share =
-      planned === 0 ? '' : `לא הוכשר (${f.number(more + 1)} מתוך ${f.number(planned)}). `;
+  'report.lack.steps': ({ name, steps, many, planned, outcome, reason }, f) => {
+    const named = steps.map((step) => `"${unended(f.say(step))}"`);
+    const more = many - steps.length;
+    const what = more <= 0 ? f.list(named) : `${named.join(', ')} ועוד ${f.number(more)}`;
+    const share = planned === 0 ? '' : `לא הוכשר (${f.number(many)} מתוך ${f.number(planned)}). `;
     return `${at(name)}${share}${what}: ${f.say(outcome)}.${because(f.say(reason))}`;
   },
+  'report.section.utensils': 'כלים',
+  'report.utensils.line': ({ told, items }, f) =>
+    `${f.say(told)} ${f.list(items.map((item) => f.say(item)))}.`,
+  'report.lack.utensils': ({ step, items, outcome, reason }, f) =>
+    `${f.list(items.map((item) => f.say(item)))}: לא הוכשרו. "${unended(f.say(step))}": ${f.say(outcome)}.${because(f.say(reason))}`,
   'report.lack.rest': ({ name, provedS, neededS, outcome, reason }, f) =>
     `${name}: השבתה: ${f.say(outcome)}${neededS === 0 ? '' : `, מוכח ${f.duration(provedS, 'down')} מתוך ${f.duration(neededS, 'down')}`}.${because(f.say(reason))}`,
   'report.lack.hold': ({ name, label, provedS, neededS, isShort, unproved, wordS, why }, f) => {

@@ -1,8 +1,10 @@
 import type { TranslationOf } from '../../model/translation.ts';
 import type { pictures as english } from '../../english/run/pictures.ts';
+import { crew } from './crew.ts';
 
 /** Pictures, in words for those who do not see them, and the few words in them; what a fixture is and where it stands. */
 export const pictures: TranslationOf<typeof english> = {
+  ...crew,
   'common.fixture-phase.to-clean': 'לניקוי',
   'common.fixture-phase.resting': 'מושבת',
   'common.fixture-phase.ready': 'מוכן',
@@ -34,6 +36,15 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.kettle': ({ litres, markLitres }, f) =>
     `מלאו ${f.number(litres, 1)} ליטר; הסימן נמצא ב־${f.number(markLitres, 1)} ליטר`,
   'run.picture.kettle.litres': ({ litres }, f) => `${f.number(litres, 1)} ליטר`,
+  'run.picture.batch': ({ items }, f) => `בסיר: ${f.list(items.map((item) => f.say(item)))}`,
+  'run.picture.batch.count': ({ count }, f) => `${f.number(count)} ×`,
+  'run.batches': 'סבבים',
+  'run.batches.line': ({ done, of }, f) => `סבבים: ${f.number(done)} מתוך ${f.number(of)} נעשו`,
+  'run.batches.state.done': 'נעשה',
+  'run.batches.state.now': 'עכשיו',
+  'run.batches.state.next': 'הבא',
+  'run.batches.state.to-come': 'עוד לפנינו',
+  'run.batches.state.left-out': 'הושמט',
   'run.picture.lanes': ({ kettles }, f) =>
     `נתיבי עירוי מאחור לפנים, ${f.plural(kettles, { one: 'קומקום אחד', two: 'שני קומקומים', other: `${f.number(kettles)} קומקומים` })}.`,
   'run.picture.lanes-of': ({ kettles, kettle }, f) =>
@@ -45,5 +56,6 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.oven.now': 'עכשיו',
   'run.pour.left': ({ litres }, f) => `נותרו ${f.number(litres, 1)} ליטר`,
   'run.pour.pace': ({ cmPerS }, f) => `כ־${f.number(cmPerS)} ס״מ בשנייה`,
+  'run.picture.stand': 'כאן עומדים',
   'run.picture.time': ({ lengthS }, f) => f.duration(lengthS),
 };

@@ -32,6 +32,7 @@ export const done: TranslationOf<typeof english> = {
   'survey.done.window': 'החלון שונה',
   'survey.done.hood-flow': 'ספיקת הקולט שונתה',
   'survey.done.people': 'מספר האנשים שונה',
+  'survey.done.names': 'השמות שונו',
   'survey.done.rest-days': 'ימי המנוחה שונו',
   'survey.done.lighting': 'ההדלקה שונתה',
   'survey.done.last-hot': 'השימוש החם האחרון שונה',

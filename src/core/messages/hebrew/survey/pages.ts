@@ -137,6 +137,8 @@ export const pages: TranslationOf<typeof english> = {
   'survey.people.days': 'ידיים וימים',
   'survey.people.days.heading': 'מי עובד, ומתי לא?',
   'survey.people.working': 'אנשים שעובדים יחד',
+  'survey.people.names': 'השמות שלהם, מופרדים בפסיקים',
+  'survey.people.names.hint': 'קודם מי שאוחז בטאבלט. אפשר להשאיר ריק.',
   'survey.people.rest-days': 'שבת וחגים',
   'survey.people.lighting': 'הדלקת נרות לפני השקיעה',
   'survey.people.lanes': 'כיוון העירוי',

@@ -7,6 +7,8 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.quantity.count': ({ value }, f) => f.shortNumber(value, 6),
   'survey.unit.m': 'מ׳',
   'survey.unit.cm': 'ס״מ',
+  'survey.unit.in': 'אינץ׳',
+  'survey.unit.ft': 'רגל',
   'survey.unit.L': 'ליטר',
   'survey.unit.W': 'ואט',
   'survey.unit.A': 'אמפר',
@@ -16,7 +18,7 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.unit.m2': 'מ״ר',
   'survey.unit.C': 'מעלות',
 
-  'survey.example.length': '60 ס״מ או 0.6',
+  'survey.example.length': '60 ס״מ או 24 אינץ׳',
   'survey.example.altitude': '2100 מ׳',
   'survey.example.volume': '1.7 ליטר',
   'survey.example.power': '1500 ואט',

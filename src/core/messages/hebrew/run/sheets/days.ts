@@ -17,6 +17,18 @@ export const days: TranslationOf<typeof english> = {
       ? f.say(label)
       : `${f.say(label)}: ${names.map((name) => f.say(name)).join(', ')}`,
   'run.days.waits': ({ waits }, f) => waits.map((wait) => f.say(wait)).join('; '),
+  'run.meanwhile': 'בינתיים: לאכול, לשטוף, לחמם',
+  'run.meanwhile.need.eat': 'לאכול',
+  'run.meanwhile.need.wash': 'לשטוף',
+  'run.meanwhile.need.heat': 'להרתיח ולחמם',
+  'run.meanwhile.free': ({ names }, f) => `הוכשר או כוסה: ${f.list(names)}.`,
+  'run.meanwhile.before': ({ names }, f) => `כמו קודם, עד הניקוי: ${f.list(names)}.`,
+  'run.meanwhile.cold': ({ names }, f) =>
+    `קר בלבד; שימוש חם אחד וההשבתה מתחילה שוב: ${f.list(names)}.`,
+  'run.meanwhile.not-now': ({ names }, f) => `לא עכשיו, חם או בעבודה: ${f.list(names)}.`,
+  'run.meanwhile.elsewhere': 'כאן אסור לחמם דבר: הרתיחו מים ובשלו במקום אחר.',
+  'run.meanwhile.leaven': 'מה שהוכשר או כוסה הוא לפסח: בלי חמץ עליו.',
+  'run.meanwhile.ask': 'זה נאמר לפי מצבו של כל מקום. איזה אוכל יכול להיות שם, אומר המנהג שלכם.',
   'run.days.in': ({ leftS }, f) => `בעוד ${f.duration(leftS)}`,
   'run.days.rest-day': ({ day, from, to }, f) =>
     `${f.say(day)}, ${f.say(from)} עד ${f.say(to)}: אז דבר לא נדרש מכם, ודבר לא נשמע.`,
