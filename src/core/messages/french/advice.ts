@@ -115,8 +115,8 @@ export const advice: TranslationOf<typeof english> = {
     `Fin prévue après ${f.duration(endS)} ; neuf fois sur dix après ${f.duration(lengthS, 'up')} au plus.`,
   'advice.sure.due': ({ chance, isSure }, f) =>
     `${isSure ? 'L’échéance est tenue' : 'Juste : l’échéance est tenue'} ${often(chance, f)}.`,
-  'advice.sure.rest-day': ({ day, wallMs, zone, chance }, f) =>
-    `Juste : ce qui est prévu avant ${f.say(day)}, ${f.moment(wallMs, zone)}, est alors fait ${often(chance, f)}.`,
+  'advice.sure.rest-day': ({ day, wallMs, zone, chance, last, beginByWallMs }, f) =>
+    `Juste : ce qui est prévu avant ${f.say(day)}, ${f.moment(wallMs, zone)}, est alors fait ${often(chance, f)}. La dernière étape d’avant : ${f.say(last).replace(/\.$/, '')} ; commencez-la au plus tard ${f.moment(beginByWallMs, zone)}, ou laissez-la pour après.`,
   'advice.sure.rests-on': ({ plays }, f) =>
     `D’après ${f.number(plays)} simulations de ce plan avec des mains lentes et rapides ; incidents et coupures n’y sont pas.`,
 

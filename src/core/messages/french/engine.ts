@@ -18,6 +18,7 @@ export const engine: TranslationOf<typeof english> = {
     `« ${f.say(step)} » : a-t-il continué sans interruption ?`,
   'engine.step.make-safe': ({ step }, f) => `Mettez en sécurité : « ${f.say(step)} ».`,
   'engine.step.make-safe-cold': ({ makeSafe, cold }, f) => `${f.say(makeSafe)} ${f.say(cold)}`,
+  'engine.step.pour-now': 'Versez maintenant : ce temps passé, l’eau est trop refroidie',
   'engine.step.use-within': ({ step }, f) => `À utiliser dans ce délai après « ${f.say(step)} »`,
 
   'engine.because.nothing-heated': 'Rien n’a été chauffé.',

@@ -35,8 +35,6 @@ function lengthText(lengthS: number, f: Formatter): string {
 export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.about':
     'Le cours du plan : qui fait quoi, ce qui repose, chauffe et refroidit. Les flèches vont de barre en barre, Entrée en ouvre une. La liste des étapes dit la même chose.',
-  'plan-page.course.you': 'Vous',
-  'plan-page.course.helper': ({ number }, f) => `Aide ${f.number(number)}`,
   'plan-page.course.day': ({ wallMs, zone }, f) => f.day(wallMs, zone),
   'plan-page.course.weekday': ({ wallMs, zone }, f) => f.weekday(wallMs, zone),
   'plan-page.course.short-weekday': ({ wallMs, zone }, f) => f.shortWeekday(wallMs, zone),
@@ -81,6 +79,10 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.key.watch': 'surveille ce qui rougit',
   'plan-page.course.key.chain': 'décide de la fin',
   'plan-page.course.key.slack': 'peut durer plus',
+  'plan-page.course.cut': ({ name, ...at }, f) => `${f.say(name)}, ${when(at, f)}`,
+  'plan-page.course.gone': 'plus possible',
+  'plan-page.course.key.due': 'l’heure limite',
+  'plan-page.course.key.late': 'trop tard',
   'plan-page.course.key.night': 'Nuits et jours chômés sont dessinés plus étroits.',
 
   'plan-page.head.ends': ({ wallMs, zone, lengthS }, f) =>
@@ -89,6 +91,10 @@ export const planCourse: TranslationOf<typeof english> = {
     `À temps : fin ${f.day(wallMs, zone)}, ${f.clock(wallMs, zone)} ; ${purge ? 'cachérisé' : 'fini'} ${lengthText(spareS, f)} avant l’heure.`,
   'plan-page.head.late': ({ doneWallMs, dueWallMs, zone, lateS, purge }, f) =>
     `${lengthText(lateS, f)} trop tard : ${purge ? 'cachérisé' : 'fini'} ${f.day(doneWallMs, zone)}, ${f.clock(doneWallMs, zone)}. L’heure est ${f.day(dueWallMs, zone)}, ${f.clock(dueWallMs, zone)}.`,
+  'plan-page.head.cut': ({ name, many, of, ...at }, f) =>
+    `Trop tard pour ${f.number(many)} ${f.plural(many, { one: 'endroit', other: 'endroits' })} sur ${f.number(of)} : rien n’est plus cachérisé après ce moment : ${f.say(name)}, ${f.day(at.wallMs, at.zone)}, ${f.clock(at.wallMs, at.zone)}.`,
+  'plan-page.head.close-up': ({ fixtures }, f) =>
+    `Plus possible. Nettoyez, fermez et n’utilisez pas pendant Pessah : ${f.list(fixtures)}. Demandez d’abord.`,
   'plan-page.head.free': ({ spans, people, more }, f) =>
     `${people > 1 ? 'Tous sont libres' : 'Vous êtes libre'} ${f.list(spans.map((one) => f.say(one)))}${more ? ', et plus tard' : ''}.`,
   'plan-page.head.why': 'Pourquoi, et ce que cela veut dire',

@@ -10,6 +10,8 @@ function from(count: number, f: Formatter): string {
 export const recordPage: TranslationOf<typeof english> = {
   'record-page.title': 'Rapport',
   'record-page.none': 'Pas encore de chantier. Ce que vous y ferez sera gardé ici.',
+  'record-page.list-zone': ({ zone }) =>
+    `Commencé, à l’heure de cette tablette (${(zone.split('/').at(-1) ?? zone).replaceAll('_', ' ')}) :`,
   'record-page.run-status': ({ openedWallMs, zone, status }, f) =>
     `${f.shortMoment(openedWallMs, zone)}, ${status}`,
   'record-page.status.open': 'ouvert',
@@ -23,6 +25,21 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.save-calendar': 'Enregistrer ce qui vient pour un agenda',
   'record-page.save-run': 'Enregistrer le chantier dans un fichier',
   'record-page.import': 'Reprendre un chantier d’un fichier',
+  'record-page.history': 'Ce qui est arrivé à un endroit au fil des chantiers',
+  'record-page.history.reading': 'Lecture des chantiers de cette cuisine …',
+  'record-page.history.place': 'Endroit',
+  'record-page.history.nothing': 'Aucun chantier n’y a rien fait.',
+  'record-page.history.run': ({ wallMs, zone, purpose, status }, f) =>
+    `${f.capital(f.day(wallMs, zone))}, ${purpose}, ${status}`,
+  'record-page.everything': 'Tout dans un fichier',
+  'record-page.everything.about':
+    'Toutes les cuisines, les chantiers, les coches et les choix de cette tablette, à garder ailleurs. Ce qui est repris s’ajoute : rien de ce qui est ici ne change.',
+  'record-page.everything.save': 'Tout enregistrer dans un fichier',
+  'record-page.everything.bring-back': 'Tout reprendre d’un tel fichier',
+  'record-page.restored': ({ kitchens, runs, same }, f) =>
+    `Repris : ${f.number(kitchens)} ${f.plural(kitchens, { one: 'cuisine', other: 'cuisines' })} et ${f.number(runs)} ${f.plural(runs, { one: 'chantier', other: 'chantiers' })}.${same > 0 ? ` Déjà ici : ${f.number(same)}.` : ''}`,
+  'record-page.restored.left': ({ count }, f) => `Non repris, ${f.number(count)} :`,
+  'record-page.restored.run': ({ path, name, why }, f) => `${path} (${name}) : ${f.say(why)}`,
 
   'record-page.damaged': 'Le journal est endommagé ; la suite n’est pas racontée.',
   'record-page.no-digest':
@@ -34,6 +51,7 @@ export const recordPage: TranslationOf<typeof english> = {
     `${f.number(number)} ${name} : ${f.say(state)}`,
   'record-page.state.heated': 'cachérisé par la chaleur',
   'record-page.state.poured': 'cachérisé par l’eau bouillante',
+  'record-page.state.steamed': 'cachérisé par la vapeur',
   'record-page.state.covered': 'couvert ou tapissé',
   'record-page.state.cleaned': 'simplement nettoyé',
   'record-page.state.closed-up': 'fermé, hors d’usage',
@@ -44,6 +62,7 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.covered-too': 'couvert aussi',
   'record-page.letter.heated': 'F',
   'record-page.letter.poured': 'E',
+  'record-page.letter.steamed': 'P',
   'record-page.letter.covered': 'C',
   'record-page.letter.cleaned': 'S',
   'record-page.letter.closed-up': 'H',

@@ -8,6 +8,7 @@ export const hazards: TranslationOf<typeof english> = {
   'cautions.scald-carry.hazard': 'brûlure par eau bouillante',
   'cautions.pour-stance.hazard': 'brûlure par eau bouillante',
   'cautions.splash.hazard': 'brûlure par eau bouillante',
+  'cautions.dip-pot.hazard': 'brûlure par eau bouillante',
   'cautions.hot-refill.hazard': 'vapeur',
   'cautions.steam-leap.hazard': 'brûlure par eau bouillante',
   'cautions.pour-power.hazard': 'choc électrique',

@@ -17,4 +17,5 @@ export const page: TranslationOf<typeof english> = {
   'handouts.name.utensils': 'Ustensiles',
   'handouts.name.shopping': 'À acheter',
   'handouts.name.door': 'Pour la porte',
+  'handouts.name.crew': 'Pour chacun de vous',
 };

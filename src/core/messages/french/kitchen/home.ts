@@ -3,30 +3,27 @@ import type { TranslationOf } from '../../model/translation.ts';
 
 /** The kitchens of this tablet, and the one that is open from above. */
 export const home: TranslationOf<typeof english> = {
-  'kitchen.welcome': 'Rendre une cuisine cacher, ou prête pour Pessah, étape par étape.',
+  'kitchen.welcome': 'Rendez votre cuisine cacher, ou prête pour Pessah',
   'kitchen.welcome.about':
-    'Glowpour prévoit le nettoyage, les repos de 24 heures, les versements d’eau bouillante et les foyers portés au rouge, pour la cuisine devant vous, et vous guide sur cette tablette.',
+    'Dites ce qui s’y trouve. Recevez un plan heure par heure. Laissez-vous guider, étape par étape.',
   'kitchen.welcome.no-ruling':
-    'L’application ne tranche rien : votre rabbin décide. Notices des fabricants, règles locales et métiers agréés passent d’abord.',
+    'Rien n’est tranché ici : votre rabbin décide. Notices des fabricants, règles locales et métiers agréés passent d’abord.',
   'kitchen.welcome.begin': 'Décrire votre cuisine',
   'kitchen.new-name': 'Ma cuisine',
 
   'kitchen.demos': 'Partir d’une cuisine',
-  'kitchen.demos.first': 'Partir d’une cuisine comme la vôtre',
+  'kitchen.demos.first': 'Ou en regarder une comme la vôtre',
   'kitchen.demos.another': 'Une autre cuisine',
   'kitchen.describe-new': 'Décrire une nouvelle cuisine',
   'kitchen.open-file': 'Ouvrir un fichier de cuisine',
   'kitchen.demo.flat-coils.name': 'Appartement à spirales',
-  'kitchen.demo.flat-coils.tells': '120 V, spirales électriques, un évier inox, four à pyrolyse',
+  'kitchen.demo.flat-coils.tells': 'Spirales électriques, un évier inox, 120 V',
   'kitchen.demo.mountain-gas.name': 'Maison de montagne',
-  'kitchen.demo.mountain-gas.tells':
-    'Cuisinière à gaz à 2100 m, deux éviers, plans en pierre, Pessah',
+  'kitchen.demo.mountain-gas.tells': 'Gaz à 2100 m, pour Pessah',
   'kitchen.demo.flat-glass-230.name': 'Appartement, plaque vitrocéramique',
-  'kitchen.demo.flat-glass-230.tells':
-    '230 V, plaque vitrocéramique, deux bouilloires, four encastré',
+  'kitchen.demo.flat-glass-230.tells': 'Vitrocéramique, four en colonne, 230 V',
   'kitchen.demo.hall.name': 'Cuisine d’une salle de réception',
-  'kitchen.demo.hall.tells':
-    'Huit foyers, deux fours, évier à trois cuves, une fontaine à eau chaude, une équipe de trois',
+  'kitchen.demo.hall.tells': 'Huit foyers, deux fours, une équipe de trois',
 
   'kitchen.problems.file': 'Ce fichier n’a pas pu être lu',
   'kitchen.problems.file.note': 'Rien de ce que vous aviez n’a changé.',
@@ -41,6 +38,7 @@ export const home: TranslationOf<typeof english> = {
     'Votre cuisine, telle qu’en démonstration ; le premier changement en fait votre copie',
   'kitchen.save-file': 'Enregistrer dans un fichier',
   'kitchen.change': 'La modifier',
+  'kitchen.press-to-change': 'Appuyez sur un élément de l’image pour le déplacer ou le changer.',
   'kitchen.see-plan': 'Voir le plan',
   'kitchen.empty': 'Rien n’y est encore. Modifiez-la pour dire ce qui s’y trouve.',
   'kitchen.fixtures': 'Éléments',
@@ -73,7 +71,7 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.hardware.tap': 'Eau du robinet',
   'kitchen.hardware.tap.value': ({ tapColdC }, f) => `${f.shortNumber(tapColdC, 3)} °C`,
   'kitchen.hardware.vessel': ({ count, maxFillL, ratedW }, f) =>
-    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L, ${f.shortNumber(ratedW, 3)} W`,
+    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} W` : ''}`,
   'kitchen.hardware.vessel.on': ({ vessel, circuit }, f) => `${f.say(vessel)}, sur ${circuit}`,
   'kitchen.hardware.circuit': ({ ratingA, voltsV }, f) =>
     `${f.shortNumber(ratingA, 3)} A sous ${f.shortNumber(voltsV, 3)} V`,

@@ -94,12 +94,23 @@ export const notices: TranslationOf<typeof english> = {
     `${fixture} : la quantité d’eau n’est pas calculée ; prévu comme travail à la main.`,
   'plan.notice.unreached': ({ fixture, spots }, f) =>
     `${fixture} : hors de portée de bras d’où l’on peut se tenir, donc sans bouilloire prévue : ${spots.map((spot) => f.say(spot)).join(' ; ')}. Pouvez-vous vous tenir d’un autre côté ? Dites-le dans la cuisine. Sinon, demandez à votre rabbin que faire de cet endroit. Ne montez jamais sur un tabouret avec de l’eau bouillante.`,
+  'plan.question.unreached': ({ spots }, f) =>
+    `Que faire d’un endroit qu’aucun bras n’atteint avec une bouilloire : ${spots.map((spot) => f.say(spot)).join(' ; ')} ?`,
+  'plan.question.unreached.why':
+    'Le jet doit atteindre chaque endroit. D’un autre côté, il est peut-être à portée : dites-le alors dans la cuisine.',
+  'plan.question.unreached.until-then': 'Aucune bouilloire n’y est prévue.',
+  'plan.question.unreached.cover': 'Verser, puis couvrir.',
+  'plan.question.unreached.enough': 'Ce qui est versé suffit.',
   'plan.notice.spot': ({ areaCm2, leftM, nearM }, f) =>
     `${f.number(areaCm2)} cm², à ${f.number(leftM, 2)} m de son bout gauche et ${f.number(nearM, 2)} m de son bord proche`,
   'plan.notice.pots': ({ names }) =>
     `Ne sert pas à verser : ${names.join(', ')}. Ce qu’on y puise est dans un second récipient, et plein il est trop lourd à porter.`,
   'plan.notice.unused-vessels': ({ names }) =>
     `Non utilisé : ${names.join(', ')}. Pas de chauffe indiquée, trop faible pour bouillir ici, ou trop petit à côté des autres.`,
+  'plan.notice.utensils-now':
+    'Aucun ustensile n’est cachérisé pendant Pessah : rangez ce qui ne l’a pas été avant, et demandez.',
+  'plan.notice.utensils-no-pot': ({ names }, f) =>
+    `Trop grand pour toute marmite qui bout ici : ${f.list(names.map((name) => f.say(name)))}. Aucune étape ne le cachérise. Indiquez dans la cuisine une marmite plus grande et son foyer, ou rangez-le.`,
   'plan.notice.no-change':
     'Par coutume, un récipient ne passe pas de viande à lait ou l’inverse (Maguen Avraham 509:11) : demandez avant de le faire.',
   'plan.notice.passover-hour':

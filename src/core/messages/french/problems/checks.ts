@@ -97,6 +97,16 @@ export const checks: TranslationOf<typeof english> = {
   'problems.burner-place.allowed': ({ box }, f) => `un point sur la plaque (${f.say(box)})`,
   'problems.burner-place.advice':
     'Mesurez le milieu du foyer dans la même vue de dessus que la plaque.',
+  'problems.heights.allowed': ({ fromM }, f) =>
+    `plus de ${f.number(fromM, 2)} m, son bord inférieur`,
+  'problems.heights.advice': 'Mesurez les deux bords depuis le sol.',
+  'problems.wall.needs-outline': 'un mur de room.outline, qui n’est pas indiqué',
+  'problems.wall.tell-outline':
+    'Indiquez les coins de la pièce dans room.outline, ou omettez ceci.',
+  'problems.wall.fits': ({ leftM, lengthM, atM }, f) =>
+    `au plus ${f.number(leftM, 2)} m : le mur est long de ${f.number(lengthM, 2)} m, et ceci commence à ${f.number(atM, 2)} m`,
+  'problems.wall.shorten':
+    'Mesurez depuis le bout gauche du mur, tel que vous le voyez de la pièce.',
 
   'problems.lon-zone.found': ({ lonDeg, zone }) => `${lonDeg} avec le fuseau "${zone}"`,
   'problems.lon-zone.allowed': 'une longitude dans son fuseau, est positif, ouest négatif',

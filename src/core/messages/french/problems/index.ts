@@ -1,3 +1,4 @@
+import { backup } from './backup.ts';
 import { checks } from './checks.ts';
 import { fields } from './fields.ts';
 import { files } from './files.ts';
@@ -13,4 +14,5 @@ export const problems = {
   ...warnings,
   ...filled,
   ...files,
+  ...backup,
 };

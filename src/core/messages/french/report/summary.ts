@@ -56,12 +56,19 @@ export const summary: TranslationOf<typeof english> = {
   'report.section.lacks': 'Laissé de côté, arrêté ou douteux',
   'report.section.answers': 'Questions et réponses',
   'report.lack.none': 'Rien de prévu n’a été laissé de côté, arrêté ni laissé dans le doute.',
-  'report.lack.steps': ({ name, step, more, planned, outcome, reason }, f) => {
-    const what = `« ${unended(f.say(step))} »${more === 0 ? '' : ` et ${f.number(more)} de plus`}`;
+  'report.lack.steps': ({ name, steps, many, planned, outcome, reason }, f) => {
+    const named = steps.map((step) => `« ${unended(f.say(step))} »`);
+    const more = many - steps.length;
+    const what = more === 0 ? f.list(named) : `${named.join(', ')} et ${f.number(more)} de plus`;
     const share =
-      planned === 0 ? '' : `non cachérisé (${f.number(more + 1)} sur ${f.number(planned)}). `;
+      planned === 0 ? '' : `non cachérisé (${f.number(many)} sur ${f.number(planned)}). `;
     return `${at(name)}${share}${what} : ${f.say(outcome)}.${because(f.say(reason))}`;
   },
+  'report.section.utensils': 'Ustensiles',
+  'report.utensils.line': ({ told, items }, f) =>
+    `${f.say(told)} ${f.list(items.map((item) => f.say(item)))}.`,
+  'report.lack.utensils': ({ step, items, outcome, reason }, f) =>
+    `${f.list(items.map((item) => f.say(item)))} : non cachérisé. « ${unended(f.say(step))} » : ${f.say(outcome)}.${because(f.say(reason))}`,
   'report.lack.rest': ({ name, provedS, neededS, outcome, reason }, f) =>
     `${name} : repos ${f.say(outcome)}${neededS === 0 ? '' : `, ${f.duration(provedS, 'down')} prouvés sur ${f.duration(neededS, 'down')}`}.${because(f.say(reason))}`,
   'report.lack.hold': ({ name, label, provedS, neededS, isShort, unproved, wordS, why }, f) => {

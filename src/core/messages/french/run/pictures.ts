@@ -1,8 +1,10 @@
 import type { pictures as english } from '../../english/run/pictures.ts';
 import type { TranslationOf } from '../../model/translation.ts';
+import { crew } from './crew.ts';
 
 /** Pictures, in words for those who do not see them, and the few words in them; what a fixture is and where it stands. */
 export const pictures: TranslationOf<typeof english> = {
+  ...crew,
   'common.fixture-phase.to-clean': 'à nettoyer',
   'common.fixture-phase.resting': 'au repos',
   'common.fixture-phase.ready': 'prêt',
@@ -34,6 +36,17 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.kettle': ({ litres, markLitres }, f) =>
     `Remplissez à ${f.number(litres, 1)} litres ; le repère est à ${f.number(markLitres, 1)} litres`,
   'run.picture.kettle.litres': ({ litres }, f) => `${f.number(litres, 1)} L`,
+  'run.picture.batch': ({ items }, f) =>
+    `Dans la marmite : ${f.list(items.map((item) => f.say(item)))}`,
+  'run.picture.batch.count': ({ count }, f) => `${f.number(count)} ×`,
+  'run.batches': 'Lots',
+  'run.batches.line': ({ done, of }, f) =>
+    `Lots : ${f.number(done)} sur ${f.number(of)} ${f.plural(done, { one: 'fait', other: 'faits' })}`,
+  'run.batches.state.done': 'fait',
+  'run.batches.state.now': 'maintenant',
+  'run.batches.state.next': 'le suivant',
+  'run.batches.state.to-come': 'à venir',
+  'run.batches.state.left-out': 'laissé de côté',
   'run.picture.lanes': ({ kettles }, f) =>
     `Bandes de versement du fond vers l’avant, en ${f.number(kettles)} ${f.plural(kettles, { one: 'bouilloire', other: 'bouilloires' })}.`,
   'run.picture.lanes-of': ({ kettles, kettle }, f) =>
@@ -45,5 +58,6 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.oven.now': 'maintenant',
   'run.pour.left': ({ litres }, f) => `reste ${f.number(litres, 1)} L`,
   'run.pour.pace': ({ cmPerS }, f) => `environ ${f.number(cmPerS)} cm par seconde`,
+  'run.picture.stand': 'Vous êtes ici',
   'run.picture.time': ({ lengthS }, f) => f.duration(lengthS),
 };

@@ -33,6 +33,7 @@ export const done: TranslationOf<typeof english> = {
   'survey.done.window': 'Fenêtre changée',
   'survey.done.hood-flow': 'Débit de la hotte changé',
   'survey.done.people': 'Personnes changées',
+  'survey.done.names': 'Noms changés',
   'survey.done.rest-days': 'Jours chômés changés',
   'survey.done.lighting': 'Allumage changé',
   'survey.done.last-hot': 'Dernier usage à chaud changé',

@@ -140,6 +140,8 @@ export const pages: TranslationOf<typeof english> = {
   'survey.people.days': 'Mains et jours',
   'survey.people.days.heading': 'Qui travaille, et quand non ?',
   'survey.people.working': 'Personnes au travail en même temps',
+  'survey.people.names': 'Leurs noms, séparés par des virgules',
+  'survey.people.names.hint': 'D’abord qui tient la tablette. Peut rester vide.',
   'survey.people.rest-days': 'Chabbat et fêtes',
   'survey.people.lighting': 'Bougies allumées avant le coucher du soleil',
   'survey.people.lanes': 'Direction du versement',

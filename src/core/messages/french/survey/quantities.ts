@@ -7,6 +7,8 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.quantity.count': ({ value }, f) => f.shortNumber(value, 6),
   'survey.unit.m': 'm',
   'survey.unit.cm': 'cm',
+  'survey.unit.in': 'in',
+  'survey.unit.ft': 'ft',
   'survey.unit.L': 'L',
   'survey.unit.W': 'W',
   'survey.unit.A': 'A',
@@ -17,7 +19,7 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.unit.C': '°C',
 
   /** Examples of what may be typed, for the line under an error. */
-  'survey.example.length': '60 cm, 24 in ou 0,6',
+  'survey.example.length': '60 cm ou 24 in',
   'survey.example.altitude': '2100 m ou 6900 ft',
   'survey.example.volume': '1,7 L ou 1,8 qt',
   'survey.example.power': '1500 W ou 1,5 kW',

@@ -17,6 +17,20 @@ export const days: TranslationOf<typeof english> = {
       ? f.say(label)
       : `${f.say(label)} : ${names.map((name) => f.say(name)).join(', ')}`,
   'run.days.waits': ({ waits }, f) => waits.map((one) => f.say(one)).join(' ; '),
+  'run.meanwhile': 'Entre-temps : manger, laver, chauffer',
+  'run.meanwhile.need.eat': 'Manger',
+  'run.meanwhile.need.wash': 'Laver',
+  'run.meanwhile.need.heat': 'Faire bouillir et chauffer',
+  'run.meanwhile.free': ({ names }, f) => `Cachérisé ou couvert : ${f.list(names)}.`,
+  'run.meanwhile.before': ({ names }, f) => `Comme avant, jusqu’au nettoyage : ${f.list(names)}.`,
+  'run.meanwhile.cold': ({ names }, f) =>
+    `À froid seulement, un usage à chaud et son repos recommence : ${f.list(names)}.`,
+  'run.meanwhile.not-now': ({ names }, f) =>
+    `Pas maintenant, chaud ou en cours : ${f.list(names)}.`,
+  'run.meanwhile.elsewhere': 'Rien ici ne doit chauffer : faites bouillir et cuire ailleurs.',
+  'run.meanwhile.leaven': 'Ce qui est cachérisé ou couvert est pour Pessah : pas de hamets dessus.',
+  'run.meanwhile.ask':
+    'Dit d’après l’avancement de chaque endroit. Quels aliments y sont permis, votre coutume le dit.',
   'run.days.in': ({ leftS }, f) => `dans ${f.duration(leftS)}`,
   'run.days.rest-day': ({ day, from, to }, f) =>
     `${f.say(day)}, de ${f.say(from)} à ${f.say(to)} : rien ne vous est demandé alors, et rien ne sonne.`,
