@@ -115,8 +115,8 @@ export const advice: TranslationOf<typeof english> = {
     `Final planificado en ${f.duration(endS)}; nueve de cada diez veces, en ${f.duration(lengthS, 'up')} como mucho.`,
   'advice.sure.due': ({ chance, isSure }, f) =>
     `${isSure ? 'Cumple' : 'Muy justo: cumple'} el plazo ${often(chance, f)}.`,
-  'advice.sure.rest-day': ({ day, wallMs, zone, chance }, f) =>
-    `Muy justo: lo planificado antes de ${f.say(day)}, ${f.moment(wallMs, zone)}, está hecho para entonces ${often(chance, f)}.`,
+  'advice.sure.rest-day': ({ day, wallMs, zone, chance, last, beginByWallMs }, f) =>
+    `Muy justo: lo planificado antes de ${f.say(day)}, ${f.moment(wallMs, zone)}, está hecho para entonces ${often(chance, f)}. Lo último antes: ${f.say(last).replace(/\.$/, '')}; empiécelo como tarde el ${f.moment(beginByWallMs, zone)}, o déjelo para después.`,
   'advice.sure.rests-on': ({ plays }, f) =>
     `Según ${f.number(plays)} repeticiones de este plan con manos lentas y rápidas; no incluye fallos ni descansos.`,
 

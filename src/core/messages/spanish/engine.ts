@@ -17,6 +17,7 @@ export const engine: TranslationOf<typeof english> = {
   'engine.step.went-on': ({ step }, f) => `¿Siguió “${f.say(step)}” sin interrupción?`,
   'engine.step.make-safe': ({ step }, f) => `Deje seguro “${f.say(step)}”.`,
   'engine.step.make-safe-cold': ({ makeSafe, cold }, f) => `${f.say(makeSafe)} ${f.say(cold)}`,
+  'engine.step.pour-now': 'Vierta ahora: pasado este tiempo el agua ya no está bastante caliente',
   'engine.step.use-within': ({ step }, f) =>
     `Usar dentro de este tiempo después de “${f.say(step)}”`,
 

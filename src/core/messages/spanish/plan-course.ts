@@ -40,8 +40,6 @@ function dayAndClock({ wallMs, zone }: Moment, f: Formatter): string {
 export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.about':
     'El curso del plan: quién hace qué, y qué reposa, se calienta y se enfría. Las flechas van de barra en barra, Intro abre una. La lista de pasos de abajo dice lo mismo.',
-  'plan-page.course.you': 'Usted',
-  'plan-page.course.helper': ({ number }, f) => `Ayudante ${f.number(number)}`,
   'plan-page.course.day': ({ wallMs, zone }, f) => f.day(wallMs, zone),
   'plan-page.course.weekday': ({ wallMs, zone }, f) => f.weekday(wallMs, zone),
   'plan-page.course.short-weekday': ({ wallMs, zone }, f) => f.shortWeekday(wallMs, zone),
@@ -88,6 +86,10 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.key.watch': 'vigila lo que está al rojo',
   'plan-page.course.key.chain': 'decide el final',
   'plan-page.course.key.slack': 'puede tardar más',
+  'plan-page.course.cut': ({ name, ...at }, f) => `${f.say(name)}, ${when(at, f)}`,
+  'plan-page.course.gone': 'ya no es posible',
+  'plan-page.course.key.due': 'hora en que debe estar hecho',
+  'plan-page.course.key.late': 'demasiado tarde',
   'plan-page.course.key.night': 'Las noches y los días de descanso se dibujan más estrechos.',
 
   'plan-page.head.ends': ({ wallMs, zone, lengthS }, f) =>
@@ -96,6 +98,10 @@ export const planCourse: TranslationOf<typeof english> = {
     `A tiempo: termina el ${dayAndClock({ wallMs, zone }, f)}; ${purge ? 'kasherizado' : 'hecho'} ${lengthText(spareS, f)} antes de su hora.`,
   'plan-page.head.late': ({ doneWallMs, dueWallMs, zone, lateS, purge }, f) =>
     `Tarde por ${lengthText(lateS, f)}: ${purge ? 'kasherizado' : 'hecho'} el ${dayAndClock({ wallMs: doneWallMs, zone }, f)}. Su hora es el ${dayAndClock({ wallMs: dueWallMs, zone }, f)}.`,
+  'plan-page.head.cut': ({ name, many, of, ...at }, f) =>
+    `Demasiado tarde para ${f.number(many)} de ${f.plural(of, { one: '1 lugar', other: `${f.number(of)} lugares` })}: no se kasheriza nada después de este plazo: ${f.say(name)}, ${dayAndClock(at, f)}.`,
+  'plan-page.head.close-up': ({ fixtures }, f) =>
+    `Ya no es posible. Limpie, cierre y no use durante Pésaj: ${f.list(fixtures)}. Pregunte antes.`,
   'plan-page.head.free': ({ spans, people, more }, f) =>
     `${people > 1 ? 'Todos libres' : 'Usted tiene libre'} ${f.list(spans.map((one) => f.say(one)))}${more ? ', y más tarde' : ''}.`,
   'plan-page.head.why': 'Por qué, y qué significa',

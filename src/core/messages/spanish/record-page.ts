@@ -10,6 +10,8 @@ function from(count: number, f: Formatter): string {
 export const recordPage: TranslationOf<typeof english> = {
   'record-page.title': 'Registro',
   'record-page.none': 'Todavía no hay trabajos. Aquí se guarda lo que haga en uno.',
+  'record-page.list-zone': ({ zone }) =>
+    `Empezados, según el reloj de esta tableta (${(zone.split('/').at(-1) ?? zone).replaceAll('_', ' ')}):`,
   'record-page.run-status': ({ openedWallMs, zone, status }, f) =>
     `${f.shortMoment(openedWallMs, zone)}, ${status}`,
   'record-page.status.open': 'abierto',
@@ -23,6 +25,21 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.save-calendar': 'Guardar lo que falta para un calendario',
   'record-page.save-run': 'Guardar el trabajo en un archivo',
   'record-page.import': 'Importar un trabajo de un archivo',
+  'record-page.history': 'Qué le pasó a un lugar en todos los trabajos',
+  'record-page.history.reading': 'Leyendo los trabajos de esta cocina…',
+  'record-page.history.place': 'Lugar',
+  'record-page.history.nothing': 'Ningún trabajo hizo nada con él.',
+  'record-page.history.run': ({ wallMs, zone, purpose, status }, f) =>
+    `${f.capital(f.day(wallMs, zone))}, ${purpose}, ${status}`,
+  'record-page.everything': 'Todo en un archivo',
+  'record-page.everything.about':
+    'Todas las cocinas, trabajos, marcas y elecciones de esta tableta, para guardarlo en otro sitio. Lo que se recupera se añade: no cambia nada de lo que hay aquí.',
+  'record-page.everything.save': 'Guardar todo en un archivo',
+  'record-page.everything.bring-back': 'Recuperarlo de un archivo así',
+  'record-page.restored': ({ kitchens, runs, same }, f) =>
+    `Recuperado: ${f.number(kitchens)} ${f.plural(kitchens, { one: 'cocina', other: 'cocinas' })} y ${f.number(runs)} ${f.plural(runs, { one: 'trabajo', other: 'trabajos' })}.${same > 0 ? ` Ya ${f.plural(same, { one: 'estaba', other: 'estaban' })} aquí: ${f.number(same)}.` : ''}`,
+  'record-page.restored.left': ({ count }, f) => `Sin recuperar, ${f.number(count)}:`,
+  'record-page.restored.run': ({ path, name, why }, f) => `${path} (${name}): ${f.say(why)}`,
 
   'record-page.damaged': 'El diario está dañado; lo que sigue en él no se cuenta.',
   'record-page.no-digest': 'Sin huella: este navegador solo la calcula con una conexión segura.',
@@ -33,6 +50,7 @@ export const recordPage: TranslationOf<typeof english> = {
     `${f.number(number)} ${name}: ${f.say(state)}`,
   'record-page.state.heated': 'kasherizado con calor',
   'record-page.state.poured': 'kasherizado con agua hirviendo',
+  'record-page.state.steamed': 'kasherizado con vapor',
   'record-page.state.covered': 'con cubierta o forro',
   'record-page.state.cleaned': 'lavado y limpio',
   'record-page.state.closed-up': 'cerrado, no se usa',
@@ -43,6 +61,7 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.covered-too': 'también con cubierta',
   'record-page.letter.heated': 'F',
   'record-page.letter.poured': 'A',
+  'record-page.letter.steamed': 'V',
   'record-page.letter.covered': 'C',
   'record-page.letter.cleaned': 'L',
   'record-page.letter.closed-up': 'D',

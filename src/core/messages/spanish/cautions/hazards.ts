@@ -8,6 +8,7 @@ export const hazards: TranslationOf<typeof english> = {
   'cautions.scald-carry.hazard': 'escaldadura',
   'cautions.pour-stance.hazard': 'escaldadura',
   'cautions.splash.hazard': 'escaldadura',
+  'cautions.dip-pot.hazard': 'escaldadura',
   'cautions.hot-refill.hazard': 'vapor',
   'cautions.steam-leap.hazard': 'escaldadura',
   'cautions.pour-power.hazard': 'descarga eléctrica',

@@ -1,5 +1,6 @@
 import type { TranslationOf } from '../../model/translation.ts';
 import type { retired as english } from '../../english/custom/retired.ts';
+import { UNCHANGED } from '../../english/custom/unchanged.ts';
 import { appliances } from './appliances.ts';
 import { fire } from './fire.ts';
 import { rules } from './rules.ts';
@@ -7,78 +8,6 @@ import { sinks } from './sinks.ts';
 import { tops } from './tops.ts';
 
 const TODAY = { ...sinks, ...tops, ...fire, ...appliances, ...rules };
-
-/** Sentences that rows say today as they did before, under the key of today. */
-const UNCHANGED = [
-  'sink-metal-passover.reason',
-  'sink-metal-passover.ask',
-  'sink-metal-passover.until-then',
-  'sink-metal.reason',
-  'sink-stone.reason',
-  'sink-made.ashkenazic.reason',
-  'sink-made.ashkenazic.ask',
-  'sink-made.ashkenazic.until-then',
-  'sink-unknown.ashkenazic.reason',
-  'sink-unknown.ashkenazic.ask',
-  'sink-unknown.ashkenazic.until-then',
-  'top-stone-passover.reason',
-  'top-stone-passover.ask',
-  'top-stone-passover.until-then',
-  'top-stone.reason',
-  'top-made.ashkenazic.reason',
-  'counter-unknown.ashkenazic.reason',
-  'counter-unknown.ashkenazic.ask',
-  'counter-unknown.ashkenazic.until-then',
-  'table-unknown.reason',
-  'table-unknown.ask',
-  'table-unknown.until-then',
-  'burner-gas.ashkenazic.reason',
-  'hood.reason',
-  'microwave.ask',
-  'dishwasher.reason',
-  'dishwasher.ask',
-  'dishwasher.until-then',
-  'warming-drawer.reason',
-  'warming-drawer.ask',
-  'warming-drawer.until-then',
-  'cold-passover.reason',
-  'cold.reason',
-  'shelf-raw.reason',
-  'shelf-unknown.reason',
-  'shelf-unknown.ask',
-  'shelf-unknown.until-then',
-  'shelf.reason',
-  'wood-scratched.reason',
-  'sink-scratched.reason',
-  'sink-scratched.ask',
-  'sink-scratched.until-then',
-  'sink-unseen.reason',
-  'sink-unseen.ask',
-  'sink-unseen.until-then',
-  'unseen.reason',
-  'unseen.ask',
-  'unseen.until-then',
-  'shelf-worn.reason',
-  'shelf-unseen.reason',
-  'shelf-unseen.ask',
-  'shelf-unseen.until-then',
-  'sink-clay.sephardic.ask',
-  'sink-glass.sephardic.reason',
-  'sink-made.sephardic.reason',
-  'sink-made.sephardic.ask',
-  'sink-made.sephardic.until-then',
-  'sink-unknown.sephardic.reason',
-  'sink-unknown.sephardic.ask',
-  'sink-unknown.sephardic.until-then',
-  'top-glass.sephardic.reason',
-  'top-made.sephardic.reason',
-  'top-made.sephardic.ask',
-  'top-made.sephardic.until-then',
-  'counter-unknown.sephardic.reason',
-  'counter-unknown.sephardic.ask',
-  'counter-unknown.sephardic.until-then',
-  'burner-gas.sephardic.reason',
-] as const;
 
 type Unchanged = { readonly [K in (typeof UNCHANGED)[number] as `custom.row.${K}`]: string };
 

@@ -1,4 +1,5 @@
 import { around } from './around.ts';
+import { crewSheets } from './crew.ts';
 import { door } from './door.ts';
 import { labels } from './labels.ts';
 import { page } from './page.ts';
@@ -14,5 +15,6 @@ export const handouts = {
   ...rabbi,
   ...shopping,
   ...door,
+  ...crewSheets,
   ...utensilForm,
 };

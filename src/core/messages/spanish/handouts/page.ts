@@ -16,5 +16,6 @@ export const page: TranslationOf<typeof english> = {
   'handouts.name.covers': 'Cubiertas por cortar',
   'handouts.name.utensils': 'Utensilios',
   'handouts.name.shopping': 'Para comprar',
+  'handouts.name.crew': 'Para cada persona',
   'handouts.name.door': 'Para la puerta',
 };

@@ -3,31 +3,27 @@ import type { home as english } from '../../english/kitchen/home.ts';
 
 /** The kitchens of this tablet, and the one that is open from above. */
 export const home: TranslationOf<typeof english> = {
-  'kitchen.welcome': 'Haga kosher una cocina, o prepárela para Pésaj, paso a paso.',
+  'kitchen.welcome': 'Haga kosher su cocina, o prepárela para Pésaj',
   'kitchen.welcome.about':
-    'Glowpour planifica, para la cocina que tiene delante, la limpieza, los reposos de 24 horas, los vertidos de agua hirviendo y los quemadores al rojo, y le guía por todo en esta tableta.',
+    'Indique qué hay en ella. Reciba un plan por horas. La aplicación le guía, paso a paso.',
   'kitchen.welcome.no-ruling':
-    'No dicta normas religiosas: decide su rabino. Van primero los manuales de los fabricantes, las normas locales y los profesionales autorizados.',
+    'No dicta normas religiosas: decide su rabino. Los manuales de los fabricantes, las normas locales y los profesionales autorizados van primero.',
   'kitchen.welcome.begin': 'Describir su cocina',
   'kitchen.new-name': 'Mi cocina',
 
   'kitchen.demos': 'Empezar con una cocina',
-  'kitchen.demos.first': 'Empezar con una cocina como la suya',
+  'kitchen.demos.first': 'O mire una como la suya',
   'kitchen.demos.another': 'Otra cocina',
   'kitchen.describe-new': 'Describir una cocina nueva',
   'kitchen.open-file': 'Abrir un archivo de cocina',
   'kitchen.demo.flat-coils.name': 'Piso con espirales',
-  'kitchen.demo.flat-coils.tells':
-    '120 V, espirales eléctricas, un fregadero de acero, horno con autolimpieza',
+  'kitchen.demo.flat-coils.tells': 'Espirales eléctricas, un fregadero de acero, 120 V',
   'kitchen.demo.mountain-gas.name': 'Casa de montaña',
-  'kitchen.demo.mountain-gas.tells':
-    'Cocina de gas a 2100 m, dos fregaderos, encimeras de piedra, Pésaj',
+  'kitchen.demo.mountain-gas.tells': 'Gas a 2100 m, para Pésaj',
   'kitchen.demo.flat-glass-230.name': 'Piso con placa de vidrio',
-  'kitchen.demo.flat-glass-230.tells':
-    '230 V, placa vitrocerámica, dos hervidores, horno empotrado',
+  'kitchen.demo.flat-glass-230.tells': 'Placa de vidrio, horno en columna, 230 V',
   'kitchen.demo.hall.name': 'Cocina de salón comunitario',
-  'kitchen.demo.hall.tells':
-    'Ocho quemadores, dos hornos, fregadero de tres senos, un termo de agua, un equipo de tres',
+  'kitchen.demo.hall.tells': 'Ocho quemadores, dos hornos, un equipo de tres',
 
   'kitchen.problems.file': 'No se pudo leer este archivo',
   'kitchen.problems.file.note': 'No se cambió nada de lo que tenía.',
@@ -42,6 +38,7 @@ export const home: TranslationOf<typeof english> = {
     'Su cocina, como está en el ejemplo; el primer cambio la convierte en copia propia',
   'kitchen.save-file': 'Guardar en un archivo',
   'kitchen.change': 'Cambiarla',
+  'kitchen.press-to-change': 'Pulse lo que quiera del dibujo para moverlo o cambiarlo.',
   'kitchen.see-plan': 'Ver el plan',
   'kitchen.empty': 'Todavía no hay nada en ella. Cámbiela para indicar lo que hay.',
   'kitchen.fixtures': 'Elementos',
@@ -74,7 +71,7 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.hardware.tap': 'Agua del grifo',
   'kitchen.hardware.tap.value': ({ tapColdC }, f) => `${f.shortNumber(tapColdC, 3)} °C`,
   'kitchen.hardware.vessel': ({ count, maxFillL, ratedW }, f) =>
-    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L, ${f.shortNumber(ratedW, 3)} W`,
+    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} W` : ''}`,
   'kitchen.hardware.vessel.on': ({ vessel, circuit }, f) => `${f.say(vessel)}, en ${circuit}`,
   'kitchen.hardware.circuit': ({ ratingA, voltsV }, f) =>
     `${f.shortNumber(ratingA, 3)} A a ${f.shortNumber(voltsV, 3)} V`,

@@ -88,12 +88,23 @@ export const notices: TranslationOf<typeof english> = {
     `${fixture}: no se calcula cuánta agua lleva; se planifica como trabajo a mano.`,
   'plan.notice.unreached': ({ fixture, spots }, f) =>
     `${fixture}: fuera del alcance del brazo desde donde uno puede ponerse, así que ahí no hay hervidor en el plan: ${spots.map((spot) => f.say(spot)).join('; ')}. ¿Puede ponerse en otro lado? Entonces dígalo en la cocina. Si no, pregunte a su rabino qué se hace con ese punto. Nunca se suba a un banco con agua hirviendo.`,
+  'plan.question.unreached': ({ spots }, f) =>
+    `¿Qué se hace con un punto al que ningún brazo llega con un hervidor: ${spots.map((spot) => f.say(spot)).join('; ')}?`,
+  'plan.question.unreached.why':
+    'El chorro debe llegar a cada punto. Desde otro lado quizá se alcance: entonces dígalo en la cocina.',
+  'plan.question.unreached.until-then': 'Ahí no hay hervidor en el plan.',
+  'plan.question.unreached.cover': 'Verter y después cubrir.',
+  'plan.question.unreached.enough': 'Basta con lo que se vierte.',
   'plan.notice.spot': ({ areaCm2, leftM, nearM }, f) =>
     `${f.number(areaCm2)} cm², a ${f.number(leftM, 2)} m del extremo izquierdo y a ${f.number(nearM, 2)} m del lado de acá`,
   'plan.notice.pots': ({ names }) =>
     `No se vierte con: ${names.join(', ')}. Lo que se saca de ahí con cucharón está en un segundo recipiente, y lleno es demasiado pesado para llevarlo.`,
   'plan.notice.unused-vessels': ({ names }) =>
     `Sin usar: ${names.join(', ')}; falta decir con qué se calienta, tiene poca potencia para hervir aquí, o es pequeño al lado de los demás.`,
+  'plan.notice.utensils-now':
+    'Dentro de Pésaj no se kasherizan utensilios: aparte lo que no se kasherizó antes, y pregunte.',
+  'plan.notice.utensils-no-pot': ({ names }, f) =>
+    `En ninguna olla que hierva aquí cabe esto: ${f.list(names.map((name) => f.say(name)))}. Ningún paso lo kasheriza. Indique en la cocina una olla mayor y su quemador, o apártelo.`,
   'plan.notice.no-change':
     'Por costumbre, un recipiente no se cambia entre carne y lácteo (Maguén Abraham 509:11): pregunte antes de hacerlo.',
   'plan.notice.passover-hour':

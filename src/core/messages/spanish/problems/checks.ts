@@ -99,6 +99,15 @@ export const checks: TranslationOf<typeof english> = {
   'problems.burner-place.allowed': ({ box }, f) => `un punto de la placa (${f.say(box)})`,
   'problems.burner-place.advice':
     'Mida el centro del quemador en la misma vista desde arriba que la placa.',
+  'problems.heights.allowed': ({ fromM }, f) => `más de ${f.number(fromM, 2)} m, su borde inferior`,
+  'problems.heights.advice': 'Mida los dos bordes desde el suelo.',
+  'problems.wall.needs-outline': 'una pared de room.outline, que no está indicado',
+  'problems.wall.tell-outline':
+    'Indique en room.outline las esquinas de la habitación, o quite esto.',
+  'problems.wall.fits': ({ leftM, lengthM, atM }, f) =>
+    `como mucho ${f.number(leftM, 2)} m: la pared mide ${f.number(lengthM, 2)} m, y esto empieza en ${f.number(atM, 2)} m`,
+  'problems.wall.shorten':
+    'Mida desde el extremo izquierdo de la pared, tal como la ve desde dentro.',
 
   'problems.lon-zone.found': ({ lonDeg, zone }) => `${lonDeg} con la zona "${zone}"`,
   'problems.lon-zone.allowed': 'una longitud dentro de su zona, este positivo, oeste negativo',

@@ -1,4 +1,5 @@
 import type { Section } from '../../model/message.ts';
+import { backup } from './backup.ts';
 import { checks } from './checks.ts';
 import { fields } from './fields.ts';
 import { files } from './files.ts';
@@ -14,4 +15,5 @@ export const problems = {
   ...warnings,
   ...filled,
   ...files,
+  ...backup,
 } satisfies Section;

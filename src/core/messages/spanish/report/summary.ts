@@ -50,12 +50,19 @@ export const summary: TranslationOf<typeof english> = {
   'report.section.lacks': 'Omitido, parado o en duda',
   'report.section.answers': 'Preguntas y respuestas',
   'report.lack.none': 'Nada de lo planificado se omitió, se paró o quedó en duda.',
-  'report.lack.steps': ({ name, step, more, planned, outcome, reason }, f) => {
-    const what = `“${unended(f.say(step))}”${more === 0 ? '' : ` y ${f.number(more)} más`}`;
+  'report.lack.steps': ({ name, steps, many, planned, outcome, reason }, f) => {
+    const named = steps.map((step) => `“${unended(f.say(step))}”`);
+    const more = many - steps.length;
+    const what = more === 0 ? f.list(named) : `${named.join(', ')} y ${f.number(more)} más`;
     const share =
-      planned === 0 ? '' : `sin kasherizar (${f.number(more + 1)} de ${f.number(planned)}). `;
+      planned === 0 ? '' : `sin kasherizar (${f.number(many)} de ${f.number(planned)}). `;
     return `${at(name)}${share}${what}: ${f.say(outcome)}.${because(f.say(reason))}`;
   },
+  'report.section.utensils': 'Utensilios',
+  'report.utensils.line': ({ told, items }, f) =>
+    `${f.say(told)} ${f.list(items.map((item) => f.say(item)))}.`,
+  'report.lack.utensils': ({ step, items, outcome, reason }, f) =>
+    `${f.list(items.map((item) => f.say(item)))}: sin kasherizar. “${unended(f.say(step))}”: ${f.say(outcome)}.${because(f.say(reason))}`,
   'report.lack.rest': ({ name, provedS, neededS, outcome, reason }, f) =>
     `${name}: reposo ${f.say(outcome)}${neededS === 0 ? '' : `, ${f.duration(provedS, 'down')} de ${f.duration(neededS, 'down')} comprobados`}.${because(f.say(reason))}`,
   'report.lack.hold': ({ name, label, provedS, neededS, isShort, unproved, wordS, why }, f) => {

@@ -1,8 +1,10 @@
 import type { TranslationOf } from '../../model/translation.ts';
 import type { pictures as english } from '../../english/run/pictures.ts';
+import { crew } from './crew.ts';
 
 /** Pictures, in words for those who do not see them, and the few words in them; what a fixture is and where it stands. */
 export const pictures: TranslationOf<typeof english> = {
+  ...crew,
   'common.fixture-phase.to-clean': 'por limpiar',
   'common.fixture-phase.resting': 'en reposo',
   'common.fixture-phase.ready': 'a punto',
@@ -34,6 +36,16 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.kettle': ({ litres, markLitres }, f) =>
     `Llene ${f.number(litres, 1)} litros; la marca está en ${f.number(markLitres, 1)} litros`,
   'run.picture.kettle.litres': ({ litres }, f) => `${f.number(litres, 1)} L`,
+  'run.picture.batch': ({ items }, f) => `En la olla: ${f.list(items.map((item) => f.say(item)))}`,
+  'run.picture.batch.count': ({ count }, f) => `${f.number(count)} ×`,
+  'run.batches': 'Tandas',
+  'run.batches.line': ({ done, of }, f) =>
+    `Tandas: ${f.number(done)} de ${f.number(of)} ${f.plural(done, { one: 'hecha', other: 'hechas' })}`,
+  'run.batches.state.done': 'hecha',
+  'run.batches.state.now': 'ahora',
+  'run.batches.state.next': 'la próxima',
+  'run.batches.state.to-come': 'por hacer',
+  'run.batches.state.left-out': 'omitida',
   'run.picture.lanes': ({ kettles }, f) =>
     `Franjas de vertido de atrás hacia delante en ${f.number(kettles)} ${f.plural(kettles, { one: 'hervidor', other: 'hervidores' })}.`,
   'run.picture.lanes-of': ({ kettles, kettle }, f) =>
@@ -45,5 +57,6 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.oven.now': 'ahora',
   'run.pour.left': ({ litres }, f) => `quedan ${f.number(litres, 1)} L`,
   'run.pour.pace': ({ cmPerS }, f) => `unos ${f.number(cmPerS)} cm por segundo`,
+  'run.picture.stand': 'Usted se pone aquí',
   'run.picture.time': ({ lengthS }, f) => f.duration(lengthS),
 };

@@ -32,6 +32,7 @@ export const done: TranslationOf<typeof english> = {
   'survey.done.window': 'Ventana cambiada',
   'survey.done.hood-flow': 'Caudal de la campana cambiado',
   'survey.done.people': 'Personas cambiadas',
+  'survey.done.names': 'Nombres cambiados',
   'survey.done.rest-days': 'Días de descanso cambiados',
   'survey.done.lighting': 'Encendido cambiado',
   'survey.done.last-hot': 'Último uso en caliente cambiado',

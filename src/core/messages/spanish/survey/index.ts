@@ -7,6 +7,7 @@ import { fixture } from './fixture.ts';
 import { offers } from './offers.ts';
 import { pages } from './pages.ts';
 import { quantities } from './quantities.ts';
+import { walls } from './walls.ts';
 
 /** Describing a kitchen: what can be added, what is asked, what was done. */
 export const survey = {
@@ -18,4 +19,5 @@ export const survey = {
   ...done,
   ...pages,
   ...fixture,
+  ...walls,
 } satisfies Section;

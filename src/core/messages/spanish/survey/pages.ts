@@ -140,6 +140,8 @@ export const pages: TranslationOf<typeof english> = {
   'survey.people.days': 'Manos y días',
   'survey.people.days.heading': '¿Quién trabaja, y cuándo no?',
   'survey.people.working': 'Personas que trabajan a la vez',
+  'survey.people.names': 'Sus nombres, separados por comas',
+  'survey.people.names.hint': 'Primero quien lleva la tableta. Se puede dejar vacío.',
   'survey.people.rest-days': 'Shabat y fiestas',
   'survey.people.lighting': 'Velas encendidas antes de la puesta del sol',
   'survey.people.lanes': 'Dirección del vertido',

@@ -7,6 +7,8 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.quantity.count': ({ value }, f) => f.shortNumber(value, 6),
   'survey.unit.m': 'm',
   'survey.unit.cm': 'cm',
+  'survey.unit.in': 'in',
+  'survey.unit.ft': 'ft',
   'survey.unit.L': 'L',
   'survey.unit.W': 'W',
   'survey.unit.A': 'A',
@@ -16,7 +18,7 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.unit.m2': 'm²',
   'survey.unit.C': '°C',
 
-  'survey.example.length': '60 cm, 24 in o 0,6',
+  'survey.example.length': '60 cm o 24 in',
   'survey.example.altitude': '2100 m o 6900 ft',
   'survey.example.volume': '1,7 L o 1,8 qt',
   'survey.example.power': '1500 W o 1,5 kW',

@@ -19,6 +19,20 @@ export const days: TranslationOf<typeof english> = {
       ? f.say(label)
       : `${f.say(label)}: ${names.map((name) => f.say(name)).join(', ')}`,
   'run.days.waits': ({ waits }, f) => waits.map((wait) => f.say(wait)).join('; '),
+  'run.meanwhile': 'Mientras tanto: comer, lavar, algo caliente',
+  'run.meanwhile.need.eat': 'Comer',
+  'run.meanwhile.need.wash': 'Lavar',
+  'run.meanwhile.need.heat': 'Hervir y calentar',
+  'run.meanwhile.free': ({ names }, f) => `Kasherizado o cubierto: ${f.list(names)}.`,
+  'run.meanwhile.before': ({ names }, f) => `Como antes, hasta limpiarlo: ${f.list(names)}.`,
+  'run.meanwhile.cold': ({ names }, f) =>
+    `Solo en frío; con un solo uso caliente su reposo empieza de nuevo: ${f.list(names)}.`,
+  'run.meanwhile.not-now': ({ names }, f) =>
+    `Ahora no, está caliente o se trabaja en ello: ${f.list(names)}.`,
+  'run.meanwhile.elsewhere': 'Aquí nada puede calentarse: hierva agua y cocine en otro sitio.',
+  'run.meanwhile.leaven': 'Lo kasherizado o cubierto es para Pésaj: ningún jametz encima.',
+  'run.meanwhile.ask':
+    'Se dice según lo avanzado que está cada lugar. Qué comida puede haber ahí lo dice su costumbre.',
   'run.days.in': ({ leftS }, f) => `en ${f.duration(leftS)}`,
   'run.days.rest-day': ({ day, from, to }, f) =>
     `${f.say(day)} desde ${f.say(from)} hasta ${f.say(to)}: entonces no se le pide nada y nada suena.`,
