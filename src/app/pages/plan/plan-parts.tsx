@@ -152,6 +152,8 @@ export function PlanParts(props: {
             <Suspense>
               <Handouts
                 plan={props.plan}
+                course={props.course}
+                clock={props.clock}
                 kitchen={props.kitchen}
                 onKitchen={props.onKitchen}
                 changes={props.pictures.changes}
