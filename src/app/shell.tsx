@@ -2,9 +2,9 @@ import type { JSX } from 'solid-js';
 import { t } from './context/language.ts';
 import { formatRoute, type PageId } from './context/route.ts';
 import type { Theme } from './context/theme.ts';
-import { LanguageChoice } from './parts/language-choice.tsx';
-import { PagesLine } from './parts/pages-line.tsx';
-import { ThemeSwitch } from './parts/theme-switch.tsx';
+import { LanguageChoice } from './parts/head/language-choice.tsx';
+import { PagesLine } from './parts/head/pages-line.tsx';
+import { ThemeSwitch } from './parts/head/theme-switch.tsx';
 
 /** Head with the line of pages, and the page below it. */
 export function Shell(props: {

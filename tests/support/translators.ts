@@ -13,10 +13,7 @@ export async function translatorOf(tag: string): Promise<Translator> {
     throw new RangeError(`Language is ${tag}; known: ${known}. Name one of these.`);
   }
   const { first, sections } = await language.sentences();
-  const parts = await Promise.all([
-    first(),
-    ...Object.values(sections).map((load) => load()),
-  ]);
+  const parts = await Promise.all([first(), ...Object.values(sections).map((load) => load())]);
   const plain = createTranslator(language.traits, entriesOf(parts));
   const remake = await language.remake?.();
   return remake?.(plain) ?? plain;

@@ -30,7 +30,8 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.history.place': 'Endroit',
   'record-page.history.nothing': 'Aucun chantier n’y a rien fait.',
   'record-page.history.run': ({ wallMs, zone, purpose, status }, f) =>
-    `${f.capital(f.day(wallMs, zone))}, ${purpose}, ${status}`,
+    `${f.date(wallMs, zone)}, ${purpose}, ${status}`,
+  'record-page.history.rested': ({ rest }, f) => `Repos : ${f.say(rest)}`,
   'record-page.everything': 'Tout dans un fichier',
   'record-page.everything.about':
     'Toutes les cuisines, les chantiers, les coches et les choix de cette tablette, à garder ailleurs. Ce qui est repris s’ajoute : rien de ce qui est ici ne change.',

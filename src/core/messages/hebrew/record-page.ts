@@ -35,7 +35,8 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.history.place': 'מקום',
   'record-page.history.nothing': 'שום ביצוע לא עשה בו דבר.',
   'record-page.history.run': ({ wallMs, zone, purpose, status }, f) =>
-    `${f.day(wallMs, zone)}, ${purpose}, ${status}`,
+    `${f.date(wallMs, zone)}, ${purpose}, ${status}`,
+  'record-page.history.rested': ({ rest }, f) => `השבתה: ${f.say(rest)}`,
   'record-page.everything': 'הכול בקובץ אחד',
   'record-page.everything.about':
     'כל המטבחים, הביצועים, הסימונים והבחירות של הטאבלט הזה, לשמירה במקום אחר. מה שמוחזר נוסף: דבר ממה שיש כאן לא משתנה.',

@@ -30,7 +30,8 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.history.place': 'Lugar',
   'record-page.history.nothing': 'Ningún trabajo hizo nada con él.',
   'record-page.history.run': ({ wallMs, zone, purpose, status }, f) =>
-    `${f.capital(f.day(wallMs, zone))}, ${purpose}, ${status}`,
+    `${f.date(wallMs, zone)}, ${purpose}, ${status}`,
+  'record-page.history.rested': ({ rest }, f) => `Reposo: ${f.say(rest)}`,
   'record-page.everything': 'Todo en un archivo',
   'record-page.everything.about':
     'Todas las cocinas, trabajos, marcas y elecciones de esta tableta, para guardarlo en otro sitio. Lo que se recupera se añade: no cambia nada de lo que hay aquí.',

@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js';
 import { say, t } from '../../../context/language.ts';
 import type { RunChoices } from '../../../controllers/run/run-choices.ts';
-import { LanguageChoice } from '../../../parts/language-choice.tsx';
+import { LanguageChoice } from '../../../parts/head/language-choice.tsx';
 import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import type { VoiceState } from '../voice/voice.ts';

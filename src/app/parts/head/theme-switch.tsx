@@ -1,6 +1,6 @@
-import { t } from '../context/language.ts';
-import type { Theme } from '../context/theme.ts';
-import { useSwitchedOff } from './press/switched-off.ts';
+import { t } from '../../context/language.ts';
+import type { Theme } from '../../context/theme.ts';
+import { useSwitchedOff } from '../press/switched-off.ts';
 
 /** From paper by day to ember by night, and back. */
 export function ThemeSwitch(props: { theme: Theme; onToggle: () => void }) {

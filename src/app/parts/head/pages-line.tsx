@@ -1,6 +1,6 @@
 import { For } from 'solid-js';
-import { t } from '../context/language.ts';
-import { formatRoute, PAGES, type PageId } from '../context/route.ts';
+import { t } from '../../context/language.ts';
+import { formatRoute, PAGES, type PageId } from '../../context/route.ts';
 
 /** The line through the four pages. */
 export function PagesLine(props: { at: PageId }) {

@@ -1,6 +1,6 @@
 import { For } from 'solid-js';
-import { LANGUAGES } from '../../core/messages/languages/index.ts';
-import { t, translator } from '../context/language.ts';
+import { LANGUAGES } from '../../../core/messages/languages/index.ts';
+import { t, translator } from '../../context/language.ts';
 
 const OFFERED = LANGUAGES.filter(({ isOffered }) => isOffered);
 
