@@ -120,7 +120,7 @@ describe('the chance that work is over before a rest day', () => {
   });
 
   it('is great with a day to spare, and then nothing is said of it', () => {
-    const { plan } = plannedDemo('mountain-gas', '2027-04-16T09:00');
+    const { plan } = plannedDemo('mountain-gas', '2027-04-16T07:00');
     const sureness = surenessOf(plan);
     expect(sureness.restDays.length).toBeGreaterThan(0);
     for (const { chance } of sureness.restDays) expect(chance).toBeGreaterThan(0.9);

@@ -102,12 +102,16 @@ export function surenessMessages(
 }
 
 /** The triage of a late plan in words. */
-export function triageMessages({ kept, closed }: Triage, { kitchen }: Plan): readonly Message[] {
+export function triageMessages(
+  { kept, closed, utensilsWait }: Triage,
+  { kitchen }: Plan,
+): readonly Message[] {
   const names = (ids: readonly string[]) => ids.map((id) => fixtureName(kitchen, id));
   return [
     kept.length > 0
       ? message('advice.triage.kept', { fixtures: names(kept) })
       : message('advice.triage.none'),
     ...(closed.length > 0 ? [message('advice.triage.closed', { fixtures: names(closed) })] : []),
+    ...(utensilsWait ? [message('advice.triage.utensils')] : []),
   ];
 }

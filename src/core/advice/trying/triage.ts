@@ -10,6 +10,8 @@ import { lateS } from '../due/in-time.ts';
 export type Triage = {
   readonly kept: readonly string[];
   readonly closed: readonly string[];
+  /** Pots and cutlery that the household told wait until after: with them it would be late. */
+  readonly utensilsWait: boolean;
   /** Even closed up, the rest of the work ends after the deadline. */
   readonly stillLate: boolean;
 };
@@ -20,6 +22,11 @@ const WORTH: readonly FixtureKind[] = ['sink', 'cooktop', 'counter', 'oven', 'ta
 function worth(kitchen: Kitchen, fixture: string): number {
   const at = WORTH.indexOf(kitchen.fixtures.find(({ id }) => id === fixture)?.kind ?? 'hood');
   return at < 0 ? WORTH.length : at;
+}
+
+/** The kitchen with its utensils put away. */
+function withoutUtensils({ utensils: _away, ...kitchen }: Kitchen): Kitchen {
+  return kitchen;
 }
 
 function closedExcept({ kitchen, options }: Situation, all: readonly string[], kept: string[]) {
@@ -34,25 +41,31 @@ function closedExcept({ kitchen, options }: Situation, all: readonly string[], k
 /** The question of a late plan, piece by piece: each `next` makes one plan, so that a page may draw between. */
 export function* triageSteps({ situation, plan }: Planned): Generator<Plan, Triage | undefined> {
   if (lateS(plan, situation.options) <= 0) return undefined;
-  const { kitchen, options } = situation;
+  const { options } = situation;
+  const kitchen = withoutUtensils(situation.kitchen);
   const purged = purgedFixtures(plan);
   const byWorth = purged.toSorted((a, b) => worth(kitchen, a) - worth(kitchen, b));
   const kept: string[] = [];
   for (const fixture of byWorth) {
-    const tried = closedExcept(situation, purged, [...kept, fixture]);
+    const tried = closedExcept({ ...situation, kitchen }, purged, [...kept, fixture]);
     const now = buildPlan(tried.kitchen, options);
     yield now;
     if (lateS(now, options) <= 0) kept.push(fixture);
   }
   const closed = byWorth.filter((id) => !kept.includes(id));
-  const left = closedExcept(situation, purged, kept);
+  const left = closedExcept({ ...situation, kitchen }, purged, kept);
   const stillLate = kept.length === 0 && lateS(buildPlan(left.kitchen, options), options) > 0;
-  return { kept, closed, stillLate };
+  const all = closedExcept(situation, purged, kept);
+  const utensilsWait =
+    (situation.kitchen.utensils?.length ?? 0) > 0 &&
+    lateS(buildPlan(all.kitchen, options), options) > 0;
+  return { kept, closed, utensilsWait, stillLate };
 }
 
 /**
  * What of a plan that misses its deadline can still be done in time, by planning again: each
- * fixture in the order of its worth is kept where all that is kept is purged in time.
+ * fixture in the order of its worth is kept where all that is kept is purged in time; utensils come
+ * after them all.
  * @returns nothing where the plan is in time
  */
 export function triageOf(planned: Planned): Triage | undefined {

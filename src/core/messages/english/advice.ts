@@ -148,6 +148,7 @@ export const advice = {
   'advice.triage.kept': ({ fixtures }: { fixtures: readonly string[] }) =>
     `In this order: ${fixtures.join('; ')}.`,
   'advice.triage.none': 'Nothing that is purged.',
+  'advice.triage.utensils': 'Utensils: put away and locked; they are purged another time.',
   'advice.triage.closed': ({ fixtures }: { fixtures: readonly string[] }) =>
     `Covered or closed up until there is time: ${fixtures.join('; ')}. Ask first.`,
 } satisfies Section;

@@ -123,6 +123,7 @@ export const advice: TranslationOf<typeof english> = {
   'advice.triage.heading': 'Ce qui peut encore être fait à temps',
   'advice.triage.kept': ({ fixtures }) => `Dans cet ordre : ${fixtures.join(' ; ')}.`,
   'advice.triage.none': 'Rien qui soit cachérisé.',
+  'advice.triage.utensils': 'Ustensiles : à ranger sous clé ; ils sont cachérisés une autre fois.',
   'advice.triage.closed': ({ fixtures }) =>
     `Couvert ou fermé jusqu’à ce qu’il y ait du temps : ${fixtures.join(' ; ')}. Demandez d’abord.`,
 };

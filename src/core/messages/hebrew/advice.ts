@@ -123,6 +123,7 @@ export const advice: TranslationOf<typeof english> = {
   'advice.triage.heading': 'מה עוד אפשר להספיק',
   'advice.triage.kept': ({ fixtures }) => `לפי הסדר: ${fixtures.join('; ')}.`,
   'advice.triage.none': 'שום דבר שמוכשר.',
+  'advice.triage.utensils': 'כלים: להניח בצד נעולים, ולהכשיר בפעם אחרת.',
   'advice.triage.closed': ({ fixtures }) =>
     `מכוסה או סגור עד שיהיה זמן: ${fixtures.join('; ')}. שאלו קודם.`,
 };

@@ -123,6 +123,7 @@ export const advice: TranslationOf<typeof english> = {
   'advice.triage.heading': 'Qué se puede hacer todavía a tiempo',
   'advice.triage.kept': ({ fixtures }) => `En este orden: ${fixtures.join('; ')}.`,
   'advice.triage.none': 'Nada que se kasherice.',
+  'advice.triage.utensils': 'Utensilios: guárdelos bajo llave; se kasherizan en otra ocasión.',
   'advice.triage.closed': ({ fixtures }) =>
     `Cubierto o cerrado hasta que haya tiempo: ${fixtures.join('; ')}. Pregunte antes.`,
 };

@@ -74,6 +74,11 @@ function nearest(at: Placed, from: readonly Placed[], all: readonly Placed[], cl
   })[0];
 }
 
+/** Since when it waits: hours close on what would not have been over before them a little sooner. */
+function waitsFromS({ step }: Placed, lastS: number, hours: ClosedHours[number]): number {
+  return lastS + step.durationS.typical > hours.fromS ? lastS : hours.fromS;
+}
+
 /**
  * What decides when the last of some steps is over: back from its end, always to the step that
  * touches by need or by what both hold, else over the night or rest day that ends there, else to
@@ -105,7 +110,7 @@ export function criticalChain(
       all,
       closed,
     );
-    if (hours) links.push({ kind: 'closed', fromS: Math.max(lastS, hours.fromS), toS: hours.toS });
+    if (hours) links.push({ kind: 'closed', fromS: waitsFromS(now, lastS, hours), toS: hours.toS });
   }
   return links.toReversed();
 }
