@@ -1,6 +1,6 @@
 import { wallTime } from '../../calendar/index.ts';
 import { customTable } from '../../custom/index.ts';
-import type { Plan, Step } from '../model/index.ts';
+import { isSoak, type Plan, type Step } from '../model/index.ts';
 import { problem, type PlanProblem } from './problem.ts';
 
 const MS_S = 1000;
@@ -87,12 +87,12 @@ function* coldWater(plan: Plan): Generator<PlanProblem> {
   }
 }
 
-/** Clocks first: nothing that owes no rest is begun to be cleaned before everything that does. */
+/** Clocks first: nothing that owes no rest and no soaking is begun to be cleaned before everything that does. */
 function* clocksFirst(plan: Plan): Generator<PlanProblem> {
   const { startS } = plan.timetable;
   const owing = new Set(
     plan.steps
-      .filter(({ kind, durationS }) => kind === 'rest' && durationS.typical > 0)
+      .filter((step) => (step.kind === 'rest' && step.durationS.typical > 0) || isSoak(step))
       .flatMap(({ needs }) => needs.map(({ step }) => step)),
   );
   const cleanings = plan.steps.filter(({ kind }) => kind === 'clean');

@@ -6,5 +6,5 @@ export type * from './plan.ts';
 export type * from './pour.ts';
 export type * from './stage.ts';
 export type * from './step.ts';
-export { UTENSILS } from './all-utensils.ts';
+export { isSoak, UTENSILS } from './all-utensils.ts';
 export { restDayBroken, runsThroughRestDays } from './rest-day-rule.ts';

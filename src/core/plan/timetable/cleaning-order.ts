@@ -1,6 +1,7 @@
 import type { StepDraft } from '../context/step-draft.ts';
 import { cleanId } from '../context/step-ids.ts';
 import { cleaningOf } from '../context/work-times.ts';
+import { isSoak, UTENSILS } from '../model/index.ts';
 
 /** What is cleaned in one go: everything whose clock owes the same rest. */
 type Group = { readonly owedS: number; readonly drafts: readonly StepDraft[] };
@@ -8,6 +9,13 @@ type Group = { readonly owedS: number; readonly drafts: readonly StepDraft[] };
 /** Rest that a rest step still owes when the work begins, s. */
 function owesS({ step, overS }: StepDraft): number {
   return Math.max(0, overS ?? step.durationS.typical);
+}
+
+/** Days under water that begin with a cleaning, s: a clock of their own, longer than any rest. */
+function soaksS(drafts: readonly StepDraft[]): number {
+  return drafts
+    .filter(({ step }) => isSoak(step))
+    .reduce((sum, { step }) => sum + step.durationS.typical, 0);
 }
 
 /** Groups of the cleaning, those that owe the most rest first; without one, or with none left, last. */
@@ -18,6 +26,8 @@ function groupsOf(drafts: readonly StepDraft[]): readonly Group[] {
     for (const { step } of draft.step.needs)
       owed.set(step, Math.max(owed.get(step) ?? 0, owesS(draft)));
   }
+  const utensils = cleanId(UTENSILS);
+  owed.set(utensils, Math.max(owed.get(utensils) ?? 0, soaksS(drafts)));
   const groups = new Map<number, StepDraft[]>();
   for (const draft of drafts) {
     if (draft.step.kind !== 'clean' && draft.step.kind !== 'unplug') continue;
@@ -49,7 +59,7 @@ function aboveOf({ drafts }: Group): ReadonlyMap<string, readonly string[]> {
 }
 
 /**
- * The same steps, with the order in which things are cleaned: first what must rest, that which
+ * The same steps, with the order in which things are cleaned: first what must rest or soak, that which
  * owes the most before the others, so that the clocks start early; what needs no rest while they
  * run. Nothing of a later group is begun before everything of the earlier one is.
  */

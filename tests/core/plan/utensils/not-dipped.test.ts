@@ -63,6 +63,11 @@ describe('what is not dipped', () => {
     expect(endS(plan, soaks.at(-1)!.id) - startS(plan, soaks[0]!.id)).toBeGreaterThanOrEqual(
       72 * HOUR_S,
     );
+    // The longest clock of the plan begins with this cleaning: it comes first.
+    const cleanings = plan.steps
+      .filter(({ kind }) => kind === 'clean')
+      .map(({ id }) => startS(plan, id));
+    expect(startS(plan, 'clean-all.utensils')).toBe(Math.min(...cleanings));
   });
 
   it('glows, or scorches straw, over a burner that has glowed itself', () => {
