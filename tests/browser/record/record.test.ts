@@ -71,7 +71,14 @@ describe('the record of a finished run', () => {
     const states = await screen.see<Record<string, number>>(
       `[...document.querySelectorAll(".record-table [data-state]")].reduce((all, { dataset: { state } }) => ({ ...all, [state]: (all[state] ?? 0) + 1 }), {})`,
     );
-    expect(states).toEqual({ poured: 4, heated: 1, 'not-purged': 1, cleaned: 3, covered: 3 });
+    expect(states).toEqual({
+      poured: 3,
+      steamed: 1,
+      heated: 1,
+      'not-purged': 1,
+      cleaned: 3,
+      covered: 3,
+    });
     await screen.picture('record/landscape');
   });
 
@@ -84,15 +91,20 @@ describe('the record of a finished run', () => {
     expect(text).toContain('The landlord was here at noon');
   });
 
-  it.each(['flat-coils', 'mountain-gas', 'flat-glass-230'] as const)(
-    'prints %s on two sheets at most, black on white, without a button',
-    async (demo) => {
+  // The mountain house has batches of utensils to tell of.
+  it.each([
+    ['flat-coils', 2],
+    ['mountain-gas', 3],
+    ['flat-glass-230', 2],
+  ] as const)(
+    'prints %s on %s sheets at most, black on white, without a button',
+    async (demo, most) => {
       const { screen } = await recordOf(demo);
       await screen.setTheme('night');
       for (const paper of PAPERS) {
         const pages = await pagesOn(screen, paper);
         expect.soft(pages, `${demo} on ${paper.name}`).toBeGreaterThan(0);
-        expect.soft(pages, `${demo} on ${paper.name}`).toBeLessThanOrEqual(2);
+        expect.soft(pages, `${demo} on ${paper.name}`).toBeLessThanOrEqual(most);
       }
       await screen.page.emulateMedia({ media: 'print' });
       const left = await screen.see<readonly string[]>(

@@ -34,7 +34,9 @@ export function installReader(): void {
   };
   /** Choices of a list are read when it is opened. */
   const isRead = (element: Element): boolean =>
-    shown(element.closest('select') ?? element) && !element.closest('script, style, template');
+    shown(element.closest('select') ?? element) &&
+    // Languages are called as their own readers call them.
+    !element.closest('script, style, template, option[lang]');
   /** What stands in a text node; of a drawing's text in lines all of them, at the first. */
   const standsIn = (node: Node): string => {
     const lines = [...(node.parentElement?.closest('text')?.querySelectorAll('tspan') ?? [])];
