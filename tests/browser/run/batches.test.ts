@@ -20,6 +20,8 @@ const SIZES = [
 const settled = () => screen.see('new Promise((done) => setTimeout(done, 400))');
 
 async function pictures(name: string): Promise<void> {
+  // What a press was told stands for some seconds.
+  await screen.waitForElement('.refusal', 'gone');
   for (const [width, height] of SIZES) {
     await screen.resize(width, height);
     await settled();

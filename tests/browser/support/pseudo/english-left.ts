@@ -8,6 +8,8 @@ import type { ReadText } from './reader.ts';
 const ALLOWED: readonly string[] = [
   // The name of the app.
   'Glowpour',
+  // The zone of a tablet that was told none.
+  'UTC',
 ];
 
 /** "section.part": a key of the catalogue, with accents or without. */
