@@ -32,7 +32,7 @@ function release(built: string): void {
 /** The script that the page of a build begins with: another one in every build. */
 function scriptOf(built: string): string {
   const page = readFileSync(join(built, 'index.html'), 'utf8');
-  return /<script type="module"[^>]* src="([^"]+)"/.exec(page)?.[1] ?? 'none';
+  return /<script type="module"[^>]* src="([^"]+)"/.exec(page)?.[1]?.replace(/^\.?/u, '') ?? 'none';
 }
 
 const runsScript = (screen: Screen): Promise<string> =>

@@ -71,12 +71,13 @@ export function laneBars(
 
 type Run = { readonly x: number; readonly family: StepGroup['family'] };
 
-/** Where a word for a run of alike bars has room, before the next run begins. */
+/** Where a word for a run of alike bars has room, before the next run or a day of rest with its own name begins. */
 export function runsOf(
   bars: readonly LaneBar[],
   frame: Frame,
   wordOf: (family: StepGroup['family']) => string,
   sizePx: number,
+  restsX: readonly number[] = [],
 ): readonly Run[] {
   const runs: { x: number; toS: number; family: StepGroup['family'] }[] = [];
   for (const { x, fromS, toS, family } of bars) {
@@ -85,7 +86,8 @@ export function runsOf(
     else runs.push({ x, toS, family });
   }
   return runs.filter(({ x, family }, n) => {
-    const roomPx = (runs[n + 1]?.x ?? frame.widthPx) - x;
+    const ends = [runs[n + 1]?.x ?? frame.widthPx, ...restsX.filter((restX) => restX > x)];
+    const roomPx = Math.min(...ends) - x;
     return textPx(wordOf(family), sizePx) <= roomPx - 4;
   });
 }

@@ -3,6 +3,7 @@ import { createMemo, For, Show } from 'solid-js';
 import { personName } from '../../../core/kitchen/index.ts';
 import { asWritten } from '../../../core/messages/index.ts';
 import type { Course, CourseBar, Plan } from '../../../core/plan/index.ts';
+import { MS_PER_SECOND } from '../../../core/units/index.ts';
 import { say, t } from '../../context/language.ts';
 import { createBarKeys } from './bar-keys.ts';
 import { labelFor, nameOf, runsOf, type DrawnBar, type LaneBar, type Pressed } from './bars.ts';
@@ -200,7 +201,7 @@ function Words(props: { plan: Plan; layout: Layout }) {
       <For each={props.layout.lanes}>
         {(lane) => (
           <>
-            <LaneWords bars={lane.bars} frame={frame()} y={lane.barY - 4} />
+            <LaneWords plan={props.plan} bars={lane.bars} frame={frame()} y={lane.barY - 4} />
             <For each={lane.bars}>
               {(bar) => (
                 <InBar bar={bar} nextX={0} texts={namesIn(props.plan, bar)} y={lane.barY + 13} />
@@ -228,10 +229,14 @@ function Words(props: { plan: Plan; layout: Layout }) {
 }
 
 /** What a person is at, over the bars. */
-function LaneWords(props: { bars: readonly LaneBar[]; frame: Frame; y: number }) {
+function LaneWords(props: { plan: Plan; bars: readonly LaneBar[]; frame: Frame; y: number }) {
+  const restsX = () =>
+    (props.plan.days?.restDays ?? []).map(({ fromWallMs }) =>
+      props.frame.x((fromWallMs - props.frame.wall(0).wallMs) / MS_PER_SECOND),
+    );
   const word = (family: LaneBar['family']) => t(`plan-page.course.does.${family}`);
   return (
-    <For each={runsOf(props.bars, props.frame, word, WORD_PX)}>
+    <For each={runsOf(props.bars, props.frame, word, WORD_PX, restsX())}>
       {({ x, family }) => (
         <text class="course-word" x={x} y={props.y}>
           {word(family)}
