@@ -1,11 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { english } from '../../../src/core/messages/english/index.ts';
 import { french } from '../../../src/core/messages/french/index.ts';
-import { createTranslator, entriesOf } from '../../../src/core/messages/index.ts';
-import { french as sentences } from '../../../src/core/messages/languages/french.ts';
-import { frenchTraits } from '../../../src/core/messages/french/traits.ts';
-import { inEnglish } from '../../support/english.ts';
-import { sampleMaker } from '../../support/messages/sample-params.ts';
+import { saidBoth } from '../../support/messages/said-both.ts';
+import { translatorOf } from '../../support/translators.ts';
 
 /** What is the same in both languages, and why. */
 const SAME: readonly (readonly [keys: RegExp, why: string])[] = [
@@ -32,22 +28,9 @@ const ENGLISH_WORD =
 const KEPT =
   /First Aid for Burns|Studies of thermal injury II|American Journal of Pathology|Materials Science and Engineering|First aid|"[\w-]+"|\[from, to\]/gu;
 
-const inFrench = createTranslator(frenchTraits, entriesOf([french]));
+const inFrench = await translatorOf('fr');
 const KEYS = Object.keys(french);
-/** Names as a household may write them, each another one. */
-const names = [...'abcdefghijklmnopqrstuvwxyz'].map((letter) => `‹${letter}${letter}›`);
-const maker = sampleMaker((index) => names[index % names.length] ?? '‹›');
-const filled = new Set(maker.keys);
-const VARIANTS = [0, 1, 2, 3, 4];
-
-type Said = { readonly key: string; readonly english: string; readonly french: string };
-
-const all: readonly Said[] = KEYS.flatMap((key) =>
-  (filled.has(key) ? VARIANTS : [0]).map((variant) => {
-    const params = filled.has(key) ? maker.sample(key, variant) : {};
-    return { key, english: inEnglish.say({ key, params }), french: inFrench.say({ key, params }) };
-  }),
-);
+const all = await saidBoth('fr', KEYS, 'abcdefghijklmnopqrstuvwxyz');
 
 const found = (text: string, what: RegExp): string =>
   [...new Set(text.match(what) ?? [])].toSorted().join(' ');
@@ -59,14 +42,6 @@ const words = (text: string): string =>
   text.replace(/‹..›/gu, '').replace(/(?<!\p{L})(h|min|s|L|A|W|V|m|cm|C|mg)(?!\p{L})/gu, '');
 
 describe('French', () => {
-  it('has every sentence that a page shows, once', async () => {
-    const { first, sections } = sentences;
-    const parts = await Promise.all([first(), ...Object.values(sections).map((load) => load())]);
-    const shown = Object.keys(english).filter((key) => !key.startsWith('terminal.'));
-    expect(parts.flatMap((part) => Object.keys(part)).toSorted()).toEqual(shown.toSorted());
-    expect(KEYS.toSorted()).toEqual(shown.toSorted());
-  });
-
   it('writes numbers, times and lists its own way', () => {
     expect(inFrench.format.duration(5700)).toBe('1\u00A0h 35\u00A0min');
     expect(inFrench.format.number(1.5, 1)).toBe('1,5');
@@ -77,9 +52,7 @@ describe('French', () => {
   });
 
   it('leaves no sentence as it is in English', () => {
-    const same = all.filter(
-      (one) => one.english === one.french && /\p{L}/u.test(words(one.french)),
-    );
+    const same = all.filter((one) => one.english === one.told && /\p{L}/u.test(words(one.told)));
     const others = same.filter(({ key }) => !SAME.some(([keys]) => keys.test(key)));
     expect(others.map(({ key }) => key)).toEqual([]);
     const idle = SAME.filter(([keys]) => !same.some(({ key }) => keys.test(key)));
@@ -87,20 +60,20 @@ describe('French', () => {
   });
 
   it('has no English word but in titles and words of a file', () => {
-    const bare = all.map((one) => ({ ...one, french: one.french.replace(KEPT, '') }));
-    expect(bare.filter((one) => ENGLISH_WORD.test(one.french))).toEqual([]);
+    const bare = all.map((one) => ({ ...one, told: one.told.replace(KEPT, '') }));
+    expect(bare.filter((one) => ENGLISH_WORD.test(one.told))).toEqual([]);
   });
 
   it('tells every name and sentence that English tells', () => {
     const NAME = /‹..›/gu;
-    expect(all.filter((one) => found(one.english, NAME) !== found(one.french, NAME))).toEqual([]);
+    expect(all.filter((one) => found(one.english, NAME) !== found(one.told, NAME))).toEqual([]);
     expect(all.filter((one) => one.english.includes('‹')).length).toBeGreaterThan(1000);
   });
 
   it('tells every number that English tells', () => {
-    const other = all.filter((one) => numbers(one.english) !== numbers(one.french));
+    const other = all.filter((one) => numbers(one.english) !== numbers(one.told));
     expect(other).toEqual([]);
-    expect(all.filter((one) => /\d/u.test(one.french)).length).toBeGreaterThan(500);
+    expect(all.filter((one) => /\d/u.test(one.told)).length).toBeGreaterThan(500);
   });
 
   it('keeps the spaces of French typography', () => {
@@ -108,7 +81,7 @@ describe('French', () => {
       /[^\u202F][;»]|[^\u202F!?][!?]|«(?!\u202F)|[^\u202F\d\p{L}"]:(?=\s|$)|[ \u00A0][;:!?»]| %/u;
     const unit = /\d (?:L|h|min|s|A|V|W|kW|kWh|cm|mm|m|m²|m³|kg|°C|K)(?![\p{L}/])/u;
     const letter = /\p{L}:(?=\s|$)/u;
-    const odd = all.filter(({ french: text }) =>
+    const odd = all.filter(({ told: text }) =>
       [narrow, unit, letter, /['“”]/u].some((one) => one.test(text)),
     );
     expect(odd).toEqual([]);
@@ -120,7 +93,7 @@ describe('French', () => {
     // Nothing is missing where both are told: the sentence is not said then.
     const unsaid = 'plan.notice.days-unknown';
     const odd = all.filter(
-      ({ key, french: text }) => key !== unsaid && (untidy.test(text) || text.trim() === ''),
+      ({ key, told: text }) => key !== unsaid && (untidy.test(text) || text.trim() === ''),
     );
     expect(odd).toEqual([]);
   });

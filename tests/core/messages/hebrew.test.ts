@@ -1,11 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { english } from '../../../src/core/messages/english/index.ts';
 import { hebrew } from '../../../src/core/messages/hebrew/index.ts';
-import { createTranslator, entriesOf } from '../../../src/core/messages/index.ts';
-import { hebrew as sentences } from '../../../src/core/messages/languages/hebrew.ts';
-import { hebrewTraits } from '../../../src/core/messages/hebrew/traits.ts';
-import { inEnglish } from '../../support/english.ts';
-import { sampleMaker } from '../../support/messages/sample-params.ts';
+import { saidBoth } from '../../support/messages/said-both.ts';
+import { translatorOf } from '../../support/translators.ts';
 
 /** What is the same in both languages, and why. */
 const SAME: Readonly<Record<string, string>> = {
@@ -36,43 +32,15 @@ const LATIN: readonly RegExp[] = [
   /\b(cause|byS|sinceWallMs|actualWallMs|startS|format|version)\b/g,
 ];
 
-const inHebrew = createTranslator(hebrewTraits, entriesOf([hebrew]));
+const inHebrew = await translatorOf('he');
 const KEYS = Object.keys(hebrew);
-/** Names as a household may write them, each another one. */
-const names = [...'אבגדהוזחטיכלמנסעפצקרשת'].map((letter) => `‹${letter}${letter}›`);
-const maker = sampleMaker((index) => names[index % names.length] ?? '‹›');
-const filled = new Set(maker.keys);
+const LETTERS = 'אבגדהוזחטיכלמנסעפצקרשת';
+const all = await saidBoth('he', KEYS, LETTERS);
 /** Samples 3 and 4 hold no number below three, which Hebrew says in words. */
-const VARIANTS = [0, 1, 2, 3, 4];
-const IN_DIGITS = 3;
-
-type Said = { readonly key: string; readonly english: string; readonly hebrew: string };
-
-function saidWith(variants: readonly number[]): readonly Said[] {
-  return KEYS.flatMap((key) =>
-    (filled.has(key) ? variants : [0]).map((variant) => {
-      const params = filled.has(key) ? maker.sample(key, variant) : {};
-      return {
-        key,
-        english: inEnglish.say({ key, params }),
-        hebrew: inHebrew.say({ key, params }),
-      };
-    }),
-  );
-}
-
-const all = saidWith(VARIANTS);
+const inWholeDigits = await saidBoth('he', KEYS, LETTERS, [3, 4]);
 const found = (text: string, what: RegExp): string => (text.match(what) ?? []).toSorted().join(' ');
 
 describe('Hebrew', () => {
-  it('has every sentence that a page shows, once', async () => {
-    const { first, sections } = sentences;
-    const parts = await Promise.all([first(), ...Object.values(sections).map((load) => load())]);
-    const shown = Object.keys(english).filter((key) => !key.startsWith('terminal.'));
-    expect(parts.flatMap((part) => Object.keys(part)).toSorted()).toEqual(shown.toSorted());
-    expect(KEYS.toSorted()).toEqual(shown.toSorted());
-  });
-
   it('is written from right to left', () => {
     expect(inHebrew.direction).toBe('rtl');
     expect(inHebrew.format.duration(5700)).toBe('1 שע׳ 35 דק׳');
@@ -80,7 +48,7 @@ describe('Hebrew', () => {
   });
 
   it('leaves no sentence as it is in English', () => {
-    const same = all.filter((one) => one.english === one.hebrew && /[a-z]/i.test(one.english));
+    const same = all.filter((one) => one.english === one.told && /[a-z]/i.test(one.english));
     expect([...new Set(same.map(({ key }) => key))].toSorted()).toEqual(
       Object.keys(SAME).toSorted(),
     );
@@ -91,7 +59,7 @@ describe('Hebrew', () => {
     const other = all.filter(
       (one) =>
         one.key !== 'problems.json.comma-or-bracket' &&
-        found(one.english, /‹..›/gu) !== found(one.hebrew, /‹..›/gu),
+        found(one.english, /‹..›/gu) !== found(one.told, /‹..›/gu),
     );
     expect(other).toEqual([]);
     expect(all.filter((one) => one.english.includes('‹')).length).toBeGreaterThan(1000);
@@ -99,20 +67,18 @@ describe('Hebrew', () => {
 
   it('tells every number that English tells', () => {
     const digits = /\d+(?:[.:]\d+)*/g;
-    const inDigits = saidWith(VARIANTS.filter((variant) => variant >= IN_DIGITS)).filter(
+    const inDigits = inWholeDigits.filter(
       ({ key }) => !OTHER_DIGITS.some(([pattern]) => pattern.test(key)),
     );
-    const other = inDigits.filter(
-      (one) => found(one.english, digits) !== found(one.hebrew, digits),
-    );
+    const other = inDigits.filter((one) => found(one.english, digits) !== found(one.told, digits));
     expect(other).toEqual([]);
-    expect(inDigits.filter((one) => /\d/.test(one.hebrew)).length).toBeGreaterThan(500);
+    expect(inDigits.filter((one) => /\d/.test(one.told)).length).toBeGreaterThan(500);
   });
 
   it('has no word in Latin letters but names, units, standards and words of a file', () => {
     const bare = (text: string): string => LATIN.reduce((left, one) => left.replace(one, ''), text);
     const latin = all.filter(
-      ({ key, hebrew: text }) =>
+      ({ key, told: text }) =>
         !key.startsWith('sources.') && !(key in SAME) && /[a-z]/i.test(bare(text)),
     );
     expect(latin).toEqual([]);
@@ -125,7 +91,7 @@ describe('Hebrew', () => {
     // Nothing is missing where both are told: the sentence is not said then.
     const unsaid = 'plan.notice.days-unknown';
     const odd = all.filter(
-      ({ key, hebrew: text }) => key !== unsaid && (untidy.test(text) || text.trim() === ''),
+      ({ key, told: text }) => key !== unsaid && (untidy.test(text) || text.trim() === ''),
     );
     expect(odd).toEqual([]);
   });

@@ -1,11 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { english } from '../../../src/core/messages/english/index.ts';
-import { createTranslator, entriesOf } from '../../../src/core/messages/index.ts';
-import { spanish as sentences } from '../../../src/core/messages/languages/spanish.ts';
-import { spanishTraits } from '../../../src/core/messages/spanish/traits.ts';
 import { spanish } from '../../../src/core/messages/spanish/index.ts';
-import { inEnglish } from '../../support/english.ts';
-import { sampleMaker } from '../../support/messages/sample-params.ts';
+import { saidBoth } from '../../support/messages/said-both.ts';
+import { translatorOf } from '../../support/translators.ts';
 
 /** What is the same in both languages, and why. */
 const SAME: readonly (readonly [keys: RegExp, why: string])[] = [
@@ -32,26 +28,9 @@ const KEPT =
 /** A person is spoken to with respect: "usted", never "tú" or "vosotros". */
 const FAMILIAR = /(?<!\p{L})(tú|tu|tus|te|ti|contigo|vosotr[oa]s|vuestr[oa]s?|os)(?!\p{L})/iu;
 
-const inSpanish = createTranslator(spanishTraits, entriesOf([spanish]));
+const inSpanish = await translatorOf('es');
 const KEYS = Object.keys(spanish);
-/** Names as a household may write them, each another one. */
-const names = [...'abcdefghijklmnopqrstuvwxyz'].map((letter) => `‹${letter}${letter}›`);
-const maker = sampleMaker((index) => names[index % names.length] ?? '‹›');
-const filled = new Set(maker.keys);
-const VARIANTS = [0, 1, 2, 3, 4];
-
-type Said = { readonly key: string; readonly english: string; readonly spanish: string };
-
-const all: readonly Said[] = KEYS.flatMap((key) =>
-  (filled.has(key) ? VARIANTS : [0]).map((variant) => {
-    const params = filled.has(key) ? maker.sample(key, variant) : {};
-    return {
-      key,
-      english: inEnglish.say({ key, params }),
-      spanish: inSpanish.say({ key, params }),
-    };
-  }),
-);
+const all = await saidBoth('es', KEYS, 'abcdefghijklmnopqrstuvwxyz');
 
 const found = (text: string, what: RegExp): string =>
   [...new Set(text.match(what) ?? [])].toSorted().join(' ');
@@ -65,14 +44,6 @@ const words = (text: string): string =>
     .replace(/(?<!\p{L})(h|min|s|L|A|W|kWh|V|m|cm|C|mg|T|x|y)(?!\p{L})/gu, '');
 
 describe('Spanish', () => {
-  it('has every sentence that a page shows, once', async () => {
-    const { first, sections } = sentences;
-    const parts = await Promise.all([first(), ...Object.values(sections).map((load) => load())]);
-    const shown = Object.keys(english).filter((key) => !key.startsWith('terminal.'));
-    expect(parts.flatMap((part) => Object.keys(part)).toSorted()).toEqual(shown.toSorted());
-    expect(KEYS.toSorted()).toEqual(shown.toSorted());
-  });
-
   it('writes numbers, times and lists its own way', () => {
     expect(inSpanish.format.duration(5700)).toBe('1 h 35 min');
     expect(inSpanish.format.about(540)).toBe('aprox. 9 min');
@@ -84,9 +55,7 @@ describe('Spanish', () => {
   });
 
   it('leaves no sentence as it is in English', () => {
-    const same = all.filter(
-      (one) => one.english === one.spanish && /\p{L}/u.test(words(one.spanish)),
-    );
+    const same = all.filter((one) => one.english === one.told && /\p{L}/u.test(words(one.told)));
     const others = same.filter(({ key }) => !SAME.some(([keys]) => keys.test(key)));
     expect([...new Set(others.map(({ key }) => key))]).toEqual([]);
     const idle = SAME.filter(([keys]) => !same.some(({ key }) => keys.test(key)));
@@ -94,29 +63,29 @@ describe('Spanish', () => {
   });
 
   it('has no English word but in titles and words of a file', () => {
-    const bare = all.map((one) => ({ ...one, spanish: one.spanish.replace(KEPT, '') }));
-    expect(bare.filter((one) => ENGLISH_WORD.test(one.spanish))).toEqual([]);
+    const bare = all.map((one) => ({ ...one, told: one.told.replace(KEPT, '') }));
+    expect(bare.filter((one) => ENGLISH_WORD.test(one.told))).toEqual([]);
   });
 
   it('tells every name and sentence that English tells', () => {
     const NAME = /‹..›/gu;
-    expect(all.filter((one) => found(one.english, NAME) !== found(one.spanish, NAME))).toEqual([]);
+    expect(all.filter((one) => found(one.english, NAME) !== found(one.told, NAME))).toEqual([]);
     expect(all.filter((one) => one.english.includes('‹')).length).toBeGreaterThan(1000);
   });
 
   it('tells every number that English tells', () => {
-    expect(all.filter((one) => numbers(one.english) !== numbers(one.spanish))).toEqual([]);
-    expect(all.filter((one) => /\d/u.test(one.spanish)).length).toBeGreaterThan(500);
+    expect(all.filter((one) => numbers(one.english) !== numbers(one.told))).toEqual([]);
+    expect(all.filter((one) => /\d/u.test(one.told)).length).toBeGreaterThan(500);
   });
 
   it('speaks to the person with respect, and to none by "tú"', () => {
-    expect(all.filter((one) => FAMILIAR.test(one.spanish))).toEqual([]);
+    expect(all.filter((one) => FAMILIAR.test(one.told))).toEqual([]);
   });
 
   it('opens what it asks and what it calls out', () => {
     const marks = (text: string, mark: string): number => text.split(mark).length - 1;
     const odd = all.filter(
-      ({ spanish: text }) =>
+      ({ told: text }) =>
         marks(text, '¿') !== marks(text, '?') || marks(text, '¡') !== marks(text, '!'),
     );
     expect(odd).toEqual([]);
@@ -127,7 +96,7 @@ describe('Spanish', () => {
     // Nothing is missing where both are told, and the sentence is not said then; a colon shows itself.
     const left = ['plan.notice.days-unknown', 'problems.json.colon'];
     const odd = all.filter(
-      ({ key, spanish: text }) => !left.includes(key) && (untidy.test(text) || text.trim() === ''),
+      ({ key, told: text }) => !left.includes(key) && (untidy.test(text) || text.trim() === ''),
     );
     expect(odd).toEqual([]);
   });
