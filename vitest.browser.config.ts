@@ -40,6 +40,9 @@ const ALONE = [
   'tests/browser/plan/beside-page.test.ts',
 ];
 
+/** What comes by way of a disk or a plan that is worked out; a busy machine is no fault. */
+const POLL_MS = 20_000;
+
 /**
  * Tests in a real browser. Most of their time is waiting, so two files run at
  * once on two cores; in the long lane those that measure run after the others.
@@ -57,6 +60,7 @@ export default defineConfig({
           include: long ? LONG : ['tests/browser/**/*.test.ts'],
           exclude: long ? FOREVER : [...FOREVER, ...ALONE, ...LONG],
           testTimeout: 240_000,
+          expect: { poll: { timeout: POLL_MS } },
           hookTimeout: 120_000,
           maxWorkers: 2,
           sequence: { groupOrder: 0 },
@@ -68,6 +72,7 @@ export default defineConfig({
           environment: 'node',
           include: long ? ALONE : [],
           testTimeout: 180_000,
+          expect: { poll: { timeout: POLL_MS } },
           hookTimeout: 120_000,
           maxWorkers: 2,
           sequence: { groupOrder: 1 },
