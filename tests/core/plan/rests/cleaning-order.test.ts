@@ -6,13 +6,16 @@ import { DEMOS, kitchenOf, planOfDemo, startS, stepsOf, withFixture } from '../s
 import { hoursBefore, lastHot, lastHotKitchens, MONDAY, NEW_YORK } from './support.ts';
 import { runs } from '../../../support/runs.ts';
 
-/** When each thing begins to be cleaned, with the rest that its clock owes from the start on, s. */
+/** When each thing begins to be cleaned, with the rest or the days under water that its clock owes from the start on, s. */
 function cleanings(plan: Plan): readonly { id: string; atS: number; owesS: number }[] {
   return stepsOf(plan, 'clean').map(({ id }) => {
     const rest = stepsOf(plan, 'rest').find(({ needs }) => needs.some(({ step }) => step === id));
     const since = rest?.lastHotWallMs;
     const restedS = since === undefined ? 0 : ((plan.days?.startWallMs ?? 0) - since) / 1000;
-    const owesS = rest ? Math.max(0, 24 * 3600 - restedS) : 0;
+    const soaks = plan.steps.filter(
+      ({ kind, work }) => kind === 'dry' && work.on === 'utensils' && id === 'clean-all.utensils',
+    );
+    const owesS = Math.max(rest ? 24 * 3600 - restedS : 0, soaks.length * 24 * 3600);
     return { id, atS: startS(plan, id), owesS };
   });
 }
