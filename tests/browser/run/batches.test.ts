@@ -26,8 +26,11 @@ async function pictures(name: string): Promise<void> {
     await screen.resize(width, height);
     await settled();
     await screen.picture(`batches/${name}-${width}`);
-    const { over, cut } = await wordTrouble(screen);
-    expect([...over, ...cut], `${name} at ${width}×${height}`).toEqual([]);
+    const trouble = async () => {
+      const { over, cut } = await wordTrouble(screen);
+      return [...over, ...cut];
+    };
+    await expect.poll(trouble, { message: `${name} at ${width}×${height}` }).toEqual([]);
   }
   await screen.resize(1280, 800);
   await settled();
@@ -53,7 +56,7 @@ it('shows what goes in, waits until it boils again, asks for cold water, and tel
   await pictures('lower-in');
 
   // The next press is about what the water does with the things in it.
-  await screen.press('confirm');
+  await screen.act();
   await screen.waitForElement('[data-stage="boil"] .countdown, [data-stage="boil"] [data-clock]');
   expect(await text('.stage-sentence')).not.toBe(batch);
   await pictures('boils-again');
@@ -66,8 +69,8 @@ it('shows what goes in, waits until it boils again, asks for cold water, and tel
 
   await screen.actUntil({ kind: 'boil-over', stage: 'cold', action: 'confirm' }, 40);
   await pictures('cold');
-  await screen.press('confirm');
+  await screen.act();
   await screen.press('kitchen');
   await screen.waitForElement('.batch-board');
-  expect((await board())[0]).toBe('done');
+  await expect.poll(async () => (await board())[0]).toBe('done');
 });
