@@ -29,6 +29,7 @@ import './styles/fields.css';
 import './styles/word-button.css';
 import './styles/plan/plan-charts.css';
 import './styles/record/record.css';
+import './styles/record/record-print.css';
 import './styles/print.css';
 
 const KitchenPage = lazyPage(

@@ -13,6 +13,18 @@ const SIZES = [
 /** The most pages of each, of a house with two sinks, on either paper. */
 const MOST_PAGES = { rabbi: 2, covers: 3, utensils: 2, shopping: 2, crew: 2, door: 1 } as const;
 
+/** Whether the settings of the tablet hold the tick. */
+const KEPT_TICK = `new Promise((done) => {
+  const asked = indexedDB.open('glowpour');
+  asked.onsuccess = () => {
+    const all = asked.result.transaction(['settings']).objectStore('settings').getAll();
+    all.onsuccess = () => {
+      asked.result.close();
+      done(JSON.stringify(all.result).includes('mop'));
+    };
+  };
+})`;
+
 const on = onTablet('file', async (at) => {
   await at.start({ wallMs: SUNDAY });
   await at.open();
@@ -115,6 +127,8 @@ describe('handouts of a house', () => {
     const { screen } = on;
     await openHandout('shopping');
     await screen.page.locator('[data-product="mop"]').check();
+    // What is still on its way to the disk is not outlived.
+    await screen.waitFor(KEPT_TICK, 'the tick on the disk');
     await screen.page.reload();
     await screen.waitForElement('.plan-place');
     await openHandout('shopping');

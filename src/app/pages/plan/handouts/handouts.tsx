@@ -1,5 +1,12 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
-import '../../../styles/plan/handouts.css';
+import '../../../styles/handouts/handouts.css';
+import '../../../styles/handouts/labels.css';
+import '../../../styles/handouts/questions.css';
+import '../../../styles/handouts/covers.css';
+import '../../../styles/handouts/utensils.css';
+import '../../../styles/handouts/products.css';
+import '../../../styles/handouts/door-and-crew.css';
+import '../../../styles/handouts/print.css';
 import { t } from '../../../context/language.ts';
 import type { HandoutProps } from './frame/handout-props.ts';
 import { CoverHandout } from './covers.tsx';
