@@ -66,6 +66,8 @@ describe('the keys', () => {
     expect(actionOfKey(key('Delete'))).toEqual({ do: 'remove' });
     expect(actionOfKey(key('Enter'))).toEqual({ do: 'open' });
     expect(actionOfKey(key('t'))).toEqual({ do: 'turn' });
+    // The same key, on a Hebrew keyboard.
+    expect(actionOfKey(key('א'))).toEqual({ do: 'turn' });
     expect(actionOfKey(key('Escape'))).toEqual({ do: 'leave' });
     expect(actionOfKey(key('q'))).toBeUndefined();
   });

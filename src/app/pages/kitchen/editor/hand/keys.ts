@@ -30,7 +30,8 @@ export function actionOfKey(press: KeyPress): KeyAction | undefined {
     const [x, y] = [arrow[0] * KEY_STEP_M, arrow[1] * KEY_STEP_M];
     return press.shift ? { do: 'resize', widerM: x, deeperM: y } : { do: 'move', dxM: x, dyM: y };
   }
-  if (press.key === 't' || press.key === 'T') return { do: 'turn' };
+  // On a Hebrew keyboard the key of T writes an alef.
+  if (['t', 'T', 'א'].includes(press.key)) return { do: 'turn' };
   if (press.key === 'Delete' || press.key === 'Backspace') return { do: 'remove' };
   if (press.key === 'Enter' || press.key === ' ') return { do: 'open' };
   if (press.key === 'Escape') return { do: 'leave' };
