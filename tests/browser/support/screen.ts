@@ -2,8 +2,8 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { CDPSession, Locator, Page } from 'playwright-core';
 import type { MessageKey, ParamArgs, Translator } from '../../../src/core/messages/index.ts';
-import { installHands, type Seen, type TestHands, type Wanted } from './in-page.ts';
-import { installTouch } from './in-page-touch.ts';
+import { installHands, type Seen, type TestHands, type Wanted } from './in-page/hands.ts';
+import { installTouch } from './in-page/touch.ts';
 import type { Tablet } from './tablet.ts';
 
 const ARTIFACTS = 'test-artifacts';

@@ -2,7 +2,7 @@
  * Runs inside the page before the app does: says where a touch should land, and whether it did.
  * Kept free of imports: it is handed to the browser as text.
  */
-export type TestTouch = {
+type TestTouch = {
   /** Middle of the first that is seen of a selector and can be pressed, CSS px; null while it moves. */
   aim(selector: string): Promise<{ x: number; y: number } | null>;
   /** The next touch should meet this. */
