@@ -14,6 +14,7 @@ import { createAppContext, type AppContext } from './app-context.ts';
 import { CoolingBar } from './cooling-bar.tsx';
 import { WatchBand } from './watch-band.tsx';
 import { loadLater, say, t, translator, withSections } from './context/language.ts';
+import { UNTIL_WHEN } from './context/route.ts';
 import { followZone } from './context/zone.ts';
 import { reasonOf } from './controllers/failures/reason.ts';
 import type { RunChoices } from './controllers/run/run-choices.ts';
@@ -120,6 +121,7 @@ export function App() {
                 exportRun={() => void exportRun(context, context.runs.openRun()?.id ?? '')}
                 lead={context.runs.otherLead() ? lead : undefined}
                 memory={memoryOf(context)}
+                opens={context.route().id === UNTIL_WHEN ? 'days' : undefined}
               />
             </Watched>
           )}

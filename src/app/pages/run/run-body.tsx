@@ -73,6 +73,20 @@ export function RunBody(props: RunBodyProps) {
   /** A fault, a review and a stop take the place of the step. */
   const showsStep = () => props.view.status === 'running' || props.view.status === 'held';
   const shown = createMemo(() => (showsStep() ? current() : undefined));
+  /** What the address asks for, once: nothing lies over what arms the sound, a fault or a review. */
+  const mayOpen = createMemo(
+    () =>
+      props.opens !== undefined &&
+      showsStep() &&
+      props.lights.sound !== 'touch-to-arm' &&
+      props.lights.sound !== 'unknown',
+  );
+  let wasOpened = false;
+  createEffect(() => {
+    if (!mayOpen() || wasOpened || !props.opens) return;
+    wasOpened = true;
+    openSheet({ kind: props.opens });
+  });
   const voice = createVoice({
     on: () => props.choices.spoken,
     view: () => props.view,
@@ -83,7 +97,7 @@ export function RunBody(props: RunBodyProps) {
   let mainKey: MainKey;
   useRunKeys({
     pedalActs: () => props.choices.pedalActs,
-    heeds: () => props.lights.sound !== 'touch-to-arm',
+    heeds: () => props.lights.sound !== 'touch-to-arm' && props.lights.sound !== 'unknown',
     mainKey: () => mainKey,
     onMove: (by) => choose(concurrentStep(props.view.currentSteps, current()?.step.id, by)),
     onStop: props.onStop,
