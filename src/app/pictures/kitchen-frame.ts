@@ -91,7 +91,8 @@ const reckoned = new WeakMap<Polygon, Reckoned>();
 /** `wordPoints`, reckoned once: a kitchen of a run is drawn anew with each press, and none of it moves. */
 function knownPoints(polygon: Polygon, onTop: readonly Polygon[]): readonly Point[] {
   const known = reckoned.get(polygon);
-  const isSame = known?.onTop.length === onTop.length && known.onTop.every((o, i) => o === onTop[i]);
+  const isSame =
+    known?.onTop.length === onTop.length && known.onTop.every((o, i) => o === onTop[i]);
   if (known && isSame) return known.points;
   const points = wordPoints(polygon, onTop);
   reckoned.set(polygon, { onTop, points });
