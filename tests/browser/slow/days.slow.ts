@@ -37,7 +37,7 @@ async function kept(): Promise<Kept> {
 /** What a person does in passing: looks until when, at the settings, pauses and goes on. Two facts. */
 async function lookIn(): Promise<void> {
   const { screen } = on;
-  for (const sheet of ['days', 'settings']) {
+  for (const sheet of ['until-when', 'settings']) {
     await screen.press(sheet);
     await screen.dialog().waitFor();
     await screen.closeDialog();

@@ -37,7 +37,10 @@ const LATER = {
   lastHot: () => import('./recovery/last-hot-question.tsx'),
 };
 const Beside = lazyPage(['pictures'], async () => (await LATER.beside()).Beside);
-const RunSheets = lazyPage(['run-later', 'pictures'], async () => (await LATER.sheets()).RunSheets);
+const RunSheets = lazyPage(
+  ['run-later', 'run-ends', 'pictures'],
+  async () => (await LATER.sheets()).RunSheets,
+);
 const Cooling = lazyPage(['run-later'], async () => (await LATER.cooling()).Cooling);
 const Quiet = lazyPage(['run-later'], async () => (await LATER.quiet()).Quiet);
 const Review = lazyPage(['run-later', 'pictures'], async () => (await LATER.review()).Review);
