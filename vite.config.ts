@@ -1,6 +1,7 @@
 import { defineConfig } from 'vite';
 import solid from 'vite-plugin-solid';
 import { HEADERS } from './tools/content-policy.ts';
+import { FIRST_PIECE } from './tools/first-piece.ts';
 import { hasDesktop } from './tools/has-desktop.ts';
 import { dataPlugin } from './tools/vite-plugin-data.ts';
 import { offlinePlugin } from './tools/vite-plugin-offline.ts';
@@ -49,6 +50,12 @@ export default defineConfig({
           : needs,
     },
     rolldownOptions: {
+      output: {
+        codeSplitting: {
+          includeDependenciesRecursively: false,
+          groups: [FIRST_PIECE],
+        },
+      },
       // The polygon library does not say that its modules do nothing by themselves; it is a third of its size without the unused ones.
       treeshake: { moduleSideEffects: (id: string) => !id.includes('clipper2-ts') },
     },

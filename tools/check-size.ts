@@ -38,6 +38,12 @@ export function firstLoadFiles(dist: string): string[] {
     ),
     firstSentences(dist),
   ];
+  return ['index.html', ...reached(dist, queue)];
+}
+
+/** Files, and what they reach without a dynamic import. */
+function reached(dist: string, from: readonly string[]): Set<string> {
+  const queue = [...from];
   const seen = new Set<string>();
   while (queue.length > 0) {
     const file = queue.pop() ?? '';
@@ -48,7 +54,24 @@ export function firstLoadFiles(dist: string): string[] {
     for (const [, target = ''] of text.matchAll(/(?:from|import)\s*"\.\/([^"]+\.js)"/g))
       queue.push(`assets/${target}`);
   }
-  return ['index.html', ...seen];
+  return seen;
+}
+
+/** What the planner's worker would load of the page: it has no page to show it on. */
+function ofPageInWorker(dist: string): string[] {
+  const workers = readdirSync(join(dist, 'assets')).filter((file) =>
+    /^planner-worker-.+\.js$/.test(file),
+  );
+  if (workers.length !== 1)
+    throw new Error(
+      `dist/assets has ${workers.length} planner-worker-*.js; allowed: 1. See tools/vite-plugin-planner.ts.`,
+    );
+  return [
+    ...reached(
+      dist,
+      workers.map((file) => `assets/${file}`),
+    ),
+  ].filter((file) => /^assets\/(first|index)-/.test(file));
 }
 
 function gzipKb(path: string): number {
@@ -94,6 +117,13 @@ if (process.argv[1]?.endsWith('check-size.ts')) {
   console.log(
     `First load ${firstKb.toFixed(1)} kB gzip of ${FIRST_LOAD_KB}; offline cache ${offlineKb.toFixed(0)} kB of ${OFFLINE_KB}.`,
   );
+  const inWorker = ofPageInWorker(dist);
+  if (inWorker.length > 0) {
+    console.error(
+      `The planner's worker loads ${inWorker.join(', ')} of the page: take what it shares out of tools/first-piece.ts.`,
+    );
+    process.exit(1);
+  }
   if (!ok) {
     console.error('Over budget: split what a run does not need at once, or take it out.');
     process.exit(1);

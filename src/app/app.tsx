@@ -13,7 +13,8 @@ import type { PageSection } from '../core/messages/languages/index.ts';
 import { createAppContext, type AppContext } from './app-context.ts';
 import { CoolingBar } from './cooling-bar.tsx';
 import { WatchBand } from './watch-band.tsx';
-import { loadLater, say, t, translator } from './context/language.ts';
+import { loadLater, say, t, translator, withSections } from './context/language.ts';
+import { UNTIL_WHEN } from './context/route.ts';
 import { followZone } from './context/zone.ts';
 import { reasonOf } from './controllers/failures/reason.ts';
 import type { RunChoices } from './controllers/run/run-choices.ts';
@@ -41,7 +42,7 @@ export function App() {
   // With the owner of the app: what the pages keep lives as long as it does.
   const owner = getOwner();
   const Pages = lazy(async () => {
-    const { createPages } = await import('./pages-frame.tsx');
+    const { createPages } = await withSections(['frame'], () => import('./pages-frame.tsx'));
     return { default: runWithOwner(owner, () => createPages(context)) ?? (() => <></>) };
   });
   /** A run may be about to be taken up: nothing else is fetched before that is known. */
@@ -120,6 +121,7 @@ export function App() {
                 exportRun={() => void exportRun(context, context.runs.openRun()?.id ?? '')}
                 lead={context.runs.otherLead() ? lead : undefined}
                 memory={memoryOf(context)}
+                opens={context.route().id === UNTIL_WHEN ? 'days' : undefined}
               />
             </Watched>
           )}

@@ -24,6 +24,7 @@ import {
 import { exportRun, ranOut } from './run-actions.ts';
 import { Shell } from './shell.tsx';
 import { WorkingLine } from './working-line.tsx';
+import './styles/frame.css';
 import './styles/pages.css';
 import './styles/fields.css';
 import './styles/word-button.css';

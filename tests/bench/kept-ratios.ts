@@ -4,14 +4,12 @@
  * `npm run bench:ratios -- --keep` keeps those measured now.
  * Processor time, the least of several, so that a busy machine slows both alike.
  */
-import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { buildPlan } from '../../src/core/plan/index.ts';
 import { DEMOS, kitchenOf, planOfDemo } from '../core/plan/support/plans.ts';
+import { growth, keep, MOST_GROWTH, readKept } from './kept.ts';
 
 const KEPT = join(import.meta.dirname, 'kept-ratios.json');
-/** A ratio may grow by this before it is called slower. */
-const MOST_GROWTH = 1.5;
 const WARMING = 4;
 const TURNS = 15;
 const MEASURED_AGAIN = 2;
@@ -56,7 +54,7 @@ const works: Readonly<Record<string, () => unknown>> = {
   })(),
 };
 
-const kept = JSON.parse(readFileSync(KEPT, 'utf8')) as Record<string, number>;
+const kept = readKept(KEPT);
 const keeping = process.argv.includes('--keep');
 const measured: Record<string, number> = {};
 let slower = 0;
@@ -68,18 +66,16 @@ for (const [name, work] of Object.entries(works)) {
   for (let again = 0; again < MEASURED_AGAIN && ratio > most; again++)
     ({ workMs, ratio } = besideLoop(work));
   measured[name] = Math.round(ratio * 10) / 10;
-  const grown = before === undefined ? Number.NaN : ratio / before;
-  const isSlower = !keeping && !(grown <= MOST_GROWTH);
+  const { isSlower, told } = growth(name, ratio, kept);
   if (isSlower) slower += 1;
   console.log(
-    `${name}: ${workMs.toFixed(0)} ms, ${ratio.toFixed(1)} times the loop` +
-      (keeping
-        ? ''
-        : `, ${grown.toFixed(2)} of what was kept (${before ?? 'nothing'})${isSlower ? ' SLOWER' : ''}`),
+    keeping
+      ? `${name}: ${workMs.toFixed(0)} ms, ${ratio.toFixed(1)} times the loop`
+      : `${workMs.toFixed(0)} ms, beside the loop: ${told}`,
   );
 }
-if (keeping) writeFileSync(KEPT, `${JSON.stringify(measured, null, 2)}\n`);
-if (slower > 0) {
+if (keeping) keep(KEPT, measured);
+else if (slower > 0) {
   console.error(
     `${slower} of ${Object.keys(works).length} grew by more than half; allowed: ${MOST_GROWTH} times the kept ratio. Find what became slow, or keep the new ratios and say why.`,
   );

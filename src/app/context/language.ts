@@ -85,15 +85,21 @@ async function loadSections(sections: readonly PageSection[]): Promise<void> {
   await Promise.all([...new Set([current, latest])].map(fill));
 }
 
+/** What is in a chunk of its own, once its sentences are here too. */
+export async function withSections<T>(
+  sections: readonly PageSection[],
+  load: () => Promise<T>,
+): Promise<T> {
+  const [loaded] = await Promise.all([load(), loadSections(sections)]);
+  return loaded;
+}
+
 /** A page in a chunk of its own, which is shown when its sentences are here too. */
 export function lazyPage<P extends object>(
   sections: readonly PageSection[],
   load: () => Promise<Component<P>>,
 ): Component<P> {
-  return lazy(async () => {
-    const [page] = await Promise.all([load(), loadSections(sections)]);
-    return { default: page };
-  });
+  return lazy(async () => ({ default: await withSections(sections, load) }));
 }
 
 /**
@@ -104,6 +110,11 @@ export async function loadLater(sections: readonly PageSection[]): Promise<void>
   const before = current;
   await loadSections(sections);
   if (current === before) setTranslator(() => spoken(before));
+}
+
+/** Whether what comes after the first moment is here, in the language of now; read inside JSX it follows. */
+export function isHere(section: PageSection): boolean {
+  return translator() !== undefined && current.loaded.has(section);
 }
 
 /** The text of a key in the language of the page; read inside JSX it follows the language. */

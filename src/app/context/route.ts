@@ -2,6 +2,9 @@ import { createSignal, onCleanup } from 'solid-js';
 
 /** The pages of the app, in the order they are offered. */
 export const PAGES = ['kitchen', 'plan', 'run', 'record'] as const;
+/** What of the run is opened by a shortcut of the device, "#/run/until-when" (public/app.webmanifest). */
+export const UNTIL_WHEN = 'until-when';
+
 export type PageId = (typeof PAGES)[number];
 export type Route = { readonly page: PageId; readonly id?: string };
 

@@ -85,6 +85,20 @@ function wordPoints(polygon: Polygon, onTop: readonly Polygon[]): readonly Point
   ];
 }
 
+type Reckoned = { readonly onTop: readonly Polygon[]; readonly points: readonly Point[] };
+const reckoned = new WeakMap<Polygon, Reckoned>();
+
+/** `wordPoints`, reckoned once: a kitchen of a run is drawn anew with each press, and none of it moves. */
+function knownPoints(polygon: Polygon, onTop: readonly Polygon[]): readonly Point[] {
+  const known = reckoned.get(polygon);
+  const isSame =
+    known?.onTop.length === onTop.length && known.onTop.every((o, i) => o === onTop[i]);
+  if (known && isSame) return known.points;
+  const points = wordPoints(polygon, onTop);
+  reckoned.set(polygon, { onTop, points });
+  return points;
+}
+
 /** A word about a fixture, and what it is about. */
 export type WordOn = {
   readonly id: string;
@@ -121,7 +135,7 @@ export function placeWords(
   const placed: Record<string, PlacedWord> = {};
   const ranked = words
     .filter(({ text }) => text !== '')
-    .map((word) => ({ ...word, points: wordPoints(word.polygon, word.onTop) }))
+    .map((word) => ({ ...word, points: knownPoints(word.polygon, word.onTop) }))
     .toSorted((a, b) => a.points.length - b.points.length);
   for (const { id, text, points } of ranked) {
     const boxAt = (point: Point, size: number): WordBox => {

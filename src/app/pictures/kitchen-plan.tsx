@@ -34,13 +34,13 @@ export function inDrawOrder(fixtures: readonly Fixture[]): readonly Fixture[] {
 /** Words about fixtures, each clear of the others and of whatever is drawn on top of its fixture. */
 export function wordsOf(
   drawn: readonly Fixture[],
-  textOf: (fixture: Fixture) => string,
+  textOf: (fixture: Fixture, at: number) => string,
   sizeCm: number,
   frame: Frame,
 ): Readonly<Record<string, PlacedWord>> {
   const words = drawn.map((fixture, i) => ({
     id: fixture.id,
-    text: textOf(fixture),
+    text: textOf(fixture, i),
     polygon: outlineOf(fixture) ?? [],
     onTop: drawn.slice(i + 1).map((other) => outlineOf(other) ?? []),
   }));
@@ -62,8 +62,10 @@ export function KitchenPlan(props: {
   onSelect?: (id: string) => void;
 }) {
   const ids = createUniqueId();
-  const frame = createMemo(() => kitchenFrame(props.kitchen));
-  const drawn = createMemo(() => inDrawOrder(props.kitchen.fixtures));
+  // The same one with each moment of a run: what hangs on it alone is reckoned once.
+  const kitchen = createMemo(() => props.kitchen);
+  const frame = createMemo(() => kitchenFrame(kitchen()));
+  const drawn = createMemo(() => inDrawOrder(kitchen().fixtures));
   const phaseOf = (id: string): FixturePhase => props.phases?.[id] ?? 'untouched';
   const numberOf = (id: string): number | undefined => props.numbers?.[id];
   const textOf = (fixture: Fixture): string => {
@@ -79,10 +81,13 @@ export function KitchenPlan(props: {
       : textOf(fixture);
   };
   const shape = () => (props.phases || props.numbers ? 'figure' : 'word');
+  const rooms = createMemo(() => drawn().map(roomOf), undefined, {
+    equals: (before, now) => before.join('\n') === now.join('\n'),
+  });
   const words = createMemo(() =>
     wordsOf(
       drawn(),
-      roomOf,
+      (_, at) => rooms()[at] ?? '',
       frame().widthCm * SHARE_OF_WIDTH[shape()][props.size ?? 'full'],
       frame(),
     ),

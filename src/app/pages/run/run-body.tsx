@@ -38,7 +38,10 @@ const LATER = {
   lastHot: () => import('./recovery/last-hot-question.tsx'),
 };
 const Beside = lazyPage(['pictures'], async () => (await LATER.beside()).Beside);
-const RunSheets = lazyPage(['run-later', 'pictures'], async () => (await LATER.sheets()).RunSheets);
+const RunSheets = lazyPage(
+  ['run-later', 'run-ends', 'pictures'],
+  async () => (await LATER.sheets()).RunSheets,
+);
 const Cooling = lazyPage(['run-later'], async () => (await LATER.cooling()).Cooling);
 const Quiet = lazyPage(['run-later'], async () => (await LATER.quiet()).Quiet);
 const Review = lazyPage(['run-later', 'pictures'], async () => (await LATER.review()).Review);
@@ -78,6 +81,20 @@ export function RunBody(props: RunBodyProps) {
   /** A fault, a review and a stop take the place of the step. */
   const showsStep = () => props.view.status === 'running' || props.view.status === 'held';
   const shown = createMemo(() => (showsStep() ? current() : undefined));
+  /** What the address asks for, once: nothing lies over what arms the sound, a fault or a review. */
+  const mayOpen = createMemo(
+    () =>
+      props.opens !== undefined &&
+      showsStep() &&
+      props.lights.sound !== 'touch-to-arm' &&
+      props.lights.sound !== 'unknown',
+  );
+  let wasOpened = false;
+  createEffect(() => {
+    if (!mayOpen() || wasOpened || !props.opens) return;
+    wasOpened = true;
+    openSheet({ kind: props.opens });
+  });
   const voice = createVoice({
     on: () => props.choices.spoken,
     view: () => props.view,
@@ -88,7 +105,7 @@ export function RunBody(props: RunBodyProps) {
   let mainKey: MainKey;
   useRunKeys({
     pedalActs: () => props.choices.pedalActs,
-    heeds: () => props.lights.sound !== 'touch-to-arm',
+    heeds: () => props.lights.sound !== 'touch-to-arm' && props.lights.sound !== 'unknown',
     mainKey: () => mainKey,
     onMove: (by) => choose(concurrentStep(props.view.currentSteps, current()?.step.id, by)),
     onStop: props.onStop,

@@ -33,6 +33,8 @@ export type RunPageProps = {
   readonly memory?: RunMemory | undefined;
   /** Step that somebody else than the person at the screen acts on next: it is shown. */
   readonly atStep?: string | undefined;
+  /** What the address asks to be opened over the run. */
+  readonly opens?: 'days' | undefined;
   /** The water of this pour gave out after a share of its stretch. */
   readonly ranOut: (step: StepView, share: number) => void;
 };

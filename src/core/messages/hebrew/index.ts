@@ -5,6 +5,7 @@ import { common } from './common.ts';
 import { covers } from './covers/index.ts';
 import { custom } from './custom/index.ts';
 import { engine } from './engine.ts';
+import { frame } from './shell/frame.ts';
 import { kitchen } from './kitchen/index.ts';
 import { plan } from './plan/index.ts';
 import { planPage } from './plan-page.ts';
@@ -17,7 +18,7 @@ import { run } from './run/index.ts';
 import { runEnds } from './run/ends.ts';
 import { runLater } from './run/later.ts';
 import { handouts } from './handouts/index.ts';
-import { shell } from './shell.ts';
+import { shell } from './shell/shell.ts';
 import { sources } from './sources.ts';
 import { steps } from './steps/index.ts';
 import { survey } from './survey/index.ts';
@@ -27,6 +28,7 @@ import { utensils } from './utensils/index.ts';
 export const hebrew = {
   ...common,
   ...shell,
+  ...frame,
   ...run,
   ...engine,
   ...runLater,

@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import type { Persistence } from '../../../../host/persist/index.ts';
 import { say, t } from '../../../context/language.ts';
 import type { RunChoices } from '../../../controllers/run/run-choices.ts';
 import { LanguageChoice } from '../../../parts/head/language-choice.tsx';
@@ -14,6 +15,7 @@ export function SettingsSheet(props: {
   choices: RunChoices;
   onChoice: (name: keyof RunChoices, value: boolean) => void;
   onLanguage: (tag: string) => void;
+  kept: Persistence;
   voice: VoiceState;
   onSayAgain: () => void;
   onClose: () => void;
@@ -61,8 +63,25 @@ export function SettingsSheet(props: {
         <span>{t('run.choices.language')}</span>
         <LanguageChoice onLanguage={props.onLanguage} />
       </label>
+      <Stored kept={props.kept} />
       <Keys />
     </Sheet>
+  );
+}
+
+const LOSSES = ['room', 'safari', 'private', 'cleared'] as const;
+
+/** What the browser answered about keeping what is stored, and what it may do all the same. */
+function Stored(props: { kept: Persistence }) {
+  return (
+    <section data-kept={props.kept}>
+      <h3>{t('run.kept.title')}</h3>
+      <p>{t(`run.start.kept.${props.kept}`)}</p>
+      <ul class="quiet">
+        <For each={LOSSES}>{(loss) => <li>{t(`run.kept.${loss}`)}</li>}</For>
+      </ul>
+      <p>{t('run.kept.do')}</p>
+    </section>
   );
 }
 

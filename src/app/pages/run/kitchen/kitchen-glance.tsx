@@ -2,6 +2,7 @@ import { createMemo, createUniqueId, For, Index, Show } from 'solid-js';
 import type { FixturePhase, RunView } from '../../../../core/run/index.ts';
 import { MS_PER_MINUTE } from '../../../../core/units/index.ts';
 import { say, t } from '../../../context/language.ts';
+import { afterPicture } from '../../../parts/after-picture.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { when } from '../../../parts/time/when.ts';
 import { KitchenPlan } from '../../../pictures/kitchen-plan.tsx';
@@ -23,20 +24,22 @@ type GlanceProps = {
 
 /** The kitchen at a glance: what is hot, what rests until when, what comes next. */
 export function KitchenGlance(props: GlanceProps) {
-  const phases = createMemo(() => phasesById(props.view));
-  const shown = () => props.view.steps.find(({ step }) => step.id === props.current)?.step;
+  // Beside what is pressed: it follows a picture later.
+  const now = afterPicture(() => ({ view: props.view, current: props.current }));
+  const phases = createMemo(() => phasesById(now().view));
+  const shown = () => now().view.steps.find(({ step }) => step.id === now().current)?.step;
   // By the minute: nothing of it names a second.
   const minuteMs = createMemo(() => Math.floor(props.nowMs / MS_PER_MINUTE) * MS_PER_MINUTE);
-  const next = createMemo(() => nextWork(props.view, minuteMs(), props.current));
+  const next = createMemo(() => nextWork(now().view, minuteMs(), now().current));
   const nextFixture = () => {
     const at = next()?.step.step.fixture;
     return at === shown()?.fixture ? undefined : at;
   };
   const picture = () => (
     <KitchenPlan
-      kitchen={props.view.plan.kitchen}
+      kitchen={now().view.plan.kitchen}
       phases={phases()}
-      lit={hotBurners(props.view)}
+      lit={hotBurners(now().view)}
       selected={shown()?.fixture}
       next={nextFixture()}
       size="small"
@@ -57,14 +60,14 @@ export function KitchenGlance(props: GlanceProps) {
         )}
       </Show>
       <Legend
-        phases={phasesNow(props.view)}
+        phases={phasesNow(now().view)}
         here={shown()?.fixture !== undefined}
         next={nextFixture() !== undefined}
       />
       <KitchenLines
-        view={props.view}
+        view={now().view}
         nowMs={minuteMs()}
-        current={props.current}
+        current={now().current}
         tellsNext={props.tellsNext}
       />
     </div>

@@ -1,6 +1,6 @@
 import { Index, Show } from 'solid-js';
 import type { GateView, Request, RunView } from '../../../../core/run/index.ts';
-import { say, t } from '../../../context/language.ts';
+import { isHere, say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { countdown } from '../../../parts/time/countdown-digits.ts';
 import { SignalWord } from '../../../parts/signal-word.tsx';
@@ -49,9 +49,11 @@ export function Suspended(props: SuspendedProps) {
       <Index each={open()}>
         {(fault) => (
           <div class="review-question" data-fault={fault().kind}>
-            <ol class="do-this">
-              <Index each={fault().doThis}>{(line) => <li>{say(line())}</li>}</Index>
-            </ol>
+            <Show when={isHere('run-later')}>
+              <ol class="do-this">
+                <Index each={fault().doThis}>{(line) => <li>{say(line())}</li>}</Index>
+              </ol>
+            </Show>
             <Action
               class="button button--ember"
               name="clear-fault"

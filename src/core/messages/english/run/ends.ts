@@ -12,6 +12,15 @@ export const runEnds = {
     'This browser does not promise to keep what is stored: save the run as a file.',
   'run.start.kept.unknown':
     'The browser has not said whether it keeps what is stored: save the run as a file.',
+  'run.kept.title': 'What this browser may throw away',
+  'run.kept.room':
+    'When the device is short of room, a browser may delete all that this app stored, at once and without asking.',
+  'run.kept.safari':
+    'Safari deletes it when this page was not used for seven days, unless the app is on the Home Screen.',
+  'run.kept.private': 'What is done in a private window is gone when the window is closed.',
+  'run.kept.cleared': 'Whoever clears the browser’s data deletes it too.',
+  'run.kept.do':
+    'So: add the app to the Home Screen, and save everything to one file under Record, before and after a run.',
   'run.start.awake':
     'The tablet cannot wake itself: keep it plugged in, this page open, and the screen on.',
   'run.start.standing':

@@ -13,6 +13,16 @@ export const runEnds: TranslationOf<typeof english> = {
     'Ce navigateur ne promet pas de garder ce qui est stocké : enregistrez le chantier dans un fichier.',
   'run.start.kept.unknown':
     'Le navigateur n’a pas dit s’il garde ce qui est stocké : enregistrez le chantier dans un fichier.',
+  'run.kept.title': 'Ce que ce navigateur peut effacer',
+  'run.kept.room':
+    'Quand la place manque sur l’appareil, un navigateur peut effacer tout ce que l’application a stocké, d’un coup et sans demander.',
+  'run.kept.safari':
+    'Safari l’efface si cette page n’a pas servi pendant sept jours, sauf si l’application est sur l’écran d’accueil.',
+  'run.kept.private':
+    'Ce qui est fait dans une fenêtre privée disparaît à la fermeture de la fenêtre.',
+  'run.kept.cleared': 'Vider les données du navigateur l’efface aussi.',
+  'run.kept.do':
+    'Donc : ajoutez l’application à l’écran d’accueil et enregistrez tout dans un fichier sous Rapport, avant et après un chantier.',
   'run.start.awake':
     'La tablette ne se réveille pas seule : laissez-la branchée, cette page ouverte et l’écran allumé.',
   'run.start.standing':

@@ -3,6 +3,7 @@ import { cooling } from './cooling.ts';
 import { days } from './sheets/days.ts';
 import { damagedJournal } from './sheets/journal.ts';
 import { dialogs } from './sheets/dialogs.ts';
+import { faultLines } from '../cautions/fault-lines.ts';
 import { gaps } from './gaps.ts';
 import { notDrawn } from '../steps/not-drawn.ts';
 import { refusals } from './refusals.ts';
@@ -15,6 +16,7 @@ export const runLater = {
   ...days,
   ...cleaning,
   ...cooling,
+  ...faultLines,
   ...gaps,
   ...notDrawn,
   ...refusals,

@@ -13,6 +13,15 @@ export const runEnds: TranslationOf<typeof english> = {
     'Este navegador no promete conservar lo guardado: guarde el trabajo en un archivo.',
   'run.start.kept.unknown':
     'El navegador no ha dicho si conserva lo guardado: guarde el trabajo en un archivo.',
+  'run.kept.title': 'Lo que este navegador puede borrar',
+  'run.kept.room':
+    'Si falta espacio en el dispositivo, un navegador puede borrar todo lo que guardó esta aplicación, de golpe y sin preguntar.',
+  'run.kept.safari':
+    'Safari lo borra si esta página no se usó en siete días, salvo que la aplicación esté en la pantalla de inicio.',
+  'run.kept.private': 'Lo hecho en una ventana privada desaparece al cerrar la ventana.',
+  'run.kept.cleared': 'Quien borra los datos del navegador lo borra también.',
+  'run.kept.do':
+    'Por eso: añada la aplicación a la pantalla de inicio y guarde todo en un archivo en Registro, antes y después de un trabajo.',
   'run.start.awake':
     'La tableta no puede despertarse sola: téngala enchufada, con esta página abierta y la pantalla encendida.',
   'run.start.standing':

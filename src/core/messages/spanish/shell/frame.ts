@@ -1,0 +1,23 @@
+import type { TranslationOf } from '../../model/translation.ts';
+import type { frame as english } from '../../english/shell/frame.ts';
+
+/** Round the pages, where no run is open: what is told above them, and what stands in their place. */
+export const frame: TranslationOf<typeof english> = {
+  'shell.open-run': 'Hay un trabajo abierto; sus relojes siguen.',
+  'shell.open-run.back': 'Volver al trabajo',
+  'shell.update': 'Hay una versión más nueva.',
+  'shell.update.take': 'Usarla ahora',
+  'shell.lost-run': ({ name, when }, f) =>
+    `El trabajo “${name}” (${f.say(when)}) ya no está en este navegador.`,
+  'shell.lost-run.about':
+    'El navegador borró lo que guardaba para esta aplicación. Si guardó el trabajo en un archivo, ábralo en Registro. Si no, anote ahora qué se hizo y cuándo empezó cada reposo.',
+  'shell.lost-run.dismiss': 'Ya lo he leído',
+  'shell.working': 'Calculando el plan…',
+  'shell.working.here': 'La página puede quedarse quieta un momento.',
+  'shell.no-page.kitchen': 'Todavía no hay cocina',
+  'shell.no-page.kitchen.about': 'Elija primero una cocina; su plan se calcula enseguida.',
+  'shell.no-page.kitchen.go': 'Ir a la cocina',
+  'shell.no-page.run': 'Todavía no hay trabajo',
+  'shell.no-page.run.about': 'Un trabajo se inicia desde el plan de una cocina.',
+  'shell.no-page.run.go': 'Ir al plan',
+};
