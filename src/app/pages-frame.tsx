@@ -3,7 +3,7 @@ import type { Plan } from '../core/plan/index.ts';
 import { downloadText } from '../host/files/index.ts';
 import type { AppContext } from './app-context.ts';
 import { LostRunBanner, NoPage, OpenRunBanner, TroubleBanner, UpdateBanner } from './banners.tsx';
-import { lazyPage } from './context/language.ts';
+import { lazyPage, translator } from './context/language.ts';
 import { kitchenControllerOf } from './controllers/kitchen/kitchen-opening.ts';
 import { createPlanning } from './controllers/kitchen/planning.ts';
 import { createTicks, type Ticks } from './controllers/kitchen/ticks.ts';
@@ -65,9 +65,6 @@ const OutlookLine = lazyPage(
   async () => (await import('./parts/outlook/outlook-line.tsx')).OutlookLine,
 );
 
-const demoText = async (id: string): Promise<string | undefined> =>
-  (await import('./pages/kitchen/demos.ts')).demoText(id);
-
 /**
  * The pages beside the run, with the kitchens they stand on. A run that is
  * open needs none of it: it comes when another page is looked at, and once it
@@ -81,7 +78,18 @@ export function createPages(app: AppContext) {
     nowMs: () => device.readClocks().wallMs,
     tell,
   });
+  let namedIn = '';
+  const demoText = async (id: string): Promise<string | undefined> => {
+    namedIn = translator().language;
+    return (await import('./pages/kitchen/demos.ts')).demoText(id, namedIn);
+  };
   const kitchens = kitchenControllerOf(device, { planning, demoText, tell });
+  // A demo speaks the language of the page; once it is somebody's own, its names are theirs.
+  createEffect(() => {
+    const where = kitchens.opened();
+    if (where?.kind === 'demo' && namedIn !== translator().language)
+      void kitchens.openDemo(where.id);
+  });
   const { page, id } = route();
   void (page === 'plan' && id ? kitchens.openDemo(id) : kitchens.openLast());
   const context: PagesContext = { ...app, planning, kitchens };

@@ -1,2 +1,2 @@
-export { pickVoice, type VoiceLike } from './pick-voice.ts';
+export { pickVoice, voiceTag, type VoiceLike } from './pick-voice.ts';
 export { createSpeech, type Speech, type Spoken } from './speech.ts';

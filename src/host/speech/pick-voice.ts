@@ -30,3 +30,11 @@ export function pickVoice<V extends VoiceLike>(voices: readonly V[], lang: strin
     able[0]
   );
 }
+
+/**
+ * The tag (BCP 47) a voice is asked for by: the reader's own region where the
+ * device tells one of the language, else the region the language is written in.
+ */
+export function voiceTag(locale: string, tags: readonly string[]): string {
+  return tags.find((one) => one.includes('-') && language(one) === language(locale)) ?? locale;
+}

@@ -1,5 +1,5 @@
 import { withTimeout } from '../timeout/index.ts';
-import { pickVoice } from './pick-voice.ts';
+import { pickVoice, voiceTag } from './pick-voice.ts';
 
 /** What became of a prompt. `no-voice`: none on the device for this language. `cut`: a newer one took its place. */
 export type Spoken = 'spoken' | 'cut' | 'no-voice' | 'timeout' | 'failed' | 'not-supported';
@@ -31,13 +31,14 @@ function voicesOf(synthesis: SpeechSynthesis): Promise<readonly SpeechSynthesisV
 export function createSpeech(): Speech {
   const synthesis = 'speechSynthesis' in window ? window.speechSynthesis : undefined;
   const voiceFor = async (lang: string): Promise<SpeechSynthesisVoice | undefined> =>
-    synthesis && pickVoice(await voicesOf(synthesis), lang);
+    synthesis && pickVoice(await voicesOf(synthesis), voiceTag(lang, navigator.languages));
 
   const speak = (voice: SpeechSynthesisVoice, text: string): Promise<Spoken> =>
     new Promise((resolve) => {
       const prompt = new SpeechSynthesisUtterance(text);
       prompt.voice = voice;
-      prompt.lang = voice.lang;
+      // Old devices write their tags with an underscore, which is none.
+      prompt.lang = voice.lang.replaceAll('_', '-');
       prompt.addEventListener('end', () => resolve('spoken'));
       prompt.addEventListener('error', ({ error }) =>
         resolve(error === 'interrupted' || error === 'canceled' ? 'cut' : 'failed'),

@@ -174,7 +174,7 @@ describe('a row of the table', () => {
     ]);
     expect(said(hob?.how ?? [])).toContain('Glow 10 min');
     expect(said(hob?.source ?? [])).toContain(
-      'Said by Rabbi of the test on 2026-01-01: Heat to glow, 10 min. Ten minutes are enough.',
+      'Answer of Rabbi of the test, 2026-01-01: Heat to glow, 10 min. Ten minutes are enough.',
     );
   });
 
@@ -228,7 +228,7 @@ describe('questions and answers', () => {
     };
     const told = said(answersOf(played(own), 'UTC'));
     expect(told).toEqual([
-      'Hob: Said by Rabbi of the test on 2026-01-01: Heat to glow, 10 min. Ten minutes are enough.',
+      'Hob: Answer of Rabbi of the test, 2026-01-01: Heat to glow, 10 min. Ten minutes are enough.',
       'Sink: said by Grandmother on 2025-12-01: Pour boiling water. As at home.',
       'Hob: How long must the burner glow? Not answered. Planned: The longer time is planned.',
     ]);

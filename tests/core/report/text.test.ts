@@ -41,7 +41,7 @@ describe('the record as text', () => {
   it('names whose word replaced the custom, and what was open', () => {
     const text = textOf();
     expect(text).toContain(
-      '  Said by Rabbi of the test on 2026-01-01: Heat to glow, 10 min. Ten minutes are enough.',
+      '  Answer of Rabbi of the test, 2026-01-01: Heat to glow, 10 min. Ten minutes are enough.',
     );
     expect(text).toContain('Replaces the row of the custom, by the word of: Rabbi of the test.');
     expect(text).toContain(

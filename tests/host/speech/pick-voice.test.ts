@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pickVoice } from '../../../src/host/speech/index.ts';
+import { pickVoice, voiceTag } from '../../../src/host/speech/index.ts';
 
 const voice = (lang: string, localService = true, isDefault = false) => ({
   lang,
@@ -31,5 +31,17 @@ describe('the voice of a language', () => {
   it('is none for a language the device does not speak', () => {
     expect(pickVoice([voice('en-US'), voice('hr-HR')], 'he')).toBeUndefined();
     expect(pickVoice([], 'en')).toBeUndefined();
+  });
+});
+
+describe('the tag a voice is asked for by', () => {
+  it('has the reader’s own region, if the device tells one of that language', () => {
+    expect(voiceTag('es-ES', ['en-US', 'es-MX', 'es'])).toBe('es-MX');
+    expect(voiceTag('he-IL', ['iw-IL'])).toBe('iw-IL');
+  });
+
+  it('has else the region the language is written in', () => {
+    expect(voiceTag('fr-FR', ['fr', 'en-US'])).toBe('fr-FR');
+    expect(voiceTag('fr-FR', [])).toBe('fr-FR');
   });
 });

@@ -34,6 +34,7 @@ class FakeSynthesis extends EventTarget {
 const install = (synthesis: FakeSynthesis | undefined) => {
   vi.stubGlobal('window', synthesis ? { speechSynthesis: synthesis } : {});
   vi.stubGlobal('SpeechSynthesisUtterance', FakeUtterance);
+  vi.stubGlobal('navigator', { languages: ['en-GB', 'en'] });
 };
 
 /** Lets the promises in between settle. */

@@ -73,8 +73,8 @@ export function BeginDays(props: {
                 <For each={ahead()}>
                   {(day) => (
                     <li>
-                      <b>{say(day.name)}</b>,{' '}
                       {t('plan-page.begin.from-to', {
+                        day: day.name,
                         fromWallMs: day.fromWallMs,
                         toWallMs: day.toWallMs,
                         zone: props.zone,
@@ -87,14 +87,15 @@ export function BeginDays(props: {
             <Show when={days().deadline}>
               {(deadline) => (
                 <p class="begin-deadline">
-                  <b>{say(deadline().name)}</b>:{' '}
                   {deadline().atWallMs > props.startWallMs
                     ? t('plan-page.begin.deadline-ahead', {
+                        what: deadline().name,
                         atWallMs: deadline().atWallMs,
                         leftS: (deadline().atWallMs - props.startWallMs) / MS_PER_SECOND,
                         zone: props.zone,
                       })
                     : t('plan-page.begin.deadline-passed', {
+                        what: deadline().name,
                         atWallMs: deadline().atWallMs,
                         beginWallMs: props.startWallMs,
                         zone: props.zone,

@@ -4,6 +4,7 @@ import {
   type CalibrationRow,
   type LeftOutMeasurements,
 } from '../../../core/calibration/index.ts';
+import { message } from '../../../core/messages/index.ts';
 import type { Fact } from '../../../core/run/index.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { say, t } from '../../context/language.ts';
@@ -29,11 +30,11 @@ function grounds({ estimate, what }: CalibrationRow): string {
   const { n: count, spread, outliers } = estimate;
   const from =
     what === 'cool'
-      ? t('record-page.calibration.grounds-longest', { count })
-      : t('record-page.calibration.grounds', { count, spreadPercent: spread * 100 });
+      ? message('record-page.calibration.grounds-longest', { count })
+      : message('record-page.calibration.grounds', { count, spreadPercent: spread * 100 });
   return outliers.length > 0
-    ? `${from}; ${t('record-page.calibration.set-apart', { count: outliers.length })}`
-    : from;
+    ? t('record-page.calibration.set-apart', { grounds: from, count: outliers.length })
+    : say(from);
 }
 
 /** What the reports of this run say about the household's hardware; the last report of each can be left out. */

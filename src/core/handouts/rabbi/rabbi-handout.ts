@@ -59,7 +59,7 @@ const UNDER = '   ';
 export function rabbiHandoutText(
   kitchen: Kitchen,
   changes: ChangesByQuestion,
-  { t, say, format }: Translator,
+  { t, say }: Translator,
   more: readonly ChosenQuestion[] = [],
 ): string {
   const lines = rabbiHandout(kitchen, more).flatMap(({ question, name, facts }, at) => {
@@ -67,7 +67,7 @@ export function rabbiHandoutText(
     return [
       '',
       t('custom.questions.numbered', { number: at + 1, fixture: name, ask }),
-      ...(facts.length > 0 ? [`${UNDER}${format.capital(facts.map(say).join('; '))}.`] : []),
+      ...(facts.length > 0 ? [`${UNDER}${t('handouts.rabbi.facts', { facts })}`] : []),
       `${UNDER}${say(why)}`,
       `${UNDER}${t('custom.questions.until-then', { untilThen })}`,
       ...answerMessages(question, changes).map((one) => `${UNDER}[ ] ${say(one)}`),

@@ -29,8 +29,8 @@ export function productsText(
         ...own.map((product) => {
           const { name, amount, reasons } = product;
           const marks = productMarks(product).map((mark) => ` (${say(mark)})`);
-          const told = amount ? `: ${say(amount)}` : '';
-          return `[ ] ${say(name)}${told}${marks.join('')}. ${reasons.map(say).join(' ')}`;
+          const told = amount ? t('handouts.shopping.item', { name, amount }) : say(name);
+          return `[ ] ${told}${marks.join('')}. ${reasons.map(say).join(' ')}`;
         }),
       ];
     }),

@@ -77,17 +77,33 @@ export const planPage = {
   ) => `This lies in ${day}: nothing begins before it is out at ${f.moment(toWallMs, zone)}.`,
   'plan-page.begin.nothing-in': 'Nothing is planned in',
   'plan-page.begin.from-to': (
-    { fromWallMs, toWallMs, zone }: { fromWallMs: number; toWallMs: number; zone: string },
+    {
+      day,
+      fromWallMs,
+      toWallMs,
+      zone,
+    }: { day: Message; fromWallMs: number; toWallMs: number; zone: string },
     f,
-  ) => `${f.moment(fromWallMs, zone)} to ${f.moment(toWallMs, zone)}`,
+  ) => `${f.say(day)}, ${f.moment(fromWallMs, zone)} to ${f.moment(toWallMs, zone)}`,
   'plan-page.begin.deadline-ahead': (
-    { atWallMs, leftS, zone }: { atWallMs: number; leftS: number; zone: string },
+    {
+      what,
+      atWallMs,
+      leftS,
+      zone,
+    }: { what: Message; atWallMs: number; leftS: number; zone: string },
     f,
-  ) => `${f.moment(atWallMs, zone)}, ${daysAndHours(leftS, f)} after you begin.`,
+  ) => `${f.say(what)}: ${f.moment(atWallMs, zone)}, ${daysAndHours(leftS, f)} after you begin.`,
   'plan-page.begin.deadline-passed': (
-    { atWallMs, beginWallMs, zone }: { atWallMs: number; beginWallMs: number; zone: string },
+    {
+      what,
+      atWallMs,
+      beginWallMs,
+      zone,
+    }: { what: Message; atWallMs: number; beginWallMs: number; zone: string },
     f,
-  ) => `${f.moment(atWallMs, zone)}. At ${f.clock(beginWallMs, zone)} it has passed.`,
+  ) =>
+    `${f.say(what)}: ${f.moment(atWallMs, zone)}. At ${f.clock(beginWallMs, zone)} it has passed.`,
 
   'plan-page.methods.by-custom': 'By the custom:',
   'plan-page.methods.own-custom': 'Your own custom',

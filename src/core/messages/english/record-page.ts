@@ -131,8 +131,10 @@ export const recordPage = {
   ) => `${from(count, f)}, ±${f.number(spreadPercent)} %`,
   'record-page.calibration.grounds-longest': ({ count }: { count: number }, f) =>
     `${from(count, f)}; the longest counts`,
-  'record-page.calibration.set-apart': ({ count }: { count: number }, f) =>
-    `${f.number(count)} set apart as too far off`,
+  'record-page.calibration.set-apart': (
+    { grounds, count }: { grounds: Message; count: number },
+    f,
+  ) => `${f.say(grounds)}; ${f.number(count)} set apart as too far off`,
   'record-page.calibration.leave-out': 'Leave out the last report',
   'record-page.calibration.count': 'Count the last report',
 } satisfies Section;

@@ -71,12 +71,12 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.begin.inside': ({ day, toWallMs, zone }, f) =>
     `Ceci tombe pendant ${day} : rien ne commence avant la sortie, ${f.moment(toWallMs, zone)}.`,
   'plan-page.begin.nothing-in': 'Rien n’est prévu pendant',
-  'plan-page.begin.from-to': ({ fromWallMs, toWallMs, zone }, f) =>
-    `de ${f.moment(fromWallMs, zone)} à ${f.moment(toWallMs, zone)}`,
-  'plan-page.begin.deadline-ahead': ({ atWallMs, leftS, zone }, f) =>
-    `${f.moment(atWallMs, zone)}, ${daysAndHours(leftS, f)} après votre début.`,
-  'plan-page.begin.deadline-passed': ({ atWallMs, beginWallMs, zone }, f) =>
-    `${f.moment(atWallMs, zone)}. À ${f.clock(beginWallMs, zone)}, c’est passé.`,
+  'plan-page.begin.from-to': ({ day, fromWallMs, toWallMs, zone }, f) =>
+    `${f.say(day)} : de ${f.moment(fromWallMs, zone)} à ${f.moment(toWallMs, zone)}`,
+  'plan-page.begin.deadline-ahead': ({ what, atWallMs, leftS, zone }, f) =>
+    `${f.say(what)} : ${f.moment(atWallMs, zone)}, ${daysAndHours(leftS, f)} après votre début.`,
+  'plan-page.begin.deadline-passed': ({ what, atWallMs, beginWallMs, zone }, f) =>
+    `${f.say(what)} : ${f.moment(atWallMs, zone)}. À ${f.clock(beginWallMs, zone)}, c’est passé.`,
 
   'plan-page.methods.by-custom': 'Selon la coutume :',
   'plan-page.methods.own-custom': 'Votre propre coutume',

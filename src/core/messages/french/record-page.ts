@@ -112,8 +112,8 @@ export const recordPage: TranslationOf<typeof english> = {
     `${from(count, f)}, ±${f.number(spreadPercent)} %`,
   'record-page.calibration.grounds-longest': ({ count }, f) =>
     `${from(count, f)} ; le plus long compte`,
-  'record-page.calibration.set-apart': ({ count }, f) =>
-    `${f.number(count)} ${f.plural(count, { one: 'écarté comme trop éloigné', other: 'écartés comme trop éloignés' })}`,
+  'record-page.calibration.set-apart': ({ grounds, count }, f) =>
+    `${f.say(grounds)} ; ${f.number(count)} ${f.plural(count, { one: 'écarté comme trop éloigné', other: 'écartés comme trop éloignés' })}`,
   'record-page.calibration.leave-out': 'Écarter le dernier relevé',
   'record-page.calibration.count': 'Compter le dernier relevé',
 };

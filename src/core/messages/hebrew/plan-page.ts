@@ -81,12 +81,12 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.begin.inside': ({ day, toWallMs, zone }, f) =>
     `זה נופל בתוך ${day}: דבר לא מתחיל לפני ${f.moment(toWallMs, zone)}.`,
   'plan-page.begin.nothing-in': 'דבר לא מתוכנן בתוך',
-  'plan-page.begin.from-to': ({ fromWallMs, toWallMs, zone }, f) =>
-    `${f.moment(fromWallMs, zone)} עד ${f.moment(toWallMs, zone)}`,
-  'plan-page.begin.deadline-ahead': ({ atWallMs, leftS, zone }, f) =>
-    `${f.moment(atWallMs, zone)}; ${daysAndHours(leftS, f)} אחרי ההתחלה.`,
-  'plan-page.begin.deadline-passed': ({ atWallMs, beginWallMs, zone }, f) =>
-    `${f.moment(atWallMs, zone)}. בשעה ${f.clock(beginWallMs, zone)} הוא כבר עבר.`,
+  'plan-page.begin.from-to': ({ day, fromWallMs, toWallMs, zone }, f) =>
+    `${f.say(day)}: ${f.moment(fromWallMs, zone)} עד ${f.moment(toWallMs, zone)}`,
+  'plan-page.begin.deadline-ahead': ({ what, atWallMs, leftS, zone }, f) =>
+    `${f.say(what)}: ${f.moment(atWallMs, zone)}; ${daysAndHours(leftS, f)} אחרי ההתחלה.`,
+  'plan-page.begin.deadline-passed': ({ what, atWallMs, beginWallMs, zone }, f) =>
+    `${f.say(what)}: ${f.moment(atWallMs, zone)}. בשעה ${f.clock(beginWallMs, zone)} הוא כבר עבר.`,
 
   'plan-page.methods.by-custom': 'לפי המנהג:',
   'plan-page.methods.own-custom': 'המנהג שלכם',

@@ -132,8 +132,8 @@ export const recordPage: TranslationOf<typeof english> = {
     `${from(count, f)}, ±${f.number(spreadPercent)}%`,
   'record-page.calibration.grounds-longest': ({ count }, f) =>
     `${from(count, f)}; הארוך ביותר קובע`,
-  'record-page.calibration.set-apart': ({ count }, f) =>
-    `${f.number(count)} הוצאו מהחשבון כחריגים מדי`,
+  'record-page.calibration.set-apart': ({ grounds, count }, f) =>
+    `${f.say(grounds)}; ${f.number(count)} הוצאו מהחשבון כחריגים מדי`,
   'record-page.calibration.leave-out': 'להשמיט את הדיווח האחרון',
   'record-page.calibration.count': 'להחשיב את הדיווח האחרון',
 };

@@ -1,6 +1,7 @@
 import type { Formatter } from '../model/message.ts';
 import type { TranslationOf } from '../model/translation.ts';
 import type { planCourse as english } from '../english/plan-course.ts';
+import { theClock } from './clocks.ts';
 
 const S_DAY = 86_400;
 const S_HOUR = 3600;
@@ -21,7 +22,7 @@ function when({ wallMs, zone }: Moment, f: Formatter): string {
 /** A second moment without its day where that is the same. */
 function until(wallMs: number, { wallMs: fromWallMs, zone }: Moment, f: Formatter): string {
   const isSame = f.day(wallMs, zone) === f.day(fromWallMs, zone);
-  return isSame ? `las ${f.clock(wallMs, zone)}` : when({ wallMs, zone }, f);
+  return isSame ? theClock(wallMs, zone, f) : when({ wallMs, zone }, f);
 }
 
 /** "51 h", "3 h 10 min", "12 días": the longer, the rounder. */
@@ -59,9 +60,9 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.until.short': ({ wallMs, zone }, f) => `hasta ${f.shortMoment(wallMs, zone)}`,
   'plan-page.course.until.rest': (at, f) => `en reposo hasta ${when(at, f)}`,
   'plan-page.course.until.thaw': (at, f) =>
-    `se descongela hasta las ${f.clock(at.wallMs, at.zone)}`,
-  'plan-page.course.until.heat': (at, f) => `caliente hasta las ${f.clock(at.wallMs, at.zone)}`,
-  'plan-page.course.until.cool': (at, f) => `se enfría hasta las ${f.clock(at.wallMs, at.zone)}`,
+    `se descongela hasta ${theClock(at.wallMs, at.zone, f)}`,
+  'plan-page.course.until.heat': (at, f) => `caliente hasta ${theClock(at.wallMs, at.zone, f)}`,
+  'plan-page.course.until.cool': (at, f) => `se enfría hasta ${theClock(at.wallMs, at.zone, f)}`,
   'plan-page.course.until.water': ({ wallMs, fromWallMs, zone }, f) =>
     `agua ${f.clock(fromWallMs, zone)}–${f.clock(wallMs, zone)}`,
   'plan-page.course.bar': ({ who, what, more, toWallMs, ...from }, f) =>

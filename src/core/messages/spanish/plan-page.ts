@@ -2,6 +2,7 @@ import type { Formatter } from '../model/message.ts';
 import type { TranslationOf } from '../model/translation.ts';
 import type { planPage as english } from '../english/plan-page.ts';
 import { planCourse } from './plan-course.ts';
+import { theClock } from './clocks.ts';
 
 const S_DAY = 86_400;
 const S_HOUR = 3600;
@@ -70,12 +71,12 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.begin.inside': ({ day, toWallMs, zone }, f) =>
     `Esto cae en ${day}: nada empieza antes de su salida, el ${f.moment(toWallMs, zone)}.`,
   'plan-page.begin.nothing-in': 'No se planifica nada en',
-  'plan-page.begin.from-to': ({ fromWallMs, toWallMs, zone }, f) =>
-    `del ${f.moment(fromWallMs, zone)} al ${f.moment(toWallMs, zone)}`,
-  'plan-page.begin.deadline-ahead': ({ atWallMs, leftS, zone }, f) =>
-    `${f.moment(atWallMs, zone)}, ${daysAndHours(leftS, f)} después de empezar.`,
-  'plan-page.begin.deadline-passed': ({ atWallMs, beginWallMs, zone }, f) =>
-    `${f.moment(atWallMs, zone)}. A las ${f.clock(beginWallMs, zone)} ya ha pasado.`,
+  'plan-page.begin.from-to': ({ day, fromWallMs, toWallMs, zone }, f) =>
+    `${f.say(day)}: del ${f.moment(fromWallMs, zone)} al ${f.moment(toWallMs, zone)}`,
+  'plan-page.begin.deadline-ahead': ({ what, atWallMs, leftS, zone }, f) =>
+    `${f.say(what)}: ${f.moment(atWallMs, zone)}, ${daysAndHours(leftS, f)} después de empezar.`,
+  'plan-page.begin.deadline-passed': ({ what, atWallMs, beginWallMs, zone }, f) =>
+    `${f.say(what)}: ${f.moment(atWallMs, zone)}. A ${theClock(beginWallMs, zone, f)} ya ha pasado.`,
 
   'plan-page.methods.by-custom': 'Según la costumbre:',
   'plan-page.methods.own-custom': 'Su propia costumbre',

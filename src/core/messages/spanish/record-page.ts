@@ -111,8 +111,8 @@ export const recordPage: TranslationOf<typeof english> = {
     `${from(count, f)}, ±${f.number(spreadPercent)} %`,
   'record-page.calibration.grounds-longest': ({ count }, f) =>
     `${from(count, f)}; cuenta el más largo`,
-  'record-page.calibration.set-apart': ({ count }, f) =>
-    `${f.number(count)} ${f.plural(count, { one: 'apartado por alejarse demasiado', other: 'apartados por alejarse demasiado' })}`,
+  'record-page.calibration.set-apart': ({ grounds, count }, f) =>
+    `${f.say(grounds)}; ${f.number(count)} ${f.plural(count, { one: 'apartado por alejarse demasiado', other: 'apartados por alejarse demasiado' })}`,
   'record-page.calibration.leave-out': 'No contar el último aviso',
   'record-page.calibration.count': 'Contar el último aviso',
 };

@@ -80,20 +80,32 @@ function methodLines(method: MethodReport | null): readonly ReportLine[] {
   ];
 }
 
-export function saidMessage({
-  saidBy,
-  saidOn,
-  method,
-  minutes,
-  cover,
-  text,
-}: OverrideReport): Message {
+/** Methods after which a cover is one more thing to do; of the others nothing is said of it. */
+const COVERED_AFTER: readonly string[] = [
+  'glow',
+  'light-heat',
+  'self-clean',
+  'pour',
+  'immerse',
+  'steam',
+  'boil-over',
+  'clean',
+];
+
+function coverWord({ method, cover }: OverrideReport): 'with' | 'without' | 'unsaid' {
+  if (cover === null || !COVERED_AFTER.includes(method)) return 'unsaid';
+  return cover ? 'with' : 'without';
+}
+
+/** Who answered what about a fixture. */
+export function saidMessage(override: OverrideReport): Message {
+  const { saidBy, saidOn, method, minutes, text } = override;
   return message('report.said', {
     saidBy,
     saidOn,
     method: message(`common.method.${method}`),
     minutes: minutes ?? 0,
-    cover: cover === null ? 'unsaid' : cover ? 'with' : 'without',
+    cover: coverWord(override),
     text,
   });
 }

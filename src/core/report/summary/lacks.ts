@@ -187,7 +187,7 @@ function holdLacks(name: string, hold: HoldReport): readonly Message[] {
       isShort,
       unproved,
       wordS,
-      why: corrections.join('; '),
+      why: corrections,
     }),
   ];
 }

@@ -1,7 +1,16 @@
+import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
 import type { OnTablet } from '../on-tablet.ts';
-import { EnglishLeft } from './english-left.ts';
 import type { ReadText } from './reader.ts';
+
+/** Looks through what was read for words that are not of the language. */
+export type Finder = {
+  /** `also`: what else is right on that screen. */
+  look(screen: string, texts: readonly ReadText[], also?: readonly string[]): void;
+  readonly screens: number;
+  /** What was found since it was taken last, by screen. */
+  take(): Readonly<Record<string, readonly string[]>>;
+};
 
 const SIZES = [
   [1280, 800],
@@ -10,18 +19,35 @@ const SIZES = [
 /** A4 at 96 CSS px an inch. */
 const A4 = [794, 1123] as const;
 
+/** Lines that a person reads; of a calendar what its program shows. */
+function readableLines(text: string): readonly string[] {
+  if (!text.startsWith('BEGIN:VCALENDAR')) return text.split('\n').filter((line) => line !== '');
+  return text
+    .replaceAll(/\r\n[ \t]/g, '')
+    .split('\r\n')
+    .filter((line) => /^(SUMMARY|DESCRIPTION|LOCATION|X-WR-CALNAME)\b/.test(line))
+    .map((line) => line.slice(line.indexOf(':') + 1));
+}
+
 const fileName = (screen: string): string => screen.replaceAll(/\W+/g, '-');
 
 /** Reads screens, dialogs and prints of the app, and keeps what was found on each. */
 export class Reading {
   readonly #on: OnTablet;
-  readonly #left: EnglishLeft;
+  readonly #left: Finder;
+  readonly #folder: string;
+  readonly #sizes: readonly (readonly [widthPx: number, heightPx: number])[];
   #cutOff = new Map<string, readonly string[]>();
 
-  /** @param known what people wrote themselves */
-  constructor(on: OnTablet, known: readonly string[]) {
+  /**
+   * @param folder of the pictures
+   * @param looksFor room too: two sizes are looked at, each with a picture
+   */
+  constructor(on: OnTablet, left: Finder, folder: string, looksFor: 'words' | 'room' = 'room') {
     this.#on = on;
-    this.#left = new EnglishLeft(known);
+    this.#left = left;
+    this.#folder = folder;
+    this.#sizes = looksFor === 'room' ? SIZES : [];
   }
 
   /** How many screens and prints were read. */
@@ -37,11 +63,11 @@ export class Reading {
   async read(name: string, also: readonly string[] = []): Promise<void> {
     const { screen } = this.#on;
     this.#left.look(name, await this.texts(), also);
-    for (const [width, height] of SIZES) {
+    for (const [width, height] of this.#sizes) {
       await screen.resize(width, height);
       const lines = await screen.see<string[]>('reader.cutOff()');
       if (lines.length > 0) this.#cutOff.set(`${name}, ${width}×${height}`, lines);
-      await screen.picture(`pseudo/${fileName(name)}-${width}`);
+      await screen.picture(`${this.#folder}/${fileName(name)}-${width}`);
     }
     await screen.resize(...SIZES[0]);
   }
@@ -57,9 +83,22 @@ export class Reading {
     await screen.page.emulateMedia({ media: 'print' });
     await screen.resize(...A4);
     this.#left.look(`${name}, printed`, await this.texts());
-    await screen.picture(`pseudo/${fileName(name)}-print`);
+    await screen.picture(`${this.#folder}/${fileName(name)}-print`);
     await screen.page.emulateMedia({ media: null });
     await screen.resize(...SIZES[0]);
+  }
+
+  /** What a press saves to a file, or sends. */
+  async readSaved(name: string, press: () => Promise<void>): Promise<void> {
+    const coming = this.#on.screen.page.waitForEvent('download');
+    await press();
+    const file = await coming;
+    const text = readFileSync(await file.path(), 'utf8');
+    const lines = [file.suggestedFilename().replace(/\.\w+$/, ''), ...readableLines(text)];
+    this.#left.look(
+      name,
+      lines.map((line) => ({ as: 'line', text: line, in: file.suggestedFilename() })),
+    );
   }
 
   /** Opens a dialog, reads it, and shuts it. */
@@ -76,10 +115,10 @@ export class Reading {
     const cutOff = Object.fromEntries(this.#cutOff);
     this.#cutOff = new Map();
     for (const [screen, words] of Object.entries(english))
-      console.log(`English on "${screen}":\n  ${words.join('\n  ')}`);
+      console.log(`Foreign on "${screen}":\n  ${words.join('\n  ')}`);
     for (const [screen, lines] of Object.entries(cutOff))
       console.log(`Cut off on "${screen}":\n  ${lines.join('\n  ')}`);
-    expect.soft(Object.keys(english), 'screens with English words').toEqual([]);
+    expect.soft(Object.keys(english), 'screens with words of another language').toEqual([]);
     expect(Object.keys(cutOff), 'screens on which something is cut off').toEqual([]);
   }
 }

@@ -72,14 +72,15 @@ export function RabbiHandout(props: HandoutProps) {
 
 function Asked(props: { asked: HandoutQuestion; changes: ChangesByQuestion }) {
   const question = () => props.asked.question;
-  const facts = () => props.asked.facts.map(say).join('; ');
   return (
     <li class="rabbi-question">
       <Show when={props.asked.fixture}>{(fixture) => <FixturePicture fixture={fixture()} />}</Show>
       <div>
         <h3>{props.asked.name}</h3>
         <p class="rabbi-facts">
-          {translator().format.capital(facts())}
+          <Show when={props.asked.facts.length > 0}>
+            {t('handouts.rabbi.facts', { facts: props.asked.facts })}{' '}
+          </Show>
           <span class="rabbi-age">
             {t('handouts.rabbi.age')}
             <i class="write-in" />

@@ -1,7 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import { message } from '../../../../core/messages/index.ts';
 import type { RunView } from '../../../../core/run/index.ts';
-import { say, t } from '../../../context/language.ts';
+import { say, t, translator } from '../../../context/language.ts';
 import { batchBoard } from './batches.ts';
 
 /** What has been dipped, what is in the pot now and what goes in next, for all who help. */
@@ -17,9 +17,9 @@ export function BatchBoard(props: { view: RunView }) {
             {({ items, state }) => (
               <li data-batch={state}>
                 <span>
-                  {items
-                    .map(({ count, name }) => say(message('utensils.count', { count, name })))
-                    .join(', ')}
+                  {translator().format.list(
+                    items.map(({ count, name }) => say(message('utensils.count', { count, name }))),
+                  )}
                 </span>
                 <strong>{t(`run.batches.state.${state}`)}</strong>
               </li>

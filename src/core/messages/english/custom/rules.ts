@@ -61,11 +61,11 @@ export const rules = {
   'custom.way.kneaded-unseen.until-then': 'Cover it.',
   'custom.way.hot-food.reason': 'Hot food was laid straight on it.',
   'custom.way.hot-food.ask':
-    'Hot food was laid straight on it. Is a hot stone needed while pouring?',
+    'Hot food was laid straight on it. Is a hot stone, or hot steel, needed while pouring?',
   'custom.way.hot-food.why':
-    'A hot stone moved over the whole while it is poured makes it as if it stood on the fire. The pour alone serves after the fact.',
+    'A hot stone, or steel, moved over the whole while it is poured makes it as if it stood on the fire. The pour alone serves after the fact.',
   'custom.way.hot-food.until-then': 'Pour, then cover.',
-  'custom.way.hot-food.answer-1': 'Pour, with a hot stone moved over every spot.',
+  'custom.way.hot-food.answer-1': 'Pour, with hot steel moved over every spot.',
   'custom.way.hot-food.answer-2': 'The pour alone is enough.',
   'custom.way.hot-food.answer-3': 'Pour, then cover.',
   'custom.way.hot-food-unseen.reason': 'Whether hot food was laid straight on it is not known.',

@@ -4,6 +4,8 @@ import type { Message, Section } from '../../model/message.ts';
 export const rabbi = {
   'handouts.rabbi.about':
     'Each open question with what you told of the thing. Write in how old it is; what he says goes into the plan under “To ask”.',
+  'handouts.rabbi.facts': ({ facts }: { facts: readonly Message[] }, f) =>
+    `${f.capital(facts.map(f.say).join('; '))}.`,
   'handouts.rabbi.age': 'Age:',
   'handouts.rabbi.trying': 'What each answer changes is being worked out…',
   'handouts.fact.part': ({ part }: { part: Message }, f) => `about: ${f.say(part)}`,

@@ -1,10 +1,12 @@
-import type { Section } from '../../model/message.ts';
+import type { Message, Section } from '../../model/message.ts';
 
 /** What to buy and gather, product by product. */
 export const shopping = {
   'handouts.shopping.title': ({ kitchen }: { kitchen: string }) => `To buy and gather: ${kitchen}`,
   'handouts.shopping.about':
     'One line a product, with all it is for. Ticks are kept for this kitchen; what is sent leaves out what is ticked.',
+  'handouts.shopping.item': ({ name, amount }: { name: Message; amount: Message }, f) =>
+    `${f.say(name)}: ${f.say(amount)}`,
   'handouts.shopping.borrow': 'may be borrowed',
   'handouts.shopping.wait': 'ask first: an answer may make it needless',
   'handouts.shopping.only-if-said': 'only if your rabbi says so',

@@ -65,7 +65,7 @@ export const print = {
   'plan.method.times': ({ times }: { times: number }, f) =>
     `Poured ${f.number(times)} times over the whole of it.`,
   'plan.method.no-rest': 'No rest before it, by the word you were given.',
-  'plan.method.stone': 'A hot stone is moved over it while it is poured.',
+  'plan.method.stone': 'A hot piece of steel is moved over it while it is poured.',
   'plan.method.part.not-purged': 'Not purged: put nothing on it',
   'plan.method.part': (
     {

@@ -28,7 +28,7 @@ export const shopping = {
   'plan.buy.cleaning.why': 'Cleaning from top to bottom.',
   'plan.buy.labels': 'Labels or tape in three colours',
   'plan.buy.labels.why': 'Meat, dairy and neutral places.',
-  'plan.buy.stone': 'Smooth clean stone or piece of metal, and long tongs',
+  'plan.buy.stone': 'Smooth clean piece of steel, and long tongs',
   'plan.buy.stone.why': 'It is heated and moved along while boiling water is poured.',
   'plan.buy.parts': ({ parts }: { parts: readonly Message[] }, f) =>
     `New: ${f.list(parts.map((part) => f.say(part)))}`,

@@ -43,7 +43,7 @@ export const fixtures = {
     },
     f,
   ) =>
-    `Said by ${saidBy} on ${saidOn}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${{ with: ', with a cover', without: ', without a cover', unsaid: '' }[cover]}. ${ended(text)}`.trim(),
+    `Answer of ${saidBy}, ${saidOn}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${{ with: ', then cover', without: ', no cover after it', unsaid: '' }[cover]}. ${ended(text)}`.trim(),
   'report.result.all': 'Result: every planned step was done.',
   'report.result.part': 'Result: only some of the planned steps were done.',
   'report.result.none': 'Result: nothing of what was planned was done.',

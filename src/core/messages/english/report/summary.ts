@@ -134,7 +134,7 @@ export const summary = {
       isShort: boolean;
       unproved: boolean;
       wordS: number;
-      why: string;
+      why: readonly string[];
     },
     f,
   ) => {
@@ -145,7 +145,7 @@ export const summary = {
       ...(wordS === 0 ? [] : [`${f.duration(wordS, 'down')} on a person’s word`]),
       ...(unproved ? ['nobody saw what happened in a gap'] : []),
     ];
-    return `${name}: ${f.say(label)}, ${told.join('; ')}.${because(why)}`;
+    return `${name}: ${f.say(label)}, ${told.join('; ')}.${because(why.join('; '))}`;
   },
   'report.lack.unreached': ({ name, areaCm2 }: { name: string; areaCm2: number }, f) =>
     `${name}: ${f.number(areaCm2)} cm² are out of reach of an arm and were not poured over.`,

@@ -103,7 +103,7 @@ export const water = {
     'The hatched spot is out of reach from where you can stand: no kettle is planned for it. See the notices of the plan.',
   'steps.pour.round': ({ round, rounds }: { round: number; rounds: number }) =>
     `Time ${round} of ${rounds} over the whole of it.`,
-  'steps.pour.stone': 'With long tongs, move the hot stone along in the stream, over every spot.',
+  'steps.pour.stone': 'With long tongs, move the hot steel along in the stream, over every spot.',
   'steps.pour.say': 'Poured',
   'steps.pour.ask': 'Was this kettle poured to the end?',
   'steps.pour.expect': ({ isAhead }: Ahead) =>

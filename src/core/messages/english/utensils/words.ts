@@ -46,7 +46,7 @@ export const words = {
   'utensils.rule.pot-first':
     'The pot is purged before it purges anything, and again after the last batch.',
   'utensils.rule.boil-over':
-    'A pot is purged when it is filled to the brim and boils over its rim: dip a hot clean stone to raise the water.',
+    'A pot is purged when it is filled to the brim and boils over its rim: burner off, slowly lower clean hot steel to raise the water. No stone: it can burst.',
   'utensils.rule.bubbling':
     'Dip only while the water bubbles. It stops when something cold goes in: leave it under until it bubbles again.',
   'utensils.rule.tongs':

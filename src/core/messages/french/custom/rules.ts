@@ -67,11 +67,11 @@ export const rules: TranslationOf<typeof english> = {
   'custom.way.kneaded-unseen.until-then': 'Couvrez-le.',
   'custom.way.hot-food.reason': 'Des aliments chauds ont été posés directement dessus.',
   'custom.way.hot-food.ask':
-    'Des aliments chauds ont été posés directement dessus. Faut-il une pierre chaude pendant le versement ?',
+    'Des aliments chauds ont été posés directement dessus. Faut-il une pierre chaude, ou de l’acier chaud, pendant le versement ?',
   'custom.way.hot-food.why':
-    'Une pierre chaude déplacée partout pendant le versement fait comme si c’était sur le feu. Le seul versement sert après coup.',
+    'Une pierre chaude, ou de l’acier, déplacée partout pendant le versement fait comme si c’était sur le feu. Le seul versement sert après coup.',
   'custom.way.hot-food.until-then': 'Versez, puis couvrez.',
-  'custom.way.hot-food.answer-1': 'Versez, avec une pierre chaude déplacée sur chaque point.',
+  'custom.way.hot-food.answer-1': 'Versez, avec de l’acier chaud déplacé sur chaque point.',
   'custom.way.hot-food.answer-2': 'Le versement seul suffit.',
   'custom.way.hot-food.answer-3': 'Versez, puis couvrez.',
   'custom.way.hot-food-unseen.reason':

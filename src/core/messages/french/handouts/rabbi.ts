@@ -5,6 +5,7 @@ import type { TranslationOf } from '../../model/translation.ts';
 export const rabbi: TranslationOf<typeof english> = {
   'handouts.rabbi.about':
     'Chaque question, avec ce que vous avez dit de l’objet. Inscrivez son âge ; la réponse entre dans le plan sous « À demander ».',
+  'handouts.rabbi.facts': ({ facts }, f) => `${f.capital(facts.map(f.say).join(' ; '))}.`,
   'handouts.rabbi.age': 'Âge :',
   'handouts.rabbi.trying': 'Calcul de ce que change chaque réponse …',
   'handouts.fact.part': ({ part }, f) => `concerne : ${f.say(part)}`,

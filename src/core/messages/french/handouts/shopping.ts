@@ -6,6 +6,7 @@ export const shopping: TranslationOf<typeof english> = {
   'handouts.shopping.title': ({ kitchen }) => `À acheter et rassembler : ${kitchen}`,
   'handouts.shopping.about':
     'Une ligne par produit, avec tous ses usages. Les coches sont gardées pour cette cuisine ; l’envoi omet ce qui est coché.',
+  'handouts.shopping.item': ({ name, amount }, f) => `${f.say(name)} : ${f.say(amount)}`,
   'handouts.shopping.borrow': 'peut s’emprunter',
   'handouts.shopping.wait': 'demandez d’abord : une réponse peut le rendre inutile',
   'handouts.shopping.only-if-said': 'seulement si votre rabbin le dit',

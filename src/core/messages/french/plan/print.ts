@@ -45,7 +45,7 @@ export const print: TranslationOf<typeof english> = {
     `${f.say(source)} (${f.say(state)}). ${f.say(wouldChange)}`,
   'plan.method.times': ({ times }, f) => `Ébouillanté ${f.number(times)} fois en entier.`,
   'plan.method.no-rest': 'Sans repos préalable, selon la parole reçue.',
-  'plan.method.stone': 'Une pierre chaude est déplacée dessus pendant le versement.',
+  'plan.method.stone': 'Une pièce d’acier chaude est déplacée dessus pendant le versement.',
   'plan.method.part.not-purged': 'Non cachérisé : n’y posez rien',
   'plan.method.part': ({ part, method, minutes, reason, source, state }, f) =>
     `${f.capital(f.say(part))} : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}. ${f.say(reason)} ${f.say(source)} (${f.say(state)}).`,

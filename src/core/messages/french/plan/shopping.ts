@@ -29,7 +29,7 @@ export const shopping: TranslationOf<typeof english> = {
   'plan.buy.cleaning.why': 'Nettoyage de haut en bas.',
   'plan.buy.labels': 'Étiquettes ou ruban de trois couleurs',
   'plan.buy.labels.why': 'Endroits viande, lait et neutre.',
-  'plan.buy.stone': 'Pierre lisse et propre ou pièce de métal, et longue pince',
+  'plan.buy.stone': 'Pièce d’acier lisse et propre, et longue pince',
   'plan.buy.stone.why': 'Elle est chauffée et déplacée pendant qu’on verse l’eau bouillante.',
   'plan.buy.parts': ({ parts }, f) => `Neuf : ${f.list(parts.map((one) => f.say(one)))}`,
   'plan.buy.parts.why': ({ fixture }) =>

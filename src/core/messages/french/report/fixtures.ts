@@ -14,7 +14,7 @@ export const fixtures: TranslationOf<typeof english> = {
   'report.open-when-planned': ({ ask, untilThen }, f) =>
     `Ouvert à la planification : ${f.say(ask)} D’ici là : ${ended(f.say(untilThen))}`,
   'report.said': ({ saidBy, saidOn, method, minutes, cover, text }, f) =>
-    `Dit par ${saidBy} le ${saidOn} : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${{ with: ', avec couverture', without: ', sans couverture', unsaid: '' }[cover]}. ${ended(text)}`.trim(),
+    `Réponse de ${saidBy}, ${saidOn} : ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${{ with: ', puis couvrir', without: ', sans couvrir ensuite', unsaid: '' }[cover]}. ${ended(text)}`.trim(),
   'report.result.all': 'Résultat : chaque étape prévue a été faite.',
   'report.result.part': 'Résultat : seule une partie des étapes prévues a été faite.',
   'report.result.none': 'Résultat : rien de ce qui était prévu n’a été fait.',

@@ -79,7 +79,7 @@ export const summary: TranslationOf<typeof english> = {
       ...(wordS === 0 ? [] : [`${f.duration(wordS, 'down')} sur la parole d’une personne`]),
       ...(unproved ? ['personne n’a vu ce qui s’est passé pendant une interruption'] : []),
     ];
-    return `${name} : ${f.say(label)}, ${told.join(' ; ')}.${because(why)}`;
+    return `${name} : ${f.say(label)}, ${told.join(' ; ')}.${because(why.join(' ; '))}`;
   },
   'report.lack.unreached': ({ name, areaCm2 }, f) =>
     `${name} : ${f.number(areaCm2)} cm² sont hors de portée de bras et n’ont pas reçu d’eau bouillante.`,

@@ -97,7 +97,7 @@ export const water: TranslationOf<typeof english> = {
     'La zone hachurée est hors de portée de l’endroit où vous pouvez vous tenir : aucune bouilloire n’y est prévue. Voyez les remarques du plan.',
   'steps.pour.round': ({ round, rounds }) => `Passage ${round} sur ${rounds}, sur le tout.`,
   'steps.pour.stone':
-    'Avec une longue pince, déplacez la pierre chaude dans le jet, sur chaque point.',
+    'Avec une longue pince, déplacez l’acier chaud dans le jet, sur chaque point.',
   'steps.pour.say': 'Versé',
   'steps.pour.ask': 'Cette bouilloire a-t-elle été versée jusqu’au bout ?',
   'steps.pour.expect': ({ isAhead }) =>

@@ -46,7 +46,7 @@ export const words: TranslationOf<typeof english> = {
   'utensils.rule.pot-first':
     'La marmite est cachérisée avant de cachériser, et à nouveau après le dernier lot.',
   'utensils.rule.boil-over':
-    'Une marmite est cachérisée quand, pleine à ras bord, elle bout et déborde : plongez une pierre chaude et propre pour faire monter l’eau.',
+    'Une marmite est cachérisée quand, pleine à ras bord, elle bout et déborde : foyer éteint, descendez lentement de l’acier propre et chaud pour faire monter l’eau. Pas de pierre : elle peut éclater.',
   'utensils.rule.bubbling':
     'Trempez seulement tant que l’eau bouillonne. Elle s’arrête quand du froid y entre : laissez-le dessous jusqu’à ce qu’elle bouillonne de nouveau.',
   'utensils.rule.tongs':

@@ -46,11 +46,12 @@ export const rules: TranslationOf<typeof english> = {
   'custom.way.kneaded-unseen.why': 'נהגו שלא להשתמש בפסח בקרשי לישה גם אחרי הכשרה.',
   'custom.way.kneaded-unseen.until-then': 'לכסות אותו.',
   'custom.way.hot-food.reason': 'הונח עליו אוכל חם ישירות.',
-  'custom.way.hot-food.ask': 'הונח עליו אוכל חם ישירות. האם צריך אבן מלובנת בזמן העירוי?',
+  'custom.way.hot-food.ask':
+    'הונח עליו אוכל חם ישירות. האם צריך אבן מלובנת, או פלדה מלובנת, בזמן העירוי?',
   'custom.way.hot-food.why':
-    'אבן מלובנת שמזיזים על כולו בזמן העירוי עושה אותו כעומד על האש. עירוי לבדו מועיל בדיעבד.',
+    'אבן מלובנת, או פלדה, שמזיזים על כולו בזמן העירוי עושה אותו כעומד על האש. עירוי לבדו מועיל בדיעבד.',
   'custom.way.hot-food.until-then': 'לערות, ואז לכסות.',
-  'custom.way.hot-food.answer-1': 'לערות, עם אבן מלובנת שעוברת על כל מקום.',
+  'custom.way.hot-food.answer-1': 'לערות, עם פלדה מלובנת שעוברת על כל מקום.',
   'custom.way.hot-food.answer-2': 'די בעירוי לבדו.',
   'custom.way.hot-food.answer-3': 'לערות, ואז לכסות.',
   'custom.way.hot-food-unseen.reason': 'לא ידוע אם הונח עליו אוכל חם ישירות.',

@@ -5,6 +5,7 @@ import type { rabbi as english } from '../../english/handouts/rabbi.ts';
 export const rabbi: TranslationOf<typeof english> = {
   'handouts.rabbi.about':
     'כל שאלה פתוחה ומה שמסרתם על הדבר. כתבו בן כמה הוא; מה שהרב אומר נכנס לתוכנית תחת "לשאול".',
+  'handouts.rabbi.facts': ({ facts }, f) => `${f.capital(facts.map(f.say).join('; '))}.`,
   'handouts.rabbi.age': 'גיל:',
   'handouts.rabbi.trying': 'מחשבים מה משנה כל תשובה…',
   'handouts.fact.part': ({ part }, f) => `על: ${f.say(part)}`,

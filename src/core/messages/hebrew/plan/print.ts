@@ -59,7 +59,7 @@ export const print: TranslationOf<typeof english> = {
       other: `עירוי ${f.number(times)} פעמים על כולו.`,
     }),
   'plan.method.no-rest': 'בלי השבתה לפני כן, לפי מה שנאמר לכם.',
-  'plan.method.stone': 'מזיזים עליו אבן לוהטת בזמן העירוי.',
+  'plan.method.stone': 'מזיזים עליו חתיכת פלדה לוהטת בזמן העירוי.',
   'plan.method.part.not-purged': 'בלי הכשרה: אין להניח עליו דבר',
   'plan.method.part': ({ part, method, minutes, reason, source, state }, f) =>
     `${f.say(part)}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} דק׳` : ''}. ${f.say(reason)} ${f.say(source)} (${f.say(state)}).`,

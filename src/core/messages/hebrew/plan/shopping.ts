@@ -29,7 +29,7 @@ export const shopping: TranslationOf<typeof english> = {
   'plan.buy.cleaning.why': 'ניקוי מלמעלה למטה.',
   'plan.buy.labels': 'תוויות או סרט בשלושה צבעים',
   'plan.buy.labels.why': 'מקומות בשריים, חלביים ופרווה.',
-  'plan.buy.stone': 'אבן חלקה ונקייה או חתיכת מתכת, ומלקחיים ארוכים',
+  'plan.buy.stone': 'חתיכת פלדה חלקה ונקייה, ומלקחיים ארוכים',
   'plan.buy.stone.why': 'מלבנים אותה ומזיזים אותה בזמן עירוי המים הרותחים.',
   'plan.buy.parts': ({ parts }, f) => `חדש: ${f.list(parts.map((part) => f.say(part)))}`,
   'plan.buy.parts.why': ({ fixture }) => `${fixture}: אלה לא מוכשרים. מדדו קודם את הישנים.`,

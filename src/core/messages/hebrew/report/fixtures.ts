@@ -15,7 +15,7 @@ export const fixtures: TranslationOf<typeof english> = {
   'report.open-when-planned': ({ ask, untilThen }, f) =>
     `פתוח בזמן התכנון: ${f.say(ask)} עד אז: ${ended(f.say(untilThen))}`,
   'report.said': ({ saidBy, saidOn, method, minutes, cover, text }, f) =>
-    `מפי ${saidBy}, ${saidOn}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} דק׳` : ''}${{ with: ', עם כיסוי', without: ', בלי כיסוי', unsaid: '' }[cover]}. ${ended(text)}`.trim(),
+    `תשובה של ${saidBy}, ${saidOn}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} דק׳` : ''}${{ with: ', ואז לכסות', without: ', בלי כיסוי אחר כך', unsaid: '' }[cover]}. ${ended(text)}`.trim(),
   'report.result.all': 'תוצאה: כל השלבים שתוכננו בוצעו.',
   'report.result.part': 'תוצאה: רק חלק מהשלבים שתוכננו בוצעו.',
   'report.result.none': 'תוצאה: דבר ממה שתוכנן לא בוצע.',

@@ -85,7 +85,7 @@ export const summary: TranslationOf<typeof english> = {
       ...(wordS === 0 ? [] : [`${f.duration(wordS, 'down')} לפי דברי אדם`]),
       ...(unproved ? ['איש לא ראה מה קרה בפער'] : []),
     ];
-    return `${name}: ${f.say(label)}, ${told.join('; ')}.${because(why)}`;
+    return `${name}: ${f.say(label)}, ${told.join('; ')}.${because(why.join('; '))}`;
   },
   'report.lack.unreached': ({ name, areaCm2 }, f) =>
     `${name}: ${f.number(areaCm2)} סמ״ר מחוץ להישג היד ולא קיבלו עירוי.`,

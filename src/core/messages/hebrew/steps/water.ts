@@ -86,7 +86,7 @@ export const water: TranslationOf<typeof english> = {
   'steps.pour.unreached':
     'המקום המקווקו מחוץ להישג ידכם מהמקום שאפשר לעמוד בו: לא תוכנן לו קומקום. ראו את ההודעות בתוכנית.',
   'steps.pour.round': ({ round, rounds }) => `פעם ${round} מתוך ${rounds} על כולו.`,
-  'steps.pour.stone': 'במלקחיים ארוכים הזיזו את האבן הלוהטת בתוך הקילוח, על כל מקום.',
+  'steps.pour.stone': 'במלקחיים ארוכים הזיזו את הפלדה הלוהטת בתוך הקילוח, על כל מקום.',
   'steps.pour.say': 'העירוי נעשה',
   'steps.pour.ask': 'הקומקום הזה נשפך עד סופו?',
   'steps.pour.expect': ({ isAhead }) =>

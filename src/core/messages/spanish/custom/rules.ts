@@ -66,11 +66,11 @@ export const rules: TranslationOf<typeof english> = {
   'custom.way.kneaded-unseen.until-then': 'Cúbrala.',
   'custom.way.hot-food.reason': 'Encima se puso directamente comida caliente.',
   'custom.way.hot-food.ask':
-    'Encima se puso directamente comida caliente. ¿Hace falta una piedra caliente al verter?',
+    'Encima se puso directamente comida caliente. ¿Hace falta una piedra caliente, o acero caliente, al verter?',
   'custom.way.hot-food.why':
-    'Una piedra caliente que se pasa por toda la superficie mientras se vierte hace como si estuviera al fuego. El vertido por sí solo sirve a posteriori.',
+    'Una piedra caliente, o acero, que se pasa por toda la superficie mientras se vierte hace como si estuviera al fuego. El vertido por sí solo sirve a posteriori.',
   'custom.way.hot-food.until-then': 'Vierta, y después cubra.',
-  'custom.way.hot-food.answer-1': 'Verter, pasando una piedra caliente por cada punto.',
+  'custom.way.hot-food.answer-1': 'Verter, pasando acero caliente por cada punto.',
   'custom.way.hot-food.answer-2': 'Basta verter.',
   'custom.way.hot-food.answer-3': 'Verter, después cubrir.',
   'custom.way.hot-food-unseen.reason': 'No se sabe si se puso comida caliente directamente encima.',

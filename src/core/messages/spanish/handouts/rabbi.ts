@@ -5,6 +5,7 @@ import type { rabbi as english } from '../../english/handouts/rabbi.ts';
 export const rabbi: TranslationOf<typeof english> = {
   'handouts.rabbi.about':
     'Cada pregunta abierta con lo que usted indicó. Escriba cuántos años tiene; lo que él diga va en el plan, en “Por preguntar”.',
+  'handouts.rabbi.facts': ({ facts }, f) => `${f.capital(facts.map(f.say).join('; '))}.`,
   'handouts.rabbi.age': 'Antigüedad:',
   'handouts.rabbi.trying': 'Se calcula qué cambia cada respuesta…',
   'handouts.fact.part': ({ part }, f) => `sobre: ${f.say(part)}`,

@@ -6,6 +6,7 @@ export const shopping: TranslationOf<typeof english> = {
   'handouts.shopping.title': ({ kitchen }) => `Para comprar y reunir: ${kitchen}`,
   'handouts.shopping.about':
     'Una línea por producto, con todo aquello para lo que sirve. Las marcas se guardan para esta cocina; al enviar se omite lo marcado.',
+  'handouts.shopping.item': ({ name, amount }, f) => `${f.say(name)}: ${f.say(amount)}`,
   'handouts.shopping.borrow': 'se puede pedir prestado',
   'handouts.shopping.wait': 'pregunte antes: una respuesta puede hacerlo innecesario',
   'handouts.shopping.only-if-said': 'solo si lo dice su rabino',

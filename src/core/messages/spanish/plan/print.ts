@@ -48,7 +48,7 @@ export const print: TranslationOf<typeof english> = {
   'plan.method.times': ({ times }, f) =>
     `Se vierte ${f.number(times)} veces sobre toda la superficie.`,
   'plan.method.no-rest': 'Sin reposo antes, según lo que le dijeron.',
-  'plan.method.stone': 'Mientras se vierte se pasa por encima una piedra caliente.',
+  'plan.method.stone': 'Mientras se vierte se pasa por encima un acero caliente.',
   'plan.method.part.not-purged': 'Sin kasherizar: no ponga nada encima',
   'plan.method.part': ({ part, method, minutes, reason, source, state }, f) =>
     `${f.capital(f.say(part))}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}. ${f.say(reason)} ${f.say(source)} (${f.say(state)}).`,

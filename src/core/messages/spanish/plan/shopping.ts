@@ -29,7 +29,7 @@ export const shopping: TranslationOf<typeof english> = {
   'plan.buy.cleaning.why': 'Limpieza de arriba abajo.',
   'plan.buy.labels': 'Etiquetas o cinta en tres colores',
   'plan.buy.labels.why': 'Lugares de carne, de lácteos y neutros.',
-  'plan.buy.stone': 'Piedra lisa y limpia o pieza de metal, y pinzas largas',
+  'plan.buy.stone': 'Pieza de acero lisa y limpia, y pinzas largas',
   'plan.buy.stone.why': 'Se calienta y se va pasando mientras se vierte agua hirviendo.',
   'plan.buy.parts': ({ parts }, f) => `Nuevo: ${f.list(parts.map((part) => f.say(part)))}`,
   'plan.buy.parts.why': ({ fixture }) =>

@@ -14,7 +14,7 @@ export const fixtures: TranslationOf<typeof english> = {
   'report.open-when-planned': ({ ask, untilThen }, f) =>
     `Sin respuesta al planificar: ${f.say(ask)} Hasta entonces: ${ended(f.say(untilThen))}`,
   'report.said': ({ saidBy, saidOn, method, minutes, cover, text }, f) =>
-    `Lo dijo ${saidBy}, ${saidOn}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${{ with: ', con cubierta', without: ', sin cubierta', unsaid: '' }[cover]}. ${ended(text)}`.trim(),
+    `Respuesta de ${saidBy}, ${saidOn}: ${f.say(method)}${minutes > 0 ? `, ${f.number(minutes)} min` : ''}${{ with: ', y cubrir después', without: ', sin cubrir después', unsaid: '' }[cover]}. ${ended(text)}`.trim(),
   'report.result.all': 'Resultado: se hicieron todos los pasos del plan.',
   'report.result.part': 'Resultado: se hicieron solo algunos de los pasos del plan.',
   'report.result.none': 'Resultado: no se hizo nada de lo planificado.',

@@ -73,7 +73,7 @@ export const summary: TranslationOf<typeof english> = {
       ...(wordS === 0 ? [] : [`${f.duration(wordS, 'down')} por palabra de una persona`]),
       ...(unproved ? ['nadie vio qué pasó en un tiempo que falta'] : []),
     ];
-    return `${name}: ${f.say(label)}, ${told.join('; ')}.${because(why)}`;
+    return `${name}: ${f.say(label)}, ${told.join('; ')}.${because(why.join('; '))}`;
   },
   'report.lack.unreached': ({ name, areaCm2 }, f) =>
     `${name}: ${f.number(areaCm2)} cm² quedan fuera del alcance del brazo y no se vertió sobre ellos.`,

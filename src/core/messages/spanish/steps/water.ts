@@ -94,7 +94,7 @@ export const water: TranslationOf<typeof english> = {
     'El punto rayado no se alcanza desde donde puede ponerse: no tiene hervidor en el plan. Vea los avisos del plan.',
   'steps.pour.round': ({ round, rounds }) => `Vez ${round} de ${rounds} sobre toda la superficie.`,
   'steps.pour.stone':
-    'Con pinzas largas, mueva la piedra caliente dentro del chorro, sobre cada punto.',
+    'Con pinzas largas, mueva el acero caliente dentro del chorro, sobre cada punto.',
   'steps.pour.say': 'Vertido',
   'steps.pour.ask': '¿Se vertió este hervidor hasta el final?',
   'steps.pour.expect': ({ isAhead }) =>

@@ -47,7 +47,7 @@ export const words: TranslationOf<typeof english> = {
   'utensils.rule.pot-first':
     'La olla se kasheriza antes de kasherizar nada, y otra vez después de la última tanda.',
   'utensils.rule.boil-over':
-    'Una olla queda kasherizada cuando, llena hasta el borde, rebosa hirviendo: meta una piedra limpia y caliente para que suba el agua.',
+    'Una olla queda kasherizada cuando, llena hasta el borde, rebosa hirviendo: con el quemador apagado, baje despacio un acero limpio y caliente para que suba el agua. Ninguna piedra: puede estallar.',
   'utensils.rule.bubbling':
     'Sumerja solo mientras el agua hierve a borbotones. Se para cuando entra algo frío: déjelo dentro hasta que hierva de nuevo.',
   'utensils.rule.tongs':

@@ -1,7 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import { message, type Message } from '../../../../../core/messages/index.ts';
 import type { RunView, StepView } from '../../../../../core/run/index.ts';
-import { say, t } from '../../../../context/language.ts';
+import { say, t, translator } from '../../../../context/language.ts';
 import '../../../../styles/run/prepare.css';
 
 /** What the list of a prepare step names: what to gather, or what is still to be asked. */
@@ -37,7 +37,9 @@ export function PrepareList(props: { view: RunView; step: StepView }) {
             <li>
               {say(line)}
               <Show when={props.step.step.id === 'prepare-ask' && asked().get(key)}>
-                {(names) => <span class="quiet prepare-of">{names().join(', ')}</span>}
+                {(names) => (
+                  <span class="quiet prepare-of">{translator().format.list(names())}</span>
+                )}
               </Show>
             </li>
           )}

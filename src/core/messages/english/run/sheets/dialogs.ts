@@ -111,7 +111,7 @@ export const dialogs = {
   'run.choices.voice.asking': 'Looking for a voice…',
   'run.choices.voice.ready': 'A voice of this device speaks.',
   'run.choices.voice.no-voice':
-    'This device has no voice that works without a network: nothing is spoken. One can be added in the device’s settings for speech.',
+    'This device has no English voice that works without a network: nothing is spoken. One can be added in the device’s settings for speech.',
   'run.choices.voice.failed': ({ why }: { why: string }) =>
     `The voice could not be started: nothing is spoken. Reload the page when nothing is hot. (${why})`,
   'run.keys': 'Keys',

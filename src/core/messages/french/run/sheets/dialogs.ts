@@ -108,7 +108,7 @@ export const dialogs: TranslationOf<typeof english> = {
   'run.choices.voice.asking': 'Recherche d’une voix …',
   'run.choices.voice.ready': 'Une voix de cet appareil parle.',
   'run.choices.voice.no-voice':
-    'Cet appareil n’a pas de voix utilisable sans réseau : rien n’est dit. Ajoutez-en une dans les réglages vocaux de l’appareil.',
+    'Cet appareil n’a pas de voix française utilisable sans réseau : rien n’est dit. Ajoutez-en une dans les réglages vocaux de l’appareil.',
   'run.choices.voice.failed': ({ why }) =>
     `La voix n’a pas pu démarrer : rien n’est dit. Rechargez la page quand rien n’est chaud. (${why})`,
   'run.keys': 'Touches',

@@ -105,7 +105,7 @@ export const dialogs: TranslationOf<typeof english> = {
   'run.choices.voice.asking': 'מחפשים קול…',
   'run.choices.voice.ready': 'קול של המכשיר הזה מדבר.',
   'run.choices.voice.no-voice':
-    'אין במכשיר קול שפועל בלי רשת: דבר לא נאמר. אפשר להוסיף קול בהגדרות הדיבור של המכשיר.',
+    'אין במכשיר קול שמדבר עברית בלי רשת: דבר לא נאמר. אפשר להוסיף קול בהגדרות הדיבור של המכשיר.',
   'run.choices.voice.failed': ({ why }) =>
     `אי אפשר היה להפעיל את הקול: דבר לא נאמר. טענו את הדף מחדש כששום דבר לא חם. (${why})`,
   'run.keys': 'מקשים',

@@ -1,5 +1,6 @@
 import type { TranslationOf } from '../../../model/translation.ts';
 import type { days as english } from '../../../english/run/sheets/days.ts';
+import { theClock } from '../../clocks.ts';
 
 /** When hands are free, what runs until when, and the sheet of one clock. */
 export const days: TranslationOf<typeof english> = {
@@ -7,11 +8,11 @@ export const days: TranslationOf<typeof english> = {
     `Manos libres desde ${f.say(from)} hasta ${f.say(until)}.`,
   'run.days.free-now': ({ until }, f) => `Manos libres ahora, hasta ${f.say(until)}.`,
   'run.days.all-over': ({ at }, f) => `Se prevé terminar todo ${f.say(at)}.`,
-  'run.days.at.today': ({ wallMs, zone }, f) => `hoy a las ${f.clock(wallMs, zone)}`,
-  'run.days.at.tonight': ({ wallMs, zone }, f) => `esta noche a las ${f.clock(wallMs, zone)}`,
-  'run.days.at.tomorrow': ({ wallMs, zone }, f) => `mañana a las ${f.clock(wallMs, zone)}`,
+  'run.days.at.today': ({ wallMs, zone }, f) => `hoy a ${theClock(wallMs, zone, f)}`,
+  'run.days.at.tonight': ({ wallMs, zone }, f) => `esta noche a ${theClock(wallMs, zone, f)}`,
+  'run.days.at.tomorrow': ({ wallMs, zone }, f) => `mañana a ${theClock(wallMs, zone, f)}`,
   'run.days.at.weekday': ({ wallMs, zone }, f) =>
-    `el ${f.day(wallMs, zone)} a las ${f.clock(wallMs, zone)}`,
+    `el ${f.day(wallMs, zone)} a ${theClock(wallMs, zone, f)}`,
   'run.days.by-itself': 'Lo que marcha solo',
   'run.days.until': 'Hasta cuándo',
   'run.days.wait': ({ label, names }, f) =>
@@ -47,7 +48,7 @@ export const days: TranslationOf<typeof english> = {
       ? f.say(work)
       : `${f.say(work)}, ${f.number(steps)} ${f.plural(steps, { one: 'paso', other: 'pasos' })}`,
   'run.days.work.at': ({ phase, name }, f) => `${f.say(phase)}: ${name}`,
-  'run.days.work.from': ({ wallMs, zone }, f) => `desde las ${f.clock(wallMs, zone)}`,
+  'run.days.work.from': ({ wallMs, zone }, f) => `desde ${theClock(wallMs, zone, f)}`,
   'run.days.work.more': ({ count }, f) => `y ${f.number(count)} más`,
   'run.days.now': 'Ahora',
   'run.days.next': 'Después de lo que está en curso',

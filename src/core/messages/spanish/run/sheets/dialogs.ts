@@ -109,7 +109,7 @@ export const dialogs: TranslationOf<typeof english> = {
   'run.choices.voice.asking': 'Buscando una voz…',
   'run.choices.voice.ready': 'Habla una voz de este dispositivo.',
   'run.choices.voice.no-voice':
-    'Este dispositivo no tiene una voz que funcione sin red: no se dice nada. Se puede añadir una en los ajustes de voz del dispositivo.',
+    'Este dispositivo no tiene una voz en español que funcione sin red: no se dice nada. Se puede añadir una en los ajustes de voz del dispositivo.',
   'run.choices.voice.failed': ({ why }) =>
     `No se pudo iniciar la voz: no se dice nada. Cargue de nuevo la página cuando no haya nada caliente. (${why})`,
   'run.keys': 'Teclas',

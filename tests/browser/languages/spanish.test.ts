@@ -1,0 +1,3 @@
+import { speaksOnly } from '../support/pseudo/speaks-only.ts';
+
+await speaksOnly('es', 'ltr');
