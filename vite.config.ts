@@ -2,6 +2,7 @@ import { defineConfig } from 'vite';
 import solid from 'vite-plugin-solid';
 import { HEADERS } from './tools/content-policy.ts';
 import { hasDesktop } from './tools/has-desktop.ts';
+import { packageVersion } from './tools/package-version.ts';
 import { dataPlugin } from './tools/vite-plugin-data.ts';
 import { offlinePlugin } from './tools/vite-plugin-offline.ts';
 import { plannerPlugin } from './tools/vite-plugin-planner.ts';
@@ -36,7 +37,10 @@ export default defineConfig({
       },
     },
   ],
-  define: { BUILT_WALL_MS: JSON.stringify(Date.now()) },
+  define: {
+    BUILT_WALL_MS: JSON.stringify(Date.now()),
+    BUILT_VERSION: JSON.stringify(packageVersion()),
+  },
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,
