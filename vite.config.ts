@@ -3,6 +3,7 @@ import solid from 'vite-plugin-solid';
 import { HEADERS } from './tools/content-policy.ts';
 import { FIRST_PIECE } from './tools/first-piece.ts';
 import { hasDesktop } from './tools/has-desktop.ts';
+import { packageVersion } from './tools/package-version.ts';
 import { dataPlugin } from './tools/vite-plugin-data.ts';
 import { offlinePlugin } from './tools/vite-plugin-offline.ts';
 import { plannerPlugin } from './tools/vite-plugin-planner.ts';
@@ -37,7 +38,10 @@ export default defineConfig({
       },
     },
   ],
-  define: { BUILT_WALL_MS: JSON.stringify(Date.now()) },
+  define: {
+    BUILT_WALL_MS: JSON.stringify(Date.now()),
+    BUILT_VERSION: JSON.stringify(packageVersion()),
+  },
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,

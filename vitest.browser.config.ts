@@ -11,6 +11,7 @@ const LONG = [
   'tests/browser/screens.test.ts',
   'tests/browser/faults/burned.test.ts',
   'tests/browser/faults/clocks.test.ts',
+  'tests/browser/faults/no-storage.test.ts',
   'tests/browser/faults/old-build.test.ts',
   'tests/browser/faults/other-tablet.test.ts',
   'tests/browser/faults/power-cut.test.ts',

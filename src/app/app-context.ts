@@ -3,6 +3,7 @@ import { message } from '../core/messages/index.ts';
 import type { RunStatus } from '../core/run/index.ts';
 import { driveTurns } from '../host/clocks/index.ts';
 import { askToPersist, type Persistence } from '../host/persist/index.ts';
+import { APP_VERSION } from './context/version.ts';
 import { createDevice, type Device } from './context/device.ts';
 import { chooseLanguage, say } from './context/language.ts';
 import { createNotice } from './context/notice.ts';
@@ -91,6 +92,7 @@ export function createAppContext() {
     readClocks: device.readClocks,
     newId: device.newId,
     builtWallMs: BUILT_WALL_MS,
+    appVersion: APP_VERSION,
     mayWrite,
     tell,
   });

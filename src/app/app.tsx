@@ -22,6 +22,7 @@ import type { RunMemory } from './controllers/run/run-note.ts';
 import type { SoundLight, WakeLight } from './pages/run/lights.tsx';
 import { RunPage } from './pages/run/run-page.tsx';
 import { BrokenPart, Guarded, type PartName } from './parts/guarded.tsx';
+import { ReadingLine } from './parts/reading-line.tsx';
 import { SheetTop } from './parts/sheet-corner.ts';
 import { exportRun, ranOut } from './run-actions.ts';
 
@@ -87,9 +88,9 @@ export function App() {
         <Show
           when={running()}
           fallback={
-            <Show when={!mayCome()}>
+            <Show when={!mayCome()} fallback={<ReadingLine />}>
               <Guarded part="page">
-                <Suspense>
+                <Suspense fallback={<ReadingLine />}>
                   <Pages />
                 </Suspense>
               </Guarded>

@@ -91,13 +91,13 @@ export function LostRunBanner(props: { lostRun: LostRun; nowMs: number }) {
   );
 }
 
-/** A page that needs a kitchen or a run first. */
-export function NoPage(props: { page: PageId }) {
+/** A page that needs a kitchen or a run first; whether there is a run is not known while it cannot be read. */
+export function NoPage(props: { page: PageId; isUnread: boolean }) {
   const lacks = () => (props.page === 'run' ? 'run' : 'kitchen');
   return (
     <main class="place">
-      <h1>{t(`shell.no-page.${lacks()}`)}</h1>
-      <p>{t(`shell.no-page.${lacks()}.about`)}</p>
+      <h1>{t(props.isUnread ? 'shell.unread' : `shell.no-page.${lacks()}`)}</h1>
+      <p>{t(props.isUnread ? 'shell.unread.about' : `shell.no-page.${lacks()}.about`)}</p>
       <p>
         <a
           class="button button--ember"

@@ -12,6 +12,8 @@ import { planner } from './controllers/planner/planner.ts';
 export type PagesContext = AppContext & {
   readonly planning: Planning;
   readonly kitchens: KitchenController;
+  /** The kitchen that was open last, or that the address asks for, is still being read. */
+  readonly isOpening: () => boolean;
 };
 
 /** A kitchen file may have a megabyte, a three-day run is well below twenty. */

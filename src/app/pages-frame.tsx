@@ -1,12 +1,13 @@
-import { createEffect, Match, Show, Suspense, Switch } from 'solid-js';
+import { createEffect, createSignal, Match, Show, Suspense, Switch } from 'solid-js';
 import type { Plan } from '../core/plan/index.ts';
 import { downloadText } from '../host/files/index.ts';
 import type { AppContext } from './app-context.ts';
 import { LostRunBanner, NoPage, OpenRunBanner, TroubleBanner, UpdateBanner } from './banners.tsx';
-import { lazyPage, translator } from './context/language.ts';
+import { lazyPage, loadLater, translator } from './context/language.ts';
 import { kitchenControllerOf } from './controllers/kitchen/kitchen-opening.ts';
 import { createPlanning } from './controllers/kitchen/planning.ts';
 import { createTicks, type Ticks } from './controllers/kitchen/ticks.ts';
+import { reasonOf } from './controllers/failures/reason.ts';
 import { createRehearsing } from './controllers/rehearse/rehearsing.ts';
 import {
   beginAt,
@@ -22,6 +23,7 @@ import {
   startRun,
 } from './page-actions.ts';
 import { exportRun, ranOut } from './run-actions.ts';
+import { ReadingLine } from './parts/reading-line.tsx';
 import { Shell } from './shell.tsx';
 import { WorkingLine } from './working-line.tsx';
 import './styles/frame.css';
@@ -90,9 +92,13 @@ export function createPages(app: AppContext) {
     if (where?.kind === 'demo' && namedIn !== translator().language)
       void kitchens.openDemo(where.id);
   });
+  // What cannot be read here is told wherever one looks.
+  void loadLater(['problems']).catch((error: unknown) => tell(reasonOf(error)));
   const { page, id } = route();
-  void (page === 'plan' && id ? kitchens.openDemo(id) : kitchens.openLast());
-  const context: PagesContext = { ...app, planning, kitchens };
+  const [isOpening, setIsOpening] = createSignal(true);
+  const opened = page === 'plan' && id ? kitchens.openDemo(id) : kitchens.openLast();
+  void opened.finally(() => setIsOpening(false));
+  const context: PagesContext = { ...app, planning, kitchens, isOpening };
   const ticksOf = createTicks({ settings: device.settings, tell });
   return () => <Pages context={context} ticksOf={ticksOf} />;
 }
@@ -162,7 +168,14 @@ function PagesInShell(props: {
       banner={<Banners context={context} />}
     >
       <Suspense>
-        <Switch fallback={<NoPage page={route().page} />}>
+        <Switch
+          fallback={
+            <NoPage
+              page={route().page}
+              isUnread={route().page === 'run' && runs.trouble()?.kind === 'unreadable'}
+            />
+          }
+        >
           <Match when={route().page === 'kitchen'}>
             <KitchenPage
               kitchens={kitchens}
@@ -200,9 +213,13 @@ function PagesInShell(props: {
           <Match when={route().page === 'plan' && kitchens.isPlanning()}>
             <main class="place" />
           </Match>
+          <Match when={route().page === 'plan' && context.isOpening()}>
+            <ReadingLine />
+          </Match>
           <Match when={route().page === 'record'}>
             <RecordPage
               runs={runs.runs()}
+              isRead={runs.isRead()}
               openId={route().id}
               readRun={runs.exportText}
               onSaveText={(name, text) => downloadText({ name, text, type: 'text/plain' })}

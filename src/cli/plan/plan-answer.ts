@@ -15,6 +15,7 @@ import { calendarFile } from '../../core/report/index.ts';
 import { buildUtensilPlan, describeUtensils } from '../../core/utensils/index.ts';
 import { inEnglish } from '../speech/english.ts';
 import { readKitchenFile } from '../input/kitchen-file.ts';
+import { packageVersion } from '../input/version.ts';
 
 const { t } = inEnglish;
 
@@ -24,6 +25,7 @@ const OPTIONS = {
   covers: { type: 'boolean' },
   utensils: { type: 'boolean' },
   advice: { type: 'boolean' },
+  version: { type: 'boolean' },
   start: { type: 'string', multiple: true },
 } as const;
 const FORMS = ['json', 'calendar', 'covers', 'utensils'] as const;
@@ -70,6 +72,7 @@ function askedOf(words: readonly string[]): Asked | Said {
   const strange = tokens.find((token) => token.kind === 'option' && !(token.name in OPTIONS));
   if (strange?.kind === 'option')
     return refused([t('terminal.option.unknown', { option: strange.rawName }), t('terminal.use')]);
+  if (values.version) return { out: `${packageVersion()}\n`, err: [], code: 0 };
   const starts = values.start ?? [];
   if (starts.length > 1)
     return refused([t('terminal.starts', { found: starts.length }), t('terminal.use')]);

@@ -1,6 +1,7 @@
 import { RESTS_ON } from '../../core/plan/index.ts';
 import { nearest } from '../../core/kitchen/index.ts';
 import { OutOfRangeError, type Band } from '../../core/units/index.ts';
+import { packageVersion } from '../input/version.ts';
 import { Refusal, type Found, type Model } from './model/model.ts';
 import { inEnglish } from '../speech/english.ts';
 import { FILE_MODELS, MODELS } from './registry.ts';
@@ -9,7 +10,7 @@ import { valuesOf } from './model/values.ts';
 /** What is printed, and the exit code. */
 export type Answer = { readonly print: object; readonly code: 0 | 2 };
 
-const names = () => [...MODELS, ...FILE_MODELS].map(({ name }) => name).concat('list');
+const names = () => [...MODELS, ...FILE_MODELS].map(({ name }) => name).concat('list', '--version');
 
 function isBand(value: unknown): value is Band {
   return typeof value === 'object' && value !== null && 'typical' in value && 'low' in value;
@@ -70,6 +71,7 @@ function ofModel(model: Model, words: readonly string[]): Answer {
 export function answer(words: readonly string[]): Answer {
   const [name, ...rest] = words;
   try {
+    if (name === '--version') return { print: { version: packageVersion() }, code: 0 };
     if (name === 'list') return { print: list(), code: 0 };
     const fileModel = FILE_MODELS.find((model) => model.name === name);
     if (fileModel) return ofFile(fileModel, rest);

@@ -1,4 +1,11 @@
-import { foundValue, parseKitchen, problemAt, type KitchenProblem } from '../kitchen/index.ts';
+import {
+  escapedUnseen,
+  foundValue,
+  parseKitchen,
+  plainLine,
+  problemAt,
+  type KitchenProblem,
+} from '../kitchen/index.ts';
 import { message, type Message } from '../messages/index.ts';
 import {
   BACKUP_FORMAT,
@@ -112,7 +119,7 @@ function readRun(item: Fields, path: string): RunInBackup | KitchenProblem {
   const { journal } = item;
   if (!isObject(journal))
     return broken(`${path}.journal`, journal, message('problems.backup.object'));
-  return { name: head.name, openedWallMs: head.wallMs, journal };
+  return { name: plainLine(head.name), openedWallMs: head.wallMs, journal };
 }
 
 function isChoice(value: unknown): value is string | number | boolean {
@@ -135,7 +142,7 @@ function readSettings(value: unknown, problems: KitchenProblem[]): Backup['setti
   }
   const whole = all.slice(0, MOST_OF_A_KIND).filter(([name, choice]) => {
     if (isChoice(choice)) return true;
-    const path = `settings[${JSON.stringify(name.slice(0, 80))}]`;
+    const path = `settings[${escapedUnseen(JSON.stringify(name.slice(0, 80)))}]`;
     problems.push(broken(path, choice, message('problems.backup.choice')));
     return false;
   });

@@ -2,7 +2,7 @@ export { nearest } from './codec/nearest.ts';
 export type { Point, Polygon } from '../geometry/index.ts';
 export type * from './model/kitchen.ts';
 export type * from './model/utensil.ts';
-export { plainLine } from './model/plain-line.ts';
+export { escapedUnseen, plainLine, seenText } from './model/plain-line.ts';
 export {
   foundValue,
   problemAt,

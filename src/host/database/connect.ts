@@ -1,11 +1,16 @@
-import { withTimeout } from '../timeout/index.ts';
+import { NoAnswerError, withTimeout } from '../timeout/index.ts';
 import { StorageError } from './storage-error.ts';
 import { DATABASE_VERSION, upgrade } from './tables.ts';
 
 /** Longest wait for opening, ms. Common practice, no published source: a cold disk answers within 1 s. */
 const OPEN_LIMIT_MS = 8000;
+/** Longest wait for one that gave no answer before, ms: whoever asks next is not kept waiting as long again. Common practice, no published source. */
+const AGAIN_LIMIT_MS = 1500;
 
-function request(factory: IDBFactory, name: string, onGone: () => void): Promise<IDBDatabase> {
+/** Told of a connection that was closed from outside. */
+export type OnGone = (connection: IDBDatabase) => void;
+
+function request(factory: IDBFactory, name: string, onGone: OnGone): Promise<IDBDatabase> {
   return new Promise((resolve, reject) => {
     const asked = factory.open(name, DATABASE_VERSION);
     let abandoned = false;
@@ -24,19 +29,15 @@ function request(factory: IDBFactory, name: string, onGone: () => void): Promise
       // An upgrade or a deletion from outside must not wait for this page.
       database.addEventListener('versionchange', () => {
         database.close();
-        onGone();
+        onGone(database);
       });
-      database.addEventListener('close', onGone);
+      database.addEventListener('close', () => onGone(database));
       resolve(database);
     });
   });
 }
 
-/**
- * Opens a connection. `onGone` is called when it was closed from outside.
- * @throws StorageError `refused` or `blocked`; DOMException and NoAnswerError, to be named by the caller
- */
-export async function connect(name: string, onGone: () => void): Promise<IDBDatabase> {
+function factoryOf(): IDBFactory {
   // Reading the global itself throws in pages without storage.
   let factory: IDBFactory | undefined;
   try {
@@ -45,13 +46,31 @@ export async function connect(name: string, onGone: () => void): Promise<IDBData
     throw new StorageError('refused', `The browser denies its database (${String(error)}).`);
   }
   if (!factory) throw new StorageError('refused', 'This browser has no database.');
-  try {
-    return await withTimeout('opening-database', OPEN_LIMIT_MS, request(factory, name, onGone));
-  } catch (error) {
-    // Private windows of some engines refuse with InvalidStateError, which later means a closed connection.
-    if (error instanceof DOMException && error.name === 'InvalidStateError') {
-      throw new StorageError('refused', `The browser refuses its database (${error.message}).`);
+  return factory;
+}
+
+/**
+ * Opens connections, one at a time. `onGone` is called when one was closed
+ * from outside. An opening that gives no answer in time is waited for again
+ * by the next that asks, shortly: its late answer is used.
+ * Rejects with StorageError `refused` or `blocked`; DOMException and
+ * NoAnswerError, to be named by the caller.
+ */
+export function connector(name: string, onGone: OnGone): () => Promise<IDBDatabase> {
+  let late: Promise<IDBDatabase> | undefined;
+  return async () => {
+    const limitMs = late ? AGAIN_LIMIT_MS : OPEN_LIMIT_MS;
+    const asked = late ?? request(factoryOf(), name, onGone);
+    late = undefined;
+    try {
+      return await withTimeout('opening-database', limitMs, asked);
+    } catch (error) {
+      if (error instanceof NoAnswerError) late = asked;
+      // Private windows of some engines refuse with InvalidStateError, which later means a closed connection.
+      if (error instanceof DOMException && error.name === 'InvalidStateError') {
+        throw new StorageError('refused', `The browser refuses its database (${error.message}).`);
+      }
+      throw error;
     }
-    throw error;
-  }
+  };
 }

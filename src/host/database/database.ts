@@ -1,5 +1,5 @@
 import { NoAnswerError, withTimeout } from '../timeout/index.ts';
-import { connect } from './connect.ts';
+import { connector } from './connect.ts';
 import { othersAnswer } from './held.ts';
 import { isDeadConnection, StorageError, toStorageError } from './storage-error.ts';
 import type { TableName } from './tables.ts';
@@ -94,6 +94,10 @@ async function runOnce<T>(
 /** A database that connects when it is first used, and again after its connection is lost. */
 export function openDatabase(name: string): Database {
   let connecting: Promise<IDBDatabase> | undefined;
+  let open: IDBDatabase | undefined;
+  const connect = connector(name, (gone) => {
+    if (gone === open) connecting = undefined;
+  });
   const drop = (): void => {
     const dropped = connecting;
     connecting = undefined;
@@ -104,12 +108,13 @@ export function openDatabase(name: string): Database {
   };
   const connection = (): Promise<IDBDatabase> => {
     if (!connecting) {
-      const own = connect(name, () => {
-        if (connecting === own) connecting = undefined;
-      });
-      own.catch(() => {
-        if (connecting === own) connecting = undefined;
-      });
+      const own = connect();
+      own.then(
+        (connection) => (open = connection),
+        () => {
+          if (connecting === own) connecting = undefined;
+        },
+      );
       connecting = own;
     }
     return connecting;
@@ -119,9 +124,8 @@ export function openDatabase(name: string): Database {
       for (let attempt = 1; ; attempt += 1) {
         let begun = false;
         try {
-          const open = await connection();
           return await runOnce(
-            open,
+            await connection(),
             tables,
             mode,
             (of) => {

@@ -26,7 +26,7 @@ function createOpening(
   };
   /** Bad input changes nothing but the list of problems. */
   const openText = async (text: string): Promise<boolean> => {
-    const { parseKitchen } = await kitchenFiles();
+    const { parseKitchen, problemMessage } = await kitchenFiles();
     const outcome = parseKitchen(text);
     if ('problems' in outcome) {
       controller.setProblems(outcome.problems);
@@ -37,6 +37,8 @@ function createOpening(
       ...outcome.kitchen,
       name: controller.library.freeName(outcome.kitchen.name),
     });
+    const [cleaned] = outcome.cleaned;
+    if (cleaned) tell(problemMessage(cleaned));
     return controller.settle();
   };
   const openDemo = async (id: string): Promise<boolean> => {

@@ -69,7 +69,7 @@ export class RunSession {
       openedWallMs: now.wallMs,
       closed: false,
     };
-    const { facts, state } = createRun(plan, now, deps.builtWallMs);
+    const { facts, state } = createRun(plan, now, deps.builtWallMs, undefined, deps.appVersion);
     const records = encodeEntries(facts);
     const journal = await deps.store.openRun(entry);
     await journal.append(records);

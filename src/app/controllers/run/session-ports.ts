@@ -10,6 +10,8 @@ export type SessionDeps = {
   readonly newId: () => string;
   /** Build date of this app: no honest clock shows less. */
   readonly builtWallMs: number;
+  /** Version of this app, for the record of a run that it begins. */
+  readonly appVersion?: string;
 };
 
 export type SessionListener = {

@@ -1,4 +1,4 @@
-import { createMemo, createResource, For, Show } from 'solid-js';
+import { createMemo, createResource, For, Show, Suspense } from 'solid-js';
 import { downloadText, sha256 } from '../../../host/files/index.ts';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import { decodeJournal, importJournal, type StoredRun } from '../../../core/journal/index.ts';
@@ -8,7 +8,9 @@ import { calendarFile, reportOf, reportText, type Report } from '../../../core/r
 import { fold, type Fact } from '../../../core/run/index.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { formatRoute } from '../../context/route.ts';
-import { t, translator } from '../../context/language.ts';
+import { say, t, translator } from '../../context/language.ts';
+import { reasonOf } from '../../controllers/failures/reason.ts';
+import { ReadingLine } from '../../parts/reading-line.tsx';
 import { RecheckAfterwards } from './recheck-afterwards.tsx';
 import { CalibrationList } from './calibration-list.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
@@ -95,6 +97,8 @@ function statusOf(run: StoredRun): string {
 /** Prove, share, come back: what was done, by which custom, when, by whom. */
 export function RecordPage(props: {
   runs: readonly StoredRun[];
+  /** The list was read; until then what is not in it may be there. */
+  isRead: boolean;
   openId: string | undefined;
   /** A run as it is saved to a file. */
   readRun: (runId: string) => Promise<string>;
@@ -114,7 +118,12 @@ export function RecordPage(props: {
   return (
     <main class="place record-place">
       <h1>{t('record-page.title')}</h1>
-      <Show when={props.runs.length > 0} fallback={<p class="quiet">{t('record-page.none')}</p>}>
+      <Show
+        when={props.runs.length > 0}
+        fallback={
+          <p class="quiet">{t(props.isRead ? 'record-page.none' : 'shell.unread.about')}</p>
+        }
+      >
         <p class="quiet" data-list-zone>
           {t('record-page.list-zone', { zone: deviceZone() })}
         </p>
@@ -140,26 +149,35 @@ export function RecordPage(props: {
           </For>
         </ul>
       </Show>
-      <Show when={model()}>
-        {(record) => (
-          <>
-            <OtherZone nowMs={props.nowMs} zone={record().zone} />
-            <ReportView
-              record={record()}
-              onSaveText={() => {
-                const { report, zone, digest } = record();
-                props.onSaveText('record.txt', reportText(report, translator(), zone, digest));
-              }}
-              onExport={() => props.onExport(openId() ?? '')}
-              onAll={async () => reportsOf(props.runs, record().report.kitchen, props.readRun)}
-              leftOut={props.leftOutOf?.(openId() ?? '')}
-              onLeftOut={props.onLeftOut && ((next) => props.onLeftOut?.(openId() ?? '', next))}
-              onDoubt={props.onDoubt}
-              nowMs={props.nowMs}
-            />
-          </>
+      <Show when={model.error as unknown}>
+        {(error) => (
+          <p role="alert" data-record="unread">
+            {say(reasonOf(error()))}
+          </p>
         )}
       </Show>
+      <Suspense fallback={<ReadingLine />}>
+        <Show when={model.error === undefined && model()}>
+          {(record) => (
+            <>
+              <OtherZone nowMs={props.nowMs} zone={record().zone} />
+              <ReportView
+                record={record()}
+                onSaveText={() => {
+                  const { report, zone, digest } = record();
+                  props.onSaveText('record.txt', reportText(report, translator(), zone, digest));
+                }}
+                onExport={() => props.onExport(openId() ?? '')}
+                onAll={async () => reportsOf(props.runs, record().report.kitchen, props.readRun)}
+                leftOut={props.leftOutOf?.(openId() ?? '')}
+                onLeftOut={props.onLeftOut && ((next) => props.onLeftOut?.(openId() ?? '', next))}
+                onDoubt={props.onDoubt}
+                nowMs={props.nowMs}
+              />
+            </>
+          )}
+        </Show>
+      </Suspense>
       <Action class="button button--plain" onPress={props.onImport}>
         {t('record-page.import')}
       </Action>

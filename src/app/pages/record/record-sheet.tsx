@@ -91,6 +91,7 @@ export function RecordSheet(props: {
           </Show>
         </p>
         <p class="quiet">
+          <Show when={props.report.app}>{(app) => <>{t('report.app', { app: app() })} </>}</Show>
           {t('report.standing.no-ruling')} {t('report.standing.customs')}{' '}
           {t('report.standing.clock')}
         </p>

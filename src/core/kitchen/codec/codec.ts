@@ -1,5 +1,10 @@
-import type { Message } from '../../messages/index.ts';
-import { foundValue, problemAt, type KitchenProblem } from '../model/problem.ts';
+import { message, type Message } from '../../messages/index.ts';
+import {
+  foundValue,
+  problemAt,
+  type KitchenProblem,
+  type KitchenWarning,
+} from '../model/problem.ts';
 
 /** A piece of JSON Schema, draft 2020-12. */
 export type JsonSchema = { readonly [keyword: string]: unknown };
@@ -22,6 +27,8 @@ export const MOST_PROBLEMS = 100;
 export class Notes {
   readonly problems: KitchenProblem[] = [];
   readonly filled: FilledIn[] = [];
+  /** Texts that were read without some of their letters. */
+  readonly cleaned: KitchenWarning[] = [];
   readonly defaults: Defaults;
 
   constructor(defaults: Defaults) {
@@ -32,6 +39,14 @@ export class Notes {
   refuse(path: string, value: unknown, allowed: Message, advice: Message): undefined {
     this.add(problemAt(path, foundValue(value), allowed, advice));
     return undefined;
+  }
+
+  /** Notes a text of which only what is seen was read. */
+  leftOut(path: string, value: string): void {
+    const allowed = message('problems.text.seen');
+    const advice = message('problems.text.look');
+    if (this.cleaned.length < MOST_PROBLEMS)
+      this.cleaned.push(problemAt(path, foundValue(value), allowed, advice));
   }
 
   /** No further problem is taken; what is still wrong is not looked for in words. */

@@ -1,5 +1,6 @@
 import { message, type Message } from '../../messages/index.ts';
 import type { Range } from '../model/limits.ts';
+import { escapedUnseen } from '../model/plain-line.ts';
 import { fieldPath, problemAt, quotedList, shortened } from '../model/problem.ts';
 import { didYouMean, nearest } from './nearest.ts';
 import type { Defaults, JsonSchema, Notes, Codec } from './codec.ts';
@@ -75,7 +76,9 @@ function refuseUnknown(raw: Raw, names: readonly string[], at: string, notes: No
   for (const name of unknown.slice(0, MOST_NAMED)) {
     const near = nearest(name, names);
     if (near !== undefined) meant.add(near);
-    const found = message('problems.unknown-field.found', { name: shortened(name) });
+    const found = message('problems.unknown-field.found', {
+      name: escapedUnseen(shortened(name)),
+    });
     const advice = near === undefined ? fallback : message('problems.did-you-mean', { name: near });
     notes.add(problemAt(fieldPath(at, name), found, allowed, advice));
   }

@@ -1,5 +1,6 @@
 import { message, type Message } from '../../messages/index.ts';
 import type { Range } from '../model/limits.ts';
+import { seenText } from '../model/plain-line.ts';
 import { quoted, quotedList } from '../model/problem.ts';
 import type { Codec } from './codec.ts';
 import { didYouMean } from './nearest.ts';
@@ -51,7 +52,10 @@ export function whole(range: Range): Codec<number> {
   };
 }
 
-/** Text of so many letters that is not blank. */
+/**
+ * Text of so many letters that is not blank. What nobody sees in it, and what
+ * would turn the words around it, is left out and told.
+ */
 export function text({ least, most }: Range): Codec<string> {
   const allowed = message('problems.text.allowed', { least, most });
   return {
@@ -61,15 +65,17 @@ export function text({ least, most }: Range): Codec<string> {
       if (typeof value !== 'string') {
         return notes.refuse(at, value, allowed, message('problems.text.write'));
       }
-      const letters = [...value].length;
+      const seen = seenText(value);
+      const letters = [...seen].length;
       if (letters > most) {
         const advice = message('problems.text.shorten', { by: letters - most });
         return notes.refuse(at, value, allowed, advice);
       }
-      if (!/\S/u.test(value)) {
+      if (!/\S/u.test(seen)) {
         return notes.refuse(at, value, allowed, message('problems.text.blank'));
       }
-      return value;
+      if (seen !== value) notes.leftOut(at, value);
+      return seen;
     },
   };
 }

@@ -22,6 +22,8 @@ export const LARGEST_FILE_BYTES = 1_048_576;
 export type ParsedKitchen = {
   readonly kitchen: Kitchen;
   readonly warnings: readonly KitchenWarning[];
+  /** Those of the warnings that tell of texts which were read without some of their letters. */
+  readonly cleaned: readonly KitchenWarning[];
   readonly filled: readonly FilledIn[];
 };
 
@@ -83,7 +85,8 @@ export function readKitchen(raw: unknown): ParseOutcome {
   if (kitchen === undefined) return { problems: notes.problems };
   const problems = crossCheck(kitchen).slice(0, MOST_PROBLEMS);
   if (problems.length > 0) return { problems };
-  return { kitchen, warnings: warningsFor(kitchen), filled: notes.filled };
+  const { cleaned, filled } = notes;
+  return { kitchen, warnings: [...cleaned, ...warningsFor(kitchen)], cleaned, filled };
 }
 
 /** A file larger than is read. */
@@ -146,5 +149,5 @@ export function parseKitchen(text: string): ParseOutcome {
   if (problems.length > 0 || 'problems' in outcome) {
     return { problems: placed(problems.slice(0, MOST_PROBLEMS)) };
   }
-  return { ...outcome, warnings: placed(outcome.warnings) };
+  return { ...outcome, warnings: placed(outcome.warnings), cleaned: placed(outcome.cleaned) };
 }

@@ -1,4 +1,5 @@
 import { message, type Message } from '../../messages/index.ts';
+import { escapedUnseen } from './plain-line.ts';
 
 /** One thing wrong with a kitchen file, told so that a cook can act on it. */
 export type KitchenProblem = {
@@ -37,7 +38,7 @@ export function shortened(text: string): string {
 
 /** A string of the file in the quotes it stands in. */
 export function quoted(text: string): Message {
-  return message('problems.value', { json: JSON.stringify(text) });
+  return message('problems.value', { json: escapedUnseen(JSON.stringify(text)) });
 }
 
 /** Words of the format, each in its quotes: `"meat", "dairy"`. */
@@ -83,6 +84,6 @@ const PLAIN_NAME = /^[A-Za-z_$][\w$]*$/;
 /** Path of a named field under `at`; a name longer than any field has is told by its beginning. */
 export function fieldPath(at: string, longName: string): string {
   const name = shortened(longName);
-  if (!PLAIN_NAME.test(name)) return `${at}[${JSON.stringify(name)}]`;
+  if (!PLAIN_NAME.test(name)) return `${at}[${escapedUnseen(JSON.stringify(name))}]`;
   return at === '' ? name : `${at}.${name}`;
 }

@@ -5,7 +5,7 @@ export const terminal = {
   'terminal.use':
     'Use: npm run --silent plan -- FILE [--json | --calendar | --covers | --utensils | --advice [--json]] [--start=2026-03-29T18:00]',
   'terminal.option.unknown': ({ option }: { option: string }) =>
-    `${option} is no option; allowed: --json, --calendar, --covers, --utensils, --advice, --start=TIME.`,
+    `${option} is no option; allowed: --json, --calendar, --covers, --utensils, --advice, --start=TIME, --version.`,
   'terminal.starts': ({ found }: { found: number }, f) =>
     `Found ${f.number(found)} starts; allowed: one. Remove the others.`,
   'terminal.files': ({ found }: { found: number }, f) =>

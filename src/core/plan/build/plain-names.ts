@@ -1,7 +1,7 @@
 import { plainLine, type Kitchen } from '../../kitchen/index.ts';
 
 /** Fields in which people wrote words; ids and numbers are none of them. */
-const WORDS: ReadonlySet<string> = new Set(['name', 'text', 'saidBy', 'comment']);
+const WORDS: ReadonlySet<string> = new Set(['name', 'names', 'text', 'why', 'saidBy', 'comment']);
 
 function plain(value: unknown, field: string): unknown {
   if (typeof value === 'string') return WORDS.has(field) ? plainLine(value) : value;

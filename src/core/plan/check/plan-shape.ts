@@ -1,4 +1,4 @@
-import { POUR_UNTIL, readKitchen } from '../../kitchen/index.ts';
+import { escapedUnseen, POUR_UNTIL, readKitchen, seenText } from '../../kitchen/index.ts';
 import { byName, fields, flag, list, number, oneOf, said, text, type ShapeOf } from './shape-of.ts';
 import { band, faultKind, stepShape } from './step-shape.ts';
 
@@ -141,6 +141,18 @@ const planShape = fields(
 /** More than this is not listed; the file is refused all the same. */
 const MOST = 20;
 
+/** Texts with what nobody sees or what would turn the words around them: no plan is made with any. */
+function unseenIn(value: unknown, at: string, found: string[]): void {
+  if (found.length >= MOST) return;
+  if (typeof value === 'string') {
+    if (seenText(value) !== value)
+      found.push(
+        `${at} is "${escapedUnseen(value).slice(0, 60)}"; allowed: a text without control codes and marks that turn or pile up letters`,
+      );
+  } else if (typeof value === 'object' && value !== null)
+    for (const [name, one] of Object.entries(value)) unseenIn(one, `${at}.${name}`, found);
+}
+
 /**
  * What a value lacks to be a plan at all, field by field, its kitchen by the
  * reader of kitchen files; empty: its shape is right. Says nothing of its sense.
@@ -148,6 +160,8 @@ const MOST = 20;
 export function planShapeProblems(raw: unknown): readonly string[] {
   const found: string[] = [];
   planShape(raw, 'plan', (what) => found.push(what));
+  if (found.length > 0) return found.slice(0, MOST);
+  unseenIn(raw, 'plan', found);
   if (found.length > 0) return found.slice(0, MOST);
   const kitchen = readKitchen((raw as { readonly kitchen: unknown }).kitchen);
   return 'problems' in kitchen

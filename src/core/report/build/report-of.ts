@@ -1,5 +1,6 @@
 import { customName, ownCustomOf } from '../../custom/index.ts';
 import { apply, type Fact, type RunState } from '../../run/index.ts';
+import { plainLine } from '../../kitchen/index.ts';
 import { assumptions } from './assumed.ts';
 import { fixtureReport, notDone, purgesMissing } from './fixtures.ts';
 import { fixtureName, Incidents } from '../gather/incidents.ts';
@@ -7,6 +8,9 @@ import { STANDING_LINES } from './standing-lines.ts';
 import { AttemptHistory } from '../gather/attempt-history.ts';
 import type { ReportOptions } from '../model/report-options.ts';
 import type { OverrideReport, OwnRowReport, Report } from '../model/report.ts';
+
+/** Longest version of an app that is told, letters. */
+const LONGEST_VERSION = 24;
 
 /**
  * What was done, from the facts of a run: whole, or up to any fact of it.
@@ -28,14 +32,21 @@ export function reportOf(facts: readonly Fact[], options: ReportOptions = {}): R
   const first = facts[0];
   if (state === null || first === undefined)
     throw new RangeError('facts is empty; allowed: at least "drafted". Open a run first.');
+  const { body } = first;
   return {
     ...modelOf(state, attempts, incidents, options),
+    ...(body.kind === 'drafted' && typeof body.app === 'string' && { app: versionTold(body.app) }),
     draftedWallMs: first.at.wallMs,
     startedWallMs,
   };
 }
 
-type Model = Omit<Report, 'draftedWallMs' | 'startedWallMs'>;
+/** A file may tell anything. */
+function versionTold(app: string): string {
+  return plainLine(app).slice(0, LONGEST_VERSION);
+}
+
+type Model = Omit<Report, 'app' | 'draftedWallMs' | 'startedWallMs'>;
 
 function modelOf(
   state: RunState,

@@ -23,6 +23,8 @@ export type Report = {
   readonly custom: CustomId;
   /** As the household calls it: its own, or one of the built-in ones. */
   readonly customName: Message;
+  /** Version of the app that began the run; runs of before 0.2.0 do not tell it. */
+  readonly app?: string;
   /** When the plan of this run was laid down. */
   readonly draftedWallMs: number;
   /** Null while nothing has begun. */

@@ -65,6 +65,7 @@ export function summarySections(
       lines: [
         ...headOf(report, zone),
         verdictOf(report),
+        ...(report.app === undefined ? [] : [message('report.app', { app: report.app })]),
         ...(digest === undefined
           ? []
           : [message('report.digest', { digest }), message('report.digest.check')]),

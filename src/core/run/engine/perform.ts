@@ -25,17 +25,20 @@ function freeze(seq: number, id: string, at: Readings, body: FactBody): Fact {
 /**
  * Begins a run over a plan.
  * @param notBeforeWallMs wall time before which no honest clock of this device can stand (when the app was built), ms
+ * @param app version of the app, for the record
  */
 export function createRun(
   plan: Plan,
   readings: Readings,
   notBeforeWallMs = 0,
   idMaker: IdMaker = defaultId,
+  app?: string,
 ): { readonly facts: readonly Fact[]; readonly state: RunState } {
   const fact = freeze(1, idMaker(1, readings), readings, {
     kind: 'drafted',
     plan,
     notBeforeWallMs,
+    ...(app !== undefined && { app }),
   });
   return { facts: [fact], state: apply(null, fact) };
 }

@@ -19,7 +19,13 @@ export type FactBody = RunFact | StepFact | TimerFact | GateFact | FaultFact | C
 /** Of the run as a whole. */
 type RunFact =
   /** Always the first. `notBeforeWallMs`: no honest clock shows less (when this app was built). */
-  | { readonly kind: 'drafted'; readonly plan: Plan; readonly notBeforeWallMs: number }
+  | {
+      readonly kind: 'drafted';
+      readonly plan: Plan;
+      readonly notBeforeWallMs: number;
+      /** Version of the app that began the run, "0.2.0"; runs of before 0.2.0 do not tell it. */
+      readonly app?: string;
+    }
   /** `clockRight`: the person looked at day and time and said that they are right. */
   | { readonly kind: 'run-started'; readonly clockRight?: boolean }
   | { readonly kind: 'paused' }

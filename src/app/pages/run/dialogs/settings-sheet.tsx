@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import type { Persistence } from '../../../../host/persist/index.ts';
 import { say, t } from '../../../context/language.ts';
 import type { RunChoices } from '../../../controllers/run/run-choices.ts';
+import { APP_VERSION } from '../../../context/version.ts';
 import { LanguageChoice } from '../../../parts/head/language-choice.tsx';
 import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
@@ -65,6 +66,9 @@ export function SettingsSheet(props: {
       </label>
       <Stored kept={props.kept} />
       <Keys />
+      <p class="quiet" data-version>
+        {t('run.settings.version', { version: APP_VERSION })}
+      </p>
     </Sheet>
   );
 }

@@ -39,6 +39,8 @@ export const fields = {
   'problems.whole.round': ({ to }: { to: number }) => `Round it: ${to}.`,
   'problems.text.allowed': ({ least, most }: Range) =>
     `text of ${least} to ${most} letters in quotes`,
+  'problems.text.seen': 'text without control codes and without marks that turn or pile up letters',
+  'problems.text.look': 'It was read without them: look whether it says what it should.',
   'problems.text.write': 'Write some words in quotes.',
   'problems.text.shorten': ({ by }: { by: number }, f) =>
     `Shorten it by ${by} ${f.plural(by, { one: 'letter', other: 'letters' })}.`,

@@ -10,6 +10,10 @@ export const files = {
   'shell.kitchens-not-read': ({ why }: { why: Message }, f) =>
     `The kitchens kept here could not be read. ${f.say(why)}`,
 
+  'shell.unread': 'Not known yet',
+  'shell.unread.about':
+    'A run may be kept here: it is taken up by itself as soon as it can be read. If this lasts, close other pages of this app, then start browser and tablet anew. A kitchen can be planned meanwhile, but nothing of it is kept.',
+
   'shell.file.too-large': ({
     name,
     bytes,

@@ -61,6 +61,7 @@ export const summary = {
     const undone = notDone.length === 0 ? '' : ` Not finished: ${f.list(notDone)}.`;
     return `${main}${not}.${beside}${undone}`;
   },
+  'report.app': ({ app }: { app: string }) => `Begun in Glowpour ${app}.`,
   'report.digest': ({ digest }: { digest: string }) => `Digest of the run: ${digest}`,
   'report.digest.check':
     'The first 16 digits of the SHA-256 of the saved run file. Bring that file in on any tablet: its record shows the same digits. They differ when one entry was changed.',

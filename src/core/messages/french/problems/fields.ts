@@ -30,6 +30,9 @@ export const fields: TranslationOf<typeof english> = {
   'problems.whole.round': ({ to }) => `Arrondissez : ${to}.`,
   'problems.text.allowed': ({ least, most }) =>
     `un texte de ${least} à ${most} lettres entre guillemets`,
+  'problems.text.seen':
+    'un texte sans codes de commande ni signes qui retournent ou empilent les lettres',
+  'problems.text.look': 'Il a été lu sans eux : vérifiez qu’il dit ce qu’il faut.',
   'problems.text.write': 'Écrivez quelques mots entre guillemets.',
   'problems.text.shorten': ({ by }, f) =>
     `Raccourcissez de ${by} ${f.plural(by, { one: 'lettre', other: 'lettres' })}.`,

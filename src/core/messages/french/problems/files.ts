@@ -8,6 +8,10 @@ export const files: TranslationOf<typeof english> = {
   'shell.kitchens-not-read': ({ why }, f) =>
     `Les cuisines gardées ici n’ont pas pu être lues. ${f.say(why)}`,
 
+  'shell.unread': 'Pas encore connu',
+  'shell.unread.about':
+    'Un chantier est peut-être gardé ici : il reprendra de lui-même dès qu’il pourra être lu. Si cela dure, fermez les autres pages de l’application, puis redémarrez le navigateur et la tablette. On peut planifier une cuisine en attendant, mais rien n’en est gardé.',
+
   'shell.file.too-large': ({ name, bytes, mostBytes }) =>
     `${name} a ${bytes} octets ; admis : jusqu’à ${mostBytes}. Choisissez un fichier plus petit.`,
   'shell.file.unreadable': ({ name, why }) =>

@@ -49,6 +49,7 @@ export const summary: TranslationOf<typeof english> = {
     const undone = notDone.length === 0 ? '' : ` Non terminé : ${f.list(notDone)}.`;
     return `${main}${not}.${beside}${undone}`;
   },
+  'report.app': ({ app }) => `Commencé dans Glowpour ${app}.`,
   'report.digest': ({ digest }) => `Empreinte du chantier : ${digest}`,
   'report.digest.check':
     'Les 16 premiers chiffres du SHA-256 du fichier du chantier. Rouvrez ce fichier sur une tablette : son rapport montre les mêmes chiffres. Ils diffèrent si une ligne a été changée.',

@@ -28,6 +28,8 @@ export const fields: TranslationOf<typeof english> = {
   'problems.whole.allowed': ({ least, most }) => `מספר שלם מ־${least} עד ${most}`,
   'problems.whole.round': ({ to }) => `עגלו: ${to}.`,
   'problems.text.allowed': ({ least, most }) => `טקסט של ${least} עד ${most} אותיות במירכאות`,
+  'problems.text.seen': 'טקסט בלי תווי בקרה ובלי סימנים שהופכים אותיות או עורמים אותן',
+  'problems.text.look': 'הוא נקרא בלעדיהם: בדקו אם כתוב בו מה שצריך.',
   'problems.text.write': 'כתבו כמה מילים במירכאות.',
   'problems.text.shorten': ({ by }, f) =>
     `קצרו ${f.plural(by, { one: 'באות אחת', two: 'בשתי אותיות', other: `ב־${f.number(by)} אותיות` })}.`,

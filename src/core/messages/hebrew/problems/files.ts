@@ -8,6 +8,10 @@ export const files: TranslationOf<typeof english> = {
   'shell.kitchens-not-read': ({ why }, f) =>
     `אי אפשר היה לקרוא את המטבחים השמורים כאן. ${f.say(why)}`,
 
+  'shell.unread': 'עוד לא ידוע',
+  'shell.unread.about':
+    'ייתכן שביצוע שמור כאן: הוא יימשך מעצמו ברגע שאפשר יהיה לקרוא אותו. אם זה נמשך, סגרו דפים אחרים של היישום, ואחר כך הפעילו מחדש את הדפדפן ואת הטאבלט. בינתיים אפשר לתכנן מטבח, אבל דבר ממנו לא יישמר.',
+
   'shell.file.too-large': ({ name, bytes, mostBytes }) =>
     `בקובץ ${name} יש ${bytes} בתים; מותר: עד ${mostBytes}. בחרו קובץ קטן יותר.`,
   'shell.file.unreadable': ({ name, why }) => `אי אפשר לקרוא את ${name} (${why}). בחרו אותו שוב.`,

@@ -56,6 +56,7 @@ export const summary: TranslationOf<typeof english> = {
     const undone = notDone.length === 0 ? '' : ` לא הושלם: ${f.list(notDone)}.`;
     return `${main}${not}.${beside}${undone}`;
   },
+  'report.app': ({ app }) => `הביצוע התחיל ב-Glowpour ${app}.`,
   'report.digest': ({ digest }) => `תמצית הביצוע: ${digest}`,
   'report.digest.check':
     '16 הספרות הראשונות של SHA-256 של קובץ הביצוע השמור. הביאו את הקובץ בכל טאבלט: התיעוד שלו מראה אותן ספרות. הן שונות אם שונתה ולו רשומה אחת.',

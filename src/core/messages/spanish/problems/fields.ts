@@ -30,6 +30,8 @@ export const fields: TranslationOf<typeof english> = {
   'problems.whole.round': ({ to }) => `Redondéelo: ${to}.`,
   'problems.text.allowed': ({ least, most }) =>
     `un texto de ${least} a ${most} letras entre comillas`,
+  'problems.text.seen': 'un texto sin códigos de control ni signos que inviertan o apilen letras',
+  'problems.text.look': 'Se ha leído sin ellos: compruebe que dice lo que debe.',
   'problems.text.write': 'Escriba unas palabras entre comillas.',
   'problems.text.shorten': ({ by }, f) =>
     `Acórtelo en ${by} ${f.plural(by, { one: 'letra', other: 'letras' })}.`,

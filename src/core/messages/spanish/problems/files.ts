@@ -8,6 +8,10 @@ export const files: TranslationOf<typeof english> = {
   'shell.kitchens-not-read': ({ why }, f) =>
     `No se pudieron leer las cocinas guardadas aquí. ${f.say(why)}`,
 
+  'shell.unread': 'Todavía no se sabe',
+  'shell.unread.about':
+    'Puede que aquí se guarde un trabajo: seguirá por sí solo en cuanto se pueda leer. Si esto dura, cierre otras páginas de la aplicación y reinicie el navegador y la tableta. Entretanto se puede planificar una cocina, pero no se guarda nada de ella.',
+
   'shell.file.too-large': ({ name, bytes, mostBytes }) =>
     `${name} tiene ${bytes} bytes; permitido: hasta ${mostBytes}. Elija un archivo más pequeño.`,
   'shell.file.unreadable': ({ name, why }) =>

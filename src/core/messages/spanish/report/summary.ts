@@ -43,6 +43,7 @@ export const summary: TranslationOf<typeof english> = {
     const undone = notDone.length === 0 ? '' : ` Sin terminar: ${f.list(notDone)}.`;
     return `${main}${not}.${beside}${undone}`;
   },
+  'report.app': ({ app }) => `Empezado en Glowpour ${app}.`,
   'report.digest': ({ digest }) => `Huella del trabajo: ${digest}`,
   'report.digest.check':
     'Las primeras 16 cifras del SHA-256 del archivo guardado del trabajo. Importe ese archivo en cualquier tableta: su registro muestra las mismas cifras. Son otras si se cambió una sola entrada.',

@@ -105,6 +105,7 @@ export const dialogs = {
   'run.choices.soonSounds.about': 'Kettles that should boil, burners that should glow.',
   'run.choices.doneSounds': 'Sound for a wait that is over',
   'run.choices.doneSounds.about': 'Rests, cool-downs, cycles.',
+  'run.settings.version': ({ version }: { version: string }) => `Version of this app: ${version}`,
   'run.choices.always': 'What must be answered, and what is a hazard, sounds always.',
   'run.choices.say-again': 'Say the last prompt again',
   'run.choices.language': 'Language',

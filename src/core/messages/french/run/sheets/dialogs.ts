@@ -102,6 +102,7 @@ export const dialogs: TranslationOf<typeof english> = {
     'Bouilloires qui devraient bouillir, foyers qui devraient rougir.',
   'run.choices.doneSounds': 'Son pour une attente terminée',
   'run.choices.doneSounds.about': 'Repos, refroidissements, cycles.',
+  'run.settings.version': ({ version }) => `Version de l’application : ${version}`,
   'run.choices.always': 'Ce qui demande une réponse, ou présente un danger, sonne toujours.',
   'run.choices.say-again': 'Redire la dernière consigne',
   'run.choices.language': 'Langue',

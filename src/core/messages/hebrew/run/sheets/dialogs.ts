@@ -99,6 +99,7 @@ export const dialogs: TranslationOf<typeof english> = {
   'run.choices.soonSounds.about': 'קומקומים שאמורים לרתוח, מבערים שאמורים להאדים.',
   'run.choices.doneSounds': 'צליל להמתנה שנגמרה',
   'run.choices.doneSounds.about': 'השבתות, קירור, מחזורים.',
+  'run.settings.version': ({ version }) => `גרסת היישום: ${version}`,
   'run.choices.always': 'מה שדורש תשובה, ומה שמסוכן, נשמע תמיד.',
   'run.choices.say-again': 'לומר שוב את ההנחיה האחרונה',
   'run.choices.language': 'שפה',

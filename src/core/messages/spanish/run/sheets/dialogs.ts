@@ -103,6 +103,7 @@ export const dialogs: TranslationOf<typeof english> = {
     'Hervidores que deberían hervir, quemadores que deberían estar al rojo.',
   'run.choices.doneSounds': 'Sonido de una espera terminada',
   'run.choices.doneSounds.about': 'Reposos, enfriamientos, ciclos.',
+  'run.settings.version': ({ version }) => `Versión de la aplicación: ${version}`,
   'run.choices.always': 'Lo que se debe responder y lo que es un peligro suena siempre.',
   'run.choices.say-again': 'Repetir el último aviso',
   'run.choices.language': 'Idioma',

@@ -1,0 +1,7 @@
+import { readFileSync } from 'node:fs';
+
+/** Version of the package, as its manifest tells it: "0.2.0". */
+export function packageVersion(): string {
+  const text = readFileSync(new URL('../package.json', import.meta.url), 'utf8');
+  return (JSON.parse(text) as { readonly version: string }).version;
+}
