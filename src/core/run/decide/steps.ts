@@ -56,6 +56,15 @@ export function startObstacles(state: RunState, step: Step, now: Readings): read
   return found;
 }
 
+/** Who did it, where several work. What is done is taken whoever did it: nobody of that number is no reason to refuse. */
+function worker(
+  { plan }: RunState,
+  { person = -1 }: Asked<'start-step' | 'confirm'>,
+): { readonly person?: number } {
+  const { people } = plan.kitchen.household;
+  return people > 1 && Number.isInteger(person) && person >= 0 && person < people ? { person } : {};
+}
+
 export function startStep(state: RunState, asked: Asked<'start-step'>, now: Readings): Decision {
   const found = find(state, asked.step);
   if (!found) return unknownStep(asked.step);
@@ -66,7 +75,13 @@ export function startStep(state: RunState, asked: Asked<'start-step'>, now: Read
     return refuse('already-begun', message('engine.step.begun', { step: step.title }));
   const [first] = startObstacles(state, step, now);
   if (first) return { refusal: first };
-  return accept({ kind: 'step-started', step: step.id, attempt: one.attempt, by: 'person' });
+  return accept({
+    kind: 'step-started',
+    step: step.id,
+    attempt: one.attempt,
+    by: 'person',
+    ...worker(state, asked),
+  });
 }
 
 /** While a burn is cooled nobody goes on into water or heat. */
@@ -132,6 +147,7 @@ export function confirm(state: RunState, asked: Asked<'confirm'>, now: Readings)
     attempt: one.attempt,
     stage: stage.id,
     by: 'person',
+    ...worker(state, asked),
   });
 }
 

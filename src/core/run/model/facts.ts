@@ -47,6 +47,8 @@ type StepFact =
       readonly step: string;
       readonly attempt: number;
       readonly by: 'person' | 'chain';
+      /** At whose card it was pressed, by number in the household, from 0; absent: they work alone, or it was not kept yet. */
+      readonly person?: number;
     }
   | {
       readonly kind: 'stage-ended';
@@ -54,6 +56,8 @@ type StepFact =
       readonly attempt: number;
       readonly stage: string;
       readonly by: 'person' | 'timer';
+      /** As at the beginning of a step. */
+      readonly person?: number;
     }
   /** Back to stage `stage` with clocks anew, after a break in something that must be unbroken. */
   | {

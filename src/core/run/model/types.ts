@@ -29,9 +29,15 @@ export type Heartbeat = Readings & { readonly seq?: number };
 export type Request =
   /** `clockRight`: "It is Tuesday 24 November, 21:40", and a person says so. */
   | { readonly kind: 'start-run'; readonly clockRight?: boolean }
-  | { readonly kind: 'start-step'; readonly step: string }
+  | { readonly kind: 'start-step'; readonly step: string; readonly person?: number }
   /** Ends the active stage of a step: "It glows", "Poured", "Cold water done". */
-  | { readonly kind: 'confirm'; readonly step: string; readonly stage: string }
+  | {
+      readonly kind: 'confirm';
+      readonly step: string;
+      readonly stage: string;
+      /** Who did it, by their number in the household, from 0; absent: nobody told. */
+      readonly person?: number;
+    }
   | {
       readonly kind: 'answer-gate';
       readonly gate: string;

@@ -1,7 +1,12 @@
 import '../../../styles/crew.css';
-import { createMemo, createSignal, For, Index, Show } from 'solid-js';
+import { createMemo, createSignal, For, Index, onMount, Show } from 'solid-js';
 import { personName } from '../../../../core/kitchen/index.ts';
-import { crewNow, type PersonNow, type TakenOver } from '../../../../core/run/crew/index.ts';
+import {
+  crewNow,
+  signed,
+  type PersonNow,
+  type TakenOver,
+} from '../../../../core/run/crew/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { createRunNote, type RunMemory } from '../../../controllers/run/run-note.ts';
 import { say, t } from '../../../context/language.ts';
@@ -26,12 +31,15 @@ type CrewProps = {
   memory: RunMemory | undefined;
   send: (request: Request) => void;
   onChoose: (stepId: string) => void;
+  /** Told how a request is signed with the one at whose card its step is. */
+  onSign: (sign: (request: Request) => Request) => void;
 };
 
 /** Each of those who work: what they do, where, and the one thing they press. */
 export function Crew(props: CrewProps) {
   const [taken, setTaken] = createRunNote(() => props.memory, 'crew', readTaken);
   const people = createMemo(() => crewNow(props.view, taken()));
+  onMount(() => props.onSign((request) => signed(request, people())));
   const take = (step: string, person: number) => setTaken({ ...taken(), [step]: person });
   return (
     <section class="crew" aria-label={t('crew.now')}>
@@ -178,7 +186,7 @@ function Press(props: PersonProps & { step: StepView; isShown: boolean }) {
           <Action
             class={`button${action().urgent ? ' button--ember' : ''}`}
             name="crew-press"
-            onPress={() => props.send(action().request)}
+            onPress={() => props.send(signed(action().request, [props.one]))}
           >
             {say(action().label)}
           </Action>
