@@ -10,6 +10,7 @@ import { unmetNeeds } from '../rules/needs.ts';
 import { indexOf, needsMakeSafe, owesCold, stageOf } from '../model/plan-index.ts';
 import { restDayAt, rightWallMs } from '../rules/rest-days.ts';
 import { shortages, shortagesOfPour } from '../rules/resources.ts';
+import type { Signed } from '../model/signed.ts';
 import type { RunState, StepState } from '../model/state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
 import type { Readings, Request } from '../model/types.ts';
@@ -57,10 +58,7 @@ export function startObstacles(state: RunState, step: Step, now: Readings): read
 }
 
 /** Who did it, where several work. What is done is taken whoever did it: nobody of that number is no reason to refuse. */
-function worker(
-  { plan }: RunState,
-  { person = -1 }: Asked<'start-step' | 'confirm'>,
-): { readonly person?: number } {
+function worker({ plan }: RunState, { person = -1 }: Signed): Signed {
   const { people } = plan.kitchen.household;
   return people > 1 && Number.isInteger(person) && person >= 0 && person < people ? { person } : {};
 }

@@ -13,7 +13,7 @@ import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { countdown } from '../../../parts/time/countdown-digits.ts';
 import { leadTimer, mainAction } from '../step/main-action.ts';
-import { fixtureName, sentenceOf } from '../step/step-text.ts';
+import { fixtureName, placeOf, sentenceOf } from '../step/step-text.ts';
 import { openLines } from '../step/lists/ticks.ts';
 
 /** Who took what over, as stored; what names no person hands nothing on. */
@@ -56,26 +56,33 @@ type PersonProps = CrewProps & {
 function Person(props: PersonProps) {
   const step = () => props.one.step;
   const [giving, setGiving] = createSignal<string>();
+  const [isOpen, setIsOpen] = createSignal(false);
   const isShown = () => step() !== undefined && step()?.step.id === props.current;
   const name = () => say(personName(props.view.plan.kitchen.household, props.one.person));
   return (
     <article
       class="crew-person"
-      classList={{ 'crew-person--shown': isShown() }}
+      classList={{ 'crew-person--shown': isShown(), 'crew-person--open': isOpen() }}
       data-person={props.one.person}
       data-step={step()?.step.id}
       data-state={props.one.state}
       aria-label={name()}
       aria-current={isShown() ? 'true' : undefined}
     >
+      <Action
+        class="crew-line"
+        name="crew-open"
+        pressed={isOpen()}
+        onPress={() => setIsOpen(!isOpen())}
+      >
+        <Line {...props} name={name()} />
+      </Action>
       <header class="crew-head">
         <strong>{name()}</strong>
         <Show when={step()}>
           {(now) => (
             <>
-              <span class="quiet">
-                {fixtureName(props.view, now().step.fixture) ?? t('run.whole-kitchen')}
-              </span>
+              <span class="quiet">{placeOf(props.view, now())}</span>
               <Action class="word-button" name="hand-on" onPress={() => setGiving(now().step.id)}>
                 {t('crew.give')}
               </Action>
@@ -105,6 +112,26 @@ function Person(props: PersonProps) {
         )}
       </Show>
     </article>
+  );
+}
+
+/** All of a card in one line, where there is no room for cards: who, what, how long still. */
+function Line(props: { one: PersonNow; name: string }) {
+  const timer = () => props.one.step && leadTimer(props.one.step);
+  return (
+    <>
+      <strong>{props.name}</strong>
+      <span class="crew-line-what">
+        {props.one.step ? say(sentenceOf(props.one.step)) : t('crew.free')}
+      </span>
+      <Show when={timer()}>
+        {(one) => (
+          <b class="crew-left" classList={{ 'crew-left--calls': one().alerting }}>
+            {say(countdown(one().leftS))}
+          </b>
+        )}
+      </Show>
+    </>
   );
 }
 
