@@ -111,7 +111,7 @@ export async function startRun({ runs, planning, kitchens, go }: PagesContext): 
     planning.beginAt(null);
     await kitchens.planAnew();
     const plan = kitchens.plan();
-    if (plan) await runs.start(plan);
+    if (plan) await runs.start(plan, kitchens.keptId());
   }
   go({ page: 'run' });
 }
@@ -127,9 +127,11 @@ export async function recheckAfterwards(
   kitchen: Kitchen,
   fixtureIds: readonly string[],
   what: string,
+  keptId: string | undefined,
 ): Promise<void> {
   if (runs.isOpen()) return tell(message('shell.recheck.run-open'));
-  const options = await planning.optionsOf(kitchen);
-  await runs.start(await planner.ask('recheck', { kitchen, fixtures: fixtureIds, what, options }));
+  const options = await planning.optionsOf(kitchen, keptId);
+  const plan = await planner.ask('recheck', { kitchen, fixtures: fixtureIds, what, options });
+  await runs.start(plan, keptId);
   go({ page: 'run' });
 }

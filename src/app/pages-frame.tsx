@@ -234,7 +234,7 @@ function PagesInShell(props: {
                 planning.leaveOut(runId, next);
                 void kitchens.planAnew();
               }}
-              onDoubt={(kitchen, ids, what) => void recheckAfterwards(context, kitchen, ids, what)}
+              onDoubt={(...what) => void recheckAfterwards(context, ...what)}
               nowMs={runs.nowMs()}
             />
           </Match>

@@ -31,6 +31,20 @@ describe('plan FILE', () => {
     expect(out).toContain('T+1 day ');
   });
 
+  it('says first what a start is without where the kitchen tells no place, and in which zone hours are', () => {
+    const { place, ...placeless } = JSON.parse(readFileSync(DEMO, 'utf8')) as { place?: object };
+    expect(place).toBeDefined();
+    const path = file('placeless.kitchen.json', JSON.stringify(placeless));
+    const start = '--start=2027-02-01T07:00Z';
+    const { out, code } = planAnswer([path, start]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^The kitchen file tells no place: .* UTC\./u);
+    expect(planAnswer([path, start, '--advice']).out).toMatch(/^The kitchen file tells no place/u);
+    expect(planAnswer([path]).out).not.toContain('UTC');
+    expect(planAnswer([DEMO, start]).out).not.toContain('UTC');
+    expect(planAnswer([path, start, '--json']).out).not.toContain('no place');
+  });
+
   it('--json prints the plan as data, before or after the file', () => {
     const { out, code } = planAnswer(['--json', DEMO]);
     expect(code).toBe(0);

@@ -168,7 +168,9 @@ export function planAnswer(words: readonly string[], stampMs: number = Date.now(
     const code = problems.length > 0 ? 1 : 0;
     const out = printed(plan, as, stampMs, { kitchen, options });
     if (out === undefined) return refused([t('terminal.calendar.empty', { file })]);
-    return { out, err: [...warnings, ...problems], code };
+    const isPlaceless = start !== undefined && !kitchen.place && (as === 'text' || as === 'advice');
+    const hours = isPlaceless ? `${t('terminal.no-place')}\n\n` : '';
+    return { out: `${hours}${out}`, err: [...warnings, ...problems], code };
   } catch (fault) {
     if (!(fault instanceof OutOfRangeError)) throw fault;
     return refused([t('terminal.refused', { file, why: fault.message })]);

@@ -15,7 +15,7 @@ export {
 } from './household/edit-kitchen.ts';
 export { findConditionRule, findFactRules, findRow, type Looked } from './table/find-row.ts';
 export { grouped } from './household/grouped.ts';
-export { pourOrderQuestions } from './household/pour-order.ts';
+export { pourOrderQuestions, poursUpwards } from './household/pour-order.ts';
 export { forLooking, questionList, questionListText } from './household/question-list.ts';
 export { citation, SOURCE_KEYS, sourceState, stateOfMethod } from './table/sources.ts';
 export { customName, customTable, ownCustomOf, PART_ROWS, tableOf } from './table/tables.ts';

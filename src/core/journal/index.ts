@@ -8,5 +8,6 @@ export {
 } from './entry.ts';
 export { exportJournal, importJournal } from './file.ts';
 export { JournalReader } from './reader.ts';
+export { isSameKitchen, type KitchenOfRun } from './same-kitchen.ts';
 export { JournalStoreError } from './port.ts';
 export type { JournalStore, StoredRun, RunJournal } from './port.ts';

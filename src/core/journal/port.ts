@@ -60,7 +60,10 @@ export type RunJournal = {
 /** A row of the list of runs. */
 export type StoredRun = {
   readonly id: string;
+  /** Of the kitchen, when the run was drafted. */
   readonly name: string;
+  /** Id of the kitchen as it is kept on this tablet; absent: a demo, from another tablet, or from before it was kept here. */
+  readonly kitchen?: string;
   /** Wall time at which the run was drafted, ms. */
   readonly openedWallMs: number;
   readonly closed: boolean;

@@ -78,6 +78,18 @@ describe('what a plan is made with besides the kitchen', () => {
     }
   });
 
+  it('knows a kitchen by its id under a new name, and by its name where either has no id', async () => {
+    const isTaught = async (entry: StoredRun, keptId?: string) =>
+      'calibration' in (await planningOf([entry]).planning.optionsOf(flat, keptId));
+    const renamed = { ...run('a', true, 'Before it was renamed'), kitchen: 'k-1' };
+    expect(await isTaught(renamed, 'k-1')).toBe(true);
+    expect(await isTaught(renamed)).toBe(false);
+    const other = { ...run('b', true), kitchen: 'k-2' };
+    expect(await isTaught(other, 'k-1')).toBe(false);
+    expect(await isTaught(other)).toBe(true);
+    expect(await isTaught(run('c', true), 'k-1')).toBe(true);
+  });
+
   it('plans without calibration when the store does not answer, and says so', async () => {
     const { planning, journals, told } = planningOf([run('a', true)]);
     journals.listRuns = () => Promise.reject(new Error('gone'));

@@ -52,6 +52,19 @@ async function begun(): Promise<RunSession> {
 }
 
 describe('a run kept by its page', () => {
+  it('keeps in the list of runs which kitchen it is of, also when it is closed', async () => {
+    const run = await RunSession.draft(smallPlan, deps(), listener, 'k-1');
+    await run.send({ kind: 'start-run' });
+    await run.send({ kind: 'stop-run', reason: 'Enough' });
+    for (const { id, status } of last().steps.map(({ step, status }) => ({ id: step.id, status })))
+      if (status === 'unwinding') await run.send({ kind: 'confirm-safe', step: id });
+    expect(last().status).toBe('closed');
+    expect(await store.listRuns()).toMatchObject([
+      { kitchen: 'k-1', name: smallPlan.kitchen.name, closed: true },
+    ]);
+    expect((await begun()).entry).not.toHaveProperty('kitchen');
+  });
+
   it('stores every fact before its effect is shown. Verifies: I-03', async () => {
     const run = await begun();
     expect(last().status).toBe('running');

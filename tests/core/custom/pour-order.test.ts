@@ -6,7 +6,12 @@ import {
   withAnswer,
   withoutAnswer,
 } from '../../../src/core/custom/index.ts';
-import type { Kitchen, Override } from '../../../src/core/kitchen/index.ts';
+import {
+  formatKitchen,
+  parseKitchen,
+  type Kitchen,
+  type Override,
+} from '../../../src/core/kitchen/index.ts';
 import { buildPlan, checkPlan } from '../../../src/core/plan/index.ts';
 import { demoKitchen } from '../kitchen/demos.ts';
 
@@ -47,6 +52,30 @@ describe('the order in which a sink is poured', () => {
     const pour = buildPlan(inOrder).steps.find(({ id }) => id === 'pour-sink-1');
     expect(JSON.stringify(pour?.stages[0]?.detail)).toContain(told);
     expect(checkPlan(buildPlan(inOrder))).toEqual([]);
+  });
+
+  it('can be answered by either way that the plan can take, and the plan takes it', () => {
+    const parts = (kitchen: Kitchen) => {
+      const plan = buildPlan(kitchen);
+      expect(checkPlan(plan)).toEqual([]);
+      const pours = plan.steps.filter(({ id }) => /^pour-sink-\d+$/u.test(id));
+      const picture = pours[0]?.picture;
+      return picture?.kind === 'sink' ? picture.parts.map(({ name }) => name.key) : [];
+    };
+    const by = (way: number) =>
+      withAnswer(
+        FLAT,
+        answerAs(question!, question!.answers![way]!, { ...SAID, text: 'As said.' }),
+      );
+    expect(question?.answers?.map(({ method }) => method)).toEqual(['pour', 'pour']);
+    const down = parts(FLAT);
+    expect(down.length).toBeGreaterThan(3);
+    expect(parts(by(0))).toEqual(down);
+    const up = parts(by(1));
+    expect(up[0]).toMatch(/floor|shared/u);
+    expect(JSON.stringify(up)).not.toBe(JSON.stringify(down));
+    expect(order(by(0))).toEqual([]);
+    expect(parseKitchen(formatKitchen(by(1)))).toMatchObject({ kitchen: by(1) });
   });
 
   it('is asked again once the word is taken back, and the sink stays as it was', () => {

@@ -29,7 +29,7 @@ export type KitchenControllerPorts = {
   /** Has the plan worked out. */
   readonly ask: Ask;
   /** What a plan is made with besides the kitchen; absent: nothing. */
-  readonly optionsOf?: (kitchen: Kitchen) => Promise<PlanOptions>;
+  readonly optionsOf?: (kitchen: Kitchen, keptId?: string) => Promise<PlanOptions>;
 };
 
 /** Name of the setting that says which kitchen was open last: "kept:…" or "demo:…". */
@@ -40,6 +40,11 @@ function readLastOpen(stored: unknown): Exclude<OpenKitchen, { kind: 'begun' }> 
   return (kind === 'kept' || kind === 'demo') && id ? { kind, id } : undefined;
 }
 
+/** Of a kitchen that is kept on this tablet. */
+function idIfKept(where: OpenKitchen | undefined): string | undefined {
+  return where?.kind === 'kept' ? where.id : undefined;
+}
+
 /** The kitchen being described, its place among the others, and the plan that follows from it. */
 export function createKitchenController(ports: KitchenControllerPorts) {
   const [kitchen, setKitchen] = createSignal<Kitchen>();
@@ -47,7 +52,12 @@ export function createKitchenController(ports: KitchenControllerPorts) {
   const [problems, setProblems] = createSignal<readonly KitchenProblem[]>([]);
   const [writing, setWriting] = createSignal<WriteState>('idle');
   const library = createKitchenLibrary(ports.store, ports.nowMs);
-  const planOf = createPlanOf(kitchen, ports.ask, ports.optionsOf ?? (async () => ({})));
+  const keptId = () => idIfKept(opened());
+  const planOf = createPlanOf(
+    kitchen,
+    ports.ask,
+    async (now) => ports.optionsOf?.(now, keptId()) ?? {},
+  );
   const writer = latestWriter<{ id: string; kitchen: Kitchen }>(
     (value) => library.save(value.id, value.kitchen),
     setWriting,
@@ -84,6 +94,7 @@ export function createKitchenController(ports: KitchenControllerPorts) {
   return {
     kitchen,
     opened,
+    keptId,
     library,
     problems,
     writing,

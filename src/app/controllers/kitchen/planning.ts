@@ -1,5 +1,10 @@
 import { createSignal } from 'solid-js';
-import { decodeJournal, type JournalStore } from '../../../core/journal/index.ts';
+import {
+  decodeJournal,
+  isSameKitchen,
+  type JournalStore,
+  type KitchenOfRun,
+} from '../../../core/journal/index.ts';
 import { message, type Message } from '../../../core/messages/index.ts';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { PlanOptions } from '../../../core/plan/index.ts';
@@ -65,11 +70,15 @@ export function createPlanning(ports: PlanningPorts) {
   /** A beginning that has passed is now. */
   const startWallMs = (): number => nextQuarter(Math.max(chosenMs() ?? 0, ports.nowMs()));
 
-  const calibratedBy = async (kitchen: Kitchen): Promise<PlanOptions> => {
+  const calibratedBy = async (kitchen: Kitchen, keptId?: string): Promise<PlanOptions> => {
     await restored;
     const runs = await ports.journals.listRuns();
+    const own: KitchenOfRun = {
+      name: kitchen.name,
+      ...(keptId !== undefined && { kitchen: keptId }),
+    };
     const past = runs
-      .filter((run) => run.closed && run.name === kitchen.name)
+      .filter((run) => run.closed && isSameKitchen(run, own))
       .toSorted((a, b) => b.openedWallMs - a.openedWallMs)
       .slice(0, CALIBRATING_RUNS);
     if (past.length === 0) return {};
@@ -102,11 +111,13 @@ export function createPlanning(ports: PlanningPorts) {
       keep(LEFT_OUT + runId, JSON.stringify(next));
     },
     /** A store that does not answer costs the calibration, never the plan; and it is said. */
-    async optionsOf(kitchen: Kitchen): Promise<PlanOptions> {
-      const calibrated = await calibratedBy(kitchen).catch((error: unknown): PlanOptions => {
-        ports.tell(message('shell.calibration-not-read', { why: reasonOf(error) }));
-        return {};
-      });
+    async optionsOf(kitchen: Kitchen, keptId?: string): Promise<PlanOptions> {
+      const calibrated = await calibratedBy(kitchen, keptId).catch(
+        (error: unknown): PlanOptions => {
+          ports.tell(message('shell.calibration-not-read', { why: reasonOf(error) }));
+          return {};
+        },
+      );
       return { ...calibrated, startWallMs: startWallMs() };
     },
   };

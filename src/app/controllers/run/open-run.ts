@@ -40,9 +40,9 @@ export class OpenRun {
   }
 
   /** Begins a run of a plan. @throws JournalStoreError when it cannot be stored */
-  async draft(plan: Plan): Promise<void> {
+  async draft(plan: Plan, kitchen?: string): Promise<void> {
     await this.#leave();
-    this.#session = await RunSession.draft(plan, this.#deps, this.#forSession());
+    this.#session = await RunSession.draft(plan, this.#deps, this.#forSession(), kitchen);
   }
 
   /** Opens a stored run as the one writer of it; asking twice opens once. @throws JournalStoreError */

@@ -85,7 +85,8 @@ export function createRunController(deps: RunControllerDeps) {
     lostRun,
     isOpen: () => view() !== undefined && view()?.status !== 'closed',
     /** Begins a run of a plan; an open one must be closed first. */
-    start: (plan: Plan) => (deps.mayWrite() ? change(open.draft(plan)) : tell(ONLY_SHOWS)),
+    start: (plan: Plan, kitchen?: string) =>
+      deps.mayWrite() ? change(open.draft(plan, kitchen)) : tell(ONLY_SHOWS),
     reopen: (entry: StoredRun) => change(open.reopen(entry)),
     watch: (entry: StoredRun) => open.watch(entry),
     handOver: () => open.handOver(),

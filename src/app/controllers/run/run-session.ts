@@ -52,20 +52,21 @@ export class RunSession {
     listener: SessionListener,
   ) {
     [this.entry, this.#journal, this.#state] = [entry, journal, state];
-    [this.#deps, this.#listener] = [deps, listener];
-    this.#records = [...records];
+    [this.#deps, this.#listener, this.#records] = [deps, listener, [...records]];
   }
 
-  /** Drafts a new run of a plan. @throws JournalStoreError when it cannot be stored */
+  /** Drafts a new run of a plan; `kitchen`: its id, where it is kept here. @throws JournalStoreError when it cannot be stored */
   static async draft(
     plan: Plan,
     deps: SessionDeps,
     listener: SessionListener,
+    kitchen?: string,
   ): Promise<RunSession> {
     const now = deps.readClocks();
     const entry: StoredRun = {
       id: deps.newId(),
       name: plan.kitchen.name,
+      ...(kitchen !== undefined && { kitchen }),
       openedWallMs: now.wallMs,
       closed: false,
     };
@@ -90,8 +91,7 @@ export class RunSession {
   ): Promise<RunSession> {
     const lastHeartbeat = await deps.store.readHeartbeat(entry.id);
     const journal = await deps.store.openRun(entry);
-    const stored = await journal.readAll();
-    const decoded = openJournal(stored);
+    const decoded = openJournal(await journal.readAll());
     const state = decoded.state;
     if (!state) throw new ToldError(decoded.problem?.message ?? message('engine.journal.empty'));
     // As they are stored: what goes on follows the sum of the last, whatever version wrote it.

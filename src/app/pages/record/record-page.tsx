@@ -1,7 +1,13 @@
 import { createMemo, createResource, For, Show, Suspense } from 'solid-js';
 import { downloadText, sha256 } from '../../../host/files/index.ts';
 import type { Kitchen } from '../../../core/kitchen/index.ts';
-import { decodeJournal, importJournal, type StoredRun } from '../../../core/journal/index.ts';
+import {
+  decodeJournal,
+  importJournal,
+  isSameKitchen,
+  type KitchenOfRun,
+  type StoredRun,
+} from '../../../core/journal/index.ts';
 import type { Message } from '../../../core/messages/index.ts';
 import type { LeftOutMeasurements } from '../../../core/calibration/index.ts';
 import { calendarFile, reportOf, reportText, type Report } from '../../../core/report/index.ts';
@@ -76,11 +82,11 @@ async function recordOf(text: string): Promise<ReadRecord | undefined> {
 /** The reports of all runs of a kitchen; what cannot be read is left out, and says so on its own page. */
 async function reportsOf(
   runs: readonly StoredRun[],
-  kitchen: string,
+  kitchen: KitchenOfRun,
   read: (runId: string) => Promise<string>,
 ): Promise<readonly Report[]> {
   const reports: Report[] = [];
-  for (const { id } of runs.filter(({ name }) => name === kitchen)) {
+  for (const { id } of runs.filter((run) => isSameKitchen(run, kitchen))) {
     const file = importJournal(await read(id));
     if ('problem' in file) continue;
     const { facts } = decodeJournal(file.entries);
@@ -110,10 +116,20 @@ export function RecordPage(props: {
   leftOutOf?: (runId: string) => LeftOutMeasurements;
   onLeftOut?: (runId: string, next: LeftOutMeasurements) => void;
   /** Something happened after the run had closed, to fixtures of its kitchen. */
-  onDoubt?: (kitchen: Kitchen, fixtureIds: readonly string[], what: string) => void;
+  onDoubt?: (
+    kitchen: Kitchen,
+    fixtureIds: readonly string[],
+    what: string,
+    keptId: string | undefined,
+  ) => void;
   nowMs: number;
 }) {
   const openId = () => props.openId ?? props.runs[0]?.id;
+  /** The kitchen of the open record; what is not in the list goes by its name. */
+  const kitchenOf = (name: string): KitchenOfRun => {
+    const kitchen = props.runs.find(({ id }) => id === openId())?.kitchen;
+    return { name, ...(kitchen !== undefined && { kitchen }) };
+  };
   const [model] = createResource(openId, async (id) => recordOf(await props.readRun(id)));
   return (
     <main class="place record-place">
@@ -168,10 +184,17 @@ export function RecordPage(props: {
                   props.onSaveText('record.txt', reportText(report, translator(), zone, digest));
                 }}
                 onExport={() => props.onExport(openId() ?? '')}
-                onAll={async () => reportsOf(props.runs, record().report.kitchen, props.readRun)}
+                kitchenKey={kitchenOf(record().report.kitchen).kitchen ?? record().report.kitchen}
+                onAll={async () =>
+                  reportsOf(props.runs, kitchenOf(record().report.kitchen), props.readRun)
+                }
                 leftOut={props.leftOutOf?.(openId() ?? '')}
                 onLeftOut={props.onLeftOut && ((next) => props.onLeftOut?.(openId() ?? '', next))}
-                onDoubt={props.onDoubt}
+                onDoubt={
+                  props.onDoubt &&
+                  ((kitchen, ids, what) =>
+                    props.onDoubt?.(kitchen, ids, what, kitchenOf(kitchen.name).kitchen))
+                }
                 nowMs={props.nowMs}
               />
             </>
@@ -188,6 +211,8 @@ export function RecordPage(props: {
 
 function ReportView(props: {
   record: ReadRecord;
+  /** Another one for another kitchen. */
+  kitchenKey: string;
   onAll: () => Promise<readonly Report[]>;
   onSaveText: () => void;
   onExport: () => void;
@@ -224,11 +249,7 @@ function ReportView(props: {
         digest={props.record.digest}
         damage={props.record.damage}
       />
-      <History
-        reports={props.onAll}
-        kitchen={props.record.report.kitchen}
-        zone={props.record.zone}
-      />
+      <History reports={props.onAll} kitchen={props.kitchenKey} zone={props.record.zone} />
       <CalibrationList
         facts={props.record.facts}
         leftOut={props.leftOut}

@@ -9,7 +9,7 @@ import {
   Suspense,
   Switch,
 } from 'solid-js';
-import type { StepView } from '../../../core/run/index.ts';
+import type { Request, StepView } from '../../../core/run/index.ts';
 import { Closing } from './recovery/closing.tsx';
 import { Suspended } from './recovery/suspended.tsx';
 import { lazyPage, loadLater, t } from '../../context/language.ts';
@@ -103,6 +103,7 @@ export function RunBody(props: RunBodyProps) {
   });
   onMount(() => void fetchLater());
   let mainKey: MainKey;
+  let sign = (request: Request) => request;
   useRunKeys({
     pedalActs: () => props.choices.pedalActs,
     heeds: () => props.lights.sound !== 'touch-to-arm' && props.lights.sound !== 'unknown',
@@ -121,6 +122,7 @@ export function RunBody(props: RunBodyProps) {
             memory={props.memory}
             send={props.send}
             onChoose={choose}
+            onSign={(how) => (sign = how)}
           />
         </Suspense>
       </Guarded>
@@ -147,7 +149,7 @@ export function RunBody(props: RunBodyProps) {
                         view={props.view}
                         step={step()}
                         nowMs={props.nowMs}
-                        send={props.send}
+                        send={(request) => props.send(sign(request))}
                         next={others().find((s) => s.status === 'ready')}
                         onChoose={choose}
                         onFault={(fault) => openSheet({ kind: 'fault', fault })}

@@ -1,7 +1,7 @@
 import { createSignal, Match, Show, Suspense, Switch } from 'solid-js';
 import { message } from '../../../core/messages/index.ts';
 import type { TimerView } from '../../../core/run/index.ts';
-import { lazyPage, t } from '../../context/language.ts';
+import { lazyPage, say, t } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { Guarded } from '../../parts/guarded.tsx';
 import { PagesLine } from '../../parts/head/pages-line.tsx';
@@ -68,6 +68,13 @@ export function RunPage(props: RunPageProps) {
             </Guarded>
             <ThemeSwitch theme={props.theme} onToggle={props.onTheme} />
             <Show when={begun()}>{stop()}</Show>
+            <Show when={props.refusal}>
+              {(refusal) => (
+                <p class="refusal" role="status" data-key={refusal().key}>
+                  {say(refusal())}
+                </p>
+              )}
+            </Show>
           </header>
           <Guarded part="run" instead={<PlainTimers view={props.view} />}>
             <Suspense>

@@ -74,13 +74,6 @@ function SideActions(props: RunSideProps) {
           </p>
         )}
       </Show>
-      <Show when={props.refusal}>
-        {(refusal) => (
-          <p class="refusal" role="status" data-key={refusal().key}>
-            {say(refusal())}
-          </p>
-        )}
-      </Show>
       <Show when={props.step && canRunOut(props.step)}>
         <Action class="button" name="ran-out" onPress={() => props.onSheet({ kind: 'ran-out' })}>
           {t('run.ran-out')}

@@ -40,13 +40,13 @@ export function withoutAnswer(kitchen: Kitchen, fixture: string, about?: About):
 
 /** An answer as far as it is not words. */
 type Way = Pick<RowAnswer, 'method' | 'cover'> & {
-  readonly [K in 'minutes' | 'times' | 'rest' | 'stone']?: RowAnswer[K] | undefined;
+  readonly [K in 'minutes' | 'times' | 'rest' | 'stone' | 'upwards']?: RowAnswer[K] | undefined;
 };
 
 /** A known answer to a question, as what was said: it speaks of that question alone. */
 export function answerAs(
   question: Pick<ChosenQuestion, 'fixture' | 'row' | 'part'>,
-  { method, cover, minutes, times, rest, stone }: Way,
+  { method, cover, minutes, times, rest, stone, upwards }: Way,
   said: Pick<Override, 'saidBy' | 'saidOn' | 'text'>,
 ): Override {
   const { fixture, row, part } = question;
@@ -58,6 +58,7 @@ export function answerAs(
     cover,
     ...(rest !== undefined && { rest }),
     ...(stone !== undefined && { stone }),
+    ...(upwards !== undefined && { upwards }),
     ...(part !== undefined ? { part } : row !== undefined && { row }),
     ...said,
   };

@@ -2,7 +2,7 @@ import type { Kitchen } from '../../kitchen/index.ts';
 import { message } from '../../messages/index.ts';
 import { chooseMethod } from '../choose/choose-method.ts';
 import { POUR_ORDER_ROW, saidOf } from '../choose/said.ts';
-import type { ChosenQuestion } from '../model/types.ts';
+import type { ChosenQuestion, RowAnswer } from '../model/types.ts';
 
 /**
  * In which order the parts of a sink are poured: those who do it differ, so the
@@ -18,6 +18,13 @@ export function pourOrderQuestions(kitchen: Kitchen): readonly ChosenQuestion[] 
     kitchen.household.overrides.some(({ row }) => row === POUR_ORDER_ROW) ||
     saidOf(sink, kitchen).some(({ row }) => row === undefined);
   if (said) return [];
+  const { cover } = chooseMethod(sink, kitchen).method;
+  const answer = (way: 'down' | 'upwards'): RowAnswer => ({
+    text: message(`custom.pour-order.${way}`),
+    method: 'pour',
+    cover,
+    upwards: way === 'upwards',
+  });
   return [
     {
       id: `ask-${sink.id}-${POUR_ORDER_ROW}`,
@@ -26,6 +33,12 @@ export function pourOrderQuestions(kitchen: Kitchen): readonly ChosenQuestion[] 
       ask: message('custom.pour-order.ask'),
       why: message('custom.pour-order.why'),
       untilThen: message('custom.pour-order.until-then'),
+      answers: [answer('down'), answer('upwards')],
     },
   ];
+}
+
+/** Was it said that sinks are poured from the floor upwards? */
+export function poursUpwards({ household }: Kitchen): boolean {
+  return household.overrides.findLast(({ row }) => row === POUR_ORDER_ROW)?.upwards ?? false;
 }

@@ -46,6 +46,8 @@ export type RowAnswer = {
   readonly rest?: boolean;
   /** A hot stone is moved over it while it is poured. */
   readonly stone?: boolean;
+  /** A sink is poured from its floor upwards. */
+  readonly upwards?: boolean;
 };
 
 /** What is known by those who used a fixture. */

@@ -52,6 +52,7 @@ const override = object<Override>({
   cover: may(yesNo),
   rest: may(yesNo),
   stone: may(yesNo),
+  upwards: may(yesNo),
   row: may(idCodec),
   burner: may(idCodec),
   part: may(partCodec),

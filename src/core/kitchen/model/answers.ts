@@ -15,6 +15,8 @@ export type Override = {
   readonly rest?: boolean;
   /** Is a hot stone moved over it while it is poured? */
   readonly stone?: boolean;
+  /** Is a sink poured from its floor upwards? Absent: from the spout down. */
+  readonly upwards?: boolean;
   /** Row or rule of the custom whose question this answers. */
   readonly row?: string;
   /** Id of the burner it speaks of. */

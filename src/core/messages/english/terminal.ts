@@ -16,6 +16,8 @@ export const terminal = {
   'terminal.calendar.start': '--calendar has no start; allowed: with --start=TIME.',
   'terminal.calendar.place': ({ file }: { file: string }) =>
     `${file} has no calendar: place: found none; allowed: latitude, longitude, zone, land. Tell where the kitchen is.`,
+  'terminal.no-place':
+    'The kitchen file tells no place: from --start come no times of day, no rest days and no deadline, and all counts from the beginning. An hour that advice names is UTC. Add place to the file.',
   'terminal.calendar.empty': ({ file }: { file: string }) =>
     `${file} has no calendar: nothing in it rests or is purged. Leave --calendar away.`,
   'terminal.refused.problems': ({ file, problems }: { file: string; problems: number }, f) =>

@@ -114,7 +114,7 @@ const planShape = fields(
           answers: list(
             fields(
               { text: said, method: text, cover: flag },
-              { minutes: number(), times: number(1), rest: flag, stone: flag },
+              { minutes: number(), times: number(1), rest: flag, stone: flag, upwards: flag },
             ),
           ),
         },

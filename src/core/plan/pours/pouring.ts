@@ -1,4 +1,5 @@
 import { sideName, type Polygon, type SideName } from '../../geometry/index.ts';
+import { poursUpwards } from '../../custom/index.ts';
 import type { Counter, Kitchen, Table } from '../../kitchen/index.ts';
 import {
   LanesRefusal,
@@ -144,7 +145,7 @@ export function kettlePours(
 ): KettlePours {
   try {
     return fixture.kind === 'sink'
-      ? { pours: sinkPours(fixture, need, filledL) }
+      ? { pours: sinkPours(fixture, need, filledL, poursUpwards(kitchen)) }
       : topPours(kitchen, fixture, need, filledL);
   } catch (refusal) {
     if (!(refusal instanceof LanesRefusal)) throw refusal;

@@ -77,13 +77,15 @@ function piecesOf({ kind, name, pieces, lanes, lengthM }: Part, part: number): r
  * Everything of a sink in the order of pouring: spout and tap, handles, deck,
  * rims, walls, floors.
  * @param laneM distance between neighbouring lanes
+ * @param upwards the last part first: the floors, up to the spout
  * @throws LanesRefusal
  */
-export function sinkPieces(sink: Sink, laneM: number): readonly Piece[] {
+export function sinkPieces(sink: Sink, laneM: number, upwards: boolean): readonly Piece[] {
   const options = { swathM: laneM, tap: false, handles: sink.tap.handles };
   const parts = sinkLanes(sink.bowls, options).map((part): Part => ({
     ...part,
     name: nameOf(part, sink.bowls.length),
   }));
-  return withDeck(parts, sink, laneM).flatMap(piecesOf);
+  const down = withDeck(parts, sink, laneM);
+  return (upwards ? down.toReversed() : down).flatMap(piecesOf);
 }

@@ -85,10 +85,16 @@ function fine({ piece, litres }: Portion, filledL: number): readonly Portion[] {
  * Which kettle pours which part of a sink: spout and tap, handles, deck, rims,
  * walls, floors.
  * @param filledL what a kettle is filled with, L
+ * @param upwards the last of them first, as a household was told
  * @throws LanesRefusal
  */
-export function sinkPours(sink: Sink, need: PourEstimate, filledL: number): readonly KettlePour[] {
-  const pieces = sinkPieces(sink, need.laneM);
+export function sinkPours(
+  sink: Sink,
+  need: PourEstimate,
+  filledL: number,
+  upwards: boolean,
+): readonly KettlePour[] {
+  const pieces = sinkPieces(sink, need.laneM, upwards);
   const metresOf = (kind: Piece['kind']): number =>
     pieces.filter((piece) => piece.kind === kind).reduce((sum, piece) => sum + piece.lengthM, 0);
   const { edge, upright, level } = need.litresOf;

@@ -1,11 +1,16 @@
 import { asWritten, message, type Message } from '../../messages/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { NO_REASON, type Fact, type RunState } from '../../run/index.ts';
+import { workerName } from './worker-name.ts';
 import { holdsOf, noteWord, type Said } from './holds.ts';
 import type { AttemptReport, HoldReport, StageReport, StepReport } from '../model/report.ts';
 
 type Loose<T> = { -readonly [K in keyof T]: T[K] };
-type Attempt = Omit<Loose<AttemptReport>, 'stages'> & { stages: Loose<StageReport>[] };
+type Attempt = Omit<Loose<AttemptReport>, 'stages' | 'by'> & {
+  stages: Loose<StageReport>[];
+  /** Numbers in the household. */
+  by: readonly number[];
+};
 type StepState = RunState['steps'][string];
 
 /**
@@ -51,6 +56,8 @@ export class AttemptHistory {
     const attempt = attempts.at(-1);
     if (!attempt) return;
     const same = was?.attempt === is.attempt ? was : undefined;
+    if ('person' in fact.body && fact.body.step === step.id)
+      attempt.by = [...new Set([...attempt.by, fact.body.person])];
     const left = same && (same.stage !== is.stage || same.round !== is.round);
     if (left || is.status !== 'active') this.#endStage(before, step, attempt, fact, is.reason);
     if (is.status === 'active') enter(step, attempt, is, fact);
@@ -99,6 +106,7 @@ export class AttemptHistory {
       fixture: step.fixture ?? null,
       attempts: (this.#attempts.get(step.id) ?? []).map((attempt) => ({
         ...attempt,
+        by: attempt.by.flatMap((person) => workerName(state.plan.kitchen.household, person)),
         stages: attempt.stages.map((stage) => this.#asItStands(state, step.id, attempt, stage)),
       })),
       ...(step.work.on === 'utensils' && { items: step.work.items }),
@@ -129,6 +137,7 @@ function freshAttempt(number: number): Attempt {
     outcome: 'waiting',
     reason: NO_REASON,
     madeSafe: false,
+    by: [],
     stages: [],
     replacedBecause: null,
   };

@@ -10,7 +10,10 @@ export function stepLines(step: StepReport, zone: string): readonly ReportLine[]
   if (!last) return [];
   const before = step.attempts.slice(0, -1);
   return [
-    line(0, message('report.step', { step: step.title, attempt: attemptText(last, zone) })),
+    line(
+      0,
+      message('report.step', { step: step.title, attempt: attemptText(last, zone), by: last.by }),
+    ),
     ...deeper([
       ...before.map((attempt) =>
         line(

@@ -130,6 +130,8 @@ export type AttemptReport = {
   readonly reason: Message;
   /** A person confirmed that it was made safe. */
   readonly madeSafe: boolean;
+  /** At whose cards it was begun and ended, each once, first come first; empty: one person works, or it was not kept. */
+  readonly by: readonly Message[];
   readonly stages: readonly StageReport[];
   /** Why a later attempt took its place; null: it stands. */
   readonly replacedBecause: Message | null;

@@ -69,6 +69,7 @@ function howOf(fixture: FixtureReport, place: PlaceNow): readonly Message[] {
       ? []
       : [message('report.row.kettles', { poured: kettles.poured, planned: kettles.planned })]),
     ...heatsOf(fixture),
+    ...byOf(fixture),
   ];
 }
 
@@ -90,14 +91,26 @@ function heatsOf(fixture: FixtureReport): readonly Message[] {
   });
 }
 
-/** From the first to the last of what makes the place what it is: its purge, or where there is none its cleaning and cover. */
-function whenOf(fixture: FixtureReport, zone: string): readonly Message[] {
+/** Who did what makes the place what it is, each once. */
+function byOf(fixture: FixtureReport): readonly Message[] {
+  const all = worksOf(fixture).flatMap((step) => standing(step)?.by ?? []);
+  const who = [...new Map(all.map((one) => [JSON.stringify(one), one])).values()];
+  return who.length === 0 ? [] : [message('report.row.by', { who })];
+}
+
+/** Its purge, or where there is none its cleaning and cover, as far as it is done. */
+function worksOf(fixture: FixtureReport): readonly StepReport[] {
   const purges = purgesOf(fixture);
   const work =
     purges.length > 0
       ? purges
       : fixture.steps.filter(({ phase }) => phase === 'clean' || phase === 'cover');
-  const done = work.filter(isDone).flatMap((step: StepReport) => standing(step) ?? []);
+  return work.filter(isDone);
+}
+
+/** From the first to the last of what makes the place what it is. */
+function whenOf(fixture: FixtureReport, zone: string): readonly Message[] {
+  const done = worksOf(fixture).flatMap((step) => standing(step) ?? []);
   const from = done.flatMap(({ startedWallMs }) => startedWallMs ?? []);
   const to = done.flatMap(({ endedWallMs }) => endedWallMs ?? []);
   if (from.length === 0 || to.length === 0) return [];

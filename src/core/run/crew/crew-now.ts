@@ -1,5 +1,5 @@
 import { peopleLanes, type Plan } from '../../plan/index.ts';
-import type { RunView, StepView } from '../model/types.ts';
+import type { Request, RunView, StepView } from '../model/types.ts';
 
 /** Steps that a person took over from whom the plan gave them to, by id: number of that person, from 0. */
 export type TakenOver = Readonly<Record<string, number>>;
@@ -118,4 +118,15 @@ export function crewNow(view: RunView, taken: TakenOver = {}): readonly PersonNo
     const later = laterOf(view, (one) => wanted(one)[0] === person);
     return { person, state: 'free', watches: [], ...(later && { later }) };
   });
+}
+
+/**
+ * The same request, with the one at whose card its step is: who begins it, who ends a stage of it.
+ * @param people as `crewNow` gives them; a step at nobody's card is signed by nobody
+ */
+export function signed(request: Request, people: readonly PersonNow[]): Request {
+  if (request.kind !== 'start-step' && request.kind !== 'confirm') return request;
+  const isIt = (one: StepView | undefined): boolean => one?.step.id === request.step;
+  const at = people.find(({ step, watches }) => isIt(step) || watches.some(isIt));
+  return at ? { ...request, person: at.person } : request;
 }

@@ -1,1 +1,1 @@
-export { crewNow, type PersonNow, type TakenOver } from './crew-now.ts';
+export { crewNow, signed, type PersonNow, type TakenOver } from './crew-now.ts';

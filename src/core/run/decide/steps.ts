@@ -10,6 +10,7 @@ import { unmetNeeds } from '../rules/needs.ts';
 import { indexOf, needsMakeSafe, owesCold, stageOf } from '../model/plan-index.ts';
 import { restDayAt, rightWallMs } from '../rules/rest-days.ts';
 import { shortages, shortagesOfPour } from '../rules/resources.ts';
+import type { Signed } from '../model/signed.ts';
 import type { RunState, StepState } from '../model/state.ts';
 import { isDue, isHold } from '../timers/timer.ts';
 import type { Readings, Request } from '../model/types.ts';
@@ -56,6 +57,12 @@ export function startObstacles(state: RunState, step: Step, now: Readings): read
   return found;
 }
 
+/** Who did it, where several work. What is done is taken whoever did it: nobody of that number is no reason to refuse. */
+function worker({ plan }: RunState, { person = -1 }: Signed): Signed {
+  const { people } = plan.kitchen.household;
+  return people > 1 && Number.isInteger(person) && person >= 0 && person < people ? { person } : {};
+}
+
 export function startStep(state: RunState, asked: Asked<'start-step'>, now: Readings): Decision {
   const found = find(state, asked.step);
   if (!found) return unknownStep(asked.step);
@@ -66,7 +73,13 @@ export function startStep(state: RunState, asked: Asked<'start-step'>, now: Read
     return refuse('already-begun', message('engine.step.begun', { step: step.title }));
   const [first] = startObstacles(state, step, now);
   if (first) return { refusal: first };
-  return accept({ kind: 'step-started', step: step.id, attempt: one.attempt, by: 'person' });
+  return accept({
+    kind: 'step-started',
+    step: step.id,
+    attempt: one.attempt,
+    by: 'person',
+    ...worker(state, asked),
+  });
 }
 
 /** While a burn is cooled nobody goes on into water or heat. */
@@ -132,6 +145,7 @@ export function confirm(state: RunState, asked: Asked<'confirm'>, now: Readings)
     attempt: one.attempt,
     stage: stage.id,
     by: 'person',
+    ...worker(state, asked),
   });
 }
 

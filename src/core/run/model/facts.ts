@@ -1,6 +1,7 @@
 import type { Message } from '../../messages/index.ts';
 import type { FaultKind, Plan, Step } from '../../plan/index.ts';
 import type { CoolingEnd } from './cooling.ts';
+import type { Signed } from './signed.ts';
 import type { Outcome, Readings } from './types.ts';
 
 /**
@@ -48,19 +49,19 @@ export type ClosedAs = 'completed' | 'failed' | 'stopped';
 
 /** Of one attempt at a step. */
 type StepFact =
-  | {
+  | ({
       readonly kind: 'step-started';
       readonly step: string;
       readonly attempt: number;
       readonly by: 'person' | 'chain';
-    }
-  | {
+    } & Signed)
+  | ({
       readonly kind: 'stage-ended';
       readonly step: string;
       readonly attempt: number;
       readonly stage: string;
       readonly by: 'person' | 'timer';
-    }
+    } & Signed)
   /** Back to stage `stage` with clocks anew, after a break in something that must be unbroken. */
   | {
       readonly kind: 'stage-restarted';

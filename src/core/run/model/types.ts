@@ -12,6 +12,7 @@ import type {
 } from '../../plan/index.ts';
 import type { CoolingEnd, CoolingView } from './cooling.ts';
 import type { ClockQuestion, LastHotClaim } from './questions.ts';
+import type { Signed } from './signed.ts';
 import type { RunStatus, StepStatus, TimerStatus } from './statuses.ts';
 
 /** The two clocks of the device, read by the host at the moment of a request. Milliseconds. */
@@ -29,9 +30,9 @@ export type Heartbeat = Readings & { readonly seq?: number };
 export type Request =
   /** `clockRight`: "It is Tuesday 24 November, 21:40", and a person says so. */
   | { readonly kind: 'start-run'; readonly clockRight?: boolean }
-  | { readonly kind: 'start-step'; readonly step: string }
+  | ({ readonly kind: 'start-step'; readonly step: string } & Signed)
   /** Ends the active stage of a step: "It glows", "Poured", "Cold water done". */
-  | { readonly kind: 'confirm'; readonly step: string; readonly stage: string }
+  | ({ readonly kind: 'confirm'; readonly step: string; readonly stage: string } & Signed)
   | {
       readonly kind: 'answer-gate';
       readonly gate: string;

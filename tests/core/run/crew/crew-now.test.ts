@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { personName } from '../../../../src/core/kitchen/index.ts';
-import { crewNow } from '../../../../src/core/run/crew/index.ts';
+import { crewNow, signed } from '../../../../src/core/run/crew/index.ts';
 import { simulateRun, type RunView } from '../../../../src/core/run/index.ts';
 import { inEnglish } from '../../../support/english.ts';
 import { kitchenOf, planOfDemo } from '../../plan/support/plans.ts';
@@ -74,6 +74,23 @@ describe('who does what now', () => {
     expect(idOf(after[0]?.step)).not.toBe(id);
     // Nobody of that number works here: it is as planned.
     expect(crewNow(seen, { [id]: 7 })).toEqual(crewNow(seen));
+  });
+});
+
+describe('a press that is signed', () => {
+  it('names the one at whose card its step is, and nobody for what is at no card', () => {
+    const seen = views.find((one) => crewNow(one).every(({ step }) => step !== undefined));
+    if (!seen) throw new Error('The three are never busy at once.');
+    const people = crewNow(seen);
+    for (const { person, step, watches } of people)
+      for (const one of [step, ...watches]) {
+        const begin = { kind: 'start-step', step: idOf(one) ?? '' } as const;
+        expect(signed(begin, people)).toEqual({ ...begin, person });
+      }
+    const nobody = { kind: 'confirm', step: 'no such step', stage: 'work' } as const;
+    expect(signed(nobody, people)).toBe(nobody);
+    const pause = { kind: 'pause' } as const;
+    expect(signed(pause, people)).toBe(pause);
   });
 });
 

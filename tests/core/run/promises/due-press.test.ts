@@ -1,43 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { buildPlan } from '../../../../src/core/plan/index.ts';
 import { kitchenOf, only, withMethod } from '../../plan/support/plans.ts';
-import { Tablet } from '../support/tablet.ts';
+import { begins, finishes, hears, heatingOven } from '../support/hands.ts';
+import type { Tablet } from '../support/tablet.ts';
 
-const DAY_S = 86_400;
-
-/** All is clean and rested; the oven is on, and a kettle is poured at the sink across the room. */
+/** The oven is on, and a kettle is poured at the sink across the room. */
 function heating(method: 'self-clean' | 'light-heat'): Tablet {
   const kitchen = withMethod(kitchenOf('flat-coils'), 'oven', method);
-  const plan = buildPlan(only(kitchen, 'oven', 'sink'));
-  const tablet = new Tablet(plan);
-  tablet.does({ kind: 'start-run' });
-  for (const step of plan.steps)
-    if (step.phase === 'prepare' || step.phase === 'clean') finishes(tablet, step.id);
-  tablet.passes(DAY_S + 60);
-  for (const { step, status } of tablet.view.steps)
-    if ((step.kind === 'boil-over' || step.kind === 'dry') && status === 'ready')
-      finishes(tablet, step.id);
-  begins(tablet, 'heat-oven');
-  return tablet;
-}
-
-function begins(tablet: Tablet, id: string): void {
-  for (const { gate, scopeKey } of tablet.step(id).gates) tablet.opens(gate.id, scopeKey);
-  tablet.does({ kind: 'start-step', step: id });
-}
-
-function finishes(tablet: Tablet, id: string): void {
-  begins(tablet, id);
-  for (const stage of tablet.step(id).step.stages) {
-    tablet.passes(30);
-    if (stage.say) tablet.tries({ kind: 'confirm', step: id, stage: stage.id });
-  }
-  hears(tablet);
-}
-
-function hears(tablet: Tablet): void {
-  for (const { id, alerting } of tablet.view.timers)
-    if (alerting) tablet.does({ kind: 'acknowledge-timer', timer: id });
+  return heatingOven(buildPlan(only(kitchen, 'oven', 'sink')));
 }
 
 /** A kettle boils and is being poured: hands are at work. */

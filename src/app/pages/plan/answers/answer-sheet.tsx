@@ -73,14 +73,14 @@ export function AnswerSheet(props: {
     const { method, saidBy, saidOn, words } = way();
     const minutes = minutesOf(way());
     const answer = chosen();
-    const { times, rest, stone } = answer?.method === method ? answer : {};
+    const { times, rest, stone, upwards } = answer?.method === method ? answer : {};
     const about = props.question ?? { fixture: props.fixture.id };
     props.onKitchen(
       withAnswer(
         props.kitchen,
         answerAs(
           about,
-          { method, cover: endsCovered(way()), minutes, times, rest, stone },
+          { method, cover: endsCovered(way()), minutes, times, rest, stone, upwards },
           {
             saidBy: saidBy.trim(),
             saidOn,

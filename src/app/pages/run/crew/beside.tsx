@@ -11,6 +11,7 @@ export function Beside(props: {
   memory: RunMemory | undefined;
   send: (request: Request) => void;
   onChoose: (stepId: string) => void;
+  onSign: (sign: (request: Request) => Request) => void;
 }) {
   const isAtWork = () => props.view.status === 'running' || props.view.status === 'held';
   return (

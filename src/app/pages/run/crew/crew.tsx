@@ -1,14 +1,19 @@
 import '../../../styles/crew.css';
-import { createMemo, createSignal, For, Index, Show } from 'solid-js';
+import { createMemo, createSignal, For, Index, onMount, Show } from 'solid-js';
 import { personName } from '../../../../core/kitchen/index.ts';
-import { crewNow, type PersonNow, type TakenOver } from '../../../../core/run/crew/index.ts';
+import {
+  crewNow,
+  signed,
+  type PersonNow,
+  type TakenOver,
+} from '../../../../core/run/crew/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { createRunNote, type RunMemory } from '../../../controllers/run/run-note.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { countdown } from '../../../parts/time/countdown-digits.ts';
 import { leadTimer, mainAction } from '../step/main-action.ts';
-import { fixtureName, sentenceOf } from '../step/step-text.ts';
+import { fixtureName, placeOf, sentenceOf } from '../step/step-text.ts';
 import { openLines } from '../step/lists/ticks.ts';
 
 /** Who took what over, as stored; what names no person hands nothing on. */
@@ -26,12 +31,15 @@ type CrewProps = {
   memory: RunMemory | undefined;
   send: (request: Request) => void;
   onChoose: (stepId: string) => void;
+  /** Told how a request is signed with the one at whose card its step is. */
+  onSign: (sign: (request: Request) => Request) => void;
 };
 
 /** Each of those who work: what they do, where, and the one thing they press. */
 export function Crew(props: CrewProps) {
   const [taken, setTaken] = createRunNote(() => props.memory, 'crew', readTaken);
   const people = createMemo(() => crewNow(props.view, taken()));
+  onMount(() => props.onSign((request) => signed(request, people())));
   const take = (step: string, person: number) => setTaken({ ...taken(), [step]: person });
   return (
     <section class="crew" aria-label={t('crew.now')}>
@@ -48,26 +56,33 @@ type PersonProps = CrewProps & {
 function Person(props: PersonProps) {
   const step = () => props.one.step;
   const [giving, setGiving] = createSignal<string>();
+  const [isOpen, setIsOpen] = createSignal(false);
   const isShown = () => step() !== undefined && step()?.step.id === props.current;
   const name = () => say(personName(props.view.plan.kitchen.household, props.one.person));
   return (
     <article
       class="crew-person"
-      classList={{ 'crew-person--shown': isShown() }}
+      classList={{ 'crew-person--shown': isShown(), 'crew-person--open': isOpen() }}
       data-person={props.one.person}
       data-step={step()?.step.id}
       data-state={props.one.state}
       aria-label={name()}
       aria-current={isShown() ? 'true' : undefined}
     >
+      <Action
+        class="crew-line"
+        name="crew-open"
+        pressed={isOpen()}
+        onPress={() => setIsOpen(!isOpen())}
+      >
+        <Line {...props} name={name()} />
+      </Action>
       <header class="crew-head">
         <strong>{name()}</strong>
         <Show when={step()}>
           {(now) => (
             <>
-              <span class="quiet">
-                {fixtureName(props.view, now().step.fixture) ?? t('run.whole-kitchen')}
-              </span>
+              <span class="quiet">{placeOf(props.view, now())}</span>
               <Action class="word-button" name="hand-on" onPress={() => setGiving(now().step.id)}>
                 {t('crew.give')}
               </Action>
@@ -97,6 +112,26 @@ function Person(props: PersonProps) {
         )}
       </Show>
     </article>
+  );
+}
+
+/** All of a card in one line, where there is no room for cards: who, what, how long still. */
+function Line(props: { one: PersonNow; name: string }) {
+  const timer = () => props.one.step && leadTimer(props.one.step);
+  return (
+    <>
+      <strong>{props.name}</strong>
+      <span class="crew-line-what">
+        {props.one.step ? say(sentenceOf(props.one.step)) : t('crew.free')}
+      </span>
+      <Show when={timer()}>
+        {(one) => (
+          <b class="crew-left" classList={{ 'crew-left--calls': one().alerting }}>
+            {say(countdown(one().leftS))}
+          </b>
+        )}
+      </Show>
+    </>
   );
 }
 
@@ -178,7 +213,7 @@ function Press(props: PersonProps & { step: StepView; isShown: boolean }) {
           <Action
             class={`button${action().urgent ? ' button--ember' : ''}`}
             name="crew-press"
-            onPress={() => props.send(action().request)}
+            onPress={() => props.send(signed(action().request, [props.one]))}
           >
             {say(action().label)}
           </Action>

@@ -15,7 +15,7 @@ import { likelyFaults } from './likely-faults.ts';
 import { leadTimer, mainAction } from './main-action.ts';
 import { MainBar, type MainKey } from './main-bar.tsx';
 import { stepCautions } from './step-cautions.ts';
-import { fixtureName, labelNow, sentenceOf, withRestEnd } from './step-text.ts';
+import { placeOf, labelNow, sentenceOf, withRestEnd } from './step-text.ts';
 import { checklistOf } from './lists/ticks.ts';
 
 // The sentence and the button first, the picture right after them.
@@ -117,9 +117,7 @@ function StageHead(props: CurrentStepPanelProps) {
   };
   return (
     <header class="stage-head">
-      <span class="stage-fixture">
-        {fixtureName(props.view, props.step.step.fixture) ?? t('run.whole-kitchen')}
-      </span>
+      <span class="stage-fixture">{placeOf(props.view, props.step)}</span>
       <span class="quiet">{say(about())}</span>
     </header>
   );

@@ -1,6 +1,7 @@
-import { aheadTold, untilTold, type Message } from '../../../../core/messages/index.ts';
+import { aheadTold, message, untilTold, type Message } from '../../../../core/messages/index.ts';
 import type { RunView, StepView, TimerView } from '../../../../core/run/index.ts';
 import { MS_PER_SECOND } from '../../../../core/units/index.ts';
+import { say, t } from '../../../context/language.ts';
 import { when } from '../../../parts/time/when.ts';
 
 /** The one sentence of a step: of the stage in progress, or of the step when it has not begun. */
@@ -18,6 +19,17 @@ export function labelNow({ role, leftS, label: own }: TimerView, label = own): M
 /** Name of a fixture, as the kitchen has it; undefined for what is of no fixture. */
 export function fixtureName(view: RunView, fixture: string | undefined): string | undefined {
   return view.plan.kitchen.fixtures.find((f) => f.id === fixture)?.name;
+}
+
+/** What a step is about, over its sentence: its place, which utensils, or the kitchen as a whole. */
+export function placeOf(view: RunView, { step: { fixture, work } }: StepView): string {
+  const name = fixtureName(view, fixture);
+  if (name !== undefined) return name;
+  if (work.on !== 'utensils') return t('run.whole-kitchen');
+  const [first, second] = work.items;
+  if (first && !second) return say(first.name);
+  const group = work.batch && message(`common.designation.${work.batch.group}`);
+  return t('run.utensils', { group });
 }
 
 /** A line of a step that is over at `nowMs`, with the hour until which the rest after it lasts, ms. */

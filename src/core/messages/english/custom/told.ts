@@ -70,6 +70,8 @@ export const told = {
     'Those who do it differ. From the top down nothing runs over a place that is done; but what runs down reaches the floor cooled, before its own stream does.',
   'custom.pour-order.until-then':
     'From the top down, the drain open, walls and floor wiped dry before the stream comes to them.',
+  'custom.pour-order.down': 'From the top down: spout, rim, walls, floor.',
+  'custom.pour-order.upwards': 'The floor first, then upwards: walls, rim, spout.',
   'custom.questions.title': ({ kitchen }: { kitchen: string }) =>
     `Questions for our rabbi: ${kitchen}`,
   'custom.questions.custom': ({ custom }: { custom: Message }, f) => `Custom: ${f.say(custom)}`,

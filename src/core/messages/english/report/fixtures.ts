@@ -129,8 +129,11 @@ export const fixtures = {
   'report.cooling.mistake': ({ wallMs, zone, cooledS }: Cooled, f) =>
     `Started by mistake, nobody was burned: said ${f.dateTime(wallMs, zone)}, after ${f.duration(cooledS, 'down')}.`,
   'report.steps': 'Steps:',
-  'report.step': ({ step, attempt }: { step: Message; attempt: Message }, f) =>
-    `${unended(f.say(step))}: ${f.say(attempt)}`,
+  'report.step': (
+    { step, attempt, by }: { step: Message; attempt: Message; by: readonly Message[] },
+    f,
+  ) =>
+    `${unended(f.say(step))}: ${f.say(attempt)}${by.length === 0 ? '' : ` By ${f.list(by.map((one) => f.say(one)))}.`}`,
   'report.step.void': ({ attempt, because }: { attempt: Message; because: Message }, f) =>
     `Does not count: ${f.say(attempt)} Done again because: ${ended(f.say(because))}`,
   'report.step.tried': ({ wallMs, zone, said }: At & { said: Message }, f) =>

@@ -214,6 +214,10 @@ export const summary = {
     f,
   ) =>
     `${f.say(label)} ${f.duration(provedS, 'down')}${times === 1 ? '' : `, ${f.number(times)} times`}`,
+  'report.row.by': ({ who }: { who: readonly Message[] }, f) =>
+    `by ${f.list(who.map((one) => f.say(one)))}`,
+  'report.by.lead': 'whoever leads the work',
+  'report.by.helper': ({ number }: { number: number }, f) => `helper ${f.number(number)}`,
   'report.row.when': ({ fromWallMs, toWallMs, zone }: Times, f) =>
     f.day(fromWallMs, zone) === f.day(toWallMs, zone)
       ? `${f.dateTime(fromWallMs, zone)}–${f.clock(toWallMs, zone)}`

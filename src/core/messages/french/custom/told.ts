@@ -63,6 +63,8 @@ export const told: TranslationOf<typeof english> = {
     'Les usages diffèrent. De haut en bas, rien ne coule sur un endroit déjà fait ; mais ce qui coule atteint le fond refroidi, avant son propre jet.',
   'custom.pour-order.until-then':
     'De haut en bas, bonde ouverte, parois et fond essuyés avant que le jet y arrive.',
+  'custom.pour-order.down': 'De haut en bas : bec, rebord, parois, fond.',
+  'custom.pour-order.upwards': 'Le fond d’abord, puis vers le haut : parois, rebord, bec.',
   'custom.questions.title': ({ kitchen }) => `Questions pour notre rabbin : ${kitchen}`,
   'custom.questions.custom': ({ custom }, f) => `Coutume : ${f.say(custom)}`,
   'custom.questions.standing':

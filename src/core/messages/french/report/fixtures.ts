@@ -66,7 +66,8 @@ export const fixtures: TranslationOf<typeof english> = {
   'report.cooling.mistake': ({ wallMs, zone, cooledS }, f) =>
     `Lancé par erreur, personne n’était brûlé : dit ${f.dateTime(wallMs, zone)}, après ${f.duration(cooledS, 'down')}.`,
   'report.steps': 'Étapes :',
-  'report.step': ({ step, attempt }, f) => `${unended(f.say(step))} : ${f.say(attempt)}`,
+  'report.step': ({ step, attempt, by }, f) =>
+    `${unended(f.say(step))} : ${f.say(attempt)}${by.length === 0 ? '' : ` Par ${f.list(by.map((one) => f.say(one)))}.`}`,
   'report.step.void': ({ attempt, because }, f) =>
     `Ne compte pas : ${f.say(attempt)} Refait parce que : ${ended(f.say(because))}`,
   'report.step.tried': ({ wallMs, zone, said }, f) =>

@@ -113,6 +113,9 @@ export const summary: TranslationOf<typeof english> = {
       : `${f.number(poured)} bouilloires sur ${f.number(planned)}`,
   'report.row.heat': ({ label, provedS, times }, f) =>
     `${f.say(label)} ${f.duration(provedS, 'down')}${times === 1 ? '' : `, ${f.number(times)} fois`}`,
+  'report.row.by': ({ who }, f) => `par ${f.list(who.map((one) => f.say(one)))}`,
+  'report.by.lead': 'la personne qui dirige',
+  'report.by.helper': ({ number }, f) => `aide ${f.number(number)}`,
   'report.row.when': ({ fromWallMs, toWallMs, zone }, f) =>
     f.day(fromWallMs, zone) === f.day(toWallMs, zone)
       ? `${f.dateTime(fromWallMs, zone)}–${f.clock(toWallMs, zone)}`

@@ -60,6 +60,8 @@ export const told: TranslationOf<typeof english> = {
     'העושים נחלקים. מלמעלה למטה דבר לא זורם על מקום שנגמר; אבל מה שיורד מגיע לרצפה מצונן, לפני הקילוח שלה.',
   'custom.pour-order.until-then':
     'מלמעלה למטה, ניקוז פתוח, דפנות ורצפה מנוגבות לפני שהקילוח מגיע אליהן.',
+  'custom.pour-order.down': 'מלמעלה למטה: פייה, שפה, דפנות, רצפה.',
+  'custom.pour-order.upwards': 'הרצפה קודם ואז כלפי מעלה: דפנות, שפה, פייה.',
   'custom.questions.title': ({ kitchen }) => `שאלות לרב שלנו: ${kitchen}`,
   'custom.questions.custom': ({ custom }, f) => `מנהג: ${f.say(custom)}`,
   'custom.questions.standing':

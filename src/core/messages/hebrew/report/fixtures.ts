@@ -69,7 +69,8 @@ export const fixtures: TranslationOf<typeof english> = {
   'report.cooling.mistake': ({ wallMs, zone, cooledS }, f) =>
     `הופעל בטעות, איש לא נכווה: נאמר ב${f.dateTime(wallMs, zone)}, אחרי ${f.duration(cooledS, 'down')}.`,
   'report.steps': 'שלבים:',
-  'report.step': ({ step, attempt }, f) => `${unended(f.say(step))}: ${f.say(attempt)}`,
+  'report.step': ({ step, attempt, by }, f) =>
+    `${unended(f.say(step))}: ${f.say(attempt)}${by.length === 0 ? '' : ` בידי ${f.list(by.map((one) => f.say(one)))}.`}`,
   'report.step.void': ({ attempt, because }, f) =>
     `לא נחשב: ${f.say(attempt)} נעשה שוב כי: ${ended(f.say(because))}`,
   'report.step.tried': ({ wallMs, zone, said }, f) =>

@@ -118,6 +118,9 @@ export const summary: TranslationOf<typeof english> = {
       : `${f.number(poured)} מתוך ${kettlesText(planned, f)}`,
   'report.row.heat': ({ label, provedS, times }, f) =>
     `${f.say(label)} ${f.duration(provedS, 'down')}${times === 1 ? '' : times === 2 ? ', פעמיים' : `, ${f.number(times)} פעמים`}`,
+  'report.row.by': ({ who }, f) => `בידי ${f.list(who.map((one) => f.say(one)))}`,
+  'report.by.lead': 'מי שמוביל את העבודה',
+  'report.by.helper': ({ number }, f) => `עוזר ${f.number(number)}`,
   'report.row.when': ({ fromWallMs, toWallMs, zone }, f) =>
     f.day(fromWallMs, zone) === f.day(toWallMs, zone)
       ? `${f.dateTime(fromWallMs, zone)} עד ${f.clock(toWallMs, zone)}`

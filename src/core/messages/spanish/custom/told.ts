@@ -62,6 +62,8 @@ export const told: TranslationOf<typeof english> = {
     'Quienes lo hacen difieren. De arriba abajo nada corre sobre un lugar ya hecho; pero lo que baja llega enfriado al fondo, antes que su propio chorro.',
   'custom.pour-order.until-then':
     'De arriba abajo, con el desagüe abierto, secando paredes y fondo antes de que les llegue el chorro.',
+  'custom.pour-order.down': 'De arriba abajo: caño, borde, paredes, fondo.',
+  'custom.pour-order.upwards': 'Primero el fondo, después hacia arriba: paredes, borde, caño.',
   'custom.questions.title': ({ kitchen }) => `Preguntas para nuestro rabino: ${kitchen}`,
   'custom.questions.custom': ({ custom }, f) => `Costumbre: ${f.say(custom)}`,
   'custom.questions.standing':

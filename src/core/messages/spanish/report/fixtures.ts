@@ -69,7 +69,8 @@ export const fixtures: TranslationOf<typeof english> = {
   'report.cooling.mistake': ({ wallMs, zone, cooledS }, f) =>
     `Empezado por error, nadie se quemó: dicho ${f.dateTime(wallMs, zone)}, tras ${f.duration(cooledS, 'down')}.`,
   'report.steps': 'Pasos:',
-  'report.step': ({ step, attempt: one }, f) => `${unended(f.say(step))}: ${f.say(one)}`,
+  'report.step': ({ step, attempt: one, by }, f) =>
+    `${unended(f.say(step))}: ${f.say(one)}${by.length === 0 ? '' : ` Por ${f.list(by.map((who) => f.say(who)))}.`}`,
   'report.step.void': ({ attempt: one, because }, f) =>
     `No cuenta: ${f.say(one)} Se hizo de nuevo porque: ${ended(f.say(because))}`,
   'report.step.tried': ({ wallMs, zone, said }, f) =>

@@ -107,6 +107,9 @@ export const summary: TranslationOf<typeof english> = {
       : `${f.number(poured)} de ${f.number(planned)} ${f.plural(planned, { one: 'hervidor', other: 'hervidores' })}`,
   'report.row.heat': ({ label, provedS, times }, f) =>
     `${f.say(label)} ${f.duration(provedS, 'down')}${times === 1 ? '' : `, ${f.number(times)} veces`}`,
+  'report.row.by': ({ who }, f) => `por ${f.list(who.map((one) => f.say(one)))}`,
+  'report.by.lead': 'quien dirige el trabajo',
+  'report.by.helper': ({ number }, f) => `ayudante ${f.number(number)}`,
   'report.row.when': ({ fromWallMs, toWallMs, zone }, f) =>
     f.day(fromWallMs, zone) === f.day(toWallMs, zone)
       ? `${f.dateTime(fromWallMs, zone)}–${f.clock(toWallMs, zone)}`
