@@ -58,7 +58,7 @@ const LastHotQuestion = lazyPage(
 export async function fetchLater(): Promise<void> {
   // What cannot be had now is asked for again when it is needed, and says so there.
   for (const load of Object.values(LATER)) await load().catch(() => undefined);
-  await loadLater(['run-later', 'pictures']).catch(() => undefined);
+  await loadLater(['run-later', 'run-ends', 'pictures']).catch(() => undefined);
 }
 
 export type RunBodyProps = RunPageProps & {
@@ -81,20 +81,7 @@ export function RunBody(props: RunBodyProps) {
   /** A fault, a review and a stop take the place of the step. */
   const showsStep = () => props.view.status === 'running' || props.view.status === 'held';
   const shown = createMemo(() => (showsStep() ? current() : undefined));
-  /** What the address asks for, once: nothing lies over what arms the sound, a fault or a review. */
-  const mayOpen = createMemo(
-    () =>
-      props.opens !== undefined &&
-      showsStep() &&
-      props.lights.sound !== 'touch-to-arm' &&
-      props.lights.sound !== 'unknown',
-  );
-  let wasOpened = false;
-  createEffect(() => {
-    if (!mayOpen() || wasOpened || !props.opens) return;
-    wasOpened = true;
-    openSheet({ kind: props.opens });
-  });
+  openWhatIsAsked(props, showsStep, openSheet);
   const voice = createVoice({
     on: () => props.choices.spoken,
     view: () => props.view,
@@ -194,6 +181,27 @@ export function RunBody(props: RunBodyProps) {
       </div>
     </div>
   );
+}
+
+/** What the address asks for, once: nothing lies over what arms the sound, a fault or a review. */
+function openWhatIsAsked(
+  props: RunBodyProps,
+  showsStep: () => boolean,
+  open: (sheet: OpenSheet) => void,
+): void {
+  const mayOpen = createMemo(
+    () =>
+      props.opens !== undefined &&
+      showsStep() &&
+      props.lights.sound !== 'touch-to-arm' &&
+      props.lights.sound !== 'unknown',
+  );
+  let wasOpened = false;
+  createEffect(() => {
+    if (!mayOpen() || wasOpened || !props.opens) return;
+    wasOpened = true;
+    open({ kind: props.opens });
+  });
 }
 
 /** What is asked beside the step: the clock, when things were last hot, and what can be taken back. */
