@@ -1,4 +1,4 @@
-import { aheadTold, message, untilTold, type Message } from '../../../../core/messages/index.ts';
+import { aheadTold, untilTold, type Message } from '../../../../core/messages/index.ts';
 import type { RunView, StepView, TimerView } from '../../../../core/run/index.ts';
 import { MS_PER_SECOND } from '../../../../core/units/index.ts';
 import { say, t } from '../../../context/language.ts';
@@ -27,9 +27,7 @@ export function placeOf(view: RunView, { step: { fixture, work } }: StepView): s
   if (name !== undefined) return name;
   if (work.on !== 'utensils') return t('run.whole-kitchen');
   const [first, second] = work.items;
-  if (first && !second) return say(first.name);
-  const group = work.batch && message(`common.designation.${work.batch.group}`);
-  return t('run.utensils', { group });
+  return first && !second ? say(first.name) : t('run.utensils');
 }
 
 /** A line of a step that is over at `nowMs`, with the hour until which the rest after it lasts, ms. */

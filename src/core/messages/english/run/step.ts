@@ -4,8 +4,7 @@ import type { Message, Section } from '../../model/message.ts';
 export const step = {
   'run.now': 'What to do now',
   'run.whole-kitchen': 'Whole kitchen',
-  'run.utensils': ({ group }: { group: Message | undefined }, f) =>
-    `Utensils${group ? `: ${f.say(group).toLowerCase()}` : ''}`,
+  'run.utensils': 'Utensils',
   'run.step.about': ({ phase }: { phase: Message }, f) => f.say(phase),
   'run.step.about-from': ({ phase, vessel }: { phase: Message; vessel: string }, f) =>
     `${f.say(phase)}, from: ${vessel}`,

@@ -5,7 +5,7 @@ import type { TranslationOf } from '../../model/translation.ts';
 export const step: TranslationOf<typeof english> = {
   'run.now': 'À faire maintenant',
   'run.whole-kitchen': 'Toute la cuisine',
-  'run.utensils': ({ group }, f) => `Ustensiles${group ? ` : ${f.say(group).toLowerCase()}` : ''}`,
+  'run.utensils': 'Ustensiles',
   'run.step.about': ({ phase }, f) => f.say(phase),
   'run.step.about-from': ({ phase, vessel }, f) => `${f.say(phase)}, depuis : ${vessel}`,
   'run.step.attempt': ({ about, attempt }, f) => `${f.say(about)}, essai ${f.number(attempt)}`,

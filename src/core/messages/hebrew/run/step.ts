@@ -5,7 +5,7 @@ import type { step as english } from '../../english/run/step.ts';
 export const step: TranslationOf<typeof english> = {
   'run.now': 'מה לעשות עכשיו',
   'run.whole-kitchen': 'כל המטבח',
-  'run.utensils': ({ group }, f) => `כלים${group ? `: ${f.say(group)}` : ''}`,
+  'run.utensils': 'כלים',
   'run.step.about': ({ phase }, f) => f.say(phase),
   'run.step.about-from': ({ phase, vessel }, f) => `${f.say(phase)}, מתוך: ${vessel}`,
   'run.step.attempt': ({ about, attempt }, f) => `${f.say(about)}, ניסיון ${f.number(attempt)}`,

@@ -5,7 +5,7 @@ import type { step as english } from '../../english/run/step.ts';
 export const step: TranslationOf<typeof english> = {
   'run.now': 'Qué hacer ahora',
   'run.whole-kitchen': 'Toda la cocina',
-  'run.utensils': ({ group }, f) => `Utensilios${group ? `: ${f.say(group).toLowerCase()}` : ''}`,
+  'run.utensils': 'Utensilios',
   'run.step.about': ({ phase }, f) => f.say(phase),
   'run.step.about-from': ({ phase, vessel }, f) => `${f.say(phase)}, con: ${vessel}`,
   'run.step.attempt': ({ about, attempt }, f) => `${f.say(about)}, intento ${f.number(attempt)}`,
