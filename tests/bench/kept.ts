@@ -3,7 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 /** A ratio may grow by this before it is called slower. */
 export const MOST_GROWTH = 1.5;
 
-export type Kept = Readonly<Record<string, number>>;
+type Kept = Readonly<Record<string, number>>;
 
 export function readKept(file: string): Kept {
   return JSON.parse(readFileSync(file, 'utf8')) as Kept;

@@ -66,6 +66,23 @@ export type RunBodyProps = RunPageProps & {
   readonly onStop: () => void;
 };
 
+/** What the address asks for, once: nothing lies over what arms the sound, a fault or a review. */
+function openAsked(
+  props: RunPageProps,
+  showsStep: () => boolean,
+  open: (sheet: OpenSheet) => void,
+): void {
+  const mayOpen = createMemo(
+    () => showsStep() && props.lights.sound !== 'touch-to-arm' && props.lights.sound !== 'unknown',
+  );
+  let wasOpened = false;
+  createEffect(() => {
+    if (!mayOpen() || wasOpened || !props.opens) return;
+    wasOpened = true;
+    open({ kind: props.opens });
+  });
+}
+
 /** A run in progress: the current step, what stands beside it, and what lies over it. */
 export function RunBody(props: RunBodyProps) {
   const [chosen, setChosen] = createSignal<ChosenStep>();
@@ -81,7 +98,7 @@ export function RunBody(props: RunBodyProps) {
   /** A fault, a review and a stop take the place of the step. */
   const showsStep = () => props.view.status === 'running' || props.view.status === 'held';
   const shown = createMemo(() => (showsStep() ? current() : undefined));
-  openWhatIsAsked(props, showsStep, openSheet);
+  openAsked(props, showsStep, openSheet);
   const voice = createVoice({
     on: () => props.choices.spoken,
     view: () => props.view,
@@ -181,27 +198,6 @@ export function RunBody(props: RunBodyProps) {
       </div>
     </div>
   );
-}
-
-/** What the address asks for, once: nothing lies over what arms the sound, a fault or a review. */
-function openWhatIsAsked(
-  props: RunBodyProps,
-  showsStep: () => boolean,
-  open: (sheet: OpenSheet) => void,
-): void {
-  const mayOpen = createMemo(
-    () =>
-      props.opens !== undefined &&
-      showsStep() &&
-      props.lights.sound !== 'touch-to-arm' &&
-      props.lights.sound !== 'unknown',
-  );
-  let wasOpened = false;
-  createEffect(() => {
-    if (!mayOpen() || wasOpened || !props.opens) return;
-    wasOpened = true;
-    open({ kind: props.opens });
-  });
 }
 
 /** What is asked beside the step: the clock, when things were last hot, and what can be taken back. */
