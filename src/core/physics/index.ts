@@ -10,6 +10,7 @@ export { heatNeeded } from './kettle/heat-needed.ts';
 export { kettleCooling } from './kettle/kettle-cooling.ts';
 
 export { immersionDrop } from './immersion/immersion-drop.ts';
+export { dipDrop } from './immersion/immersion-drop.ts';
 export { dipRecovery, immersionRecovery } from './immersion/immersion-recovery.ts';
 export { potLoss } from './immersion/pot-loss.ts';
 

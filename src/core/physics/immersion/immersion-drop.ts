@@ -8,7 +8,7 @@ import {
 } from '../../units/index.ts';
 import { integrate, LARGEST_VESSEL_L } from '../kettle/heat-needed.ts';
 import { specificHeat } from '../tables/specific-heats.ts';
-import { water } from '../water/water.ts';
+import { water, waterHeatCapacity } from '../water/water.ts';
 
 /** Things dipped at once, by the heat they take for each kelvin. */
 export type Dip = {
@@ -38,9 +38,9 @@ const SAME_K = 1e-9;
 /** Heat that water and pot together take between two temperatures for each kelvin, J/K. */
 export function bathJK({ waterL, waterC, potWaterL = 0 }: Dip, fromC: number, toC: number): number {
   const kg = ((waterL + potWaterL) / LITRES_PER_M3) * water({ tempC: waterC }).densityKgM3;
-  const cp = (tempC: number) => water({ tempC }).heatCapacityJKgK;
   const span = toC - fromC;
-  return kg * (Math.abs(span) < SAME_K ? cp(fromC) : integrate(cp, fromC, toC) / span);
+  if (Math.abs(span) < SAME_K) return kg * waterHeatCapacity(fromC);
+  return kg * (integrate(waterHeatCapacity, fromC, toC) / span);
 }
 
 function checked(of: Dip): void {

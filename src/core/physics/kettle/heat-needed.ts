@@ -1,5 +1,5 @@
 import { LITRES_PER_M3, inRange } from '../../units/index.ts';
-import { water } from '../water/water.ts';
+import { water, waterHeatCapacity } from '../water/water.ts';
 
 /** Simpson intervals over temperature: cp varies by 1 % from 0 to 100 °C, so few are plenty. */
 const INTERVALS = 20;
@@ -37,6 +37,5 @@ export function heatNeeded(of: {
   inRange('startC', of.startC, 0, 110);
   inRange('endC', of.endC, 0, 110);
   const massKg = waterMassKg(of.volumeL, of.startC, of.bodyWaterL);
-  const cp = (tempC: number) => water({ tempC }).heatCapacityJKgK;
-  return { energyJ: massKg * integrate(cp, of.startC, of.endC) };
+  return { energyJ: massKg * integrate(waterHeatCapacity, of.startC, of.endC) };
 }

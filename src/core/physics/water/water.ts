@@ -88,6 +88,18 @@ function powers(terms: Terms, kelvin: number): number {
   return terms.reduce((sum, [c, e]) => sum + c * (kelvin / POWER_K) ** e, 0);
 }
 
+const LEAST_C = -20;
+const MOST_C = 110;
+
+/**
+ * Heat capacity of liquid water alone, J/(kg K), as in `water`: what is
+ * integrated over temperature asks for nothing else.
+ * @throws OutOfRangeError
+ */
+export function waterHeatCapacity(tempC: number): number {
+  return heatCapacityOf(inRange('tempC', tempC, LEAST_C, MOST_C) + ZERO_C_K);
+}
+
 export type Water = {
   readonly densityKgM3: number;
   readonly heatCapacityJKgK: number;
@@ -104,7 +116,7 @@ export type Water = {
  * Source: IAPWS SR6-08(2011); surface tension IAPWS R1-76(2014).
  */
 export function water({ tempC }: { readonly tempC: number }): Water {
-  const kelvin = inRange('tempC', tempC, -20, 110) + ZERO_C_K;
+  const kelvin = inRange('tempC', tempC, LEAST_C, MOST_C) + ZERO_C_K;
   const tau = 1 - kelvin / CRITICAL_K;
   return {
     densityKgM3: densityOf(kelvin),

@@ -1,5 +1,5 @@
 import type { Designation } from '../../kitchen/index.ts';
-import { dipRecovery } from '../../physics/index.ts';
+import { dipDrop, dipRecovery } from '../../physics/index.ts';
 import { addBands, exactly, mapBand, type Band } from '../../units/index.ts';
 import { TABLE } from '../model/table.ts';
 import type { Batch, BatchItem, DipWay, UtensilChoice } from '../model/types.ts';
@@ -73,15 +73,23 @@ function fillL({ pot }: Bath, displacedL: number): number {
   return pot.volumeL - displacedL;
 }
 
-/** What a batch does to its water. */
-function cooled(bath: Bath, displacedL: number, heatJK: Band) {
-  const { pot, boilingC, itemC, altitudeM } = bath;
-  return dipRecovery({
+/** What goes into the water. */
+function dipOf(bath: Bath, displacedL: number, heatJK: Band) {
+  const { pot, boilingC, itemC } = bath;
+  return {
     waterL: fillL(bath, displacedL),
     waterC: boilingC,
     itemJK: heatJK,
     itemC,
     potWaterL: pot.potWaterL,
+  };
+}
+
+/** What a batch does to its water. */
+function cooled(bath: Bath, displacedL: number, heatJK: Band) {
+  const { pot, altitudeM } = bath;
+  return dipRecovery({
+    ...dipOf(bath, displacedL, heatJK),
     powerW: pot.powerW,
     efficiency: pot.efficiency,
     lossW: pot.lossW,
@@ -100,7 +108,7 @@ function takes(batch: Open, line: Line, way: DipWay, bath: Bath): boolean {
   const displacedL = batch.displacedL + piece.displacedL;
   if (batch.boxL + boxLitres(piece) > looseShare * volumeL) return false;
   if (displacedL > displacedShare * volumeL) return false;
-  const { mixedC } = cooled(bath, displacedL, addBands(batch.heatJK, piece.heatJK));
+  const { mixedC } = dipDrop(dipOf(bath, displacedL, addBands(batch.heatJK, piece.heatJK)));
   return bath.boilingC - mixedC.typical <= mostDropK;
 }
 
