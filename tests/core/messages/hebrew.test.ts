@@ -9,6 +9,7 @@ const SAME: Readonly<Record<string, string>> = {
   'run.keys.repeat': 'a key of the keyboard',
   'run.keys.escape': 'a key of the keyboard',
   'sources.moritz-henriques-1947': 'a title',
+  'plan.chart.unit.temperature': 'a unit',
   'handouts.labels.paper.a4': 'a size of paper (ISO 216)',
   'handouts.labels.paper.letter': 'a size of paper (ANSI)',
 };

@@ -1,5 +1,7 @@
 import type { Formatter, PluralForms, Rounding } from '../model/message.ts';
 import type { FormatWords } from '../model/traits.ts';
+import { metricSizes } from './metric-sizes.ts';
+import { ROUND } from './round.ts';
 
 const MINUTE_S = 60;
 const HOUR_S = 3600;
@@ -9,8 +11,6 @@ const FINE_BELOW_S = 600;
 const FINE_STEP_S = 5;
 /** Below this an estimate is told in seconds alone, s. */
 const SECONDS_BELOW_S = 90;
-/** Sums of binary fractions end a hair short of the whole second they mean, s. */
-const HAIR_S = 1e-6;
 
 /** To what an estimate is rounded in round figures, s. */
 const ROUND_STEPS = [
@@ -18,12 +18,6 @@ const ROUND_STEPS = [
   { belowS: HOUR_S, toS: MINUTE_S },
 ] as const;
 const HOUR_STEP_S = 300;
-
-const ROUND: Readonly<Record<Rounding, (value: number) => number>> = {
-  nearest: Math.round,
-  down: (value) => Math.floor(value + HAIR_S),
-  up: (value) => Math.ceil(value - HAIR_S),
-};
 
 /** Whole hours, minutes and seconds to be told of a length of time; what is not told is undefined. */
 function durationParts(
@@ -90,15 +84,17 @@ export function intlFormat(locale: string, words: FormatWords, { say }: Says): F
     date(wallMs, zone, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
   const day = (wallMs: number, zone: string): string =>
     date(wallMs, zone, { weekday: 'long', day: 'numeric', month: 'long' });
+  const range = (low: number, high: number, decimals = 0): string => {
+    const [a, b] = [number(low, decimals), number(high, decimals)];
+    return a === b ? a : words.rangeTo(a, b);
+  };
   return {
     locale,
     say,
     number,
     shortNumber,
-    range(low, high, decimals = 0) {
-      const [a, b] = [number(low, decimals), number(high, decimals)];
-      return a === b ? a : words.rangeTo(a, b);
-    },
+    range,
+    ...metricSizes({ number, shortNumber, range }, words),
     duration,
     about: (lengthS) => words.about(duration(roundFigure(lengthS), 'down')),
     clock,

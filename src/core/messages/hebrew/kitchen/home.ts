@@ -18,7 +18,7 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.demo.flat-coils.name': 'דירה עם ספירלות',
   'kitchen.demo.flat-coils.tells': 'ספירלות חשמל, כיור אחד מפלדת אל־חלד, 120 וולט',
   'kitchen.demo.mountain-gas.name': 'בית בהרים',
-  'kitchen.demo.mountain-gas.tells': 'גז בגובה 2100 מ׳, לפסח',
+  'kitchen.demo.mountain-gas.tells': (_, f) => `גז בגובה ${f.measure(2100, 'm')}, לפסח`,
   'kitchen.demo.flat-glass-230.name': 'דירה עם כיריים מזכוכית',
   'kitchen.demo.flat-glass-230.tells': 'כיריים מזכוכית, תנור בארון גבוה, 230 וולט',
   'kitchen.demo.hall.name': 'מטבח אולם',
@@ -63,13 +63,13 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.pour-until.heated': 'הוא מתחמם כולו (אין מקור שדורש זאת)',
 
   'kitchen.hardware.altitude': 'גובה',
-  'kitchen.hardware.altitude.value': ({ altitudeM }, f) => `${f.shortNumber(altitudeM, 3)} מ׳`,
+  'kitchen.hardware.altitude.value': ({ altitudeM }, f) => f.shortMeasure(altitudeM, 'm', 3),
   'kitchen.hardware.mains': 'רשת החשמל',
   'kitchen.hardware.mains.value': ({ supplyV }, f) => `${f.shortNumber(supplyV, 3)} וולט`,
   'kitchen.hardware.tap': 'מי ברז',
-  'kitchen.hardware.tap.value': ({ tapColdC }, f) => `${f.shortNumber(tapColdC, 3)}°C`,
+  'kitchen.hardware.tap.value': ({ tapColdC }, f) => f.shortMeasure(tapColdC, '°C', 3),
   'kitchen.hardware.vessel': ({ count, maxFillL, ratedW }, f) =>
-    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} ליטר${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} ואט` : ''}`,
+    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortMeasure(maxFillL, 'L', 3)}${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} ואט` : ''}`,
   'kitchen.hardware.vessel.on': ({ vessel, circuit }, f) => `${f.say(vessel)}, על ${circuit}`,
   'kitchen.hardware.circuit': ({ ratingA, voltsV }, f) =>
     `${f.shortNumber(ratingA, 3)} אמפר ב־${f.shortNumber(voltsV, 3)} וולט`,
@@ -77,12 +77,12 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.hardware.hood.none': 'אין קולט',
   'kitchen.hardware.hood.unknown': 'עוד לא נמסר: נחשב כאילו אין',
   'kitchen.hardware.hood.vented': ({ flowLS }, f) =>
-    `קולט שפולט החוצה, ${f.shortNumber(flowLS, 3)} ליטר/שנ׳`,
+    `קולט שפולט החוצה, ${f.shortMeasure(flowLS, 'L/s', 3)}`,
   'kitchen.hardware.hood.recirculating': 'קולט שמחזיר לחדר (לא מסלק גז)',
   'kitchen.hardware.window': 'חלון',
   'kitchen.hardware.window.not-told': 'עוד לא נמסר: נחשב כאילו אין',
   'kitchen.hardware.window.none': 'אין חלון שנפתח',
-  'kitchen.hardware.window.opens': ({ areaM2 }, f) => `${f.shortNumber(areaM2, 3)} מ״ר נפתחים`,
+  'kitchen.hardware.window.opens': ({ areaM2 }, f) => `${f.shortMeasure(areaM2, 'm²', 3)} נפתחים`,
 
   'kitchen.kept': 'מטבחים בטאבלט הזה',
   'kitchen.kept.changed': ({ wallMs, zone }, f) => `שונה ב${f.dateTime(wallMs, zone)}`,

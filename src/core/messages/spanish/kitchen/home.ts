@@ -19,7 +19,7 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.demo.flat-coils.name': 'Piso con espirales',
   'kitchen.demo.flat-coils.tells': 'Espirales eléctricas, un fregadero de acero, 120 V',
   'kitchen.demo.mountain-gas.name': 'Casa de montaña',
-  'kitchen.demo.mountain-gas.tells': 'Gas a 2100 m, para Pésaj',
+  'kitchen.demo.mountain-gas.tells': (_, f) => `Gas a ${f.measure(2100, 'm')}, para Pésaj`,
   'kitchen.demo.flat-glass-230.name': 'Piso con placa de vidrio',
   'kitchen.demo.flat-glass-230.tells': 'Placa de vidrio, horno en columna, 230 V',
   'kitchen.demo.hall.name': 'Cocina de salón comunitario',
@@ -65,13 +65,13 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.pour-until.heated': 'Se calienta todo el espesor (ningún texto lo pide)',
 
   'kitchen.hardware.altitude': 'Altitud',
-  'kitchen.hardware.altitude.value': ({ altitudeM }, f) => `${f.shortNumber(altitudeM, 3)} m`,
+  'kitchen.hardware.altitude.value': ({ altitudeM }, f) => f.shortMeasure(altitudeM, 'm', 3),
   'kitchen.hardware.mains': 'Red eléctrica',
   'kitchen.hardware.mains.value': ({ supplyV }, f) => `${f.shortNumber(supplyV, 3)} V`,
   'kitchen.hardware.tap': 'Agua del grifo',
-  'kitchen.hardware.tap.value': ({ tapColdC }, f) => `${f.shortNumber(tapColdC, 3)} °C`,
+  'kitchen.hardware.tap.value': ({ tapColdC }, f) => f.shortMeasure(tapColdC, '°C', 3),
   'kitchen.hardware.vessel': ({ count, maxFillL, ratedW }, f) =>
-    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} W` : ''}`,
+    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortMeasure(maxFillL, 'L', 3)}${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} W` : ''}`,
   'kitchen.hardware.vessel.on': ({ vessel, circuit }, f) => `${f.say(vessel)}, en ${circuit}`,
   'kitchen.hardware.circuit': ({ ratingA, voltsV }, f) =>
     `${f.shortNumber(ratingA, 3)} A a ${f.shortNumber(voltsV, 3)} V`,
@@ -79,12 +79,12 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.hardware.hood.none': 'Sin campana',
   'kitchen.hardware.hood.unknown': 'sin indicar todavía: cuenta como ninguna',
   'kitchen.hardware.hood.vented': ({ flowLS }, f) =>
-    `Campana al exterior, ${f.shortNumber(flowLS, 3)} L/s`,
+    `Campana al exterior, ${f.shortMeasure(flowLS, 'L/s', 3)}`,
   'kitchen.hardware.hood.recirculating': 'Campana de recirculación (no elimina ningún gas)',
   'kitchen.hardware.window': 'Ventana',
   'kitchen.hardware.window.not-told': 'sin indicar todavía: cuenta como ninguna',
   'kitchen.hardware.window.none': 'ninguna que se abra',
-  'kitchen.hardware.window.opens': ({ areaM2 }, f) => `se abren ${f.shortNumber(areaM2, 3)} m²`,
+  'kitchen.hardware.window.opens': ({ areaM2 }, f) => `se abren ${f.shortMeasure(areaM2, 'm²', 3)}`,
 
   'kitchen.kept': 'Cocinas en esta tableta',
   'kitchen.kept.changed': ({ wallMs, zone }, f) => `cambiada ${f.dateTime(wallMs, zone)}`,
