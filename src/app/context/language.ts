@@ -2,9 +2,11 @@ import { type Component, createSignal, lazy } from 'solid-js';
 import {
   createTranslator,
   type Entry,
+  type LanguageTraits,
   type Message,
   type MessageKey,
   type ParamArgs,
+  type SizeFormatter,
   type Translator,
 } from '../../core/messages/index.ts';
 import {
@@ -13,6 +15,7 @@ import {
   languageFor,
   type PageSection,
 } from '../../core/messages/languages/index.ts';
+import type { UnitSystem } from '../../core/units/index.ts';
 
 /** A language with the sentences that are here. */
 type Opened = {
@@ -30,8 +33,12 @@ function opened(language: Language): Opened {
   return { language, entries: new Map(), loaded: new Set() };
 }
 
+/** How sizes are written where the household reads other units than those of the sentences. */
+let sizes: ((traits: LanguageTraits) => SizeFormatter) | undefined;
+let units: UnitSystem = 'metric';
+
 function translatorOf({ language, entries }: Opened): Translator {
-  return createTranslator(language.traits, (key) => entries.get(key));
+  return createTranslator(language.traits, (key) => entries.get(key), sizes?.(language.traits));
 }
 
 /** Its translator, with all sentences that are here by now. */
@@ -104,6 +111,23 @@ export async function loadLater(sections: readonly PageSection[]): Promise<void>
   const before = current;
   await loadSections(sections);
   if (current === before) setTranslator(() => spoken(before));
+}
+
+/**
+ * Tells sizes in these units from now on; a later choice overtakes an earlier
+ * one that is still loading. Rejects when they cannot be loaded; sizes are
+ * then told as before.
+ */
+export async function tellIn(system: UnitSystem): Promise<void> {
+  if (system === units) return;
+  units = system;
+  const next =
+    system === 'metric'
+      ? undefined
+      : (await import('../../core/messages/customary/index.ts')).customarySizes;
+  if (units !== system) return;
+  sizes = next;
+  setTranslator(() => spoken(current));
 }
 
 /** The text of a key in the language of the page; read inside JSX it follows the language. */

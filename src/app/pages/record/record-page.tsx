@@ -1,6 +1,6 @@
-import { createMemo, createResource, For, Show } from 'solid-js';
+import { createMemo, createResource, For, onCleanup, Show } from 'solid-js';
 import { downloadText, sha256 } from '../../../host/files/index.ts';
-import type { Kitchen } from '../../../core/kitchen/index.ts';
+import { unitsOf, type Kitchen } from '../../../core/kitchen/index.ts';
 import { decodeJournal, importJournal, type StoredRun } from '../../../core/journal/index.ts';
 import type { Message } from '../../../core/messages/index.ts';
 import type { LeftOutMeasurements } from '../../../core/calibration/index.ts';
@@ -9,6 +9,7 @@ import { fold, type Fact } from '../../../core/run/index.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { formatRoute } from '../../context/route.ts';
 import { t, translator } from '../../context/language.ts';
+import { followUnits } from '../../context/units.ts';
 import { RecheckAfterwards } from './recheck-afterwards.tsx';
 import { CalibrationList } from './calibration-list.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
@@ -111,6 +112,12 @@ export function RecordPage(props: {
 }) {
   const openId = () => props.openId ?? props.runs[0]?.id;
   const [model] = createResource(openId, async (id) => recordOf(await props.readRun(id)));
+  onCleanup(
+    followUnits(() => {
+      const kitchen = model.latest?.kitchen;
+      return kitchen && unitsOf(kitchen);
+    }),
+  );
   return (
     <main class="place record-place">
       <h1>{t('record-page.title')}</h1>

@@ -5,6 +5,7 @@
  * in either direction.
  */
 import type { Point, Polygon } from '../../geometry/index.ts';
+import type { UnitSystem } from '../../units/index.ts';
 import type { Override, OwnCustom } from './answers.ts';
 import type {
   Condition,
@@ -50,6 +51,8 @@ export type Household = {
   readonly leavenDay?: LeavenDay;
   /** How far a hand with a kettle reaches over the edge of a counter, m, 0.4 to 1. Absent: 0.65. */
   readonly armM?: number;
+  /** The units sizes are told in; the file itself stays metric. Absent: as usual in the country. */
+  readonly units?: UnitSystem;
   /** When anything here was last used hot, unless told of itself: local date and time, yyyy-mm-ddThh:mm. Absent: not told. */
   readonly lastHotAt?: string;
   readonly overrides: readonly Override[];
