@@ -1,12 +1,15 @@
+import { customarySizes } from '../../src/core/messages/customary/index.ts';
+import type { UnitSystem } from '../../src/core/units/index.ts';
 import { LANGUAGES } from '../../src/core/messages/languages/index.ts';
 import { createTranslator, entriesOf, type Translator } from '../../src/core/messages/index.ts';
 
 /**
  * Everything a language says, as its readers see it.
  * @param tag BCP 47, one of those the app knows ("en", "en-XA")
+ * @param units those that the household reads
  * @throws RangeError for any other
  */
-export async function translatorOf(tag: string): Promise<Translator> {
+export async function translatorOf(tag: string, units: UnitSystem = 'metric'): Promise<Translator> {
   const language = LANGUAGES.find(({ traits }) => traits.language === tag);
   if (!language) {
     const known = LANGUAGES.map(({ traits }) => traits.language).join(', ');
@@ -14,7 +17,11 @@ export async function translatorOf(tag: string): Promise<Translator> {
   }
   const { first, sections } = await language.sentences();
   const parts = await Promise.all([first(), ...Object.values(sections).map((load) => load())]);
-  const plain = createTranslator(language.traits, entriesOf(parts));
+  const plain = createTranslator(
+    language.traits,
+    entriesOf(parts),
+    units === 'metric' ? {} : customarySizes(language.traits),
+  );
   const remake = await language.remake?.();
   return remake?.(plain) ?? plain;
 }

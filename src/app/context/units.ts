@@ -7,7 +7,7 @@ const [ofKitchen, setOfKitchen] = createSignal<() => UnitSystem | undefined>(() 
 
 /** Where no kitchen is open: the country that the tablet's own language is set to. */
 function unitsOfTablet(): UnitSystem {
-  return usualUnits(new Intl.Locale(navigator.language).region);
+  return usualUnits(new Intl.Locale(navigator.language || 'en').region);
 }
 
 /** The units in which sizes are told now: those of the kitchen on the screen, else the tablet's. */
