@@ -43,7 +43,10 @@ export function App() {
   // With the owner of the app: what the pages keep lives as long as it does.
   const owner = getOwner();
   const Pages = lazy(async () => {
-    const { createPages } = await import('./pages-frame.tsx');
+    const [{ createPages }] = await Promise.all([
+      import('./pages-frame.tsx'),
+      loadLater(['frame']),
+    ]);
     return { default: runWithOwner(owner, () => createPages(context)) ?? (() => <></>) };
   });
   /** A run may be about to be taken up: nothing else is fetched before that is known. */

@@ -20,7 +20,7 @@ export async function translatorOf(tag: string, units: UnitSystem = 'metric'): P
   const plain = createTranslator(
     language.traits,
     entriesOf(parts),
-    units === 'metric' ? {} : customarySizes(language.traits),
+    units === 'metric' ? undefined : customarySizes,
   );
   const remake = await language.remake?.();
   return remake?.(plain) ?? plain;

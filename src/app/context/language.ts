@@ -2,6 +2,7 @@ import { type Component, createSignal, lazy } from 'solid-js';
 import {
   createTranslator,
   type Entry,
+  type Formatter,
   type LanguageTraits,
   type Message,
   type MessageKey,
@@ -34,11 +35,11 @@ function opened(language: Language): Opened {
 }
 
 /** How sizes are written where the household reads other units than those of the sentences. */
-let sizes: ((traits: LanguageTraits) => SizeFormatter) | undefined;
+let sizes: ((format: Formatter, traits: LanguageTraits) => SizeFormatter) | undefined;
 let units: UnitSystem = 'metric';
 
 function translatorOf({ language, entries }: Opened): Translator {
-  return createTranslator(language.traits, (key) => entries.get(key), sizes?.(language.traits));
+  return createTranslator(language.traits, (key) => entries.get(key), sizes);
 }
 
 /** Its translator, with all sentences that are here by now. */

@@ -1,18 +1,12 @@
 import { createEffect, createSignal, untrack } from 'solid-js';
-import { usualUnits } from '../../core/kitchen/index.ts';
 import type { UnitSystem } from '../../core/units/index.ts';
 import { tellIn } from './language.ts';
 
 const [ofKitchen, setOfKitchen] = createSignal<() => UnitSystem | undefined>(() => undefined);
 
-/** Where no kitchen is open: the country that the tablet's own language is set to. */
-function unitsOfTablet(): UnitSystem {
-  return usualUnits(new Intl.Locale(navigator.language || 'en').region);
-}
-
-/** The units in which sizes are told now: those of the kitchen on the screen, else the tablet's. */
+/** The units in which sizes are told now: those of the kitchen on the screen; metric where none is. */
 export function unitsHere(): UnitSystem {
-  return ofKitchen()() ?? unitsOfTablet();
+  return ofKitchen()() ?? 'metric';
 }
 
 /** Every sentence follows the household's units, once they can be written. */

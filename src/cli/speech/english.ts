@@ -12,5 +12,5 @@ export const inEnglish = createTranslator(englishTraits, entryOf);
 export function englishOf(kitchen: Kitchen): Translator {
   return unitsOf(kitchen) === 'metric'
     ? inEnglish
-    : createTranslator(englishTraits, entryOf, customarySizes(englishTraits));
+    : createTranslator(englishTraits, entryOf, customarySizes);
 }

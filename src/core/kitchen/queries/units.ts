@@ -4,15 +4,10 @@ import type { Kitchen } from '../model/kitchen.ts';
 /** The United States and the territories that are under their law of weights and measures (15 U.S.C. 204). */
 const CUSTOMARY = ['US', 'AS', 'GU', 'MP', 'PR', 'UM', 'VI'];
 
-/** The units a household of a country usually reads. @param country ISO 3166-1 alpha-2 */
-export function usualUnits(country: string | undefined): UnitSystem {
-  return country !== undefined && CUSTOMARY.includes(country) ? 'us-customary' : 'metric';
-}
-
-/** The units a household reads: those it chose, else those of its country. */
+/** The units a household reads: those it chose, else those that are usual in its country. */
 export function unitsOf({
   country,
   household,
 }: Pick<Kitchen, 'country' | 'household'>): UnitSystem {
-  return household.units ?? usualUnits(country);
+  return household.units ?? (CUSTOMARY.includes(country) ? 'us-customary' : 'metric');
 }

@@ -10,9 +10,8 @@ import {
   POUND_KG,
   QUART_L,
 } from '../../units/index.ts';
-import type { Rounding, SizeFormatter, Unit } from '../model/message.ts';
+import type { Formatter, Rounding, SizeFormatter, Unit } from '../model/message.ts';
 import type { LanguageTraits } from '../model/traits.ts';
-import { ROUND, roundedTo } from '../translate/round.ts';
 import { CUSTOMARY_WORDS, type CustomaryUnit, type CustomaryWords } from './words.ts';
 
 /** One unit a size can be told in. */
@@ -58,10 +57,12 @@ const EIGHTHS = 8;
 const SIXTEENTHS = 16;
 /** Marks of a kettle are told to this part of a quart. */
 const QUART_PARTS = 8;
+/** Sums of binary fractions end a hair short of the part they mean. */
+const HAIR = 1e-6;
 
 /** A whole and eighths in lowest terms, rounded down. */
 function eighths(figure: number): readonly [whole: number, parts: number, of: number] {
-  const all = ROUND.down(figure * QUART_PARTS);
+  const all = Math.floor(figure * QUART_PARTS + HAIR);
   let [parts, of] = [all % QUART_PARTS, QUART_PARTS];
   while (parts > 0 && parts % 2 === 0) [parts, of] = [parts / 2, of / 2];
   return [Math.floor(all / QUART_PARTS), parts, of];
@@ -89,23 +90,16 @@ function tapeText(
  * Sizes in US customary units, as a household reads them off its tape, kettle
  * and thermometer: a formatter with these in place of its own.
  */
-export function customarySizes({
-  language,
-  locale,
-  words: { rangeTo, measure: metric },
-}: LanguageTraits): SizeFormatter {
+export function customarySizes(
+  { number, shortNumber }: Formatter,
+  { language, words: { rangeTo, measure: metric } }: LanguageTraits,
+): SizeFormatter {
   const words = CUSTOMARY_WORDS[language] ?? CUSTOMARY_WORDS['en'];
   if (!words) throw new RangeError(`No words for US units in ${language}.`);
-  const written = (value: number, least: number, most: number): string =>
-    value.toLocaleString(locale, {
-      minimumFractionDigits: least,
-      maximumFractionDigits: most,
-      useGrouping: false,
-    });
   const figureText = (value: number, told: Told, isShort: boolean, toward?: Rounding): string => {
     const figure = figureOf(value, told);
     const decimals = Math.abs(figure) < told.wholeFrom ? 1 : 0;
-    return written(roundedTo(decimals, figure, toward), isShort ? 0 : decimals, decimals);
+    return (isShort ? shortNumber : number)(figure, decimals, toward).replace('-', '−');
   };
   const measure = (value: number, unit: Unit, isShort: boolean, toward?: Rounding): string => {
     const told = toldOf(value, unit);
@@ -122,16 +116,16 @@ export function customarySizes({
     first: (value, unit, _decimals, toward) =>
       figureText(value, toldOf(value, unit), false, toward),
     tape: (metres, { decimals = 2 } = {}) =>
-      tapeText(metres, decimals > 2 ? SIXTEENTHS : EIGHTHS, (n) => written(n, 0, 0), words),
+      tapeText(metres, decimals > 2 ? SIXTEENTHS : EIGHTHS, number, words),
     fill(litres) {
-      const inLitres = metric(written(roundedTo(1, litres, 'down'), 0, 1), 'L');
+      const inLitres = metric(shortNumber(litres, 1, 'down'), 'L');
       const told = toldOf(litres, 'L');
       if (told !== QUARTS) return `${measure(litres, 'L', true, 'down')} (${inLitres})`;
       const [whole, parts, of] = eighths(figureOf(litres, told));
       const figure =
         parts === 0
-          ? written(whole, 0, 0)
-          : words.fraction(whole > 0 ? written(whole, 0, 0) : undefined, `${parts}/${of}`);
+          ? number(whole)
+          : words.fraction(whole > 0 ? number(whole) : undefined, `${parts}/${of}`);
       return `${words.measure(figure, 'qt')} (${inLitres})`;
     },
     figure: (value, unit) => figureOf(value, toldOf(value, unit)),

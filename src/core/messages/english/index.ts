@@ -5,6 +5,7 @@ import { common } from './common.ts';
 import { covers } from './covers/index.ts';
 import { custom } from './custom/index.ts';
 import { engine } from './engine.ts';
+import { frame } from './kitchen/frame.ts';
 import { kitchen } from './kitchen/index.ts';
 import { plan } from './plan/index.ts';
 import { planPage } from './plan-page.ts';
@@ -46,6 +47,7 @@ export const english = {
   ...sources,
   ...report,
   ...recordPage,
+  ...frame,
   ...kitchen,
   ...survey,
   ...problems,

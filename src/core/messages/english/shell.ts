@@ -11,24 +11,7 @@ export const shell = {
   'shell.theme.night': 'Night colours',
   'shell.theme.day': 'Day colours',
 
-  'shell.open-run': 'A run is open; its clocks go on.',
-  'shell.open-run.back': 'Back to the run',
-  'shell.update': 'A newer version is ready.',
-  'shell.update.take': 'Use it now',
   'shell.save-run': 'Save the run as a file',
-  'shell.lost-run': ({ name, when }: { name: string; when: Message }, f) =>
-    `The run “${name}” of ${f.say(when)} is gone from this browser.`,
-  'shell.lost-run.about':
-    'The browser emptied what it kept for this app. If the run was saved as a file, bring it in under Record. If not, note now what was done and when each rest began.',
-  'shell.lost-run.dismiss': 'I have read it',
-  'shell.working': 'Working out the plan …',
-  'shell.working.here': 'The page may stand still for a moment.',
-  'shell.no-page.kitchen': 'No kitchen yet',
-  'shell.no-page.kitchen.about': 'Choose a kitchen first; its plan is worked out at once.',
-  'shell.no-page.kitchen.go': 'Go to the kitchen',
-  'shell.no-page.run': 'No run yet',
-  'shell.no-page.run.about': 'A run starts from the plan of a kitchen.',
-  'shell.no-page.run.go': 'Go to the plan',
 
   'shell.other-lead': 'Another page on this tablet leads the run.',
   'shell.other-lead.took-over': 'Another page took this run over.',

@@ -12,24 +12,7 @@ export const shell: TranslationOf<typeof english> = {
   'shell.theme.night': 'Couleurs de nuit',
   'shell.theme.day': 'Couleurs de jour',
 
-  'shell.open-run': 'Un chantier est ouvert ; ses minuteurs continuent.',
-  'shell.open-run.back': 'Retour au chantier',
-  'shell.update': 'Une version plus récente est prête.',
-  'shell.update.take': 'L’utiliser maintenant',
   'shell.save-run': 'Enregistrer le chantier dans un fichier',
-  'shell.lost-run': ({ name, when }, f) =>
-    `Le chantier « ${name} » de ${f.say(when)} a disparu de ce navigateur.`,
-  'shell.lost-run.about':
-    'Le navigateur a vidé ce qu’il gardait pour l’application. Si le chantier est dans un fichier, rouvrez-le sous Rapport. Sinon, notez maintenant ce qui est fait et quand chaque repos a commencé.',
-  'shell.lost-run.dismiss': 'J’ai lu',
-  'shell.working': 'Calcul du plan …',
-  'shell.working.here': 'La page peut rester figée un instant.',
-  'shell.no-page.kitchen': 'Pas encore de cuisine',
-  'shell.no-page.kitchen.about': 'Choisissez d’abord une cuisine ; son plan est calculé aussitôt.',
-  'shell.no-page.kitchen.go': 'Aller à la cuisine',
-  'shell.no-page.run': 'Pas encore de chantier',
-  'shell.no-page.run.about': 'Un chantier commence à partir du plan d’une cuisine.',
-  'shell.no-page.run.go': 'Aller au plan',
 
   'shell.other-lead': 'Une autre page de cette tablette conduit le chantier.',
   'shell.other-lead.took-over': 'Une autre page a repris ce chantier.',

@@ -12,23 +12,7 @@ export const shell: TranslationOf<typeof english> = {
   'shell.theme.night': 'צבעי לילה',
   'shell.theme.day': 'צבעי יום',
 
-  'shell.open-run': 'יש ביצוע פתוח; השעונים שלו ממשיכים.',
-  'shell.open-run.back': 'חזרה לביצוע',
-  'shell.update': 'גרסה חדשה מוכנה.',
-  'shell.update.take': 'להשתמש בה עכשיו',
   'shell.save-run': 'לשמור את הביצוע בקובץ',
-  'shell.lost-run': ({ name, when }, f) => `הביצוע "${name}" (${f.say(when)}) נעלם מהדפדפן הזה.`,
-  'shell.lost-run.about':
-    'הדפדפן מחק את מה ששמר עבור היישום. אם הביצוע נשמר בקובץ, הביאו אותו דרך "תיעוד". אם לא, רשמו עכשיו מה נעשה ומתי התחילה כל השבתה.',
-  'shell.lost-run.dismiss': 'קראתי',
-  'shell.working': 'התוכנית מחושבת …',
-  'shell.working.here': 'ייתכן שהדף יעמוד לרגע.',
-  'shell.no-page.kitchen': 'עוד אין מטבח',
-  'shell.no-page.kitchen.about': 'בחרו קודם מטבח; התוכנית שלו תחושב מיד.',
-  'shell.no-page.kitchen.go': 'אל המטבח',
-  'shell.no-page.run': 'עוד אין ביצוע',
-  'shell.no-page.run.about': 'ביצוע מתחיל מתוכנית של מטבח.',
-  'shell.no-page.run.go': 'אל התוכנית',
 
   'shell.other-lead': 'דף אחר בטאבלט הזה מוביל את הביצוע.',
   'shell.other-lead.took-over': 'דף אחר לקח את הביצוע לידיו.',

@@ -3,6 +3,7 @@ import type { Sentences } from './language.ts';
 export const english: Sentences = {
   first: async () => (await import('../english/first-sections.ts')).firstSections,
   sections: {
+    frame: async () => (await import('../english/kitchen/frame.ts')).frame,
     kitchen: async () => (await import('../english/kitchen/index.ts')).kitchen,
     survey: async () => (await import('../english/survey/index.ts')).survey,
     problems: async () => (await import('../english/problems/index.ts')).problems,

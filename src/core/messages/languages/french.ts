@@ -4,6 +4,7 @@ import type { Sentences } from './language.ts';
 export const french: Sentences = {
   first: async () => (await import('../french/first-sections.ts')).firstSections,
   sections: {
+    frame: async () => (await import('../french/kitchen/frame.ts')).frame,
     kitchen: async () => (await import('../french/kitchen/index.ts')).kitchen,
     survey: async () => (await import('../french/survey/index.ts')).survey,
     problems: async () => (await import('../french/problems/index.ts')).problems,

@@ -4,6 +4,7 @@ import type { Sentences } from './language.ts';
 export const hebrew: Sentences = {
   first: async () => (await import('../hebrew/first-sections.ts')).firstSections,
   sections: {
+    frame: async () => (await import('../hebrew/kitchen/frame.ts')).frame,
     kitchen: async () => (await import('../hebrew/kitchen/index.ts')).kitchen,
     survey: async () => (await import('../hebrew/survey/index.ts')).survey,
     problems: async () => (await import('../hebrew/problems/index.ts')).problems,

@@ -4,6 +4,7 @@ import type { Translator } from '../translate/translator.ts';
 
 /** Sections that only some pages need, and that are loaded with their page; a run's come right after it. */
 export type PageSection =
+  | 'frame'
   | 'kitchen'
   | 'survey'
   | 'problems'

@@ -4,6 +4,7 @@ import type { Sentences } from './language.ts';
 export const spanish: Sentences = {
   first: async () => (await import('../spanish/first-sections.ts')).firstSections,
   sections: {
+    frame: async () => (await import('../spanish/kitchen/frame.ts')).frame,
     kitchen: async () => (await import('../spanish/kitchen/index.ts')).kitchen,
     survey: async () => (await import('../spanish/survey/index.ts')).survey,
     problems: async () => (await import('../spanish/problems/index.ts')).problems,

@@ -76,9 +76,9 @@ export type Formatter = SizeFormatter & {
   /** A sentence inside a sentence. */
   say(message: Message): string;
   /** With exactly that many decimals; none unless told. */
-  number(value: number, decimals?: number): string;
+  number(value: number, decimals?: number, toward?: Rounding): string;
   /** The shortest way to write a number, with at most that many decimals. */
-  shortNumber(value: number, mostDecimals?: number): string;
+  shortNumber(value: number, mostDecimals?: number, toward?: Rounding): string;
   /** "3–4", or "3" where both ends look alike. */
   range(low: number, high: number, decimals?: number): string;
   /** A length of time in seconds: "45 s", "2 min 25 s", "12 min", "1 h 35 min", "24 h". */

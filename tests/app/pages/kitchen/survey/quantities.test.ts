@@ -10,7 +10,7 @@ import { inEnglish, inEnglishWith } from '../../../../support/english.ts';
 import { translatorOf } from '../../../../support/translators.ts';
 
 const { say } = inEnglish;
-const inFeet = inEnglishWith(customarySizes(englishTraits));
+const inFeet = inEnglishWith(customarySizes(inEnglish.format, englishTraits));
 
 const SIDE = { least: 0.05, most: 20 };
 

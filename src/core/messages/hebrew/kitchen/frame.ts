@@ -1,0 +1,22 @@
+import type { frame as english } from '../../english/kitchen/frame.ts';
+import type { TranslationOf } from '../../model/translation.ts';
+
+/** The frame round the pages beside a run: banners, what is worked out, pages with nothing on them yet. */
+export const frame: TranslationOf<typeof english> = {
+  'shell.open-run': 'יש ביצוע פתוח; השעונים שלו ממשיכים.',
+  'shell.open-run.back': 'חזרה לביצוע',
+  'shell.update': 'גרסה חדשה מוכנה.',
+  'shell.update.take': 'להשתמש בה עכשיו',
+  'shell.lost-run': ({ name, when }, f) => `הביצוע "${name}" (${f.say(when)}) נעלם מהדפדפן הזה.`,
+  'shell.lost-run.about':
+    'הדפדפן מחק את מה ששמר עבור היישום. אם הביצוע נשמר בקובץ, הביאו אותו דרך "תיעוד". אם לא, רשמו עכשיו מה נעשה ומתי התחילה כל השבתה.',
+  'shell.lost-run.dismiss': 'קראתי',
+  'shell.working': 'התוכנית מחושבת …',
+  'shell.working.here': 'ייתכן שהדף יעמוד לרגע.',
+  'shell.no-page.kitchen': 'עוד אין מטבח',
+  'shell.no-page.kitchen.about': 'בחרו קודם מטבח; התוכנית שלו תחושב מיד.',
+  'shell.no-page.kitchen.go': 'אל המטבח',
+  'shell.no-page.run': 'עוד אין ביצוע',
+  'shell.no-page.run.about': 'ביצוע מתחיל מתוכנית של מטבח.',
+  'shell.no-page.run.go': 'אל התוכנית',
+};
