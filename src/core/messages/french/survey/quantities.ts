@@ -41,9 +41,9 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.typed-as.V': 'volt, volts',
   'survey.typed-as.min': 'minute, minutes',
   'survey.typed-as.h': 'heure, heures',
-  'survey.typed-as.cfm': 'pi3/min, pieds cubes par minute',
+  'survey.typed-as.cfm': 'pieds cubes par minute',
   'survey.typed-as.m2': 'mètre carré, mètres carrés',
-  'survey.typed-as.ft2': 'pi2, pied carré, pieds carrés',
+  'survey.typed-as.ft2': 'pied carré, pieds carrés',
   'survey.typed-as.C': 'degrés, celsius',
   'survey.typed-as.F': 'fahrenheit',
 
@@ -69,7 +69,7 @@ export const quantities: TranslationOf<typeof english> = {
     `${f.say(value)} n’est pas admis ici : de ${f.say(least)} à ${f.say(most)}. Tapez une valeur entre les deux.`,
   'survey.typed.not-whole': ({ typed, least, most }, f) =>
     `« ${typed} » n’est pas entier. Admis : de ${f.say(least)} à ${f.say(most)}.`,
-  'survey.typed.at': ({ field, why }, f) => `${field} : ${f.say(why)}`,
+  'survey.typed.at': ({ field, why }, f) => `${field} : ${f.say(why)}`,
   'survey.typed.stays': ({ why, old }, f) => `${f.say(why)} Valeur gardée : ${f.say(old)}.`,
   'survey.typed.no-words': ({ most }, f) =>
     `Rien n’a été tapé ; admis : 1 à ${f.number(most)} lettres.`,

@@ -41,9 +41,9 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.typed-as.V': 'voltio, voltios',
   'survey.typed-as.min': 'minuto, minutos',
   'survey.typed-as.h': 'hora, horas',
-  'survey.typed-as.cfm': 'pies3/min, pies cúbicos por minuto',
+  'survey.typed-as.cfm': 'pies cúbicos por minuto',
   'survey.typed-as.m2': 'metro cuadrado, metros cuadrados',
-  'survey.typed-as.ft2': 'pie², pies2, pie cuadrado, pies cuadrados',
+  'survey.typed-as.ft2': 'pie², pie cuadrado, pies cuadrados',
   'survey.typed-as.C': 'grados, celsius',
   'survey.typed-as.F': 'fahrenheit',
 

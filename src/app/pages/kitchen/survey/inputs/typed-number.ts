@@ -10,7 +10,7 @@ export type NumberAndUnit = { readonly value: number; readonly unit: string };
 const DIRECTION_MARKS = /[\u200E\u200F\u202A-\u202E\u2066-\u2069]/gu;
 const ONE_SIGN_FRACTION = /[\u00BC-\u00BE\u2150-\u215E]/gu;
 
-/** Small letters, plain quotes for primes and marks of abbreviation (geresh, gershayim), "3 1/2" for "3½". */
+/** Small letters, plain quotes for primes and marks of abbreviation (geresh, gershayim), "3 1/2" for "3½", "m2" for "m²". */
 export function plainTyped(text: string): string {
   return text
     .replace(DIRECTION_MARKS, '')
@@ -18,6 +18,8 @@ export function plainTyped(text: string): string {
     .replace(/[׳′’‘`]/gu, "'")
     .replace(/[״″”“]|''/gu, '"')
     .replace(/[\s\u00A0\u202F]+/gu, ' ')
+    .replace(/²/gu, '2')
+    .replace(/³/gu, '3')
     .replace(/−/gu, '-')
     .trim()
     .toLowerCase();

@@ -88,7 +88,7 @@ const WATT: Unit = { signs: ['w'], worded: 'W', shown: 'W', per: 1 };
 const BTU: Unit = { signs: ['btu/h', 'btu', 'btuh'], shown: 'BTU-h', per: BTU_H_W };
 const KILOWATT: Unit = { signs: ['kw'], per: 1000 };
 const QUART: Unit = { signs: ['qt'], worded: 'qt', shown: 'qt', per: QUART_L };
-const SQUARE_FOOT: Unit = { signs: ['ft²', 'ft2'], worded: 'ft2', shown: 'ft2', per: FOOT_M ** 2 };
+const SQUARE_FOOT: Unit = { signs: ['ft2'], worded: 'ft2', shown: 'ft2', per: FOOT_M ** 2 };
 const CFM: Unit = { signs: ['cfm'], worded: 'cfm', shown: 'cfm', per: CUBIC_FOOT_L / 60 };
 const FAHRENHEIT: Unit = {
   signs: ['°f', 'f'],
@@ -128,12 +128,8 @@ export const UNITS: Readonly<Record<QuantityId, readonly Unit[]>> = {
     { signs: ['min'], worded: 'min', shown: 'min', per: 1 },
     { signs: ['h'], worded: 'h', per: 60 },
   ],
-  flow: [
-    { signs: ['l/s'], shown: 'L-s', per: 1 },
-    { signs: ['m³/h', 'm3/h'], per: 1000 / 3600 },
-    CFM,
-  ],
-  area: [{ signs: ['m²', 'm2'], worded: 'm2', shown: 'm2', per: 1 }, SQUARE_FOOT],
+  flow: [{ signs: ['l/s'], shown: 'L-s', per: 1 }, { signs: ['m3/h'], per: 1000 / 3600 }, CFM],
+  area: [{ signs: ['m2'], worded: 'm2', shown: 'm2', per: 1 }, SQUARE_FOOT],
   temperature: [{ signs: ['°c', 'c'], worded: 'C', shown: 'C', per: 1 }, FAHRENHEIT],
   count: [],
 };
