@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { onTablet } from '../support/on-tablet.ts';
-import type { Seen } from '../support/in-page.ts';
+import type { Seen } from '../support/in-page/hands.ts';
 
 const HOUR_MS = 3_600_000;
 const on = onTablet('test');

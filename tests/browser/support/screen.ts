@@ -2,7 +2,8 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { CDPSession, Locator, Page } from 'playwright-core';
 import type { MessageKey, ParamArgs, Translator } from '../../../src/core/messages/index.ts';
-import { installHands, type Seen, type TestHands, type Wanted } from './in-page.ts';
+import { installHands, type Seen, type TestHands, type Wanted } from './in-page/hands.ts';
+import { installTouch } from './in-page/touch.ts';
 import type { Tablet } from './tablet.ts';
 
 const ARTIFACTS = 'test-artifacts';
@@ -56,6 +57,7 @@ export class Screen {
     const cdp = await tablet.context.newCDPSession(page);
     const screen = new Screen(page, cdp, tablet.translator);
     await page.addInitScript(installHands, tablet.wallShiftMs);
+    await page.addInitScript(installTouch);
     await page.addInitScript(setLanguages, tablet.translator.language);
     await before?.(screen);
     if (address !== undefined) await page.goto(address);
@@ -137,22 +139,24 @@ export class Screen {
     }
   }
 
-  /** Presses the first that is seen of a selector, by a real touch of the pointer. */
+  /**
+   * Presses the first that is seen of a selector, by a real touch of the pointer, once it stands
+   * still; a touch that met something else, since the page moved under it, is made again.
+   */
   async pressAt(selector: string): Promise<void> {
-    const spot = await this.waitFor<{ x: number; y: number }>(
-      `(() => {
-        const one = [...document.querySelectorAll(${JSON.stringify(selector)})].find(
-          (e) => e.getClientRects().length > 0 && !e.matches(':disabled'));
-        if (!one) return null;
-        one.scrollIntoView({ block: 'center' });
-        const box = one.getBoundingClientRect();
-        return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-      })()`,
-      selector,
-    );
-    // Past the guard against bounces.
-    await this.shift({ wallMs: 400, monoMs: 400 });
-    await this.page.mouse.click(spot.x, spot.y);
+    const named = JSON.stringify(selector);
+    const endMs = Date.now() + PATIENCE_MS;
+    for (;;) {
+      const spot = await this.waitFor<{ x: number; y: number }>(`touch.aim(${named})`, selector);
+      // Past the guard against bounces.
+      await this.shift({ wallMs: 400, monoMs: 400 });
+      await this.see(`touch.expect(${named})`);
+      await this.page.mouse.click(spot.x, spot.y);
+      // A touch that leads to another page takes its watch along: it has met what it should.
+      const met = await this.see<string>("globalThis.touch?.missed() ?? ''").catch(() => '');
+      if (met === '') return;
+      if (Date.now() > endMs) throw new Error(`A touch of ${selector} always meets ${met}`);
+    }
   }
 
   /** Presses the first control that does this (`data-action`), whatever it is called. */

@@ -1,4 +1,4 @@
-import type { Seen, Wanted } from './in-page.ts';
+import type { Seen, Wanted } from './in-page/hands.ts';
 import type { Screen } from './screen.ts';
 
 /** Each kind of stage of the flat with coils. */

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
-import type { Seen, Wanted } from '../../browser/support/in-page.ts';
+import type { Seen, Wanted } from '../../browser/support/in-page/hands.ts';
 import type { EnginePage } from './engine-page.ts';
 
 const PATIENCE_MS = 60_000;

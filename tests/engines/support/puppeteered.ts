@@ -1,5 +1,5 @@
 import puppeteer from 'puppeteer-core';
-import { installHands } from '../../browser/support/in-page.ts';
+import { installHands } from '../../browser/support/in-page/hands.ts';
 import { onPath, versionOf } from './on-path.ts';
 import type { Engine, EnginePage, MissingEngine } from './engine-page.ts';
 

@@ -1,6 +1,6 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { createServer } from 'node:net';
-import { installHands } from '../../browser/support/in-page.ts';
+import { installHands } from '../../browser/support/in-page/hands.ts';
 import type { Engine, EnginePage, MissingEngine } from './engine-page.ts';
 import { onPath } from './on-path.ts';
 

@@ -2,9 +2,7 @@ import { createSignal, For, Show } from 'solid-js';
 import { t } from '../../context/language.ts';
 import type { Report } from '../../../core/report/index.ts';
 import { Action } from '../../parts/press/action.tsx';
-
-/** Longest account of what happened. */
-const MOST_LETTERS = 300;
+import { WordsField } from '../../parts/words-field.tsx';
 
 /**
  * Something happened to a treated place after its run had closed: a small run
@@ -32,14 +30,12 @@ export function RecheckAfterwards(props: {
           </Action>
         }
       >
-        <label class="field">
-          <span>{t('record-page.recheck.what')}</span>
-          <input
-            value={what()}
-            maxLength={MOST_LETTERS}
-            onInput={(event) => setWhat(event.currentTarget.value)}
-          />
-        </label>
+        <WordsField
+          label={t('record-page.recheck.what')}
+          name="what"
+          words={what()}
+          onWords={setWhat}
+        />
         <div class="doubt-touched" role="group" aria-label={t('record-page.recheck.touches')}>
           <For each={props.record.fixtures}>
             {({ id, name }) => (

@@ -12,7 +12,7 @@ import {
 import type { StepView } from '../../../core/run/index.ts';
 import { Closing } from './recovery/closing.tsx';
 import { Suspended } from './recovery/suspended.tsx';
-import { lazyPage, t } from '../../context/language.ts';
+import { lazyPage, loadLater, t } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { scrolls } from '../../parts/scrolls.ts';
 import { Guarded } from '../../parts/guarded.tsx';
@@ -28,6 +28,7 @@ import { createVoice } from './voice/voice.ts';
 
 // A step in hand, a fault and a stop are here at once; the rest comes right after them.
 const LATER = {
+  glance: () => import('./kitchen/kitchen-glance.tsx'),
   beside: () => import('./crew/beside.tsx'),
   cooling: () => import('./recovery/cooling.tsx'),
   sheets: () => import('./run-sheets.tsx'),
@@ -47,10 +48,14 @@ const LastHotQuestion = lazyPage(
   async () => (await LATER.lastHot()).LastHotQuestion,
 );
 
-/** Fetched as soon as the page stands, so that nothing waits for a network when it is needed. */
-async function fetchLater(): Promise<void> {
+/**
+ * Fetched as soon as the page before the run stands, so that nothing waits for a network when it
+ * is needed, and nothing comes late and moves a button from under a finger.
+ */
+export async function fetchLater(): Promise<void> {
   // What cannot be had now is asked for again when it is needed, and says so there.
   for (const load of Object.values(LATER)) await load().catch(() => undefined);
+  await loadLater(['run-later', 'pictures']).catch(() => undefined);
 }
 
 export type RunBodyProps = RunPageProps & {

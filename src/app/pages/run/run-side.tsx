@@ -10,7 +10,7 @@ import { canRunOut } from './step/progress.ts';
 import { PlainTimers } from './timers/plain-timers.tsx';
 import { TimerList } from './timers/timer-list.tsx';
 
-// Timers and buttons first, the picture right after them.
+// Timers and buttons first, the picture right after them, in a room that is kept for it.
 const KitchenGlance = lazyPage(
   ['run-later', 'pictures'],
   async () => (await import('./kitchen/kitchen-glance.tsx')).KitchenGlance,
@@ -30,7 +30,7 @@ export function RunSide(props: RunSideProps) {
   return (
     <aside class="run-side" aria-label={t('run.side')}>
       <Guarded part="kitchen-picture">
-        <Suspense>
+        <Suspense fallback={<div class="glance-room" />}>
           <Show when={props.view.status !== 'reviewing'}>
             <KitchenGlance
               view={props.view}

@@ -6,6 +6,7 @@ import { wallZone } from '../../context/zone.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { OtherZone } from '../../parts/time/other-zone.tsx';
 import '../../styles/run/start.css';
+import { fetchLater } from './run-body.tsx';
 import type { SoundLight } from './lights.tsx';
 import { forgetTicks } from './step/lists/ticks.ts';
 
@@ -26,6 +27,7 @@ export function StartScreen(props: StartScreenProps) {
   const first = () => props.view.currentSteps.slice(0, 3);
   // Lists were ticked for the run before it, of the same steps.
   onMount(forgetTicks);
+  onMount(() => void fetchLater());
   const start = () => {
     if (deaf()) props.send({ kind: 'note', text: t('run.start.hearing.deaf-note') });
     // The button says day and time: a person who presses it has read them.

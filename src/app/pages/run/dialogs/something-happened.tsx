@@ -6,6 +6,7 @@ import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { SignalWord } from '../../../parts/signal-word.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
+import { WordsField } from '../../../parts/words-field.tsx';
 import { fittingFaults } from '../step/likely-faults.ts';
 import { Used } from './used.tsx';
 
@@ -184,16 +185,13 @@ function Told(props: PartProps & { readonly part: 'skip' | 'note' }) {
   };
   return (
     <>
-      <label class="field">
-        <span>{t(props.part === 'skip' ? 'run.happened.skip.why' : 'run.happened.what')}</span>
-        <input
-          ref={(element) => (input = element)}
-          name="what"
-          value={text()}
-          onInput={(event) => setText(event.currentTarget.value)}
-          maxLength={300}
-        />
-      </label>
+      <WordsField
+        ref={(element) => (input = element)}
+        label={t(props.part === 'skip' ? 'run.happened.skip.why' : 'run.happened.what')}
+        name="what"
+        words={text()}
+        onWords={setText}
+      />
       <Show when={lacks() && text().trim() === ''}>
         <p class="refusal" role="alert">
           {t('run.happened.words-first')}

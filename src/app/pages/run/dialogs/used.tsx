@@ -5,6 +5,7 @@ import type { Request, RunView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { KitchenPlan } from '../../../pictures/kitchen-plan.tsx';
 import { Action } from '../../../parts/press/action.tsx';
+import { WordsField } from '../../../parts/words-field.tsx';
 import { restAgain, stepsDoneAgain } from './used-effect.ts';
 
 type UsedProps = {
@@ -166,15 +167,7 @@ function Effect(props: {
         <p>{say(message('run.used.done-again', { steps: again() }))}</p>
       </Show>
       <Show when={!props.told}>
-        <label class="field">
-          <span>{t('run.used.words')}</span>
-          <input
-            name="what"
-            value={text()}
-            onInput={(event) => setText(event.currentTarget.value)}
-            maxLength={300}
-          />
-        </label>
+        <WordsField label={t('run.used.words')} name="what" words={text()} onWords={setText} />
         <Action
           class="button button--ember button--big"
           name="tell-used"

@@ -3,6 +3,7 @@ import type { GateView, Request } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
+import { WordsField } from '../../../parts/words-field.tsx';
 
 /** Past a question that is not DANGER, with a reason that the record keeps. */
 export function GoPast(props: {
@@ -23,15 +24,12 @@ export function GoPast(props: {
   return (
     <Sheet label={t('run.gate.go-past.title')} onClose={props.onClose}>
       <h2>{say(props.gate.gate.ask)}</h2>
-      <label class="field">
-        <span>{t('run.gate.go-past.why')}</span>
-        <input
-          name="reason"
-          value={reason()}
-          onInput={(event) => setReason(event.currentTarget.value)}
-          maxLength={300}
-        />
-      </label>
+      <WordsField
+        label={t('run.gate.go-past.why')}
+        name="reason"
+        words={reason()}
+        onWords={setReason}
+      />
       <div class="button-row">
         <Action
           class="button button--ember"

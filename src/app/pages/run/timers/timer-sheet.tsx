@@ -8,6 +8,7 @@ import { Sheet } from '../../../parts/sheet.tsx';
 import { wallZone } from '../../../context/zone.ts';
 import { localDateTime, momentIn } from '../../../parts/time/local-date-time.ts';
 import { when } from '../../../parts/time/when.ts';
+import { WordsField } from '../../../parts/words-field.tsx';
 
 /** A wait, seen close: until when, and what a person can say about it. */
 export function TimerSheet(props: {
@@ -98,15 +99,12 @@ function LastHot(props: {
           onInput={(event) => setAt(event.currentTarget.value)}
         />
       </label>
-      <label class="field">
-        <span>{t('run.timer.last-hot.why')}</span>
-        <input
-          name="reason"
-          value={reason()}
-          onInput={(event) => setReason(event.currentTarget.value)}
-          maxLength={300}
-        />
-      </label>
+      <WordsField
+        label={t('run.timer.last-hot.why')}
+        name="reason"
+        words={reason()}
+        onWords={setReason}
+      />
       <p class="quiet">{t('run.timer.last-hot.about')}</p>
       <p>{t('run.start.now', { wallMs: props.nowMs, zone: wallZone() })}</p>
       <div class="button-row">
@@ -138,15 +136,7 @@ function Used(props: {
   return (
     <>
       <p>{t('run.timer.used.about')}</p>
-      <label class="field">
-        <span>{t('run.used.words')}</span>
-        <input
-          name="what"
-          value={text()}
-          onInput={(event) => setText(event.currentTarget.value)}
-          maxLength={300}
-        />
-      </label>
+      <WordsField label={t('run.used.words')} name="what" words={text()} onWords={setText} />
       <div class="button-row">
         <Action class="button button--ember" name="rest-again" onPress={report}>
           {t('run.timer.used.press')}
