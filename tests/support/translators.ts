@@ -10,15 +10,15 @@ import { createTranslator, entriesOf, type Translator } from '../../src/core/mes
  * @throws RangeError for any other
  */
 export async function translatorOf(tag: string, units: UnitSystem = 'metric'): Promise<Translator> {
-  const language = LANGUAGES.find(({ traits }) => traits.language === tag);
+  const language = LANGUAGES.find((one) => one.tag === tag);
   if (!language) {
-    const known = LANGUAGES.map(({ traits }) => traits.language).join(', ');
+    const known = LANGUAGES.map((one) => one.tag).join(', ');
     throw new RangeError(`Language is ${tag}; known: ${known}. Name one of these.`);
   }
-  const { first, sections } = await language.sentences();
+  const { traits, first, sections } = await language.sentences();
   const parts = await Promise.all([first(), ...Object.values(sections).map((load) => load())]);
   const plain = createTranslator(
-    language.traits,
+    traits,
     entriesOf(parts),
     units === 'metric' ? undefined : customarySizes,
   );

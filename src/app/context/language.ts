@@ -11,6 +11,7 @@ import {
   type Translator,
 } from '../../core/messages/index.ts';
 import {
+  FIRST_TRAITS,
   type Language,
   LANGUAGES,
   languageFor,
@@ -21,6 +22,7 @@ import type { UnitSystem } from '../../core/units/index.ts';
 /** A language with the sentences that are here. */
 type Opened = {
   readonly language: Language;
+  traits: LanguageTraits;
   readonly entries: Map<string, Entry>;
   readonly loaded: Set<PageSection>;
   /** For a language that is made of another one's sentences. */
@@ -31,15 +33,15 @@ type Opened = {
 const asked = new Set<PageSection>();
 
 function opened(language: Language): Opened {
-  return { language, entries: new Map(), loaded: new Set() };
+  return { language, traits: FIRST_TRAITS, entries: new Map(), loaded: new Set() };
 }
 
 /** How sizes are written where the household reads other units than those of the sentences. */
 let sizes: ((format: Formatter, traits: LanguageTraits) => SizeFormatter) | undefined;
 let units: UnitSystem = 'metric';
 
-function translatorOf({ language, entries }: Opened): Translator {
-  return createTranslator(language.traits, (key) => entries.get(key), sizes);
+function translatorOf({ traits, entries }: Opened): Translator {
+  return createTranslator(traits, (key) => entries.get(key), sizes);
 }
 
 /** Its translator, with all sentences that are here by now. */
@@ -74,7 +76,10 @@ export async function chooseLanguage(tags: readonly string[]): Promise<void> {
   const next = opened(languageFor(tags));
   latest = next;
   const [first, remake] = await Promise.all([
-    next.language.sentences().then(({ first: load }) => load()),
+    next.language.sentences().then(({ traits, first: load }) => {
+      next.traits = traits;
+      return load();
+    }),
     next.language.remake?.(),
     fill(next),
   ]);

@@ -84,12 +84,12 @@ describe('US customary units', () => {
   });
 
   it('has words of its own in every language that is offered', async () => {
-    for (const { traits } of LANGUAGES.filter(({ isOffered }) => isOffered)) {
-      const { format } = await translatorOf(traits.language, 'us-customary');
+    for (const { tag } of LANGUAGES.filter(({ isOffered }) => isOffered)) {
+      const { format } = await translatorOf(tag, 'us-customary');
       const told = [format.tape(2.5273), format.measure(100, '°C'), format.fill(1.7)].join(', ');
-      expect(told, traits.language).toContain('212');
-      expect(told, traits.language).not.toMatch(/undefined|NaN/);
-      if (traits.language !== 'en') expect(told).not.toContain(' ft ');
+      expect(told, tag).toContain('212');
+      expect(told, tag).not.toMatch(/undefined|NaN/);
+      if (tag !== 'en') expect(told).not.toContain(' ft ');
     }
   });
 

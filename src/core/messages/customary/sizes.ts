@@ -105,6 +105,12 @@ export function customarySizes(
     const told = toldOf(value, unit);
     return words.measure(figureText(value, told, isShort, toward), told.unit);
   };
+  /** In eighths, rounded down. */
+  const eighthsText = (figure: number): string => {
+    const [whole, parts, of] = eighths(figure);
+    if (parts === 0) return number(whole);
+    return words.fraction(whole > 0 ? number(whole) : undefined, `${parts}/${of}`);
+  };
   return {
     measure: (value, unit, _decimals, toward) => measure(value, unit, false, toward),
     shortMeasure: (value, unit, _decimals, toward) => measure(value, unit, true, toward),
@@ -115,18 +121,15 @@ export function customarySizes(
     },
     first: (value, unit, _decimals, toward) =>
       figureText(value, toldOf(value, unit), false, toward),
-    tape: (metres, { decimals = 2 } = {}) =>
-      tapeText(metres, decimals > 2 ? SIXTEENTHS : EIGHTHS, number, words),
-    fill(litres) {
-      const inLitres = metric(shortNumber(litres, 1, 'down'), 'L');
+    tape: (metres, { decimals = 2, isShort } = {}) =>
+      tapeText(metres, decimals > 2 && !isShort ? SIXTEENTHS : EIGHTHS, number, words),
+    fill(litres, byOneMark = false) {
       const told = toldOf(litres, 'L');
-      if (told !== QUARTS) return `${measure(litres, 'L', true, 'down')} (${inLitres})`;
-      const [whole, parts, of] = eighths(figureOf(litres, told));
-      const figure =
-        parts === 0
-          ? number(whole)
-          : words.fraction(whole > 0 ? number(whole) : undefined, `${parts}/${of}`);
-      return `${words.measure(figure, 'qt')} (${inLitres})`;
+      const own =
+        told === QUARTS
+          ? words.measure(eighthsText(figureOf(litres, told)), 'qt')
+          : measure(litres, 'L', true, 'down');
+      return byOneMark ? own : `${own} (${metric(shortNumber(litres, 1, 'down'), 'L')})`;
     },
     figure: (value, unit) => figureOf(value, toldOf(value, unit)),
     unitName: (unit) => words.measure('', toldOf(1, unit).unit),

@@ -38,7 +38,7 @@ export type PluralForms = Readonly<Partial<Record<Intl.LDMLPluralRule, string>>>
 export type Unit = 'm' | 'cm' | 'm²' | 'cm²' | 'm³' | 'L' | 'L/s' | '°C' | 'K' | 'kg';
 
 /** How a length off a tape is written in metres; 2 decimals unless told. */
-export type TapeForm = {
+type TapeForm = {
   readonly decimals?: number;
   /** With at most so many decimals. */
   readonly isShort?: boolean;
@@ -62,8 +62,8 @@ export type SizeFormatter = {
   first(value: number, unit: Unit, decimals?: number, toward?: Rounding): string;
   /** A length that is cut or measured with a tape: "0.61 m", "24 in", "8 ft 3 1/2 in". */
   tape(metres: number, how?: TapeForm): string;
-  /** How far something is filled, by a mark that may be in litres whatever the household reads: "1.6 L", "1.6 qt (1.6 L)". Never more than told. */
-  fill(litres: number): string;
+  /** How far something is filled, by a mark that may be in litres whatever the household reads: "1.6 L", "1 3/4 qt (1.7 L)"; by its own mark alone: "1 3/4 qt". Never more than told. */
+  fill(litres: number, byOneMark?: boolean): string;
   /** The number that stands before `unitName`. */
   figure(value: number, unit: Unit): number;
   /** What one number of `figure` counts: "°C", "°F". */

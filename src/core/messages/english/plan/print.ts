@@ -174,4 +174,13 @@ export const print = {
     `Kettle ${f.number(kettle)}: ${f.measure(lengthM, 'm', 1)} of lanes`,
   'plan.work.kettle-told': ({ kettle, told }: { kettle: number; told: readonly Message[] }, f) =>
     `Kettle ${f.number(kettle)}: ${told.map((one) => f.say(one)).join(' ')}`,
+
+  'common.resource.hands': 'Hands',
+  'common.resource.burners-lit': 'Burners lit',
+  'common.resource.watch': 'Eyes',
+  'common.resource.unit.shares': 'shares',
+  'common.resource.unit.people': 'people',
+  'common.resource.unit.burners': 'burners',
+  'common.resource.unit.kettles': 'kettles',
+  'common.resource.unit.amperes': 'A',
 } satisfies Section;

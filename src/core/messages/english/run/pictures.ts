@@ -35,7 +35,7 @@ export const pictures = {
   'run.picture.burner': ({ name }: { name: string }) => `Burner ${name}`,
   'run.picture.kettle': ({ litres, markLitres }: { litres: number; markLitres: number }, f) =>
     `Fill ${f.fill(litres)}; the mark is at ${f.fill(markLitres)}`,
-  'run.picture.kettle.litres': ({ litres }: { litres: number }, f) => f.measure(litres, 'L', 1),
+  'run.picture.kettle.litres': ({ litres }: { litres: number }, f) => f.fill(litres, true),
   'run.picture.batch': ({ items }: { items: readonly Message[] }, f) =>
     `In the pot: ${f.list(items.map((item) => f.say(item)))}`,
   'run.picture.batch.count': ({ count }: { count: number }, f) => `${f.number(count)} ×`,

@@ -105,4 +105,13 @@ export const print: TranslationOf<typeof english> = {
     `Bouilloire ${f.number(kettle)} : ${f.measure(lengthM, 'm', 1)} de bandes`,
   'plan.work.kettle-told': ({ kettle, told }, f) =>
     `Bouilloire ${f.number(kettle)} : ${told.map((one) => f.say(one)).join(' ')}`,
+
+  'common.resource.hands': 'Mains',
+  'common.resource.burners-lit': 'Foyers allumés',
+  'common.resource.watch': 'Surveillance',
+  'common.resource.unit.shares': 'parts',
+  'common.resource.unit.people': 'personnes',
+  'common.resource.unit.burners': 'foyers',
+  'common.resource.unit.kettles': 'bouilloires',
+  'common.resource.unit.amperes': 'A',
 };

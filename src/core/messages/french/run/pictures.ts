@@ -35,7 +35,7 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.burner': ({ name }) => `Foyer ${name}`,
   'run.picture.kettle': ({ litres, markLitres }, f) =>
     `Remplissez à ${f.fill(litres)} ; le repère est à ${f.fill(markLitres)}`,
-  'run.picture.kettle.litres': ({ litres }, f) => f.measure(litres, 'L', 1),
+  'run.picture.kettle.litres': ({ litres }, f) => f.fill(litres, true),
   'run.picture.batch': ({ items }, f) =>
     `Dans la marmite : ${f.list(items.map((item) => f.say(item)))}`,
   'run.picture.batch.count': ({ count }, f) => `${f.number(count)} ×`,

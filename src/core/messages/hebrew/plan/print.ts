@@ -114,4 +114,13 @@ export const print: TranslationOf<typeof english> = {
     `קומקום ${f.number(kettle)}: ${f.measure(lengthM, 'm', 1)} נתיבים`,
   'plan.work.kettle-told': ({ kettle, told }, f) =>
     `קומקום ${f.number(kettle)}: ${told.map((one) => f.say(one)).join(' ')}`,
+
+  'common.resource.hands': 'ידיים',
+  'common.resource.burners-lit': 'מבערים דולקים',
+  'common.resource.watch': 'עיניים',
+  'common.resource.unit.shares': 'חלקים',
+  'common.resource.unit.people': 'אנשים',
+  'common.resource.unit.burners': 'מבערים',
+  'common.resource.unit.kettles': 'קומקומים',
+  'common.resource.unit.amperes': 'אמפר',
 };

@@ -106,4 +106,13 @@ export const print: TranslationOf<typeof english> = {
     `Hervidor ${f.number(kettle)}: ${f.measure(lengthM, 'm', 1)} de franjas`,
   'plan.work.kettle-told': ({ kettle, told }, f) =>
     `Hervidor ${f.number(kettle)}: ${told.map((one) => f.say(one)).join(' ')}`,
+
+  'common.resource.hands': 'Manos',
+  'common.resource.burners-lit': 'Quemadores encendidos',
+  'common.resource.watch': 'Vigilancia',
+  'common.resource.unit.shares': 'partes',
+  'common.resource.unit.people': 'personas',
+  'common.resource.unit.burners': 'quemadores',
+  'common.resource.unit.kettles': 'hervidores',
+  'common.resource.unit.amperes': 'A',
 };

@@ -35,7 +35,7 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.burner': ({ name }) => `Quemador ${name}`,
   'run.picture.kettle': ({ litres, markLitres }, f) =>
     `Llene ${f.fill(litres)}; la marca está en ${f.fill(markLitres)}`,
-  'run.picture.kettle.litres': ({ litres }, f) => f.measure(litres, 'L', 1),
+  'run.picture.kettle.litres': ({ litres }, f) => f.fill(litres, true),
   'run.picture.batch': ({ items }, f) => `En la olla: ${f.list(items.map((item) => f.say(item)))}`,
   'run.picture.batch.count': ({ count }, f) => `${f.number(count)} ×`,
   'run.batches': 'Tandas',
