@@ -63,6 +63,7 @@ describe('US customary units', () => {
     expect(f.measure(0.2, 'L', 1)).toBe('7 fl oz');
     expect(f.measure(38, 'L')).toBe('10 gal');
     expect(f.measureRange(38, 44, 'L')).toBe('10–12 gal');
+    expect(f.measureRange(9.1, 12.3, 'L')).toBe('10–13 qt');
     expect(f.shortMeasure(1.2, 'kg')).toBe('2.6 lb');
     expect(`${f.first(45, '°C')} to ${f.measure(71, '°C', 0, 'up')}`).toBe('113 to 160 °F');
   });
@@ -79,6 +80,7 @@ describe('US customary units', () => {
   it('writes how far to fill by both marks, and never more than told', () => {
     expect(f.fill(1.7)).toBe('1\u00a03/4 qt (1.7 L)');
     expect(f.fill(2.3)).toBe('2\u00a03/8 qt (2.3 L)');
+    expect(f.fill(1.7, true)).toBe('1\u00a03/4 qt');
     expect(f.fill(0.2)).toBe('6 fl oz (0.2 L)');
     expect(metric.fill(1.78)).toBe('1.7 L');
   });

@@ -52,6 +52,9 @@ function toldOf(value: number, unit: Unit): Told {
 
 const figureOf = (value: number, { per, zero = 0 }: Told): number => (value - zero) / per;
 
+const decimalsOf = (figure: number, { wholeFrom }: Told): number =>
+  Math.abs(figure) < wholeFrom ? 1 : 0;
+
 /** Parts of an inch to which a length is told by its decimals in metres: cuts, and what is measured. */
 const EIGHTHS = 8;
 const SIXTEENTHS = 16;
@@ -98,7 +101,7 @@ export function customarySizes(
   if (!words) throw new RangeError(`No words for US units in ${language}.`);
   const figureText = (value: number, told: Told, isShort: boolean, toward?: Rounding): string => {
     const figure = figureOf(value, told);
-    const decimals = Math.abs(figure) < told.wholeFrom ? 1 : 0;
+    const decimals = decimalsOf(figure, told);
     return (isShort ? shortNumber : number)(figure, decimals, toward).replace('-', '−');
   };
   const measure = (value: number, unit: Unit, isShort: boolean, toward?: Rounding): string => {
@@ -116,7 +119,12 @@ export function customarySizes(
     shortMeasure: (value, unit, _decimals, toward) => measure(value, unit, true, toward),
     measureRange(low, high, unit) {
       const told = toldOf(high, unit);
-      const [a, b] = [figureText(low, told, false), figureText(high, told, false)];
+      // Both ends as fine as the larger one.
+      const decimals = decimalsOf(figureOf(high, told), told);
+      const [a, b] = [
+        number(figureOf(low, told), decimals),
+        number(figureOf(high, told), decimals),
+      ];
       return words.measure(a === b ? a : rangeTo(a, b), told.unit);
     },
     first: (value, unit, _decimals, toward) =>
