@@ -9,12 +9,14 @@ import {
   Show,
   Suspense,
 } from 'solid-js';
+import { unitsOf } from '../core/kitchen/index.ts';
 import type { PageSection } from '../core/messages/languages/index.ts';
 import { createAppContext, type AppContext } from './app-context.ts';
 import { CoolingBar } from './cooling-bar.tsx';
 import { WatchBand } from './watch-band.tsx';
 import { loadLater, say, t, translator, withSections } from './context/language.ts';
 import { UNTIL_WHEN } from './context/route.ts';
+import { followUnits, speakInUnits } from './context/units.ts';
 import { followZone } from './context/zone.ts';
 import { reasonOf } from './controllers/failures/reason.ts';
 import type { RunChoices } from './controllers/run/run-choices.ts';
@@ -65,7 +67,13 @@ export function App() {
   createEffect(() => {
     if (isOpen()) fetchLater('custom', 'sources', 'utensils');
   });
-  followZone(() => running()?.plan.kitchen.place?.zone);
+  const runsIn = () => running()?.plan.kitchen;
+  followZone(() => runsIn()?.place?.zone);
+  followUnits(() => {
+    const kitchen = runsIn();
+    return kitchen && unitsOf(kitchen);
+  });
+  speakInUnits((error) => context.tell(reasonOf(error)));
   const broken = (part: PartName, error: unknown) =>
     void context.runs.broke(t('shell.broken.note', { part, why: say(reasonOf(error)) }));
   /** Over whatever page is looked at, and in every sheet, while a burn is cooled. */

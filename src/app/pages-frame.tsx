@@ -1,9 +1,11 @@
 import { createEffect, createSignal, Match, Show, Suspense, Switch } from 'solid-js';
+import { unitsOf } from '../core/kitchen/index.ts';
 import type { Plan } from '../core/plan/index.ts';
 import { downloadText } from '../host/files/index.ts';
 import type { AppContext } from './app-context.ts';
 import { LostRunBanner, NoPage, OpenRunBanner, TroubleBanner, UpdateBanner } from './banners.tsx';
 import { lazyPage, loadLater, translator } from './context/language.ts';
+import { followUnits } from './context/units.ts';
 import { kitchenControllerOf } from './controllers/kitchen/kitchen-opening.ts';
 import { createPlanning } from './controllers/kitchen/planning.ts';
 import { createTicks, type Ticks } from './controllers/kitchen/ticks.ts';
@@ -99,6 +101,11 @@ export function createPages(app: AppContext) {
   const opened = page === 'plan' && id ? kitchens.openDemo(id) : kitchens.openLast();
   void opened.finally(() => setIsOpening(false));
   const context: PagesContext = { ...app, planning, kitchens, isOpening };
+  // What is looked at is told in the units of its own household: the run's, or that of the open kitchen.
+  followUnits(() => {
+    const kitchen = route().page === 'run' ? app.runs.view()?.plan.kitchen : kitchens.kitchen();
+    return kitchen && unitsOf(kitchen);
+  });
   const ticksOf = createTicks({ settings: device.settings, tell });
   return () => <Pages context={context} ticksOf={ticksOf} />;
 }

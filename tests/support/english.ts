@@ -12,5 +12,5 @@ export const inEnglish = createTranslator(englishTraits, entriesOf([english]));
 
 /** The same, with ways of writing of a test's own: times that are easy to read in it. */
 export function inEnglishWith(others: Partial<Formatter>): Translator {
-  return createTranslator(englishTraits, entriesOf([english]), others);
+  return createTranslator(englishTraits, entriesOf([english]), () => others);
 }

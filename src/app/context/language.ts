@@ -2,21 +2,27 @@ import { type Component, createSignal, lazy } from 'solid-js';
 import {
   createTranslator,
   type Entry,
+  type Formatter,
+  type LanguageTraits,
   type Message,
   type MessageKey,
   type ParamArgs,
+  type SizeFormatter,
   type Translator,
 } from '../../core/messages/index.ts';
 import {
+  FIRST_TRAITS,
   type Language,
   LANGUAGES,
   languageFor,
   type PageSection,
 } from '../../core/messages/languages/index.ts';
+import type { UnitSystem } from '../../core/units/index.ts';
 
 /** A language with the sentences that are here. */
 type Opened = {
   readonly language: Language;
+  traits: LanguageTraits;
   readonly entries: Map<string, Entry>;
   readonly loaded: Set<PageSection>;
   /** For a language that is made of another one's sentences. */
@@ -27,11 +33,15 @@ type Opened = {
 const asked = new Set<PageSection>();
 
 function opened(language: Language): Opened {
-  return { language, entries: new Map(), loaded: new Set() };
+  return { language, traits: FIRST_TRAITS, entries: new Map(), loaded: new Set() };
 }
 
-function translatorOf({ language, entries }: Opened): Translator {
-  return createTranslator(language.traits, (key) => entries.get(key));
+/** How sizes are written where the household reads other units than those of the sentences. */
+let sizes: ((format: Formatter, traits: LanguageTraits) => SizeFormatter) | undefined;
+let units: UnitSystem = 'metric';
+
+function translatorOf({ traits, entries }: Opened): Translator {
+  return createTranslator(traits, (key) => entries.get(key), sizes);
 }
 
 /** Its translator, with all sentences that are here by now. */
@@ -66,7 +76,10 @@ export async function chooseLanguage(tags: readonly string[]): Promise<void> {
   const next = opened(languageFor(tags));
   latest = next;
   const [first, remake] = await Promise.all([
-    next.language.sentences().then(({ first: load }) => load()),
+    next.language.sentences().then(({ traits, first: load }) => {
+      next.traits = traits;
+      return load();
+    }),
     next.language.remake?.(),
     fill(next),
   ]);
@@ -115,6 +128,23 @@ export async function loadLater(sections: readonly PageSection[]): Promise<void>
 /** Whether what comes after the first moment is here, in the language of now; read inside JSX it follows. */
 export function isHere(section: PageSection): boolean {
   return translator() !== undefined && current.loaded.has(section);
+}
+
+/**
+ * Tells sizes in these units from now on; a later choice overtakes an earlier
+ * one that is still loading. Rejects when they cannot be loaded; sizes are
+ * then told as before.
+ */
+export async function tellIn(system: UnitSystem): Promise<void> {
+  if (system === units) return;
+  units = system;
+  const next =
+    system === 'metric'
+      ? undefined
+      : (await import('../../core/messages/customary/index.ts')).customarySizes;
+  if (units !== system) return;
+  sizes = next;
+  setTranslator(() => spoken(current));
 }
 
 /** The text of a key in the language of the page; read inside JSX it follows the language. */

@@ -1,7 +1,7 @@
 import { createMemo, createUniqueId, For } from 'solid-js';
 import type { CurveLine, HeatChart } from '../../core/plan/index.ts';
 import { message, type Message } from '../../core/messages/index.ts';
-import { say, t } from '../context/language.ts';
+import { say, t, translator } from '../context/language.ts';
 import { ticks, timeTicks } from './curve-scale.ts';
 
 const WIDTH = 560;
@@ -28,6 +28,22 @@ function scaleOf(picture: HeatChart): Scale {
   };
 }
 
+/** The same in the unit that the household reads. */
+function asRead(picture: HeatChart): HeatChart {
+  const { counts } = picture;
+  if (counts === undefined) return picture;
+  const { figure } = translator().format;
+  return {
+    ...picture,
+    lines: picture.lines.map((line) => ({
+      ...line,
+      points: line.points.map(({ timeS, y }) => ({ timeS, y: figure(y, counts) })),
+    })),
+    limits: picture.limits.map(({ name, y }) => ({ name, y: figure(y, counts) })),
+    ...(picture.top !== undefined && { top: figure(picture.top, counts) }),
+  };
+}
+
 /** A word over a moment stands within the picture, clear of the unit at its corner. */
 function sideOf(share: number): 'start' | 'middle' | 'end' {
   if (share < 0.15) return 'start';
@@ -37,7 +53,8 @@ function sideOf(share: number): 'start' | 'middle' | 'end' {
 /** A course over time: lines told apart by dashes and words, limits across, moments along. */
 export function Curve(props: { picture: HeatChart }) {
   const clip = createUniqueId();
-  const scale = createMemo(() => scaleOf(props.picture));
+  const picture = createMemo(() => asRead(props.picture));
+  const scale = createMemo(() => scaleOf(picture()));
   const x = (timeS: number) => LEFT + (timeS / scale().toS) * (WIDTH - LEFT - RIGHT);
   const y = (value: number) =>
     HEIGHT -
@@ -49,10 +66,10 @@ export function Curve(props: { picture: HeatChart }) {
   return (
     <figure class="curve">
       <figcaption>
-        <h3>{say(props.picture.title)}</h3>
-        <p class="quiet">{say(props.picture.says)}</p>
+        <h3>{say(picture().title)}</h3>
+        <p class="quiet">{say(picture().says)}</p>
       </figcaption>
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={say(inWords(props.picture))}>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={say(inWords(picture()))}>
         <clipPath id={clip}>
           <rect x={LEFT} y={TOP} width={WIDTH - LEFT - RIGHT} height={HEIGHT - TOP - BOTTOM} />
         </clipPath>
@@ -67,7 +84,7 @@ export function Curve(props: { picture: HeatChart }) {
           )}
         </For>
         <text class="curve-word" x={LEFT - 8} y="14" text-anchor="end">
-          {say(props.picture.unit)}
+          {say(picture().unit)}
         </text>
         <For each={timeTicks(scale().toS, 6)}>
           {(timeS) => (
@@ -76,7 +93,7 @@ export function Curve(props: { picture: HeatChart }) {
             </text>
           )}
         </For>
-        <For each={props.picture.limits}>
+        <For each={picture().limits}>
           {(limit) => (
             <>
               <line
@@ -92,7 +109,7 @@ export function Curve(props: { picture: HeatChart }) {
             </>
           )}
         </For>
-        <For each={props.picture.moments}>
+        <For each={picture().moments}>
           {(moment, i) => (
             <>
               <line
@@ -108,12 +125,12 @@ export function Curve(props: { picture: HeatChart }) {
                 y={TOP - 10}
                 text-anchor={sideOf(moment.timeS / scale().toS)}
               >
-                {props.picture.moments.length > 2 && i() !== 1 ? '' : say(moment.name)}
+                {picture().moments.length > 2 && i() !== 1 ? '' : say(moment.name)}
               </text>
             </>
           )}
         </For>
-        <For each={props.picture.lines}>
+        <For each={picture().lines}>
           {(line, i) => (
             <polyline
               clip-path={`url(#${clip})`}
@@ -125,7 +142,7 @@ export function Curve(props: { picture: HeatChart }) {
         </For>
       </svg>
       <ul class="curve-key">
-        <For each={props.picture.lines}>
+        <For each={picture().lines}>
           {(line, i) => (
             <li>
               <svg viewBox="0 0 40 10" aria-hidden="true">

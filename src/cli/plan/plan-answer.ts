@@ -13,7 +13,7 @@ import {
 } from '../../core/plan/index.ts';
 import { calendarFile } from '../../core/report/index.ts';
 import { buildUtensilPlan, describeUtensils } from '../../core/utensils/index.ts';
-import { inEnglish } from '../speech/english.ts';
+import { englishOf, inEnglish } from '../speech/english.ts';
 import { readKitchenFile } from '../input/kitchen-file.ts';
 import { packageVersion } from '../input/version.ts';
 
@@ -109,7 +109,7 @@ function advised(kitchen: Kitchen, plan: Plan, options: PlanOptions, as: Form, n
     sureness: surenessOf(plan, options),
     ...(triage && { triage }),
   };
-  if (as === 'advice') return describeAdvice(plan, told, inEnglish);
+  if (as === 'advice') return describeAdvice(plan, told, englishOf(kitchen));
   const { finishS } = plan.timetable;
   const data = { format: 'glowpour-advice', version: 1, kitchen: kitchen.name, finishS, ...told };
   return `${JSON.stringify(data, null, 2)}\n`;
@@ -122,6 +122,7 @@ function printed(
   stampMs: number,
   { kitchen, options }: { readonly kitchen: Kitchen; readonly options: PlanOptions },
 ): string | undefined {
+  const speech = englishOf(kitchen);
   switch (as) {
     case 'advice':
     case 'advice-json':
@@ -129,13 +130,13 @@ function printed(
     case 'json':
       return `${JSON.stringify(plan, null, 2)}\n`;
     case 'calendar':
-      return plan.days && calendarFile(plan, plan.days.startWallMs, stampMs, inEnglish);
+      return plan.days && calendarFile(plan, plan.days.startWallMs, stampMs, speech);
     case 'covers':
-      return describeCovers(planCovers(plan.kitchen, plan), plan.kitchen.name, inEnglish);
+      return describeCovers(planCovers(plan.kitchen, plan), plan.kitchen.name, speech);
     case 'utensils':
-      return describeUtensils(buildUtensilPlan(plan.kitchen), plan.kitchen.name, inEnglish);
+      return describeUtensils(buildUtensilPlan(plan.kitchen), plan.kitchen.name, speech);
     case 'text':
-      return describePlan(plan, inEnglish);
+      return describePlan(plan, speech);
   }
 }
 

@@ -55,5 +55,5 @@ export { addUtensil, removeUtensil } from './utensils/utensils.ts';
 export { missingAnswers, type MissingAnswer } from './whole/missing-answers.ts';
 export { factsToTell } from './whole/facts.ts';
 export { problemsOf } from './whole/problems.ts';
-export { NEW_WINDOW, sizesIn } from './tables/usual.ts';
+export { NEW_WINDOW } from './tables/usual.ts';
 export { placesLike, type Town } from './tables/places.ts';

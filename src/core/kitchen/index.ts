@@ -28,6 +28,7 @@ export { drawnOutlines, fixtureOf, mayBeUndrawn, outlineOf } from './queries/fix
 export { personName } from './queries/people.ts';
 export { partsOf, possibleParts } from './queries/parts.ts';
 export { atWall, fromWall, isSameEdge, wallOf, wallsOf, type Wall } from './queries/walls.ts';
+export { unitsOf } from './queries/units.ts';
 export { isElectric, standsOnStove } from './queries/vessels.ts';
 export { methodsForFixture, methodsForRow } from './queries/custom-rows.ts';
 export { formatKitchen } from './file/format-kitchen.ts';
@@ -49,6 +50,7 @@ export {
   OVEN_CLEANINGS,
   PARTS,
   PURPOSES,
+  UNIT_SYSTEMS,
   UTENSIL_KINDS,
   UTENSIL_MATERIALS,
   UTENSIL_METHODS,

@@ -1,7 +1,7 @@
 import { translatorOf } from '../../support/translators.ts';
 
 /** The language the pages of the tests speak; another one when GLOWPOUR_LANGUAGE names it. */
-const LANGUAGE = process.env['GLOWPOUR_LANGUAGE'] ?? 'en';
+export const LANGUAGE = process.env['GLOWPOUR_LANGUAGE'] ?? 'en';
 
 /** What is on the screen in that language, by key. */
 export const usual = await translatorOf(LANGUAGE);

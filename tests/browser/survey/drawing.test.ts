@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { message } from '../../../src/core/messages/index.ts';
-import { say, t } from '../support/language.ts';
+import { translatorOf } from '../../support/translators.ts';
+import { LANGUAGE, t } from '../support/language.ts';
 import { middleOf, surveyor } from '../support/surveyor.ts';
 
 const me = surveyor(async () => {
@@ -24,14 +25,16 @@ const FIELDS = {
 } as const;
 const shown = (field: keyof typeof FIELDS) => me.field(FIELDS[field]).inputValue();
 /** The kitchen is in a country whose tapes have inches; the tests think in centimetres. */
-const cmOf = (value: number) =>
-  message('survey.quantity', {
-    value: Math.round((value / 2.54) * 10) / 10,
-    unit: message('survey.unit.in'),
-  });
-const cmText = (value: number): string => say(cmOf(value));
-const cm = (text: string) => Number.parseFloat(text) * 2.54;
-/** Shown to a tenth of an inch. */
+const inUS = await translatorOf(LANGUAGE, 'us-customary');
+const cmOf = (value: number) => message('survey.quantity.tape', { metres: value / 100 });
+const cmText = (value: number): string => inUS.say(cmOf(value));
+/** "29 15/16 in", "6 ft 3 1/2 in". */
+const cm = (text: string): number => {
+  const [, feet = 0, whole = 0, above = 0, below = 1] =
+    /^(?:(\d+) ft ?)?(?:(\d+)(?!\/))?(?:\s?(\d+)\/(\d+))?/u.exec(text) ?? [];
+  return (Number(feet) * 12 + Number(whole) + Number(above) / Number(below)) * 2.54;
+};
+/** Shown to a sixteenth of an inch. */
 const ROUNDED_CM = 0.3;
 /** Screen pixels per metre: the table is 1.2 m long. */
 async function pxPerM(): Promise<number> {
@@ -163,11 +166,12 @@ describe('the plan by keyboard and by typing', () => {
     await field.press('Enter');
     const why = message('survey.typed.not-understood', {
       typed: 'wide',
-      example: message('survey.example.length'),
-      least: cmOf(5),
-      most: message('survey.quantity', { value: 65.6, unit: message('survey.unit.ft') }),
+      example: cmOf(252.73),
+      least: cmOf(5.08),
+      most: cmOf(1999.93),
     });
-    await me.page.getByText(t('survey.typed.stays', { why, old: cmOf(120) })).waitFor();
+    const at = message('survey.typed.at', { field: t(FIELDS.length), why });
+    await me.page.getByText(inUS.t('survey.typed.stays', { why: at, old: cmOf(120) })).waitFor();
     await me.picture('5-survey-typed-wrong');
     expect(await field.inputValue()).toBe(cmText(120));
     await field.fill('48 in');
@@ -208,7 +212,7 @@ describe('the plan by keyboard and by typing', () => {
       await me.named(counter.name).last().click();
     };
     await openCounter();
-    const far = t('survey.shape.edge', {
+    const far = inUS.t('survey.shape.edge', {
       side: message('survey.shape.side.far'),
       length: cmOf(240),
     });

@@ -46,7 +46,7 @@ function messagesIn(value: unknown): Message[] {
   return 'key' in value && 'params' in value ? [value as Message, ...inside] : inside;
 }
 
-describe.each(offered.map(({ name, traits }) => [name, traits.language] as const))(
+describe.each(offered.map(({ name, tag }) => [name, tag] as const))(
   '%s, as it is said aloud',
   (_, language) => {
     it('says units, fractions and ranges in whole words, with the form of the number', async () => {

@@ -16,7 +16,8 @@ const SAME: readonly (readonly [keys: RegExp, why: string])[] = [
   [/^shell\.page\.plan$|^(run|rehearse)\.pause$|^report\.section\.notes$/, 'the same word'],
   [/(table|silicone|aluminium|induction)(\.name)?$/, 'the same word'],
   [/^custom\.way\.burner-fire\.answer-\d$|\.way\.minutes$/, 'minutes'],
-  [/^survey\.unit\.(in|ft)$|^survey\.opening\.passage$/, 'typed so, and the same word'],
+  [/^survey\.(unit\.(qt|BTU-h|F)|typed-as\.(gal|W|V|F))$/, 'units that French calls alike'],
+  [/^survey\.opening\.passage$/, 'the same word'],
   [/(altitude|circuits?|cycle|questions\.region|utensil\.condition)$/, 'the same word'],
 ];
 

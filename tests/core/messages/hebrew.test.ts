@@ -9,6 +9,9 @@ const SAME: Readonly<Record<string, string>> = {
   'run.keys.repeat': 'a key of the keyboard',
   'run.keys.escape': 'a key of the keyboard',
   'sources.moritz-henriques-1947': 'a title',
+  'plan.chart.unit.temperature': 'a unit',
+  'survey.unit.BTU-h': 'a unit, as on the plate',
+  'survey.unit.F': 'a unit',
   'handouts.labels.paper.a4': 'a size of paper (ISO 216)',
   'handouts.labels.paper.letter': 'a size of paper (ANSI)',
 };
@@ -24,7 +27,7 @@ const OTHER_DIGITS: readonly (readonly [pattern: RegExp, why: string])[] = [
 
 /** Latin letters that stand in a Hebrew sentence: a name, a unit, a standard, a key, a word of a file. */
 const LATIN: readonly RegExp[] = [
-  /°C/g,
+  /°[CF]|BTU\/h/g,
   /Glowpour|UTC|JSON|IANA|ISO|SHA-256|kitchen\.json/g,
   /\b(Enter|Escape|Tab|Shift|Delete|S|R|T)\b/g,
   /"[\w/:.-]+"|(overrides|changedRows|holes)\[/g,

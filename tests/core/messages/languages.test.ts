@@ -2,14 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { english } from '../../../src/core/messages/english/index.ts';
 import { LANGUAGES, languageFor } from '../../../src/core/messages/languages/index.ts';
 
-const tagFor = (...tags: string[]): string => languageFor(tags).traits.language;
+const tagFor = (...tags: string[]): string => languageFor(tags).tag;
 
 describe('which language a reader gets', () => {
   it('is the first that is here, by its tag or its language alone', () => {
     expect(tagFor('xx', 'en-US')).toBe('en');
     expect(tagFor('EN-xa')).toBe('en-XA');
-    expect(tagFor('xx')).toBe(LANGUAGES[0].traits.language);
-    expect(tagFor()).toBe(LANGUAGES[0].traits.language);
+    expect(tagFor('xx')).toBe(LANGUAGES[0].tag);
+    expect(tagFor()).toBe(LANGUAGES[0].tag);
   });
 
   it('is never the pseudo-locale unless it is asked for', () => {

@@ -7,7 +7,7 @@ import { translatorOf } from '../../support/translators.ts';
 const SAME: readonly (readonly [keys: RegExp, why: string])[] = [
   [/^shell\.title$|^calendar\.day\.shavuot$/, 'proper names'],
   [/^survey\.country\.(IL|AT|PT|BG|AU|AR|CL|UY|IN|HK)$/, 'countries that Spanish spells alike'],
-  [/^survey\.unit\.(in|ft)$/, 'symbols of units, as the fields read them'],
+  [/^survey\.(unit\.(qt|BTU-h|F)|typed-as\.F)$/, 'units that Spanish calls alike'],
   [/^run\.keys\.(repeat|escape)$/, 'keys of the keyboard'],
   [/^record-page\.letter\.|^handouts\.labels\.letter\./, 'letters with their key beside them'],
   [/^sources\.moritz-henriques-1947$/, 'a title'],

@@ -5,12 +5,15 @@ import {
   LIMITS,
   POUR_UNTIL,
   PURPOSES,
+  UNIT_SYSTEMS,
+  unitsOf,
   type CustomId,
   type Kitchen,
   type LaneDirection,
   type PourUntil,
   type Purpose,
 } from '../../../core/kitchen/index.ts';
+import type { UnitSystem } from '../../../core/units/index.ts';
 import { t } from '../../context/language.ts';
 
 const { least, most } = LIMITS.people;
@@ -72,6 +75,17 @@ export function Choices(props: { kitchen: Kitchen; onChange: (kitchen: Kitchen) 
           onChange={(e) => set({ people: Number(e.currentTarget.value) })}
         >
           <For each={PEOPLE}>{(n) => <option value={String(n)}>{n}</option>}</For>
+        </select>
+      </label>
+      <label class="field">
+        <span>{t('kitchen.choices.units')}</span>
+        <select
+          value={unitsOf(props.kitchen)}
+          onChange={(e) => set({ units: e.currentTarget.value as UnitSystem })}
+        >
+          <For each={UNIT_SYSTEMS}>
+            {(id) => <option value={id}>{t(`kitchen.units.${id}`)}</option>}
+          </For>
         </select>
       </label>
     </div>

@@ -1,6 +1,6 @@
-import { createMemo, createResource, For, Show, Suspense } from 'solid-js';
+import { createMemo, createResource, For, onCleanup, Show, Suspense } from 'solid-js';
 import { downloadText, sha256 } from '../../../host/files/index.ts';
-import type { Kitchen } from '../../../core/kitchen/index.ts';
+import { unitsOf, type Kitchen } from '../../../core/kitchen/index.ts';
 import {
   decodeJournal,
   importJournal,
@@ -17,6 +17,7 @@ import { formatRoute } from '../../context/route.ts';
 import { say, t, translator } from '../../context/language.ts';
 import { reasonOf } from '../../controllers/failures/reason.ts';
 import { ReadingLine } from '../../parts/reading-line.tsx';
+import { followUnits } from '../../context/units.ts';
 import { RecheckAfterwards } from './recheck-afterwards.tsx';
 import { CalibrationList } from './calibration-list.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
@@ -131,6 +132,12 @@ export function RecordPage(props: {
     return { name, ...(kitchen !== undefined && { kitchen }) };
   };
   const [model] = createResource(openId, async (id) => recordOf(await props.readRun(id)));
+  onCleanup(
+    followUnits(() => {
+      const kitchen = model.state === 'ready' ? model()?.kitchen : undefined;
+      return kitchen && unitsOf(kitchen);
+    }),
+  );
   return (
     <main class="place record-place">
       <h1>{t('record-page.title')}</h1>

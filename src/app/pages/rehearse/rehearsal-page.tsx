@@ -3,6 +3,8 @@ import type { Plan } from '../../../core/plan/index.ts';
 import type { Request, RunView, StepView } from '../../../core/run/index.ts';
 import { chooseLanguage, translator } from '../../context/language.ts';
 import type { Theme } from '../../context/theme.ts';
+import { unitsOf } from '../../../core/kitchen/index.ts';
+import { followUnits } from '../../context/units.ts';
 import { followZone } from '../../context/zone.ts';
 import { createRehearsal } from '../../controllers/rehearse/rehearsal.ts';
 import { createRehearsedSound } from '../../controllers/rehearse/rehearsed-sound.ts';
@@ -61,6 +63,7 @@ export function RehearsalPage(props: {
   const speed = createSpeed(rehearsal.setSpeed);
   const [bandPx, setBandPx] = createSignal(0);
   onCleanup(followZone(() => props.plan.kitchen.place?.zone));
+  onCleanup(followUnits(() => unitsOf(props.plan.kitchen)));
   onMount(() => {
     void rehearsal.open();
     const beats = setInterval(() => void rehearsal.beat(), BEAT_MS);

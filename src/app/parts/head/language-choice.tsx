@@ -14,8 +14,8 @@ export function LanguageChoice(props: { onLanguage: (tag: string) => void }) {
       onChange={(event) => props.onLanguage(event.currentTarget.value)}
     >
       <For each={OFFERED}>
-        {({ name, traits }) => (
-          <option value={traits.language} lang={traits.language}>
+        {({ name, tag }) => (
+          <option value={tag} lang={tag}>
             {name}
           </option>
         )}

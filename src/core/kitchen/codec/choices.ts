@@ -13,6 +13,7 @@ import {
   LEAVEN_DAYS,
   POUR_UNTIL,
   PURPOSES,
+  UNIT_SYSTEMS,
   VESSEL_BODIES,
   UTENSIL_KINDS,
   UTENSIL_MATERIALS,
@@ -35,6 +36,7 @@ export const hoodKindCodec = choice(HOOD_KINDS);
 export const laneDirectionCodec = choice(LANE_DIRECTIONS);
 export const pourUntilCodec = choice(POUR_UNTIL);
 export const leavenDayCodec = choice(LEAVEN_DAYS);
+export const unitSystemCodec = choice(UNIT_SYSTEMS);
 export const vesselKindCodec = choice(VESSEL_KINDS);
 export const vesselBodyCodec = choice(VESSEL_BODIES);
 export const ovenCleaningCodec = choice(OVEN_CLEANINGS);

@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../../units/index.ts';
 import type {
   BurnerType,
   Condition,
@@ -113,6 +114,7 @@ const BODY: Record<VesselBody, true> = {
 const LANES: Record<LaneDirection, true> = { 'back-to-front': true, shortest: true };
 const POURED_UNTIL: Record<PourUntil, true> = { reached: true, heated: true };
 const DAYS_OF_LEAVEN: Record<LeavenDay, true> = { 'dawn-nightfall': true, 'sunrise-sunset': true };
+const UNITS: Record<UnitSystem, true> = { metric: true, 'us-customary': true };
 const SURFACE: Record<Cooktop['surface'], true> = {
   metal: true,
   enamel: true,
@@ -225,6 +227,7 @@ export const VESSEL_KINDS = keysOf(VESSEL);
 export const VESSEL_BODIES = keysOf(BODY);
 export const LANE_DIRECTIONS = keysOf(LANES);
 export const POUR_UNTIL = keysOf(POURED_UNTIL);
+export const UNIT_SYSTEMS = keysOf(UNITS);
 export const LEAVEN_DAYS = keysOf(DAYS_OF_LEAVEN);
 export const COOKTOP_SURFACES = keysOf(SURFACE);
 export const UTENSIL_KINDS = keysOf(UTENSIL);

@@ -1,10 +1,10 @@
 /**
  * The kitchen file, version 1: what a household tells about its kitchen.
- * SI units, unit last in every name. Lengths in metres in one plan-view frame
- * (x to the right, y away from the viewer); polygons list their corners once,
- * in either direction.
+ * SI units, unit last in every name. Lengths in metres in one plan-view frame (x to
+ * the right, y away from the viewer); polygons list their corners once, either way.
  */
 import type { Point, Polygon } from '../../geometry/index.ts';
+import type { UnitSystem } from '../../units/index.ts';
 import type { Override, OwnCustom } from './answers.ts';
 import type {
   Condition,
@@ -20,13 +20,10 @@ import type { Utensil } from './utensil.ts';
 export type * from './answers.ts';
 export type * from './words.ts';
 
-/** Pouring lanes along the back edge, or along whatever direction makes them shortest. */
+/** Pouring lanes along the back edge, or in the shortest direction. */
 export type LaneDirection = 'back-to-front' | 'shortest';
 
-/**
- * When a spot counts as poured. reached: the stream itself meets it, hot where it
- * first touches. heated: what it falls on has time to follow the water.
- */
+/** When a spot counts as poured. reached: the stream itself meets it; heated: what it falls on has time to follow the water. */
 export type PourUntil = 'reached' | 'heated';
 /** Between what the twelve hours of the eve of Passover are counted. */
 export type LeavenDay = 'dawn-nightfall' | 'sunrise-sunset';
@@ -50,6 +47,8 @@ export type Household = {
   readonly leavenDay?: LeavenDay;
   /** How far a hand with a kettle reaches over the edge of a counter, m, 0.4 to 1. Absent: 0.65. */
   readonly armM?: number;
+  /** Sizes are told in these; the file stays metric. Absent: as usual in the country. */
+  readonly units?: UnitSystem;
   /** When anything here was last used hot, unless told of itself: local date and time, yyyy-mm-ddThh:mm. Absent: not told. */
   readonly lastHotAt?: string;
   readonly overrides: readonly Override[];

@@ -4,19 +4,6 @@ import type { Section } from '../model/message.ts';
 export const common = {
   'common.as-written': ({ text }: { text: string }) => text,
 
-  'common.method.glow': 'Heat to glow',
-  'common.method.light-heat': 'Heat at the highest setting',
-  'common.method.self-clean': 'Full self-clean cycle',
-  'common.method.pour': 'Pour boiling water',
-  'common.method.immerse': 'Immerse in boiling water',
-  'common.method.steam': 'Boil water inside',
-  'common.method.boil-over': 'Boil over the rim',
-  'common.method.clean': 'Clean thoroughly',
-  'common.method.line': 'Clean and line',
-  'common.method.cover': 'Cover',
-  'common.method.not-purged': 'Not purged: keep it out of use',
-  'common.method.replace': 'Replace',
-
   'common.phase.prepare': 'Prepare',
   'common.phase.clean': 'Clean',
   'common.phase.rest': 'Rest',
@@ -50,15 +37,6 @@ export const common = {
 
   'common.press.short': 'Press a little longer',
   'common.press.no-fingertip': 'Press with one fingertip',
-
-  'common.resource.hands': 'Hands',
-  'common.resource.burners-lit': 'Burners lit',
-  'common.resource.watch': 'Eyes',
-  'common.resource.unit.shares': 'shares',
-  'common.resource.unit.people': 'people',
-  'common.resource.unit.burners': 'burners',
-  'common.resource.unit.kettles': 'kettles',
-  'common.resource.unit.amperes': 'A',
 
   'common.signal.DANGER': 'DANGER',
   'common.signal.WARNING': 'WARNING',

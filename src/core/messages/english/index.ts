@@ -48,6 +48,7 @@ export const english = {
   ...sources,
   ...report,
   ...recordPage,
+  ...frame,
   ...kitchen,
   ...survey,
   ...problems,

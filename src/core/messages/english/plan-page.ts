@@ -51,10 +51,10 @@ export const planPage = {
   'plan-page.facts.electricity': 'Electricity',
   'plan-page.facts.electricity-and-gas': 'Electricity and gas',
   'plan-page.duration': ({ lengthS }: { lengthS: number }, f) => f.duration(lengthS),
-  'plan-page.temperature': ({ tempC }: { tempC: number }, f) => `${f.number(tempC, 1)} °C`,
+  'plan-page.temperature': ({ tempC }: { tempC: number }, f) => f.measure(tempC, '°C', 1),
   'plan-page.count': ({ low, high }: { low: number; high: number }, f) => f.range(low, high),
   'plan-page.litres': ({ lowL, highL }: { lowL: number; highL: number }, f) =>
-    `${f.range(lowL, highL)} L`,
+    f.measureRange(lowL, highL, 'L'),
   'plan-page.energy': ({ kWh }: { kWh: number }, f) => `${f.number(kWh, 1)} kWh`,
   'plan-page.energies': (
     { electricityKWh, gasKWh }: { electricityKWh: number; gasKWh: number },
@@ -152,7 +152,7 @@ export const planPage = {
     `${name}: ${f.number(kettles)} ${f.plural(kettles, { one: 'kettle', other: 'kettles' })}`,
   'plan-page.pours.order': 'High before low, each part whole.',
   'plan-page.pours.custom-shortest': ({ customM }: { customM: number }, f) =>
-    `${f.number(customM, 1)} m of lanes; no other direction is shorter.`,
+    `${f.measure(customM, 'm', 1)} of lanes; no other direction is shorter.`,
   'plan-page.pours.custom-longer': (
     {
       customM,
@@ -165,7 +165,7 @@ export const planPage = {
     },
     f,
   ) =>
-    `${f.number(customM, 1)} m of lanes from back to front, as custom has it; another direction would take ${f.number(shortestM, 1)} m, ${f.number(savedPercent)} % less.`,
+    `${f.measure(customM, 'm', 1)} of lanes from back to front, as custom has it; another direction would take ${f.measure(shortestM, 'm', 1)}, ${f.number(savedPercent)} % less.`,
 
   'plan-page.shopping': 'To buy and gather',
   'plan-page.cleaning': 'Cleaning, from the top down',

@@ -122,7 +122,7 @@ export const recordPage = {
   'record-page.calibration.cool': ({ name, takesS, plannedS }: Measured, f) =>
     `${name}: may be touched after ${f.duration(takesS)} (planned ${f.duration(plannedS)})`,
   'record-page.calibration.pour': ({ flowLMin }: { flowLMin: number }, f) =>
-    `Your pour: ${f.number(flowLMin, 1)} L a minute`,
+    `Your pour: ${f.measure(flowLMin, 'L', 1)} a minute`,
   'record-page.calibration.reach': ({ percent }: { percent: number }, f) =>
     `One kettle reaches ${f.number(percent)} % as far as reckoned`,
   'record-page.calibration.grounds': (

@@ -5,19 +5,6 @@ import type { TranslationOf } from '../model/translation.ts';
 export const common: TranslationOf<typeof english> = {
   'common.as-written': ({ text }) => text,
 
-  'common.method.glow': 'Chauffer au rouge',
-  'common.method.light-heat': 'Chauffer au réglage maximal',
-  'common.method.self-clean': 'Cycle complet de pyrolyse',
-  'common.method.pour': 'Verser de l’eau bouillante',
-  'common.method.immerse': 'Immerger dans l’eau bouillante',
-  'common.method.steam': 'Faire bouillir de l’eau dedans',
-  'common.method.boil-over': 'Faire déborder l’eau bouillante',
-  'common.method.clean': 'Nettoyer à fond',
-  'common.method.line': 'Nettoyer et tapisser',
-  'common.method.cover': 'Couvrir',
-  'common.method.not-purged': 'Non cachérisé : ne pas utiliser',
-  'common.method.replace': 'Remplacer',
-
   'common.phase.prepare': 'Préparer',
   'common.phase.clean': 'Nettoyer',
   'common.phase.rest': 'Repos',
@@ -48,15 +35,6 @@ export const common: TranslationOf<typeof english> = {
 
   'common.press.short': 'Appuyez un peu plus longtemps',
   'common.press.no-fingertip': 'Appuyez d’un seul bout de doigt',
-
-  'common.resource.hands': 'Mains',
-  'common.resource.burners-lit': 'Foyers allumés',
-  'common.resource.watch': 'Surveillance',
-  'common.resource.unit.shares': 'parts',
-  'common.resource.unit.people': 'personnes',
-  'common.resource.unit.burners': 'foyers',
-  'common.resource.unit.kettles': 'bouilloires',
-  'common.resource.unit.amperes': 'A',
 
   'common.signal.DANGER': 'DANGER',
   'common.signal.WARNING': 'AVERTISSEMENT',

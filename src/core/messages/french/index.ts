@@ -45,6 +45,7 @@ export const french = {
   ...sources,
   ...report,
   ...recordPage,
+  ...frame,
   ...kitchen,
   ...survey,
   ...problems,

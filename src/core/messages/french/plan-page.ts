@@ -50,9 +50,9 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.facts.electricity': 'Électricité',
   'plan-page.facts.electricity-and-gas': 'Électricité et gaz',
   'plan-page.duration': ({ lengthS }, f) => f.duration(lengthS),
-  'plan-page.temperature': ({ tempC }, f) => `${f.number(tempC, 1)} °C`,
+  'plan-page.temperature': ({ tempC }, f) => f.measure(tempC, '°C', 1),
   'plan-page.count': ({ low, high }, f) => f.range(low, high),
-  'plan-page.litres': ({ lowL, highL }, f) => `${f.range(lowL, highL)} L`,
+  'plan-page.litres': ({ lowL, highL }, f) => f.measureRange(lowL, highL, 'L'),
   'plan-page.energy': ({ kWh }, f) => `${f.number(kWh, 1)} kWh`,
   'plan-page.energies': ({ electricityKWh, gasKWh }, f) =>
     `${f.number(electricityKWh, 1)} kWh + ${f.number(gasKWh, 1)} kWh`,
@@ -122,9 +122,9 @@ export const planPage: TranslationOf<typeof english> = {
     `${name} : ${f.number(kettles)} ${f.plural(kettles, { one: 'bouilloire', other: 'bouilloires' })}`,
   'plan-page.pours.order': 'Le haut avant le bas, chaque partie en entier.',
   'plan-page.pours.custom-shortest': ({ customM }, f) =>
-    `${f.number(customM, 1)} m de bandes ; aucune autre direction n’est plus courte.`,
+    `${f.measure(customM, 'm', 1)} de bandes ; aucune autre direction n’est plus courte.`,
   'plan-page.pours.custom-longer': ({ customM, shortestM, savedPercent }, f) =>
-    `${f.number(customM, 1)} m de bandes du fond vers l’avant, selon la coutume ; une autre direction prendrait ${f.number(shortestM, 1)} m, ${f.number(savedPercent)} % de moins.`,
+    `${f.measure(customM, 'm', 1)} de bandes du fond vers l’avant, selon la coutume ; une autre direction prendrait ${f.measure(shortestM, 'm', 1)}, ${f.number(savedPercent)} % de moins.`,
 
   'plan-page.shopping': 'À acheter et rassembler',
   'plan-page.cleaning': 'Nettoyage, de haut en bas',

@@ -105,7 +105,7 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.calibration.cool': ({ name, takesS, plannedS }, f) =>
     `${name} : se touche sans danger après ${f.duration(takesS)} (prévu ${f.duration(plannedS)})`,
   'record-page.calibration.pour': ({ flowLMin }, f) =>
-    `Votre versement : ${f.number(flowLMin, 1)} L par minute`,
+    `Votre versement : ${f.measure(flowLMin, 'L', 1)} par minute`,
   'record-page.calibration.reach': ({ percent }, f) =>
     `Une bouilloire porte à ${f.number(percent)} % de la distance calculée`,
   'record-page.calibration.grounds': ({ count, spreadPercent }, f) =>

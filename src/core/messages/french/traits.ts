@@ -11,5 +11,6 @@ export const frenchTraits: LanguageTraits = {
     seconds: (count) => `${count} s`,
     about: (length) => `environ ${length}`,
     rangeTo: (low, high) => `${low}–${high}`,
+    measure: (figure, unit) => `${figure} ${unit}`.trim(),
   },
 };

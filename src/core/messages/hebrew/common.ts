@@ -5,19 +5,6 @@ import type { common as english } from '../english/common.ts';
 export const common: TranslationOf<typeof english> = {
   'common.as-written': ({ text }) => text,
 
-  'common.method.glow': 'ליבון',
-  'common.method.light-heat': 'חימום בדרגה הגבוהה ביותר',
-  'common.method.self-clean': 'מחזור ניקוי עצמי מלא',
-  'common.method.pour': 'עירוי מים רותחים',
-  'common.method.immerse': 'הגעלה במים רותחים',
-  'common.method.steam': 'הרתחת מים בפנים',
-  'common.method.boil-over': 'הרתחה עד גלישה',
-  'common.method.clean': 'ניקוי יסודי',
-  'common.method.line': 'ניקוי וריפוד',
-  'common.method.cover': 'כיסוי',
-  'common.method.not-purged': 'בלי הכשרה: אין להשתמש בו',
-  'common.method.replace': 'החלפה',
-
   'common.phase.prepare': 'הכנה',
   'common.phase.clean': 'ניקוי',
   'common.phase.rest': 'השבתה',
@@ -46,15 +33,6 @@ export const common: TranslationOf<typeof english> = {
 
   'common.press.short': 'לחצו מעט יותר זמן',
   'common.press.no-fingertip': 'לחצו בקצה אצבע אחת',
-
-  'common.resource.hands': 'ידיים',
-  'common.resource.burners-lit': 'מבערים דולקים',
-  'common.resource.watch': 'עיניים',
-  'common.resource.unit.shares': 'חלקים',
-  'common.resource.unit.people': 'אנשים',
-  'common.resource.unit.burners': 'מבערים',
-  'common.resource.unit.kettles': 'קומקומים',
-  'common.resource.unit.amperes': 'אמפר',
 
   'common.signal.DANGER': 'סכנה',
   'common.signal.WARNING': 'אזהרה',

@@ -45,6 +45,7 @@ export const hebrew = {
   ...sources,
   ...report,
   ...recordPage,
+  ...frame,
   ...kitchen,
   ...survey,
   ...problems,

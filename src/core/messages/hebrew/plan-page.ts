@@ -62,9 +62,9 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.facts.electricity': 'חשמל',
   'plan-page.facts.electricity-and-gas': 'חשמל וגז',
   'plan-page.duration': ({ lengthS }, f) => f.duration(lengthS),
-  'plan-page.temperature': ({ tempC }, f) => `${f.number(tempC, 1)}°C`,
+  'plan-page.temperature': ({ tempC }, f) => f.measure(tempC, '°C', 1),
   'plan-page.count': ({ low, high }, f) => f.range(low, high),
-  'plan-page.litres': ({ lowL, highL }, f) => `${f.range(lowL, highL)} ליטר`,
+  'plan-page.litres': ({ lowL, highL }, f) => f.measureRange(lowL, highL, 'L'),
   'plan-page.energy': ({ kWh }, f) => `${f.number(kWh, 1)} קוט״ש`,
   'plan-page.energies': ({ electricityKWh, gasKWh }, f) =>
     `${f.number(electricityKWh, 1)} קוט״ש + ${f.number(gasKWh, 1)} קוט״ש`,
@@ -129,9 +129,9 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.pours.kettles': ({ name, kettles }, f) => `${name}: ${kettlesText(kettles, f)}`,
   'plan-page.pours.order': 'גבוה לפני נמוך, כל חלק בשלמותו.',
   'plan-page.pours.custom-shortest': ({ customM }, f) =>
-    `${f.number(customM, 1)} מ׳ נתיבים; שום כיוון אחר לא קצר יותר.`,
+    `${f.measure(customM, 'm', 1)} נתיבים; שום כיוון אחר לא קצר יותר.`,
   'plan-page.pours.custom-longer': ({ customM, shortestM, savedPercent }, f) =>
-    `${f.number(customM, 1)} מ׳ נתיבים מאחור לפנים, כמנהג; כיוון אחר היה לוקח ${f.number(shortestM, 1)} מ׳, ${f.number(savedPercent)}% פחות.`,
+    `${f.measure(customM, 'm', 1)} נתיבים מאחור לפנים, כמנהג; כיוון אחר היה לוקח ${f.measure(shortestM, 'm', 1)}, ${f.number(savedPercent)}% פחות.`,
 
   'plan-page.shopping': 'לקנות ולאסוף',
   'plan-page.cleaning': 'ניקוי, מלמעלה למטה',

@@ -125,7 +125,7 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.calibration.cool': ({ name, takesS, plannedS }, f) =>
     `${name}: מותר לגעת אחרי ${f.duration(takesS)} (תוכנן ${f.duration(plannedS)})`,
   'record-page.calibration.pour': ({ flowLMin }, f) =>
-    `העירוי שלכם: ${f.number(flowLMin, 1)} ליטר בדקה`,
+    `העירוי שלכם: ${f.measure(flowLMin, 'L', 1)} בדקה`,
   'record-page.calibration.reach': ({ percent }, f) =>
     `קומקום אחד מגיע ל־${f.number(percent)}% מהמרחק המחושב`,
   'record-page.calibration.grounds': ({ count, spreadPercent }, f) =>

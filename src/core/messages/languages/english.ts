@@ -1,6 +1,8 @@
+import { englishTraits } from '../english/traits.ts';
 import type { Sentences } from './language.ts';
 
 export const english: Sentences = {
+  traits: englishTraits,
   first: async () => (await import('../english/first-sections.ts')).firstSections,
   sections: {
     frame: async () => (await import('../english/shell/frame.ts')).frame,

@@ -1,7 +1,9 @@
+import { frenchTraits } from '../french/traits.ts';
 import type { Sentences } from './language.ts';
 
 /** French, loaded section by section as English is. */
 export const french: Sentences = {
+  traits: frenchTraits,
   first: async () => (await import('../french/first-sections.ts')).firstSections,
   sections: {
     frame: async () => (await import('../french/shell/frame.ts')).frame,

@@ -1,7 +1,9 @@
+import { hebrewTraits } from '../hebrew/traits.ts';
 import type { Sentences } from './language.ts';
 
 /** Hebrew, right to left. */
 export const hebrew: Sentences = {
+  traits: hebrewTraits,
   first: async () => (await import('../hebrew/first-sections.ts')).firstSections,
   sections: {
     frame: async () => (await import('../hebrew/shell/frame.ts')).frame,

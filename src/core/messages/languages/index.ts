@@ -1,2 +1,2 @@
-export { LANGUAGES, languageFor } from './languages.ts';
+export { FIRST_TRAITS, LANGUAGES, languageFor } from './languages.ts';
 export type { Language, PageSection } from './language.ts';

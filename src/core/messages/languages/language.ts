@@ -25,16 +25,19 @@ export type PageSection =
 
 /** Where the sentences of a language are loaded from. */
 export type Sentences = {
+  /** How the language is written. */
+  readonly traits: LanguageTraits;
   /** What an open run needs: common, shell, run, engine, steps, cautions, calendar. */
   readonly first: () => Promise<Section>;
   readonly sections: Readonly<Record<PageSection, () => Promise<Section>>>;
 };
 
-/** A language as data: how it is written, and its sentences, which are told apart only when it is spoken. */
+/** A language as data; how it is written and its sentences come only when it is spoken. */
 export type Language = {
   /** As its own readers call it. */
   readonly name: string;
-  readonly traits: LanguageTraits;
+  /** BCP 47. */
+  readonly tag: string;
   /** Offered to people; else it is only found by its tag. */
   readonly isOffered: boolean;
   readonly sentences: () => Promise<Sentences>;

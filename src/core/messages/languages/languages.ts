@@ -1,12 +1,9 @@
 import { englishTraits } from '../english/traits.ts';
-import { frenchTraits } from '../french/traits.ts';
-import { hebrewTraits } from '../hebrew/traits.ts';
-import { spanishTraits } from '../spanish/traits.ts';
 import type { Language } from './language.ts';
 
 const english: Language = {
   name: 'English',
-  traits: englishTraits,
+  tag: 'en',
   isOffered: true,
   sentences: async () => (await import('./english.ts')).english,
 };
@@ -14,29 +11,36 @@ const english: Language = {
 const pseudo: Language = {
   ...english,
   name: 'Pseudo',
-  traits: { ...englishTraits, language: 'en-XA' },
+  tag: 'en-XA',
   isOffered: false,
+  sentences: async () => {
+    const sentences = await english.sentences();
+    return { ...sentences, traits: { ...sentences.traits, language: 'en-XA' } };
+  },
   remake: async () => (await import('../pseudo/index.ts')).pseudoTranslator,
 };
+
+/** How the page is written before any language is here. */
+export const FIRST_TRAITS = englishTraits;
 
 /** All languages, the one that stands in for any other first. */
 export const LANGUAGES: readonly [Language, ...Language[]] = [
   english,
   {
     name: 'עברית',
-    traits: hebrewTraits,
+    tag: 'he',
     isOffered: true,
     sentences: async () => (await import('./hebrew.ts')).hebrew,
   },
   {
     name: 'Français',
-    traits: frenchTraits,
+    tag: 'fr',
     isOffered: true,
     sentences: async () => (await import('./french.ts')).french,
   },
   {
     name: 'Español',
-    traits: spanishTraits,
+    tag: 'es',
     isOffered: true,
     sentences: async () => (await import('./spanish.ts')).spanish,
   },
@@ -50,11 +54,11 @@ export const LANGUAGES: readonly [Language, ...Language[]] = [
 export function languageFor(tags: readonly string[]): Language {
   for (const tag of tags) {
     const wanted = tag.toLowerCase();
-    const exact = LANGUAGES.find(({ traits }) => traits.language.toLowerCase() === wanted);
+    const exact = LANGUAGES.find(({ tag: own }) => own.toLowerCase() === wanted);
     if (exact) return exact;
     const alone = wanted.split('-')[0];
     const near = LANGUAGES.find(
-      ({ traits, isOffered }) => isOffered && traits.language.toLowerCase() === alone,
+      ({ tag: own, isOffered }) => isOffered && own.toLowerCase() === alone,
     );
     if (near) return near;
   }

@@ -1,7 +1,9 @@
+import { spanishTraits } from '../spanish/traits.ts';
 import type { Sentences } from './language.ts';
 
 /** Spanish, said so that it is understood on both sides of the ocean. */
 export const spanish: Sentences = {
+  traits: spanishTraits,
   first: async () => (await import('../spanish/first-sections.ts')).firstSections,
   sections: {
     frame: async () => (await import('../spanish/shell/frame.ts')).frame,

@@ -1,3 +1,5 @@
+import type { Unit } from './message.ts';
+
 /** The few words a formatter itself needs, in its language. */
 export type FormatWords = {
   readonly hours: (count: string) => string;
@@ -6,6 +8,8 @@ export type FormatWords = {
   /** An estimate. */
   readonly about: (length: string) => string;
   readonly rangeTo: (low: string, high: string) => string;
+  /** A figure, or a range, with its metric unit; the unit alone where there is no figure. */
+  readonly measure: (figure: string, unit: Unit) => string;
 };
 
 export type LanguageTraits = {

@@ -5,19 +5,6 @@ import type { common as english } from '../english/common.ts';
 export const common: TranslationOf<typeof english> = {
   'common.as-written': ({ text }) => text,
 
-  'common.method.glow': 'Calentar al rojo',
-  'common.method.light-heat': 'Calentar al máximo',
-  'common.method.self-clean': 'Ciclo completo de autolimpieza',
-  'common.method.pour': 'Verter agua hirviendo',
-  'common.method.immerse': 'Sumergir en agua hirviendo',
-  'common.method.steam': 'Hervir agua dentro',
-  'common.method.boil-over': 'Hacer rebosar hirviendo',
-  'common.method.clean': 'Limpiar a fondo',
-  'common.method.line': 'Limpiar y forrar',
-  'common.method.cover': 'Cubrir',
-  'common.method.not-purged': 'Sin kasherizar: no se usa',
-  'common.method.replace': 'Reemplazar',
-
   'common.phase.prepare': 'Preparar',
   'common.phase.clean': 'Limpiar',
   'common.phase.rest': 'Reposo',
@@ -46,15 +33,6 @@ export const common: TranslationOf<typeof english> = {
 
   'common.press.short': 'Mantenga el dedo un poco más',
   'common.press.no-fingertip': 'Toque con la punta de un solo dedo',
-
-  'common.resource.hands': 'Manos',
-  'common.resource.burners-lit': 'Quemadores encendidos',
-  'common.resource.watch': 'Vigilancia',
-  'common.resource.unit.shares': 'partes',
-  'common.resource.unit.people': 'personas',
-  'common.resource.unit.burners': 'quemadores',
-  'common.resource.unit.kettles': 'hervidores',
-  'common.resource.unit.amperes': 'A',
 
   'common.signal.DANGER': 'PELIGRO',
   'common.signal.WARNING': 'ADVERTENCIA',

@@ -45,6 +45,7 @@ export const spanish = {
   ...sources,
   ...report,
   ...recordPage,
+  ...frame,
   ...kitchen,
   ...survey,
   ...problems,

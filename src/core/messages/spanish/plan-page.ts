@@ -51,9 +51,9 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.facts.electricity': 'Electricidad',
   'plan-page.facts.electricity-and-gas': 'Electricidad y gas',
   'plan-page.duration': ({ lengthS }, f) => f.duration(lengthS),
-  'plan-page.temperature': ({ tempC }, f) => `${f.number(tempC, 1)} °C`,
+  'plan-page.temperature': ({ tempC }, f) => f.measure(tempC, '°C', 1),
   'plan-page.count': ({ low, high }, f) => f.range(low, high),
-  'plan-page.litres': ({ lowL, highL }, f) => `${f.range(lowL, highL)} L`,
+  'plan-page.litres': ({ lowL, highL }, f) => f.measureRange(lowL, highL, 'L'),
   'plan-page.energy': ({ kWh }, f) => `${f.number(kWh, 1)} kWh`,
   'plan-page.energies': ({ electricityKWh, gasKWh }, f) =>
     `${f.number(electricityKWh, 1)} kWh + ${f.number(gasKWh, 1)} kWh`,
@@ -123,9 +123,9 @@ export const planPage: TranslationOf<typeof english> = {
     `${name}: ${f.number(kettles)} ${f.plural(kettles, { one: 'hervidor', other: 'hervidores' })}`,
   'plan-page.pours.order': 'Lo alto antes que lo bajo, cada parte entera.',
   'plan-page.pours.custom-shortest': ({ customM }, f) =>
-    `${f.number(customM, 1)} m de franjas; ninguna otra dirección es más corta.`,
+    `${f.measure(customM, 'm', 1)} de franjas; ninguna otra dirección es más corta.`,
   'plan-page.pours.custom-longer': ({ customM, shortestM, savedPercent }, f) =>
-    `${f.number(customM, 1)} m de franjas de atrás hacia delante, como es costumbre; otra dirección llevaría ${f.number(shortestM, 1)} m, un ${f.number(savedPercent)} % menos.`,
+    `${f.measure(customM, 'm', 1)} de franjas de atrás hacia delante, como es costumbre; otra dirección llevaría ${f.measure(shortestM, 'm', 1)}, un ${f.number(savedPercent)} % menos.`,
 
   'plan-page.shopping': 'Para comprar y reunir',
   'plan-page.cleaning': 'Limpieza, de arriba abajo',

@@ -104,7 +104,7 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.calibration.cool': ({ name, takesS, plannedS }, f) =>
     `${name}: se puede tocar tras ${f.duration(takesS)} (planificado ${f.duration(plannedS)})`,
   'record-page.calibration.pour': ({ flowLMin }, f) =>
-    `Usted vierte ${f.number(flowLMin, 1)} L por minuto`,
+    `Usted vierte ${f.measure(flowLMin, 'L', 1)} por minuto`,
   'record-page.calibration.reach': ({ percent }, f) =>
     `Un hervidor alcanza el ${f.number(percent)} % de lo calculado`,
   'record-page.calibration.grounds': ({ count, spreadPercent }, f) =>

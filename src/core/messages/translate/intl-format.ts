@@ -1,5 +1,6 @@
 import type { Formatter, PluralForms, Rounding } from '../model/message.ts';
 import type { FormatWords } from '../model/traits.ts';
+import { metricSizes } from './metric-sizes.ts';
 
 const MINUTE_S = 60;
 const HOUR_S = 3600;
@@ -9,8 +10,9 @@ const FINE_BELOW_S = 600;
 const FINE_STEP_S = 5;
 /** Below this an estimate is told in seconds alone, s. */
 const SECONDS_BELOW_S = 90;
-/** Sums of binary fractions end a hair short of the whole second they mean, s. */
-const HAIR_S = 1e-6;
+
+/** Sums of binary fractions end a hair beside the whole number they mean. */
+const HAIR = 1e-6;
 
 /** To what an estimate is rounded in round figures, s. */
 const ROUND_STEPS = [
@@ -21,9 +23,15 @@ const HOUR_STEP_S = 300;
 
 const ROUND: Readonly<Record<Rounding, (value: number) => number>> = {
   nearest: Math.round,
-  down: (value) => Math.floor(value + HAIR_S),
-  up: (value) => Math.ceil(value - HAIR_S),
+  down: (value) => Math.floor(value + HAIR),
+  up: (value) => Math.ceil(value - HAIR),
 };
+
+/** To so many decimals; to the nearest is left to whoever writes it. No minus stands before a nought. */
+function roundedTo(decimals: number, value: number, toward: Rounding): number {
+  const tens = 10 ** decimals;
+  return toward === 'nearest' ? value : ROUND[toward](value * tens) / tens + 0;
+}
 
 /** Whole hours, minutes and seconds to be told of a length of time; what is not told is undefined. */
 function durationParts(
@@ -57,14 +65,17 @@ type Says = Pick<Formatter, 'say'>;
 /** A formatter on the platform's own tables (Intl) for a BCP 47 locale, with the words of its language. */
 export function intlFormat(locale: string, words: FormatWords, { say }: Says): Formatter {
   const plurals = new Intl.PluralRules(locale);
-  const number = (value: number, decimals = 0): string =>
-    value.toLocaleString(locale, {
+  const number: Formatter['number'] = (value, decimals = 0, toward = 'nearest') =>
+    roundedTo(decimals, value, toward).toLocaleString(locale, {
       minimumFractionDigits: decimals,
       maximumFractionDigits: decimals,
       useGrouping: false,
     });
-  const shortNumber = (value: number, mostDecimals = 1): string =>
-    value.toLocaleString(locale, { maximumFractionDigits: mostDecimals, useGrouping: false });
+  const shortNumber: Formatter['shortNumber'] = (value, mostDecimals = 1, toward = 'nearest') =>
+    roundedTo(mostDecimals, value, toward).toLocaleString(locale, {
+      maximumFractionDigits: mostDecimals,
+      useGrouping: false,
+    });
   const duration = (lengthS: number, rounding: Rounding = 'nearest'): string => {
     const { h, min, s } = durationParts(lengthS, rounding);
     return [
@@ -90,15 +101,17 @@ export function intlFormat(locale: string, words: FormatWords, { say }: Says): F
     date(wallMs, zone, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
   const day = (wallMs: number, zone: string): string =>
     date(wallMs, zone, { weekday: 'long', day: 'numeric', month: 'long' });
+  const range = (low: number, high: number, decimals = 0): string => {
+    const [a, b] = [number(low, decimals), number(high, decimals)];
+    return a === b ? a : words.rangeTo(a, b);
+  };
   return {
     locale,
     say,
     number,
     shortNumber,
-    range(low, high, decimals = 0) {
-      const [a, b] = [number(low, decimals), number(high, decimals)];
-      return a === b ? a : words.rangeTo(a, b);
-    },
+    range,
+    ...metricSizes({ number, shortNumber, range }, words),
     duration,
     about: (lengthS) => words.about(duration(roundFigure(lengthS), 'down')),
     clock,

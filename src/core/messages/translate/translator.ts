@@ -17,12 +17,12 @@ export type Translator = {
  * A translator over the sections that are loaded. `sections` is asked at each
  * sentence, so that what is loaded later is found. A key that is not there (a
  * file of a newer version) is shown as it is rather than as nothing.
- * @param others ways of writing that replace the language's own: prints with times of their own kind
+ * @param others ways of writing that replace the language's own: sizes in other units, times of their own kind
  */
 export function createTranslator(
   traits: LanguageTraits,
   entryOf: (key: string) => Entry | undefined,
-  others: Partial<Formatter> = {},
+  others?: (format: Formatter, traits: LanguageTraits) => Partial<Formatter>,
 ): Translator {
   const say = ({ key, params }: Message): string => {
     const entry = entryOf(key);
@@ -30,7 +30,8 @@ export function createTranslator(
     if (typeof entry === 'string') return entry;
     return (entry as (params: Params, format: Formatter) => string)(params, format);
   };
-  const format = { ...intlFormat(traits.locale, traits.words, { say }), ...others };
+  const own = intlFormat(traits.locale, traits.words, { say });
+  const format = { ...own, ...others?.(own, traits) };
   return {
     language: traits.language,
     direction: traits.direction,

@@ -41,6 +41,7 @@ function chartOf(
         holdS: holdMin * SECONDS_PER_MINUTE,
       }),
       unit: message('plan.chart.unit.temperature'),
+      counts: '°C',
       lines: [{ name: message('plan.chart.glow.line'), weight: 'main', points }],
       limits: [{ name: message('plan.chart.glow.first-red'), y: DRAPER_C }],
       moments: [

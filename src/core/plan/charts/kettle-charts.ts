@@ -44,6 +44,7 @@ function boilPicture(
       litres: volumeL,
     }),
     unit: message('plan.chart.unit.temperature'),
+    counts: '°C',
     lines: [{ name: message('plan.chart.boil.water'), weight: 'main', points }],
     limits: [{ name: message('plan.chart.boil.boils-here'), y: points.at(-1)?.y ?? 100 }],
     moments: [
@@ -63,6 +64,7 @@ function coolPicture(kitchen: Kitchen, kettle: Kettle, volumeL: number): HeatCha
     title: message('plan.chart.after-boil.title', { vessel: kettle.name }),
     says: message('plan.chart.after-boil.says', { dropK: DROP_K }),
     unit: message('plan.chart.unit.temperature'),
+    counts: '°C',
     lines: [
       { name: message('plan.chart.after-boil.loses-much'), weight: 'main', points: quick },
       { name: message('plan.chart.after-boil.loses-little'), weight: 'beside', points: slow },

@@ -109,6 +109,7 @@ function heatChart(drawn: Drawn): HeatChart {
       oven: litAtS > 0,
     }),
     unit: message('plan.chart.unit.temperature'),
+    counts: '°C',
     lines,
     limits,
     top: topOf(lines, limits),

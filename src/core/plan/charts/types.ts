@@ -1,4 +1,4 @@
-import type { Message } from '../../messages/index.ts';
+import type { Message, Unit } from '../../messages/index.ts';
 
 /**
  * A physical course drawn in the Plan: lines over time, limits across,
@@ -17,6 +17,8 @@ export type HeatChart = {
   /** One or two sentences that say what the picture shows. */
   readonly says: Message;
   readonly unit: Message;
+  /** What y counts where a household may read another unit than the message tells of metric ones. */
+  readonly counts?: Unit;
   readonly lines: readonly CurveLine[];
   readonly limits: readonly { readonly name: Message; readonly y: number }[];
   /** Drawn up to here; lines that go beyond leave the picture. Absent: as high as they go. */

@@ -17,16 +17,16 @@ function ownWords(value: unknown, field = ''): string[] {
 }
 
 const written = new Set(DEMO_TEXTS.flatMap(([, text]) => ownWords(JSON.parse(text))));
-const others = LANGUAGES.filter(({ isOffered, traits }) => isOffered && traits.language !== 'en');
+const others = LANGUAGES.filter(({ isOffered, tag }) => isOffered && tag !== 'en');
 
 describe('the demo kitchens in other languages', () => {
   it('has one list of words for each language that is offered', () => {
     expect(readdirSync(FOLDER).toSorted()).toEqual(
-      others.map(({ traits }) => `${traits.language}.json`).toSorted(),
+      others.map(({ tag }) => `${tag}.json`).toSorted(),
     );
   });
 
-  it.each(others.map(({ name, traits }) => [name, traits.language] as const))(
+  it.each(others.map(({ name, tag }) => [name, tag] as const))(
     '%s: every name is said, none is left over, and each demo is the same kitchen by other names',
     (_, language) => {
       const words = JSON.parse(readFileSync(`${FOLDER}/${language}.json`, 'utf8')) as Words;

@@ -13,6 +13,7 @@ export function households(fixture: string): fc.Arbitrary<Household> {
       laneDirection: fc.constantFrom('back-to-front', 'shortest'),
       // Until heated through, a stone top takes hundreds of kettles: planned where it is tested.
       pourUntil: fc.constant('reached'),
+      units: fc.constantFrom('metric', 'us-customary'),
       comment: fc.constant('Kept by the same household since 2019.'),
       ownCustom: fc.constantFrom(
         { name: 'Our custom', basedOn: 'sephardic', changedRows: [] } as const,

@@ -6,6 +6,7 @@ import { BY_AIR } from '../../../../src/core/plan/cautions/messages.ts';
 import { hazards } from '../../../../src/core/messages/english/cautions/hazards.ts';
 import { cautions } from '../../../../src/core/messages/english/cautions/index.ts';
 import { utensils } from '../../../../src/core/messages/english/utensils/index.ts';
+import { inEnglish } from '../../../support/english.ts';
 import { cooling } from '../../../../src/core/messages/english/run/cooling.ts';
 import { DEMOS, kitchenOf, noticeKeys, planOfDemo, step, stepsOf } from '../support/plans.ts';
 
@@ -59,8 +60,10 @@ const coils = planOfDemo('flat-coils');
 const gas = planOfDemo('mountain-gas');
 const glass = planOfDemo('flat-glass-230');
 
-/** Entries of the cautions are fixed texts. */
-const texts: Readonly<Record<string, string>> = english;
+/** Entries of the cautions are fixed, but for a temperature that is told in the household's degrees. */
+const texts: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.keys(english).map((key) => [key, inEnglish.say({ key, params: {} })]),
+);
 
 describe('the table of cautions', () => {
   it.each(Object.entries(NEEDED))('has %s, of at least the kinds %j', (id, kinds) => {

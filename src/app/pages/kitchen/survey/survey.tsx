@@ -1,6 +1,5 @@
 import {
   createEffect,
-  createRenderEffect,
   createSignal,
   For,
   Match,
@@ -11,7 +10,7 @@ import {
   Switch,
 } from 'solid-js';
 import type { Kitchen } from '../../../../core/kitchen/index.ts';
-import { sizesIn, type MissingAnswer } from '../../../../core/editing/index.ts';
+import type { MissingAnswer } from '../../../../core/editing/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
@@ -25,7 +24,6 @@ import { FixturesChapter } from './chapters/fixtures-chapter.tsx';
 import { goToField } from './go-to-field.ts';
 import { PeopleChapter } from './chapters/people-chapter.tsx';
 import { createSurveyController, type SurveyController } from './controller/survey-controller.ts';
-import { setTape } from './inputs/quantities.ts';
 import { WaterChapter } from './chapters/water-chapter.tsx';
 import { WhereChapter } from './chapters/where-chapter.tsx';
 import '../../../styles/kitchen/survey.css';
@@ -45,7 +43,6 @@ export function Survey(props: SurveyProps) {
   const survey = createSurveyController(props.kitchens, props.kitchen);
   const [selected, setSelected] = createSignal(takeEditNext());
   const [telling, setTelling] = createSignal(false);
-  createRenderEffect(() => setTape(sizesIn(survey.kitchen().country)));
 
   const onKey = (event: KeyboardEvent): void => {
     if (event.target instanceof HTMLInputElement) return;

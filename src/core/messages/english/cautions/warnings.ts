@@ -12,8 +12,8 @@ export const warnings = {
   'cautions.scald-dress.ask':
     'Closed shoes, long sleeves and heat-proof gloves on, floor dry, path clear?',
   'cautions.scald-dress.make-safe': 'Put the kettle down.',
-  'cautions.scald-carry.say':
-    'Fill to the mark at most, carry low, spout away from you, one kettle at a time: water above 60 °C burns in seconds.',
+  'cautions.scald-carry.say': (_: unknown, f) =>
+    `Fill to the mark at most, carry low, spout away from you, one kettle at a time: water above ${f.measure(60, '°C')} burns in seconds.`,
   'cautions.pour-stance.say':
     'Hot water runs off the front: feet back from the edge, pour low and slow.',
   'cautions.splash.say':

@@ -1,8 +1,5 @@
 import type { Message, Section } from '../../model/message.ts';
 
-/** Metres to the centimetre, as a tape measure is read. */
-const CM = 2;
-
 /** What is bought to cover with, and how it is cut. */
 export const covers = {
   'covers.title': ({ kitchen }: { kitchen: string }) => `Covers of ${kitchen}`,
@@ -23,23 +20,23 @@ export const covers = {
     },
     f,
   ) =>
-    `${f.capital(f.say(material))}: ${f.number(rolls)} ${f.plural(rolls, { one: 'roll', other: 'rolls' })} of ${f.shortNumber(widthM, 3)} × ${f.shortNumber(lengthM, 3)} m`,
+    `${f.capital(f.say(material))}: ${f.number(rolls)} ${f.plural(rolls, { one: 'roll', other: 'rolls' })} of ${f.tape(widthM, { decimals: 3, isShort: true, isFirst: true })} × ${f.tape(lengthM, { decimals: 3, isShort: true })}`,
   'covers.buy.metres': (
     { material, metres, widthM }: { material: Message; metres: number; widthM: number },
     f,
   ) =>
-    `${f.capital(f.say(material))}: ${f.shortNumber(metres, CM)} m of a roll ${f.shortNumber(widthM, 3)} m wide`,
+    `${f.capital(f.say(material))}: ${f.tape(metres, { isShort: true })} of a roll ${f.tape(widthM, { decimals: 3, isShort: true })} wide`,
   'covers.waste': ({ usedM, wasteShare }: { usedM: number; wasteShare: number }, f) =>
-    `${f.number(usedM, CM)} m are used, ${f.number(wasteShare * 100)} % of it is left over.`,
+    `${f.tape(usedM)} are used, ${f.number(wasteShare * 100)} % of it is left over.`,
   'covers.roll': ({ number, usedM }: { number: number; usedM: number }, f) =>
-    `Roll ${f.number(number)}: cut off ${f.number(usedM, CM)} m, then`,
+    `Roll ${f.number(number)}: cut off ${f.tape(usedM)}, then`,
   'covers.cut.across': ({ number, atM }: { number: number; atM: number }, f) =>
-    `Cut ${f.number(number)}: across, ${f.number(atM, CM)} m from the beginning.`,
+    `Cut ${f.number(number)}: across, ${f.tape(atM)} from the beginning.`,
   'covers.cut.along': (
     { number, atM, fromM, toM }: { number: number; atM: number; fromM: number; toM: number },
     f,
   ) =>
-    `Cut ${f.number(number)}: along, ${f.number(atM, CM)} m from the left edge, from ${f.number(fromM, CM)} to ${f.number(toM, CM)} m.`,
+    `Cut ${f.number(number)}: along, ${f.tape(atM)} from the left edge, from ${f.tape(fromM, { isFirst: true })} to ${f.tape(toM)}.`,
   'covers.comes-free': (
     {
       name,
@@ -56,15 +53,16 @@ export const covers = {
     },
     f,
   ) =>
-    `${f.say(name)}: ${f.number(widthM, CM)} × ${f.number(lengthM, CM)} m, at ${f.number(xM, CM)} m across and ${f.number(yM, CM)} m along.`,
+    `${f.say(name)}: ${f.tape(widthM, { isFirst: true })} × ${f.tape(lengthM)}, at ${f.tape(xM)} across and ${f.tape(yM)} along.`,
   'covers.part': ({ name, part }: { name: Message; part: number }, f) =>
     `${f.say(name)}, part ${f.number(part)}`,
   'covers.cut-out': ({ widthM, lengthM }: { widthM: number; lengthM: number }, f) =>
-    `Cut out ${f.number(widthM, CM)} × ${f.number(lengthM, CM)} m for what stands in it.`,
+    `Cut out ${f.tape(widthM, { isFirst: true })} × ${f.tape(lengthM)} for what stands in it.`,
   'covers.trimmed': 'It is no rectangle: cut away what hangs over on the spot.',
   'covers.too-large': (
     { name, widthM, lengthM }: { name: Message; widthM: number; lengthM: number },
     f,
-  ) => `${f.say(name)}: ${f.number(widthM, CM)} × ${f.number(lengthM, CM)} m lie on no usual roll.`,
+  ) =>
+    `${f.say(name)}: ${f.tape(widthM, { isFirst: true })} × ${f.tape(lengthM)} lie on no usual roll.`,
   'covers.unmeasured': ({ name }: { name: string }) => `${name}: measure it; its size is not told.`,
 } satisfies Section;

@@ -45,4 +45,17 @@ export const names = {
   'common.burner.gas-wok': 'Gas, wok',
   'common.burner.commercial-open': 'Commercial open',
   'common.burner.portable-plate': 'Portable plate',
+
+  'common.method.glow': 'Heat to glow',
+  'common.method.light-heat': 'Heat at the highest setting',
+  'common.method.self-clean': 'Full self-clean cycle',
+  'common.method.pour': 'Pour boiling water',
+  'common.method.immerse': 'Immerse in boiling water',
+  'common.method.steam': 'Boil water inside',
+  'common.method.boil-over': 'Boil over the rim',
+  'common.method.clean': 'Clean thoroughly',
+  'common.method.line': 'Clean and line',
+  'common.method.cover': 'Cover',
+  'common.method.not-purged': 'Not purged: keep it out of use',
+  'common.method.replace': 'Replace',
 } satisfies Section;

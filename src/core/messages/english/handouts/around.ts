@@ -8,7 +8,7 @@ export const around = {
     { widthM, fromM, toM }: { widthM: number; fromM: number; toM: number },
     f,
   ) =>
-    `The roll, ${f.number(widthM, 2)} m wide, from ${f.number(fromM, 2)} to ${f.number(toM, 2)} m`,
+    `The roll, ${f.tape(widthM)} wide, from ${f.tape(fromM, { isFirst: true })} to ${f.tape(toM)}`,
   'handouts.utensils.time': ({ startS, lengthS }: { startS: number; lengthS: number }, f) =>
     `Goes in ${f.about(startS)} after the pot is put on; takes ${f.about(lengthS)}.`,
 } satisfies Section;

@@ -23,7 +23,7 @@ export const shopping = {
     `For ${f.list(fixtures)}: the old ones are not purged. Measure them first.`,
   'handouts.shopping.pot': 'Pot that is only for the purge',
   'handouts.shopping.pot-size': ({ leastPotL }: { leastPotL: number }, f) =>
-    `at least ${f.number(leastPotL)} L`,
+    `at least ${f.measure(leastPotL, 'L', 0, 'up')}`,
   'handouts.shopping.left': ({ left, all }: { left: number; all: number }, f) =>
     `${f.number(left)} of ${f.number(all)} still to get`,
   'handouts.shopping.all-there': 'Everything is there.',

@@ -20,7 +20,8 @@ export const home = {
   'kitchen.demo.flat-coils.name': 'Flat with coils',
   'kitchen.demo.flat-coils.tells': 'Electric coils, one steel sink, 120 V',
   'kitchen.demo.mountain-gas.name': 'Mountain house',
-  'kitchen.demo.mountain-gas.tells': 'Gas at 2100 m, for Passover',
+  'kitchen.demo.mountain-gas.tells': (_: unknown, f) =>
+    `Gas at ${f.measure(2100, 'm')}, for Passover`,
   'kitchen.demo.flat-glass-230.name': 'Flat with a glass hob',
   'kitchen.demo.flat-glass-230.tells': 'Glass hob, oven in a tower, 230 V',
   'kitchen.demo.hall.name': 'Hall kitchen',
@@ -57,6 +58,9 @@ export const home = {
   'kitchen.choices.lanes': 'Direction of pouring',
   'kitchen.choices.pour-until': 'Pour until',
   'kitchen.choices.people': 'People working',
+  'kitchen.choices.units': 'Units',
+  'kitchen.units.metric': 'Metric (cm, L, °C)',
+  'kitchen.units.us-customary': 'US customary (in, qt, °F)',
   'kitchen.purpose.new-kitchen': 'New kitchen',
   'kitchen.purpose.passover': 'Passover',
   'kitchen.purpose.mix-up': 'After a mix-up',
@@ -69,18 +73,18 @@ export const home = {
 
   'kitchen.hardware.altitude': 'Altitude',
   'kitchen.hardware.altitude.value': ({ altitudeM }: { altitudeM: number }, f) =>
-    `${f.shortNumber(altitudeM, 3)} m`,
+    f.shortMeasure(altitudeM, 'm', 3),
   'kitchen.hardware.mains': 'Mains',
   'kitchen.hardware.mains.value': ({ supplyV }: { supplyV: number }, f) =>
     `${f.shortNumber(supplyV, 3)} V`,
   'kitchen.hardware.tap': 'Tap water',
   'kitchen.hardware.tap.value': ({ tapColdC }: { tapColdC: number }, f) =>
-    `${f.shortNumber(tapColdC, 3)} °C`,
+    f.shortMeasure(tapColdC, '°C', 3),
   'kitchen.hardware.vessel': (
     { count, maxFillL, ratedW }: { count: number; maxFillL: number; ratedW: number },
     f,
   ) =>
-    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} W` : ''}`,
+    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortMeasure(maxFillL, 'L', 3)}${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} W` : ''}`,
   'kitchen.hardware.vessel.on': ({ vessel, circuit }: { vessel: Message; circuit: string }, f) =>
     `${f.say(vessel)}, on ${circuit}`,
   'kitchen.hardware.circuit': ({ ratingA, voltsV }: { ratingA: number; voltsV: number }, f) =>
@@ -89,13 +93,13 @@ export const home = {
   'kitchen.hardware.hood.none': 'No hood',
   'kitchen.hardware.hood.unknown': 'not told yet: counts as none',
   'kitchen.hardware.hood.vented': ({ flowLS }: { flowLS: number }, f) =>
-    `Hood to the outside, ${f.shortNumber(flowLS, 3)} L/s`,
+    `Hood to the outside, ${f.shortMeasure(flowLS, 'L/s', 3)}`,
   'kitchen.hardware.hood.recirculating': 'Recirculating hood (removes no gas)',
   'kitchen.hardware.window': 'Window',
   'kitchen.hardware.window.not-told': 'not told yet: counts as none',
   'kitchen.hardware.window.none': 'none that opens',
   'kitchen.hardware.window.opens': ({ areaM2 }: { areaM2: number }, f) =>
-    `${f.shortNumber(areaM2, 3)} m² opens`,
+    `${f.shortMeasure(areaM2, 'm²', 3)} opens`,
 
   'kitchen.kept': 'Kitchens on this tablet',
   'kitchen.kept.changed': ({ wallMs, zone }: { wallMs: number; zone: string }, f) =>

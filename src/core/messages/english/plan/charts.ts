@@ -6,16 +6,16 @@ function litText(burners: number, f: Formatter): string {
 
 /** Courses of heat and air, drawn on the page of the plan. */
 export const charts = {
-  'plan.chart.unit.temperature': '°C',
+  'plan.chart.unit.temperature': (_: unknown, f) => f.unitName('°C'),
   'plan.chart.unit.concentration': 'mg/m³',
   'plan.chart.moment.off': 'off',
   'plan.chart.moment.lit': 'burners on',
 
   'plan.chart.boil.title': ({ vessel }: { vessel: Message }, f) => `Boil: ${f.say(vessel)}`,
   'plan.chart.boil.says': ({ litres }: { litres: number }, f) =>
-    `${f.number(litres, 1)} L from the tap to a rolling boil.`,
+    `${f.measure(litres, 'L', 1)} from the tap to a rolling boil.`,
   'plan.chart.boil.says-calibrated': ({ litres }: { litres: number }, f) =>
-    `${f.number(litres, 1)} L from the tap to a rolling boil. The line is reckoned; the moments are from your last run.`,
+    `${f.measure(litres, 'L', 1)} from the tap to a rolling boil. The line is reckoned; the moments are from your last run.`,
   'plan.chart.boil.water': 'Water',
   'plan.chart.boil.boils-here': 'Boils here',
   'plan.chart.boil.soonest': 'soonest',
@@ -25,7 +25,7 @@ export const charts = {
   'plan.chart.after-boil.title': ({ vessel }: { vessel: Message }, f) =>
     `After the boil: ${f.say(vessel)}`,
   'plan.chart.after-boil.says': ({ dropK }: { dropK: number }, f) =>
-    `Its last drop falls before it has lost ${f.number(dropK)} K. The plan counts by the quicker of the two, and an emptying kettle cools sooner than these, which stay full.`,
+    `Its last drop falls before it has lost ${f.measure(dropK, 'K')}. The plan counts by the quicker of the two, and an emptying kettle cools sooner than these, which stay full.`,
   'plan.chart.after-boil.loses-much': 'A kettle that loses much',
   'plan.chart.after-boil.loses-little': 'A kettle that loses little',
   'plan.chart.after-boil.boil-again': 'Boil again below',
@@ -52,7 +52,7 @@ export const charts = {
     { burners, outdoorC, oven }: { burners: number; outdoorC: number; oven: boolean },
     f,
   ) =>
-    `With ${litText(burners, f)} at a time, one after another, hood and window as told, ${f.number(outdoorC)} °C outside${oven ? ', after the oven’s own heat' : ''}. Temperature and damp together (heat index).`,
+    `With ${litText(burners, f)} at a time, one after another, hood and window as told, ${f.measure(outdoorC, '°C')} outside${oven ? ', after the oven’s own heat' : ''}. Temperature and damp together (heat index).`,
   'plan.chart.room.planned': ({ burners }: { burners: number }, f) =>
     `Planned: ${litText(burners, f)}`,
   'plan.chart.room.bad-end': 'Planned, at the bad end',

@@ -96,7 +96,7 @@ export const notices = {
   ) =>
     `${circuit} (${f.shortNumber(ratingA)} A) cannot carry ${someOf(names.map(f.say), f)} together (${f.number(drawsA)} A): never run them together, as the plan does not.`,
   'plan.notice.boils-low': ({ boilingC }: { boilingC: number }, f) =>
-    `Water boils at ${f.number(boilingC)} °C here; that is boiling. It gets no hotter, however long it is on the fire; the hand is slower for it where that is needed.`,
+    `Water boils at ${f.measure(boilingC, '°C')} here; that is boiling. It gets no hotter, however long it is on the fire; the hand is slower for it where that is needed.`,
   'plan.notice.may-stay-dark': (
     { cooktop, names }: { cooktop: string; names: readonly string[] },
     f,
@@ -123,7 +123,7 @@ export const notices = {
       circuit: ', for the circuit',
       none: '',
     };
-    return `${atOnce === 1 ? 'One burner' : 'Two burners'} at a time${why[limitedBy]}: the room is expected to reach about ${f.number(peakC)} °C. It advises; it never says the air is safe.`;
+    return `${atOnce === 1 ? 'One burner' : 'Two burners'} at a time${why[limitedBy]}: the room is expected to reach about ${f.measure(peakC, '°C')}. It advises; it never says the air is safe.`;
   },
   'plan.notice.room-blocked': ({ says }: { says: readonly Message[] }, f) =>
     says.map((one) => f.say(one)).join(' '),
@@ -132,13 +132,13 @@ export const notices = {
   'plan.notice.air-not-told':
     'Nobody has told yet whether the hood blows outside and whether a window opens, so the plan reckons with neither, and then even one burner is too much: tell both under “Room and air”.',
   'plan.notice.room-tiny': ({ volumeM3, leastM3 }: { volumeM3: number; leastM3: number }, f) =>
-    `The kitchen is told as ${f.shortNumber(volumeM3, 1)} m³; heat and air are reckoned from ${f.number(leastM3)} m³ on. Measure floor and ceiling again; until then the plan lights one burner at a time, and nothing says that the room bears it.`,
+    `The kitchen is told as ${f.shortMeasure(volumeM3, 'm³', 1)}; heat and air are reckoned from ${f.measure(leastM3, 'm³', 0, 'up')} on. Measure floor and ceiling again; until then the plan lights one burner at a time, and nothing says that the room bears it.`,
   'plan.notice.much-water': ({ says }: { says: readonly Message[] }, f) =>
     `A great deal of water: ${f.list(says.map((one) => f.say(one)))}. An urn to fill the kettles from, a second kettle and a helper shorten it much; or ask whether a counter may be covered instead of poured.`,
   'plan.notice.much-water.fixture': (
     { fixture, kettles, litres }: { fixture: string; kettles: number; litres: number },
     f,
-  ) => `${fixture}, ${f.number(kettles)} kettles (about ${f.number(litres)} L)`,
+  ) => `${fixture}, ${f.number(kettles)} kettles (about ${f.measure(litres, 'L')})`,
   'plan.notice.room-unknown':
     'One burner at a time: how warm this room gets cannot be reckoned as it is described. Check its size, its hood and its window.',
   'plan.notice.room-too-much':
@@ -170,7 +170,7 @@ export const notices = {
     { areaCm2, leftM, nearM }: { areaCm2: number; leftM: number; nearM: number },
     f,
   ) =>
-    `${f.number(areaCm2)} cm², ${f.number(leftM, 2)} m from its left end and ${f.number(nearM, 2)} m from its near side`,
+    `${f.measure(areaCm2, 'cm²')}, ${f.tape(leftM)} from its left end and ${f.tape(nearM)} from its near side`,
   'plan.notice.pots': ({ names }: { names: readonly string[] }) =>
     `Not poured from: ${names.join(', ')}. What is ladled from it is in a second vessel, and it is too heavy to carry full.`,
   'plan.notice.unused-vessels': ({ names }: { names: readonly string[] }) =>
@@ -243,7 +243,7 @@ export const notices = {
   'plan.calibration.cool': ({ name, percent }: Share, f) =>
     `${f.say(name)} ${shareText(percent)} to cool`,
   'plan.calibration.flow': ({ flowLMin }: { flowLMin: number }, f) =>
-    `your pour is ${f.number(flowLMin, 1)} L a minute`,
+    `your pour is ${f.measure(flowLMin, 'L', 1)} a minute`,
   'plan.calibration.reach': ({ percent }: { percent: number }, f) =>
     `a kettle reaches ${f.number(percent)} % as far as reckoned`,
   'plan.question.recheck': ({ fixture }: { fixture: string }) =>

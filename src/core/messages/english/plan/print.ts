@@ -27,7 +27,7 @@ export const print = {
   ) =>
     `${f.say(purpose)}, custom: ${f.say(custom)}, ${f.number(people)} ${f.plural(people, { one: 'person', other: 'people' })}`,
   'plan.boils-at': ({ boilingC, low }: { boilingC: number; low: boolean }, f) =>
-    `Water boils at ${f.number(boilingC, 1)} °C here${low ? '; that is boiling' : ''}.`,
+    `Water boils at ${f.measure(boilingC, '°C', 1)} here${low ? '; that is boiling' : ''}.`,
   'plan.done-earliest': ({ finishS }: { finishS: number }, f) =>
     `Done after ${f.duration(finishS)}, as early as it can be.`,
   'plan.done-after': ({ finishS, boundS }: { finishS: number; boundS: number }, f) =>
@@ -99,9 +99,9 @@ export const print = {
   'plan.buy': ({ name, amount, why }: { name: Message; amount: Message; why: Message }, f) =>
     `${f.say(name)}: ${f.say(amount)}. ${f.say(why)}`,
   'plan.total.hot': ({ hotL, kettles }: { hotL: Band; kettles: Band }, f) =>
-    `Boiling water: about ${f.number(hotL.typical)} L, ${f.number(kettles.typical)} ${f.plural(kettles.typical, { one: 'kettle', other: 'kettles' })}`,
+    `Boiling water: about ${f.measure(hotL.typical, 'L')}, ${f.number(kettles.typical)} ${f.plural(kettles.typical, { one: 'kettle', other: 'kettles' })}`,
   'plan.total.cold': ({ coldL }: { coldL: Band }, f) =>
-    `Cold water after it: about ${f.number(coldL.typical)} L`,
+    `Cold water after it: about ${f.measure(coldL.typical, 'L')}`,
   'plan.total.electricity': ({ kWh }: { kWh: number }, f) =>
     `Electricity: about ${f.number(kWh, 1)} kWh`,
   'plan.total.gas': ({ kWh }: { kWh: number }, f) => `Gas: about ${f.number(kWh, 1)} kWh`,
@@ -171,7 +171,16 @@ export const print = {
   'plan.work.kettle-parts': ({ kettle, parts }: { kettle: number; parts: readonly Message[] }, f) =>
     `Kettle ${f.number(kettle)}: ${parts.map((part) => f.say(part)).join('; ')}`,
   'plan.work.kettle-lanes': ({ kettle, lengthM }: { kettle: number; lengthM: number }, f) =>
-    `Kettle ${f.number(kettle)}: ${f.number(lengthM, 1)} m of lanes`,
+    `Kettle ${f.number(kettle)}: ${f.measure(lengthM, 'm', 1)} of lanes`,
   'plan.work.kettle-told': ({ kettle, told }: { kettle: number; told: readonly Message[] }, f) =>
     `Kettle ${f.number(kettle)}: ${told.map((one) => f.say(one)).join(' ')}`,
+
+  'common.resource.hands': 'Hands',
+  'common.resource.burners-lit': 'Burners lit',
+  'common.resource.watch': 'Eyes',
+  'common.resource.unit.shares': 'shares',
+  'common.resource.unit.people': 'people',
+  'common.resource.unit.burners': 'burners',
+  'common.resource.unit.kettles': 'kettles',
+  'common.resource.unit.amperes': 'A',
 } satisfies Section;

@@ -3,11 +3,11 @@ import type { Message, Section } from '../../model/message.ts';
 /** What to buy and gather. */
 export const shopping = {
   'plan.buy.kettle': ({ maxFillL, ratedW }: { maxFillL: number; ratedW: number }, f) =>
-    `Electric kettle, ${f.shortNumber(maxFillL)} L, ${f.number(ratedW)} W`,
+    `Electric kettle, ${f.shortMeasure(maxFillL, 'L')}, ${f.number(ratedW)} W`,
   'plan.buy.kettle.why': 'The kitchen names no kettle that can be poured from.',
-  'plan.buy.jugs': ({ jugL }: { jugL: number }, f) => `Cold-water jugs of ${f.number(jugL)} L`,
+  'plan.buy.jugs': ({ jugL }: { jugL: number }, f) => `Cold-water jugs of ${f.measure(jugL, 'L')}`,
   'plan.buy.jugs.why': ({ coldL }: { coldL: number }, f) =>
-    `About ${f.number(coldL)} L of cold water follow the boiling water.`,
+    `About ${f.measure(coldL, 'L')} of cold water follow the boiling water.`,
   'plan.buy.mop': 'Mop, bucket and floor towels',
   'plan.buy.mop.why': 'The floor gets wet after each kettle.',
   'plan.buy.gloves': 'Heat-proof waterproof gloves, long',
@@ -43,6 +43,6 @@ export const shopping = {
     `${f.number(pairs)} ${f.plural(pairs, { one: 'pair', other: 'pairs' })}`,
   'plan.amount.bowls': ({ bowls }: { bowls: number }, f) =>
     `for ${f.number(bowls)} ${f.plural(bowls, { one: 'bowl', other: 'bowls' })}`,
-  'plan.amount.area': ({ areaM2 }: { areaM2: number }, f) => `${f.shortNumber(areaM2)} m²`,
+  'plan.amount.area': ({ areaM2 }: { areaM2: number }, f) => f.shortMeasure(areaM2, 'm²'),
   'plan.amount.to-size': 'to size',
 } satisfies Section;

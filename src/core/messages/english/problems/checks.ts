@@ -87,15 +87,16 @@ export const checks = {
   'problems.crossing.advice':
     'List the corners in the order you meet them walking round the surface.',
   'problems.surface.found': ({ surfaceM2 }: { surfaceM2: number }, f) =>
-    `a surface of ${f.number(surfaceM2, 4)} m²`,
-  'problems.surface.allowed': ({ leastM2 }: { leastM2: number }) => `at least ${leastM2} m²`,
+    `a surface of ${f.measure(surfaceM2, 'm²', 4)}`,
+  'problems.surface.allowed': ({ leastM2 }: { leastM2: number }, f) =>
+    `at least ${f.shortMeasure(leastM2, 'm²', 4, 'up')}`,
   'problems.surface.advice': 'Lengths are in metres and the corners go once round the surface.',
 
   'problems.box': (
     { xMinM, xMaxM, yMinM, yMaxM }: { xMinM: number; xMaxM: number; yMinM: number; yMaxM: number },
     f,
   ) =>
-    `x ${f.shortNumber(xMinM, 3)} m to ${f.shortNumber(xMaxM, 3)} m, y ${f.shortNumber(yMinM, 3)} m to ${f.shortNumber(yMaxM, 3)} m`,
+    `x ${f.tape(xMinM, { decimals: 3, isShort: true })} to ${f.tape(xMaxM, { decimals: 3, isShort: true })}, y ${f.tape(yMinM, { decimals: 3, isShort: true })} to ${f.tape(yMaxM, { decimals: 3, isShort: true })}`,
   'problems.hole.found': ({ box }: { box: Message }, f) => `a cut-out at ${f.say(box)}`,
   'problems.hole.allowed': ({ box }: { box: Message }, f) =>
     `inside the counter's outline (${f.say(box)})`,
@@ -110,16 +111,16 @@ export const checks = {
   'problems.back-edge.next': ({ from, next }: { from: number; next: number }) =>
     `After corner ${from} comes corner ${next}.`,
   'problems.bowls.found': ({ bowlsM2 }: { bowlsM2: number }, f) =>
-    `bowls of ${f.number(bowlsM2, 2)} m² together`,
+    `bowls of ${f.measure(bowlsM2, 'm²', 2)} together`,
   'problems.bowls.allowed': ({ outlineM2 }: { outlineM2: number }, f) =>
-    `no more than the outline of the sink, ${f.number(outlineM2, 2)} m²`,
+    `no more than the outline of the sink, ${f.measure(outlineM2, 'm²', 2)}`,
   'problems.bowls.advice': 'Measure bowls and outline again, in metres.',
   'problems.burner-place.allowed': ({ box }: { box: Message }, f) =>
     `a point on the cooktop (${f.say(box)})`,
   'problems.burner-place.advice':
     'Measure the middle of the burner in the same plan view as the cooktop.',
   'problems.heights.allowed': ({ fromM }: { fromM: number }, f) =>
-    `more than ${f.number(fromM, 2)} m, its lower edge`,
+    `more than ${f.tape(fromM)}, its lower edge`,
   'problems.heights.advice': 'Measure both edges from the floor.',
   'problems.wall.needs-outline': 'a wall of room.outline, which is not told',
   'problems.wall.tell-outline': 'Tell the corners of the room as room.outline, or leave this out.',
@@ -127,7 +128,7 @@ export const checks = {
     { leftM, lengthM, atM }: { leftM: number; lengthM: number; atM: number },
     f,
   ) =>
-    `at most ${f.number(leftM, 2)} m: the wall is ${f.number(lengthM, 2)} m long, and this begins at ${f.number(atM, 2)} m`,
+    `at most ${f.tape(leftM)}: the wall is ${f.tape(lengthM)} long, and this begins at ${f.tape(atM)}`,
   'problems.wall.shorten':
     'Measure from the left end of the wall, as you see it from inside the room.',
 

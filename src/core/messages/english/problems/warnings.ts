@@ -21,7 +21,7 @@ export const warnings = {
     `one of ${materials} for this kind`,
   'problems.utensil-material.advice': 'Look at it again, or tell it as another kind.',
   'problems.utensil-mass.allowed': ({ mostKg }: { mostKg: number }, f) =>
-    `at most ${f.shortNumber(mostKg, 3)} kg for its size`,
+    `at most ${f.shortMeasure(mostKg, 'kg', 3, 'down')} for its size`,
   'problems.utensil-mass.advice': 'Solid silver would weigh less: weigh or measure it again.',
   'problems.no-fixtures.allowed': 'at least one fixture to plan',
   'problems.no-fixtures.advice':
@@ -33,14 +33,14 @@ export const warnings = {
   'problems.unplugged.advice': 'Say which circuit it is plugged into, or its load is not watched.',
   'problems.hood-flow.allowed': 'the flow of a vented hood in L/s',
   'problems.hood-flow.advice': 'Read the flow in the manual; until then it counts as no hood.',
-  'problems.hood-kind.found': ({ flowLS }: { flowLS: number }) =>
-    `"none" with a flow of ${flowLS} L/s`,
+  'problems.hood-kind.found': ({ flowLS }: { flowLS: number }, f) =>
+    `"none" with a flow of ${f.shortMeasure(flowLS, 'L/s', 3)}`,
   'problems.hood-kind.allowed': 'a kind of hood',
   'problems.hood-kind.advice': 'Say "vented" or "recirculating", or take the flow out.',
   'problems.room-small.found': ({ volumeM3 }: { volumeM3: number }, f) =>
-    `a room of ${f.shortNumber(volumeM3, 1)} m³`,
+    `a room of ${f.shortMeasure(volumeM3, 'm³', 1)}`,
   'problems.room-small.allowed': ({ leastM3 }: { leastM3: number }, f) =>
-    `${f.number(leastM3)} m³ or more`,
+    `${f.measure(leastM3, 'm³', 0, 'up')} or more`,
   'problems.room-small.advice':
     'Measure floor and ceiling again; for a smaller room its heat and air are not reckoned.',
   'problems.last-hot.zone.allowed': 'a last hot use in a kitchen that tells its place',

@@ -149,7 +149,7 @@ export const summary = {
     return `${name}: ${f.say(label)}, ${told.join('; ')}.${because(why.join('; '))}`;
   },
   'report.lack.unreached': ({ name, areaCm2 }: { name: string; areaCm2: number }, f) =>
-    `${name}: ${f.number(areaCm2)} cm² are out of reach of an arm and were not poured over.`,
+    `${name}: ${f.measure(areaCm2, 'cm²')} are out of reach of an arm and were not poured over.`,
   'report.lack.cold': ({ name, poured, cold }: { name: string; poured: number; cold: number }, f) =>
     `${name}: cold water confirmed after ${f.number(cold)} of ${f.number(poured)} kettles.`,
   'report.lack.overridden': (

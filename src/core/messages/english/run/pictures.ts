@@ -34,8 +34,8 @@ export const pictures = {
     `${name}: ${f.say(phase)}`,
   'run.picture.burner': ({ name }: { name: string }) => `Burner ${name}`,
   'run.picture.kettle': ({ litres, markLitres }: { litres: number; markLitres: number }, f) =>
-    `Fill ${f.number(litres, 1)} litres; the mark is at ${f.number(markLitres, 1)} litres`,
-  'run.picture.kettle.litres': ({ litres }: { litres: number }, f) => `${f.number(litres, 1)} L`,
+    `Fill ${f.fill(litres)}; the mark is at ${f.fill(markLitres)}`,
+  'run.picture.kettle.litres': ({ litres }: { litres: number }, f) => f.fill(litres, true),
   'run.picture.batch': ({ items }: { items: readonly Message[] }, f) =>
     `In the pot: ${f.list(items.map((item) => f.say(item)))}`,
   'run.picture.batch.count': ({ count }: { count: number }, f) => `${f.number(count)} ×`,
@@ -58,8 +58,9 @@ export const pictures = {
   'run.picture.oven': ({ stages }: { stages: readonly Message[] }, f) =>
     stages.map((stage) => f.say(stage)).join(', '),
   'run.picture.oven.now': 'now',
-  'run.pour.left': ({ litres }: { litres: number }, f) => `${f.number(litres, 1)} L left`,
-  'run.pour.pace': ({ cmPerS }: { cmPerS: number }, f) => `about ${f.number(cmPerS)} cm a second`,
+  'run.pour.left': ({ litres }: { litres: number }, f) => `${f.measure(litres, 'L', 1)} left`,
+  'run.pour.pace': ({ cmPerS }: { cmPerS: number }, f) =>
+    `about ${f.measure(cmPerS, 'cm')} a second`,
   'run.picture.stand': 'You stand here',
   'run.picture.time': ({ lengthS }: { lengthS: number }, f) => f.duration(lengthS),
 } satisfies Section;

@@ -29,8 +29,10 @@ export const handwork = {
   'steps.thaw.timer': ({ name }: Name, f) => `Look at the ice: ${f.say(name)}`,
   'steps.switch-on.title': ({ name }: Name, f) => `Switch on again: ${f.say(name)}.`,
   'steps.switch-on.dry': 'Wipe it dry inside, dry your hands, then plug in.',
-  'steps.switch-on.chilled': 'Food goes back when a thermometer inside shows 5 °C or less.',
-  'steps.switch-on.frozen': 'Food goes back when a thermometer inside shows −15 °C or less.',
+  'steps.switch-on.chilled': (_: unknown, f) =>
+    `Food goes back when a thermometer inside shows ${f.measure(5, '°C')} or less.`,
+  'steps.switch-on.frozen': (_: unknown, f) =>
+    `Food goes back when a thermometer inside shows ${f.measure(-15, '°C')} or less.`,
   'steps.switch-on.say': 'It runs',
 
   'steps.rest.title-nothing-hot': ({ name, until }: Name & Until, f) =>
@@ -94,7 +96,7 @@ export const handwork = {
   'steps.line.title': ({ fixture }: { fixture: string }) => `Line: ${fixture}.`,
   'steps.cover.with': ({ material }: { material: Message }, f) => `With ${f.say(material)}.`,
   'steps.cover.with-area': ({ material, areaM2 }: { material: Message; areaM2: number }, f) =>
-    `With ${f.say(material)}. About ${f.shortNumber(areaM2)} m².`,
+    `With ${f.say(material)}. About ${f.shortMeasure(areaM2, 'm²')}.`,
   'steps.cover.put-in': 'Clean, dry and cold first.',
   'steps.cover.taped': 'Clean, dry and cold first; tape the edges so that nothing slips under.',
   'steps.cover.say': 'It is covered',

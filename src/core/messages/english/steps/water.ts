@@ -16,9 +16,9 @@ export const water = {
     { vessel, litres, burner }: BurnerVessel & { litres: number },
     f,
   ) =>
-    `Fill the ${lower(f.say(vessel))} to ${f.shortNumber(litres)} L and turn the ${burner} burner on under it.`,
+    `Fill the ${lower(f.say(vessel))} to ${f.fill(litres)} and turn the ${burner} burner on under it.`,
   'steps.vessel.fill-plugged': ({ vessel, litres }: Vessel & { litres: number }, f) =>
-    `Fill the ${lower(f.say(vessel))} to ${f.shortNumber(litres)} L and switch it on.`,
+    `Fill the ${lower(f.say(vessel))} to ${f.fill(litres)} and switch it on.`,
   'steps.vessel.plug-into': ({ circuit }: { circuit: string }) =>
     `Plug it straight into ${circuit}; nothing runs there but what the plan runs.`,
   'steps.vessel.plug-anywhere': 'Plug it straight into a wall socket that nothing else uses.',
@@ -32,9 +32,9 @@ export const water = {
   'steps.boil.fill-mark': 'Never past the mark.',
   'steps.boil.wait': 'Wait for a rolling boil.',
   'steps.boil.wait-here': ({ boilingC }: { boilingC: number }, f) =>
-    `Wait for a rolling boil, ${f.number(boilingC, 1)} °C here.`,
+    `Wait for a rolling boil, ${f.measure(boilingC, '°C', 1)} here.`,
   'steps.boil.wait-low': ({ boilingC }: { boilingC: number }, f) =>
-    `Wait for a rolling boil. Water boils at ${f.number(boilingC)} °C here; that is boiling, and it gets no hotter.`,
+    `Wait for a rolling boil. Water boils at ${f.measure(boilingC, '°C')} here; that is boiling, and it gets no hotter.`,
   'steps.boil.again': ({ againS }: { againS: number }, f) =>
     `Switch it on again just before you lift it: it rolls again in ${f.about(againS)}. Then pour at once.`,
   'steps.boil.burner-off': ({ burner }: { burner: string }) =>

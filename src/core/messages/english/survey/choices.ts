@@ -43,8 +43,8 @@ export const choices = {
   'survey.burner-type.portable-plate': 'Stands on the counter with its own plug.',
 
   'survey.cleaning.pyrolytic.name': 'Self-clean with heat',
-  'survey.cleaning.pyrolytic.tell':
-    'Locks its door and heats for hours; the manual says “pyrolytic” or “self-clean”, about 450 °C and more.',
+  'survey.cleaning.pyrolytic.tell': (_: unknown, f) =>
+    `Locks its door and heats for hours; the manual says “pyrolytic” or “self-clean”, about ${f.measure(450, '°C')} and more.`,
   'survey.cleaning.steam.name': 'Steam clean',
   'survey.cleaning.steam.tell':
     'Water on the floor, half an hour, no lock. Steam clean is not a purge.',

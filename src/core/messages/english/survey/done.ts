@@ -27,6 +27,7 @@ export const done = {
   'survey.done.name': 'Name changed',
   'survey.done.country': ({ country }: { country: Message }, f) => `Country: ${f.say(country)}`,
   'survey.done.town': ({ town }: { town: string }) => `Place: ${town}`,
+  'survey.done.units': 'Units changed',
   'survey.done.land': 'Land changed',
   'survey.done.altitude': 'Altitude changed',
   'survey.done.tap': 'Tap water changed',

@@ -13,8 +13,8 @@ export const walls = {
   'survey.face.push': ({ wall, length }: { wall: Message; length: Message }, f) =>
     `Push the wall: ${f.say(wall)}, ${f.say(length)} long`,
 
-  'survey.editor.keys':
-    'Arrows move by 5 cm, with Shift they resize. T turns, Delete takes out, Enter goes to the fields, Escape leaves.',
+  'survey.editor.keys': (_: unknown, f) =>
+    `Arrows move by ${f.measure(5, 'cm')}, with Shift they resize. T turns, Delete takes out, Enter goes to the fields, Escape leaves.`,
   'survey.editor.lengths': 'Lengths',
   'survey.editor.names': 'Names',
   'survey.editor.walls': 'Walls',

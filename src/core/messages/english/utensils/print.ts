@@ -42,15 +42,15 @@ export const print = {
     },
     f,
   ) =>
-    `${f.say(name)}, ${f.shortNumber(volumeL)} L; water boils at ${f.number(boilingC, 1)} °C here, after ${f.about(firstS.typical)}.`,
+    `${f.say(name)}, ${f.shortMeasure(volumeL, 'L')}; water boils at ${f.measure(boilingC, '°C', 1)} here, after ${f.about(firstS.typical)}.`,
   'utensils.no-pot':
     'No pot on a burner is told that boils water for this: borrow or buy one that is only for the purge.',
   'utensils.unfit': ({ what, leastPotL }: { what: Message; leastPotL: number }, f) =>
-    `${f.say(what)}: does not go under in it, not even by halves. It needs a pot of about ${f.number(leastPotL)} L.`,
+    `${f.say(what)}: does not go under in it, not even by halves. It needs a pot of about ${f.measure(leastPotL, 'L', 0, 'up')}.`,
   'utensils.pot-needed': ({ what, leastPotL }: { what: Message; leastPotL: number }, f) =>
-    `${f.say(what)}: a pot of at least ${f.number(leastPotL)} L.`,
+    `${f.say(what)}: a pot of at least ${f.measure(leastPotL, 'L', 0, 'up')}.`,
   'utensils.boil-over': ({ what, leastPotL }: { what: Message; leastPotL: number }, f) =>
-    `${f.say(what)}: does not go under in it. Fill it to the brim, boil it and let it boil over its rim; where its outside touched hot food it needs a pot of about ${f.number(leastPotL)} L.`,
+    `${f.say(what)}: does not go under in it. Fill it to the brim, boil it and let it boil over its rim; where its outside touched hot food it needs a pot of about ${f.measure(leastPotL, 'L', 0, 'up')}.`,
   'utensils.fresh-water': 'Pour the water away, purge the pot again, boil fresh water.',
   'utensils.batch': (
     {
@@ -66,12 +66,12 @@ export const print = {
     },
     f,
   ) =>
-    `Batch ${f.number(number)}, ${f.say(group)}: ${f.list(items.map((item) => f.say(item)))}. Fill ${f.number(fillL, 1)} L.`,
+    `Batch ${f.number(number)}, ${f.say(group)}: ${f.list(items.map((item) => f.say(item)))}. Fill ${f.fill(fillL)}.`,
   'utensils.batch.tongs': ({ dips }: { dips: number }, f) =>
     `One by one with tongs: under, out, turned, under again (${f.number(dips)} dips).`,
   'utensils.batch.net': 'Loose in a net, shaken under the water so that it comes everywhere.',
   'utensils.batch.halves': ({ dips }: { dips: number }, f) =>
     `One by one, held at one end: one half under a little past the middle, then the other (${f.number(dips)} dips).`,
   'utensils.batch.wait': ({ mixedC, recoverS }: { mixedC: Band; recoverS: Band }, f) =>
-    `The water falls to about ${f.number(mixedC.typical, 1)} °C; it boils again after ${f.about(recoverS.typical)}. Wait for that with the things under water.`,
+    `The water falls to about ${f.measure(mixedC.typical, '°C', 1)}; it boils again after ${f.about(recoverS.typical)}. Wait for that with the things under water.`,
 } satisfies Section;

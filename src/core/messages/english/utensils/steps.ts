@@ -36,13 +36,13 @@ export const utensilSteps = {
   'utensils.step.batch': ({ number, of, group }: Batch, f) =>
     `Dip batch ${f.number(number)} of ${f.number(of)}: ${f.say(group)}.`,
   'utensils.step.top-up': ({ litres }: { litres: number }, f) =>
-    `Top the pot up to ${f.number(litres, 1)} L and wait for a rolling boil.`,
+    `Top the pot up to ${f.fill(litres)} and wait for a rolling boil.`,
   'utensils.step.lower': 'Lower it into the boiling water, wholly under.',
   'utensils.step.under': 'It is under',
   'utensils.step.under-ask': 'Was everything wholly under the boiling water?',
   'utensils.step.again': 'Leave it under until the water boils again.',
   'utensils.step.drop': ({ mixedC, recoverS }: { mixedC: number; recoverS: Band }, f) =>
-    `The water falls to about ${f.number(mixedC, 1)} °C and boils again after ${f.about(recoverS.typical)}, at most ${f.about(recoverS.high)}.`,
+    `The water falls to about ${f.measure(mixedC, '°C', 1)} and boils again after ${f.about(recoverS.typical)}, at most ${f.about(recoverS.high)}.`,
   'utensils.step.again-say': 'It boils again',
   'utensils.step.again-ask': 'Did the water boil again with the things in it?',
   'utensils.step.turn': 'Lift it, turn it in the tongs, and lower it in again.',

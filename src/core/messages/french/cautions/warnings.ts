@@ -13,8 +13,8 @@ export const warnings: TranslationOf<typeof english> = {
   'cautions.scald-dress.ask':
     'Chaussures fermées, manches longues et gants anti-chaleur mis, sol sec, passage libre ?',
   'cautions.scald-dress.make-safe': 'Posez la bouilloire.',
-  'cautions.scald-carry.say':
-    'Remplie au repère au plus, portée bas, bec loin de vous, une à la fois : au-delà de 60 °C l’eau brûle en quelques secondes.',
+  'cautions.scald-carry.say': (_, f) =>
+    `Remplie au repère au plus, portée bas, bec loin de vous, une à la fois : au-delà de ${f.measure(60, '°C')} l’eau brûle en quelques secondes.`,
   'cautions.pour-stance.say':
     'L’eau chaude coule par l’avant : pieds loin du bord, versez bas et lentement.',
   'cautions.splash.say':

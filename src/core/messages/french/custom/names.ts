@@ -46,4 +46,17 @@ export const names: TranslationOf<typeof english> = {
   'common.burner.gas-wok': 'Gaz, wok',
   'common.burner.commercial-open': 'Professionnel ouvert',
   'common.burner.portable-plate': 'Plaque portable',
+
+  'common.method.glow': 'Chauffer au rouge',
+  'common.method.light-heat': 'Chauffer au réglage maximal',
+  'common.method.self-clean': 'Cycle complet de pyrolyse',
+  'common.method.pour': 'Verser de l’eau bouillante',
+  'common.method.immerse': 'Immerger dans l’eau bouillante',
+  'common.method.steam': 'Faire bouillir de l’eau dedans',
+  'common.method.boil-over': 'Faire déborder l’eau bouillante',
+  'common.method.clean': 'Nettoyer à fond',
+  'common.method.line': 'Nettoyer et tapisser',
+  'common.method.cover': 'Couvrir',
+  'common.method.not-purged': 'Non cachérisé : ne pas utiliser',
+  'common.method.replace': 'Remplacer',
 };

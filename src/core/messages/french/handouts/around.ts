@@ -6,7 +6,7 @@ export const around: TranslationOf<typeof english> = {
   'handouts.covers.about':
     'Dessiné à l’échelle, la longueur du rouleau vers la droite. Remesurez avant la première coupe ; coupez dans l’ordre.',
   'handouts.covers.picture': ({ widthM, fromM, toM }, f) =>
-    `Le rouleau, large de ${f.number(widthM, 2)} m, de ${f.number(fromM, 2)} à ${f.number(toM, 2)} m`,
+    `Le rouleau, large de ${f.tape(widthM)}, de ${f.tape(fromM, { isFirst: true })} à ${f.tape(toM)}`,
   'handouts.utensils.time': ({ startS, lengthS }, f) =>
     `Entre ${f.about(startS)} après la mise en chauffe de la marmite ; dure ${f.about(lengthS)}.`,
 };

@@ -22,7 +22,8 @@ export const shopping: TranslationOf<typeof english> = {
   'handouts.shopping.part-why': ({ fixtures }, f) =>
     `Pour ${f.list(fixtures)} : les anciennes ne sont pas cachérisées. Mesurez-les d’abord.`,
   'handouts.shopping.pot': 'Marmite réservée à la cachérisation',
-  'handouts.shopping.pot-size': ({ leastPotL }, f) => `au moins ${f.number(leastPotL)} L`,
+  'handouts.shopping.pot-size': ({ leastPotL }, f) =>
+    `au moins ${f.measure(leastPotL, 'L', 0, 'up')}`,
   'handouts.shopping.left': ({ left, all }, f) =>
     `${f.number(left)} sur ${f.number(all)} encore à trouver`,
   'handouts.shopping.all-there': 'Tout est là.',

@@ -19,7 +19,7 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.demo.flat-coils.name': 'Appartement à spirales',
   'kitchen.demo.flat-coils.tells': 'Spirales électriques, un évier inox, 120 V',
   'kitchen.demo.mountain-gas.name': 'Maison de montagne',
-  'kitchen.demo.mountain-gas.tells': 'Gaz à 2100 m, pour Pessah',
+  'kitchen.demo.mountain-gas.tells': (_, f) => `Gaz à ${f.measure(2100, 'm')}, pour Pessah`,
   'kitchen.demo.flat-glass-230.name': 'Appartement, plaque vitrocéramique',
   'kitchen.demo.flat-glass-230.tells': 'Vitrocéramique, four en colonne, 230 V',
   'kitchen.demo.hall.name': 'Cuisine d’une salle de réception',
@@ -54,6 +54,9 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.choices.lanes': 'Direction du versement',
   'kitchen.choices.pour-until': 'Fin du versement',
   'kitchen.choices.people': 'Personnes au travail',
+  'kitchen.choices.units': 'Unités',
+  'kitchen.units.metric': 'Métriques (cm, L, °C)',
+  'kitchen.units.us-customary': 'États-Unis (po, qt, °F)',
   'kitchen.purpose.new-kitchen': 'Nouvelle cuisine',
   'kitchen.purpose.passover': 'Pessah',
   'kitchen.purpose.mix-up': 'Après un mélange',
@@ -65,13 +68,13 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.pour-until.heated': 'C’est chauffé à cœur (aucun texte ne le demande)',
 
   'kitchen.hardware.altitude': 'Altitude',
-  'kitchen.hardware.altitude.value': ({ altitudeM }, f) => `${f.shortNumber(altitudeM, 3)} m`,
+  'kitchen.hardware.altitude.value': ({ altitudeM }, f) => f.shortMeasure(altitudeM, 'm', 3),
   'kitchen.hardware.mains': 'Secteur',
   'kitchen.hardware.mains.value': ({ supplyV }, f) => `${f.shortNumber(supplyV, 3)} V`,
   'kitchen.hardware.tap': 'Eau du robinet',
-  'kitchen.hardware.tap.value': ({ tapColdC }, f) => `${f.shortNumber(tapColdC, 3)} °C`,
+  'kitchen.hardware.tap.value': ({ tapColdC }, f) => f.shortMeasure(tapColdC, '°C', 3),
   'kitchen.hardware.vessel': ({ count, maxFillL, ratedW }, f) =>
-    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortNumber(maxFillL, 3)} L${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} W` : ''}`,
+    `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortMeasure(maxFillL, 'L', 3)}${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} W` : ''}`,
   'kitchen.hardware.vessel.on': ({ vessel, circuit }, f) => `${f.say(vessel)}, sur ${circuit}`,
   'kitchen.hardware.circuit': ({ ratingA, voltsV }, f) =>
     `${f.shortNumber(ratingA, 3)} A sous ${f.shortNumber(voltsV, 3)} V`,
@@ -79,12 +82,13 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.hardware.hood.none': 'Pas de hotte',
   'kitchen.hardware.hood.unknown': 'pas encore indiqué : compte comme aucune',
   'kitchen.hardware.hood.vented': ({ flowLS }, f) =>
-    `Hotte vers l’extérieur, ${f.shortNumber(flowLS, 3)} L/s`,
+    `Hotte vers l’extérieur, ${f.shortMeasure(flowLS, 'L/s', 3)}`,
   'kitchen.hardware.hood.recirculating': 'Hotte à recyclage (n’évacue aucun gaz)',
   'kitchen.hardware.window': 'Fenêtre',
   'kitchen.hardware.window.not-told': 'pas encore indiqué : compte comme aucune',
   'kitchen.hardware.window.none': 'aucune qui s’ouvre',
-  'kitchen.hardware.window.opens': ({ areaM2 }, f) => `ouvre sur ${f.shortNumber(areaM2, 3)} m²`,
+  'kitchen.hardware.window.opens': ({ areaM2 }, f) =>
+    `ouvre sur ${f.shortMeasure(areaM2, 'm²', 3)}`,
 
   'kitchen.kept': 'Cuisines sur cette tablette',
   'kitchen.kept.changed': ({ wallMs, zone }, f) => `changée ${f.dateTime(wallMs, zone)}`,

@@ -9,8 +9,8 @@ export const basis: TranslationOf<typeof english> = {
   'plan.basis.kind.judgement': 'Jugement : aucun chiffre publié trouvé',
   'plan.basis.kind.computed':
     'Calculé deux fois : une formule publiée, sans chiffre publié pour la vérifier',
-  'plan.basis.hand-speed':
-    'Jusqu’à quand on verse sur un point : la première eau, au point le plus mal placé, doit dépasser l’avis le plus élevé sur ce qui fait retirer la main, 71 °C. Selon l’autre but, jusqu’à ce que la surface soit à un vingtième de l’eau. La pierre prend alors dix fois plus longtemps.',
+  'plan.basis.hand-speed': (_, f) =>
+    `Jusqu’à quand on verse sur un point : la première eau, au point le plus mal placé, doit dépasser l’avis le plus élevé sur ce qui fait retirer la main, ${f.measure(71, '°C')}. Selon l’autre but, jusqu’à ce que la surface soit à un vingtième de l’eau. La pierre prend alors dix fois plus longtemps.`,
   'plan.basis.pour-litres':
     'Combien d’eau se perd, et de combien les bandes se recouvrent. Un dixième de perte en plus fait un dixième d’eau en plus.',
   'plan.basis.radial-film':
@@ -19,20 +19,20 @@ export const basis: TranslationOf<typeof english> = {
     'Taille, poids et part de chaleur des foyers, supports et verre sont de mémoire ; à un cinquième ou un quart près, une plaque portable jusqu’au double.',
   'plan.basis.glow-limit':
     'Ne pas rougir n’est un incident qu’après deux fois le temps le plus long attendu, jamais avant cinq minutes.',
-  'plan.basis.touch-thresholds':
-    'La température à laquelle un contact d’une minute brûle (métal 51 °C, verre 56 °C) est citée de mémoire d’après l’ISO 13732-1.',
+  'plan.basis.touch-thresholds': (_, f) =>
+    `La température à laquelle un contact d’une minute brûle (métal ${f.measure(51, '°C')}, verre ${f.measure(56, '°C')}) est citée de mémoire d’après l’ISO 13732-1.`,
   'plan.basis.oven-cooling':
     'Un four fermé perd deux tiers de sa chaleur en 70 à 115 minutes. Les notices disent environ une heure jusqu’au déverrouillage ; le calcul donne 30 à 72 minutes, et le minuteur prend les 72.',
-  'plan.basis.highest-heat':
-    'Un four au maximum est supposé atteindre 230 à 290 °C en 12 à 30 minutes et, fermé, perdre deux tiers en 40 à 90 minutes.',
+  'plan.basis.highest-heat': (_, f) =>
+    `Un four au maximum est supposé atteindre ${f.first(230, '°C')} à ${f.measure(290, '°C')} en 12 à 30 minutes et, fermé, perdre deux tiers en 40 à 90 minutes.`,
   'plan.basis.room-heat':
     'Combien de chaleur les murs absorbent. Cela déplace de plusieurs degrés le moment le plus chaud de la cuisine.',
   'plan.basis.air-curve':
     'À quelle vitesse les émissions d’un foyer se déposent sur les murs, et si la hotte les capte mal.',
   'plan.basis.burners-at-once':
     'Combien de foyers peuvent être allumés ensemble découle de la pièce et de l’air ci-dessus, à un ou deux près. Le second calcul s’en écartait d’un dixième.',
-  'plan.basis.glow':
-    'Quand un foyer rougit. Des spirales vues à la caméra thermique restaient à 550 °C à vide et 750 °C couvertes ; la fourchette tient les deux.',
+  'plan.basis.glow': (_, f) =>
+    `Quand un foyer rougit. Des spirales vues à la caméra thermique restaient à ${f.measure(550, '°C')} à vide et ${f.measure(750, '°C')} couvertes ; la fourchette tient les deux.`,
   'plan.basis.safe-to-touch':
     'Quand on peut toucher : rayonnement et air immobile. Un second calcul s’en écartait de 12 à 22 % ; le minuteur prend le plus lent, et vous essayez avant de toucher.',
   'plan.basis.kettle-cooling':

@@ -8,16 +8,16 @@ function litText(burners: number, f: Formatter): string {
 
 /** Courses of heat and air, drawn on the page of the plan. */
 export const charts: TranslationOf<typeof english> = {
-  'plan.chart.unit.temperature': '°C',
+  'plan.chart.unit.temperature': (_, f) => f.unitName('°C'),
   'plan.chart.unit.concentration': 'mg/m³',
   'plan.chart.moment.off': 'éteint',
   'plan.chart.moment.lit': 'foyers allumés',
 
   'plan.chart.boil.title': ({ vessel }, f) => `Ébullition : ${f.say(vessel)}`,
   'plan.chart.boil.says': ({ litres }, f) =>
-    `${f.number(litres, 1)} L, du robinet aux gros bouillons.`,
+    `${f.measure(litres, 'L', 1)}, du robinet aux gros bouillons.`,
   'plan.chart.boil.says-calibrated': ({ litres }, f) =>
-    `${f.number(litres, 1)} L, du robinet aux gros bouillons. La courbe est calculée ; les moments viennent de votre dernier chantier.`,
+    `${f.measure(litres, 'L', 1)}, du robinet aux gros bouillons. La courbe est calculée ; les moments viennent de votre dernier chantier.`,
   'plan.chart.boil.water': 'Eau',
   'plan.chart.boil.boils-here': 'Bout ici',
   'plan.chart.boil.soonest': 'au plus tôt',
@@ -26,7 +26,7 @@ export const charts: TranslationOf<typeof english> = {
 
   'plan.chart.after-boil.title': ({ vessel }, f) => `Après l’ébullition : ${f.say(vessel)}`,
   'plan.chart.after-boil.says': ({ dropK }, f) =>
-    `Sa dernière goutte tombe avant une perte de ${f.number(dropK)} K. Le plan compte avec la plus rapide des deux ; une bouilloire qui se vide refroidit plus vite que celles-ci, qui restent pleines.`,
+    `Sa dernière goutte tombe avant une perte de ${f.measure(dropK, 'K')}. Le plan compte avec la plus rapide des deux ; une bouilloire qui se vide refroidit plus vite que celles-ci, qui restent pleines.`,
   'plan.chart.after-boil.loses-much': 'Une bouilloire qui perd beaucoup',
   'plan.chart.after-boil.loses-little': 'Une bouilloire qui perd peu',
   'plan.chart.after-boil.boil-again': 'En dessous, refaire bouillir',
@@ -49,7 +49,7 @@ export const charts: TranslationOf<typeof english> = {
 
   'plan.chart.room.title': 'La cuisine, chaleur ressentie',
   'plan.chart.room.outside': ({ burners, outdoorC, oven }, f) =>
-    `Avec ${litText(burners, f)} à la fois, l’un après l’autre, hotte et fenêtre comme indiqué, ${f.number(outdoorC)} °C dehors${oven ? ', après la chaleur du four' : ''}. Température et humidité ensemble (indice de chaleur).`,
+    `Avec ${litText(burners, f)} à la fois, l’un après l’autre, hotte et fenêtre comme indiqué, ${f.measure(outdoorC, '°C')} dehors${oven ? ', après la chaleur du four' : ''}. Température et humidité ensemble (indice de chaleur).`,
   'plan.chart.room.planned': ({ burners }, f) => `Prévu : ${litText(burners, f)}`,
   'plan.chart.room.bad-end': 'Prévu, au pire',
   'plan.chart.room.one-more': 'Un foyer de plus',

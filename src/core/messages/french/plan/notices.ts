@@ -53,7 +53,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.circuit-shared': ({ circuit, ratingA, names, drawsA }, f) =>
     `${circuit} (${f.shortNumber(ratingA)} A) ne supporte pas ensemble ${someOf(names.map(f.say), f)} (${f.number(drawsA)} A) : jamais en même temps, le plan s’y tient.`,
   'plan.notice.boils-low': ({ boilingC }, f) =>
-    `Ici l’eau bout à ${f.number(boilingC)} °C ; c’est bien l’ébullition. Elle ne chauffera pas plus, si longtemps qu’elle reste ; la main va plus lentement où il le faut.`,
+    `Ici l’eau bout à ${f.measure(boilingC, '°C')} ; c’est bien l’ébullition. Elle ne chauffera pas plus, si longtemps qu’elle reste ; la main va plus lentement où il le faut.`,
   'plan.notice.may-stay-dark': ({ cooktop, names }, f) =>
     `${cooktop} : ${f.list(names)} ${f.plural(names.length, { one: 'peut', other: 'peuvent' })} ne jamais rougir sans casserole, par détection ou par manque de tension. Essayez dans le noir avant le jour ; s’il reste sombre, demandez comment le cachériser.`,
   'plan.burner': ({ burner }) => `le foyer « ${burner} »`,
@@ -64,18 +64,18 @@ export const notices: TranslationOf<typeof english> = {
       circuit: ', à cause du circuit',
       none: '',
     };
-    return `${atOnce === 1 ? 'Un foyer' : 'Deux foyers'} à la fois${why[limitedBy]} : la pièce devrait atteindre environ ${f.number(peakC)} °C. C’est un conseil ; rien ici ne dit que l’air est sûr.`;
+    return `${atOnce === 1 ? 'Un foyer' : 'Deux foyers'} à la fois${why[limitedBy]} : la pièce devrait atteindre environ ${f.measure(peakC, '°C')}. C’est un conseil ; rien ici ne dit que l’air est sûr.`;
   },
   'plan.notice.room-blocked': ({ says }, f) => says.map((one) => f.say(one)).join(' '),
   'plan.notice.room-hot': ({ says }, f) => says.map((one) => f.say(one)).join(' '),
   'plan.notice.air-not-told':
     'Personne n’a encore dit si la hotte souffle dehors ni si une fenêtre s’ouvre. Le plan ne compte sur aucune, et même un seul foyer est alors de trop. Indiquez les deux sous « Pièce et air ».',
   'plan.notice.room-tiny': ({ volumeM3, leastM3 }, f) =>
-    `La cuisine est décrite avec ${f.shortNumber(volumeM3, 1)} m³ ; chaleur et air ne sont calculés qu’à partir de ${f.number(leastM3)} m³. Remesurez sol et plafond ; d’ici là, un foyer à la fois, et rien ne dit que la pièce le supporte.`,
+    `La cuisine est décrite avec ${f.shortMeasure(volumeM3, 'm³', 1)} ; chaleur et air ne sont calculés qu’à partir de ${f.measure(leastM3, 'm³', 0, 'up')}. Remesurez sol et plafond ; d’ici là, un foyer à la fois, et rien ne dit que la pièce le supporte.`,
   'plan.notice.much-water': ({ says }, f) =>
     `Beaucoup d’eau : ${f.list(says.map((one) => f.say(one)))}. Une fontaine à eau chaude pour remplir, une seconde bouilloire et une personne de plus raccourcissent beaucoup. Ou demandez si un plan de travail peut être couvert au lieu d’être ébouillanté.`,
   'plan.notice.much-water.fixture': ({ fixture, kettles, litres }, f) =>
-    `${fixture}, ${f.number(kettles)} bouilloires (environ ${f.number(litres)} L)`,
+    `${fixture}, ${f.number(kettles)} bouilloires (environ ${f.measure(litres, 'L')})`,
   'plan.notice.room-unknown':
     'Un foyer à la fois : telle que la pièce est décrite, sa chaleur ne peut être calculée. Vérifiez taille, hotte et fenêtre.',
   'plan.notice.room-too-much':
@@ -102,7 +102,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.question.unreached.cover': 'Verser, puis couvrir.',
   'plan.question.unreached.enough': 'Ce qui est versé suffit.',
   'plan.notice.spot': ({ areaCm2, leftM, nearM }, f) =>
-    `${f.number(areaCm2)} cm², à ${f.number(leftM, 2)} m de son bout gauche et ${f.number(nearM, 2)} m de son bord proche`,
+    `${f.measure(areaCm2, 'cm²')}, à ${f.tape(leftM)} de son bout gauche et ${f.tape(nearM)} de son bord proche`,
   'plan.notice.pots': ({ names }) =>
     `Ne sert pas à verser : ${names.join(', ')}. Ce qu’on y puise est dans un second récipient, et plein il est trop lourd à porter.`,
   'plan.notice.unused-vessels': ({ names }) =>
@@ -166,7 +166,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.calibration.cool': ({ name, percent }, f) =>
     `refroidir, ${f.say(name)} : ${shareText(percent)}`,
   'plan.calibration.flow': ({ flowLMin }, f) =>
-    `votre versement est de ${f.number(flowLMin, 1)} L par minute`,
+    `votre versement est de ${f.measure(flowLMin, 'L', 1)} par minute`,
   'plan.calibration.reach': ({ percent }, f) =>
     `une bouilloire porte à ${f.number(percent)} % de la distance calculée`,
   'plan.question.recheck': ({ fixture }) => `Faut-il cachériser à nouveau : ${fixture} ?`,

@@ -25,7 +25,7 @@ export const print: TranslationOf<typeof english> = {
   'plan.for': ({ purpose, custom, people }, f) =>
     `${f.capital(f.say(purpose))}, coutume : ${f.say(custom)}, ${f.number(people)} ${f.plural(people, { one: 'personne', other: 'personnes' })}`,
   'plan.boils-at': ({ boilingC, low }, f) =>
-    `Ici l’eau bout à ${f.number(boilingC, 1)} °C${low ? ' ; c’est bien l’ébullition' : ''}.`,
+    `Ici l’eau bout à ${f.measure(boilingC, '°C', 1)}${low ? ' ; c’est bien l’ébullition' : ''}.`,
   'plan.done-earliest': ({ finishS }, f) =>
     `Fini après ${f.duration(finishS)}, au plus tôt possible.`,
   'plan.done-after': ({ finishS, boundS }, f) =>
@@ -58,8 +58,9 @@ export const print: TranslationOf<typeof english> = {
   'plan.question.until-then': ({ untilThen }, f) => `D’ici là : ${f.say(untilThen)}`,
   'plan.buy': ({ name, amount, why }, f) => `${f.say(name)} : ${f.say(amount)}. ${f.say(why)}`,
   'plan.total.hot': ({ hotL, kettles }, f) =>
-    `Eau bouillante : environ ${f.number(hotL.typical)} L, ${f.number(kettles.typical)} ${f.plural(kettles.typical, { one: 'bouilloire', other: 'bouilloires' })}`,
-  'plan.total.cold': ({ coldL }, f) => `Eau froide ensuite : environ ${f.number(coldL.typical)} L`,
+    `Eau bouillante : environ ${f.measure(hotL.typical, 'L')}, ${f.number(kettles.typical)} ${f.plural(kettles.typical, { one: 'bouilloire', other: 'bouilloires' })}`,
+  'plan.total.cold': ({ coldL }, f) =>
+    `Eau froide ensuite : environ ${f.measure(coldL.typical, 'L')}`,
   'plan.total.electricity': ({ kWh }, f) => `Électricité : environ ${f.number(kWh, 1)} kWh`,
   'plan.total.gas': ({ kWh }, f) => `Gaz : environ ${f.number(kWh, 1)} kWh`,
   'plan.total.hands': ({ lengthS }, f) => `Travail des mains : ${f.about(lengthS)}`,
@@ -101,7 +102,16 @@ export const print: TranslationOf<typeof english> = {
   'plan.work.kettle-parts': ({ kettle, parts }, f) =>
     `Bouilloire ${f.number(kettle)} : ${parts.map((one) => f.say(one)).join(' ; ')}`,
   'plan.work.kettle-lanes': ({ kettle, lengthM }, f) =>
-    `Bouilloire ${f.number(kettle)} : ${f.number(lengthM, 1)} m de bandes`,
+    `Bouilloire ${f.number(kettle)} : ${f.measure(lengthM, 'm', 1)} de bandes`,
   'plan.work.kettle-told': ({ kettle, told }, f) =>
     `Bouilloire ${f.number(kettle)} : ${told.map((one) => f.say(one)).join(' ')}`,
+
+  'common.resource.hands': 'Mains',
+  'common.resource.burners-lit': 'Foyers allumés',
+  'common.resource.watch': 'Surveillance',
+  'common.resource.unit.shares': 'parts',
+  'common.resource.unit.people': 'personnes',
+  'common.resource.unit.burners': 'foyers',
+  'common.resource.unit.kettles': 'bouilloires',
+  'common.resource.unit.amperes': 'A',
 };

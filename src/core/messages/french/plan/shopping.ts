@@ -4,11 +4,11 @@ import type { TranslationOf } from '../../model/translation.ts';
 /** What to buy and gather. */
 export const shopping: TranslationOf<typeof english> = {
   'plan.buy.kettle': ({ maxFillL, ratedW }, f) =>
-    `Bouilloire électrique, ${f.shortNumber(maxFillL)} L, ${f.number(ratedW)} W`,
+    `Bouilloire électrique, ${f.shortMeasure(maxFillL, 'L')}, ${f.number(ratedW)} W`,
   'plan.buy.kettle.why': 'La cuisine ne nomme aucune bouilloire avec laquelle verser.',
-  'plan.buy.jugs': ({ jugL }, f) => `Brocs d’eau froide de ${f.number(jugL)} L`,
+  'plan.buy.jugs': ({ jugL }, f) => `Brocs d’eau froide de ${f.measure(jugL, 'L')}`,
   'plan.buy.jugs.why': ({ coldL }, f) =>
-    `Environ ${f.number(coldL)} L d’eau froide suivent l’eau bouillante.`,
+    `Environ ${f.measure(coldL, 'L')} d’eau froide suivent l’eau bouillante.`,
   'plan.buy.mop': 'Serpillière, seau et serviettes de sol',
   'plan.buy.mop.why': 'Le sol se mouille après chaque bouilloire.',
   'plan.buy.gloves': 'Gants longs, anti-chaleur et étanches',
@@ -42,6 +42,6 @@ export const shopping: TranslationOf<typeof english> = {
     `${f.number(pairs)} ${f.plural(pairs, { one: 'paire', other: 'paires' })}`,
   'plan.amount.bowls': ({ bowls }, f) =>
     `pour ${f.number(bowls)} ${f.plural(bowls, { one: 'cuve', other: 'cuves' })}`,
-  'plan.amount.area': ({ areaM2 }, f) => `${f.shortNumber(areaM2)} m²`,
+  'plan.amount.area': ({ areaM2 }, f) => f.shortMeasure(areaM2, 'm²'),
   'plan.amount.to-size': 'sur mesure',
 };

@@ -73,13 +73,14 @@ export const checks: TranslationOf<typeof english> = {
   'problems.crossing.allowed': 'un contour qui ne se croise pas',
   'problems.crossing.advice':
     'Listez les coins dans l’ordre où vous les rencontrez en faisant le tour.',
-  'problems.surface.found': ({ surfaceM2 }, f) => `une surface de ${f.number(surfaceM2, 4)} m²`,
-  'problems.surface.allowed': ({ leastM2 }) => `au moins ${leastM2} m²`,
+  'problems.surface.found': ({ surfaceM2 }, f) => `une surface de ${f.measure(surfaceM2, 'm²', 4)}`,
+  'problems.surface.allowed': ({ leastM2 }, f) =>
+    `au moins ${f.shortMeasure(leastM2, 'm²', 4, 'up')}`,
   'problems.surface.advice':
     'Les longueurs sont en mètres, et les coins font une fois le tour de la surface.',
 
   'problems.box': ({ xMinM, xMaxM, yMinM, yMaxM }, f) =>
-    `x de ${f.shortNumber(xMinM, 3)} m à ${f.shortNumber(xMaxM, 3)} m, y de ${f.shortNumber(yMinM, 3)} m à ${f.shortNumber(yMaxM, 3)} m`,
+    `x de ${f.tape(xMinM, { decimals: 3, isShort: true })} à ${f.tape(xMaxM, { decimals: 3, isShort: true })}, y de ${f.tape(yMinM, { decimals: 3, isShort: true })} à ${f.tape(yMaxM, { decimals: 3, isShort: true })}`,
   'problems.hole.found': ({ box }, f) => `une découpe à ${f.say(box)}`,
   'problems.hole.allowed': ({ box }, f) => `dans le contour du plan de travail (${f.say(box)})`,
   'problems.hole.advice': 'Mesurez-la depuis le même coin que le plan de travail.',
@@ -90,21 +91,21 @@ export const checks: TranslationOf<typeof english> = {
   'problems.back-edge.first': 'Le premier coin du contour est 0.',
   'problems.back-edge.neighbours': 'deux coins voisins du contour',
   'problems.back-edge.next': ({ from, next }) => `Après le coin ${from} vient le coin ${next}.`,
-  'problems.bowls.found': ({ bowlsM2 }, f) => `des cuves de ${f.number(bowlsM2, 2)} m² ensemble`,
+  'problems.bowls.found': ({ bowlsM2 }, f) =>
+    `des cuves de ${f.measure(bowlsM2, 'm²', 2)} ensemble`,
   'problems.bowls.allowed': ({ outlineM2 }, f) =>
-    `pas plus que le contour de l’évier, ${f.number(outlineM2, 2)} m²`,
+    `pas plus que le contour de l’évier, ${f.measure(outlineM2, 'm²', 2)}`,
   'problems.bowls.advice': 'Remesurez cuves et contour, en mètres.',
   'problems.burner-place.allowed': ({ box }, f) => `un point sur la plaque (${f.say(box)})`,
   'problems.burner-place.advice':
     'Mesurez le milieu du foyer dans la même vue de dessus que la plaque.',
-  'problems.heights.allowed': ({ fromM }, f) =>
-    `plus de ${f.number(fromM, 2)} m, son bord inférieur`,
+  'problems.heights.allowed': ({ fromM }, f) => `plus de ${f.tape(fromM)}, son bord inférieur`,
   'problems.heights.advice': 'Mesurez les deux bords depuis le sol.',
   'problems.wall.needs-outline': 'un mur de room.outline, qui n’est pas indiqué',
   'problems.wall.tell-outline':
     'Indiquez les coins de la pièce dans room.outline, ou omettez ceci.',
   'problems.wall.fits': ({ leftM, lengthM, atM }, f) =>
-    `au plus ${f.number(leftM, 2)} m : le mur est long de ${f.number(lengthM, 2)} m, et ceci commence à ${f.number(atM, 2)} m`,
+    `au plus ${f.tape(leftM)} : le mur est long de ${f.tape(lengthM)}, et ceci commence à ${f.tape(atM)}`,
   'problems.wall.shorten':
     'Mesurez depuis le bout gauche du mur, tel que vous le voyez de la pièce.',
 

@@ -18,7 +18,7 @@ export const warnings: TranslationOf<typeof english> = {
   'problems.utensil-material.allowed': ({ materials }) => `l’une de ${materials} pour ce genre`,
   'problems.utensil-material.advice': 'Regardez encore, ou indiquez un autre genre.',
   'problems.utensil-mass.allowed': ({ mostKg }, f) =>
-    `au plus ${f.shortNumber(mostKg, 3)} kg pour sa taille`,
+    `au plus ${f.shortMeasure(mostKg, 'kg', 3, 'down')} pour sa taille`,
   'problems.utensil-mass.advice': 'De l’argent massif pèserait moins : repesez ou remesurez.',
   'problems.no-fixtures.allowed': 'au moins un élément à planifier',
   'problems.no-fixtures.advice':
@@ -32,11 +32,13 @@ export const warnings: TranslationOf<typeof english> = {
     'Dites sur quel circuit elle est branchée, sinon sa charge n’est pas surveillée.',
   'problems.hood-flow.allowed': 'le débit d’une hotte vers l’extérieur en L/s',
   'problems.hood-flow.advice': 'Lisez le débit dans la notice ; d’ici là elle compte comme aucune.',
-  'problems.hood-kind.found': ({ flowLS }) => `"none" avec un débit de ${flowLS} L/s`,
+  'problems.hood-kind.found': ({ flowLS }, f) =>
+    `"none" avec un débit de ${f.shortMeasure(flowLS, 'L/s', 3)}`,
   'problems.hood-kind.allowed': 'un genre de hotte',
   'problems.hood-kind.advice': 'Dites "vented" ou "recirculating", ou retirez le débit.',
-  'problems.room-small.found': ({ volumeM3 }, f) => `une pièce de ${f.shortNumber(volumeM3, 1)} m³`,
-  'problems.room-small.allowed': ({ leastM3 }, f) => `${f.number(leastM3)} m³ ou plus`,
+  'problems.room-small.found': ({ volumeM3 }, f) =>
+    `une pièce de ${f.shortMeasure(volumeM3, 'm³', 1)}`,
+  'problems.room-small.allowed': ({ leastM3 }, f) => `${f.measure(leastM3, 'm³', 0, 'up')} ou plus`,
   'problems.room-small.advice':
     'Remesurez sol et plafond ; pour une pièce plus petite, chaleur et air ne sont pas calculés.',
   'problems.last-hot.zone.allowed':

@@ -83,7 +83,7 @@ export const summary: TranslationOf<typeof english> = {
     return `${name} : ${f.say(label)}, ${told.join(' ; ')}.${because(why.join(' ; '))}`;
   },
   'report.lack.unreached': ({ name, areaCm2 }, f) =>
-    `${name} : ${f.number(areaCm2)} cm² sont hors de portée de bras et n’ont pas reçu d’eau bouillante.`,
+    `${name} : ${f.measure(areaCm2, 'cm²')} sont hors de portée de bras et n’ont pas reçu d’eau bouillante.`,
   'report.lack.cold': ({ name, cold, poured }, f) =>
     `${name} : eau froide confirmée après ${f.number(cold)} ${f.plural(cold, { one: 'bouilloire', other: 'bouilloires' })} sur ${f.number(poured)}.`,
   'report.lack.overridden': ({ name, ask, reason }, f) =>

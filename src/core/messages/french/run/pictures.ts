@@ -34,8 +34,8 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.fixture': ({ name, phase }, f) => `${name} : ${f.say(phase)}`,
   'run.picture.burner': ({ name }) => `Foyer ${name}`,
   'run.picture.kettle': ({ litres, markLitres }, f) =>
-    `Remplissez à ${f.number(litres, 1)} litres ; le repère est à ${f.number(markLitres, 1)} litres`,
-  'run.picture.kettle.litres': ({ litres }, f) => `${f.number(litres, 1)} L`,
+    `Remplissez à ${f.fill(litres)} ; le repère est à ${f.fill(markLitres)}`,
+  'run.picture.kettle.litres': ({ litres }, f) => f.fill(litres, true),
   'run.picture.batch': ({ items }, f) =>
     `Dans la marmite : ${f.list(items.map((item) => f.say(item)))}`,
   'run.picture.batch.count': ({ count }, f) => `${f.number(count)} ×`,
@@ -56,8 +56,8 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.oven.stage': ({ name, lengthS }, f) => `${f.say(name)} ${f.duration(lengthS)}`,
   'run.picture.oven': ({ stages }, f) => stages.map((one) => f.say(one)).join(', '),
   'run.picture.oven.now': 'maintenant',
-  'run.pour.left': ({ litres }, f) => `reste ${f.number(litres, 1)} L`,
-  'run.pour.pace': ({ cmPerS }, f) => `environ ${f.number(cmPerS)} cm par seconde`,
+  'run.pour.left': ({ litres }, f) => `reste ${f.measure(litres, 'L', 1)}`,
+  'run.pour.pace': ({ cmPerS }, f) => `environ ${f.measure(cmPerS, 'cm')} par seconde`,
   'run.picture.stand': 'Vous êtes ici',
   'run.picture.time': ({ lengthS }, f) => f.duration(lengthS),
 };

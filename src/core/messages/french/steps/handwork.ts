@@ -28,10 +28,10 @@ export const handwork: TranslationOf<typeof english> = {
   'steps.thaw.timer': ({ name }, f) => `Regardez la glace : ${f.say(name)}`,
   'steps.switch-on.title': ({ name }, f) => `Rebranchez : ${f.say(name)}.`,
   'steps.switch-on.dry': 'Essuyez l’intérieur, séchez-vous les mains, puis branchez.',
-  'steps.switch-on.chilled':
-    'Les aliments reviennent quand un thermomètre dedans indique 5 °C ou moins.',
-  'steps.switch-on.frozen':
-    'Les aliments reviennent quand un thermomètre dedans indique −15 °C ou moins.',
+  'steps.switch-on.chilled': (_, f) =>
+    `Les aliments reviennent quand un thermomètre dedans indique ${f.measure(5, '°C')} ou moins.`,
+  'steps.switch-on.frozen': (_, f) =>
+    `Les aliments reviennent quand un thermomètre dedans indique ${f.measure(-15, '°C')} ou moins.`,
   'steps.switch-on.say': 'Il marche',
 
   'steps.rest.title-nothing-hot': ({ name, until }, f) =>
@@ -94,7 +94,7 @@ export const handwork: TranslationOf<typeof english> = {
   'steps.line.title': ({ fixture }) => `Tapissez : ${fixture}.`,
   'steps.cover.with': ({ material }, f) => `Avec : ${f.say(material)}.`,
   'steps.cover.with-area': ({ material, areaM2 }, f) =>
-    `Avec : ${f.say(material)}. Environ ${f.shortNumber(areaM2)} m².`,
+    `Avec : ${f.say(material)}. Environ ${f.shortMeasure(areaM2, 'm²')}.`,
   'steps.cover.put-in': 'D’abord propre, sec et froid.',
   'steps.cover.taped':
     'D’abord propre, sec et froid ; collez les bords pour que rien ne glisse dessous.',

@@ -7,9 +7,9 @@ export const water: TranslationOf<typeof english> = {
   /** One of several alike. */
   'steps.vessel.unit': ({ name, number }) => `${name} ${number}`,
   'steps.vessel.fill-on-burner': ({ litres, vessel, burner }, f) =>
-    `Remplissez à ${f.shortNumber(litres)} L : ${f.say(vessel)}. Allumez dessous le foyer « ${burner} ».`,
+    `Remplissez à ${f.fill(litres)} : ${f.say(vessel)}. Allumez dessous le foyer « ${burner} ».`,
   'steps.vessel.fill-plugged': ({ litres, vessel }, f) =>
-    `Remplissez à ${f.shortNumber(litres)} L et allumez : ${f.say(vessel)}.`,
+    `Remplissez à ${f.fill(litres)} et allumez : ${f.say(vessel)}.`,
   'steps.vessel.plug-into': ({ circuit }) =>
     `Branchez directement sur : ${circuit} ; rien n’y tourne que ce que prévoit le plan.`,
   'steps.vessel.plug-anywhere':
@@ -24,9 +24,9 @@ export const water: TranslationOf<typeof english> = {
   'steps.boil.fill-mark': 'Jamais au-delà du repère.',
   'steps.boil.wait': 'Attendez les gros bouillons.',
   'steps.boil.wait-here': ({ boilingC }, f) =>
-    `Attendez les gros bouillons, ici ${f.number(boilingC, 1)} °C.`,
+    `Attendez les gros bouillons, ici ${f.measure(boilingC, '°C', 1)}.`,
   'steps.boil.wait-low': ({ boilingC }, f) =>
-    `Attendez les gros bouillons. Ici l’eau bout à ${f.number(boilingC)} °C ; c’est bien l’ébullition, elle ne chauffera pas plus.`,
+    `Attendez les gros bouillons. Ici l’eau bout à ${f.measure(boilingC, '°C')} ; c’est bien l’ébullition, elle ne chauffera pas plus.`,
   'steps.boil.again': ({ againS }, f) =>
     `Rallumez-la juste avant de la lever : elle bout de nouveau en ${f.about(againS)}. Puis versez aussitôt.`,
   'steps.boil.burner-off': ({ burner }) =>

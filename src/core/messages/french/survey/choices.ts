@@ -48,8 +48,8 @@ export const choices: TranslationOf<typeof english> = {
   'survey.burner-type.portable-plate': 'Posée sur le plan de travail, avec sa propre fiche.',
 
   'survey.cleaning.pyrolytic.name': 'Pyrolyse',
-  'survey.cleaning.pyrolytic.tell':
-    'Verrouille sa porte et chauffe des heures ; la notice dit « pyrolyse », environ 450 °C et plus.',
+  'survey.cleaning.pyrolytic.tell': (_, f) =>
+    `Verrouille sa porte et chauffe des heures ; la notice dit « pyrolyse », environ ${f.measure(450, '°C')} et plus.`,
   'survey.cleaning.steam.name': 'Nettoyage vapeur',
   'survey.cleaning.steam.tell':
     'De l’eau sur la sole, une demi-heure, pas de verrou. Le nettoyage vapeur ne cachérise pas.',

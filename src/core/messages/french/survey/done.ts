@@ -23,6 +23,7 @@ export const done: TranslationOf<typeof english> = {
   'survey.done.name': 'Nom changé',
   'survey.done.country': ({ country }, f) => `Pays : ${f.say(country)}`,
   'survey.done.town': ({ town }) => `Lieu : ${town}`,
+  'survey.done.units': 'Unités changées',
   'survey.done.land': 'Pays des fêtes changé',
   'survey.done.altitude': 'Altitude changée',
   'survey.done.tap': 'Eau du robinet changée',

@@ -13,8 +13,8 @@ export const walls: TranslationOf<typeof english> = {
   'survey.face.push': ({ wall, length }, f) =>
     `Poussez le mur : ${f.say(wall)}, long de ${f.say(length)}`,
 
-  'survey.editor.keys':
-    'Les flèches déplacent de 5 cm, avec Maj elles changent la taille. T tourne, Suppr retire, Entrée va aux champs, Échap quitte.',
+  'survey.editor.keys': (_, f) =>
+    `Les flèches déplacent de ${f.measure(5, 'cm')}, avec Maj elles changent la taille. T tourne, Suppr retire, Entrée va aux champs, Échap quitte.`,
   'survey.editor.lengths': 'Longueurs',
   'survey.editor.names': 'Noms',
   'survey.editor.walls': 'Murs',

@@ -33,13 +33,13 @@ export const utensilSteps: TranslationOf<typeof english> = {
   'utensils.step.batch': ({ number, of, group }, f) =>
     `Trempez le lot ${f.number(number)} sur ${f.number(of)} : ${f.say(group)}.`,
   'utensils.step.top-up': ({ litres }, f) =>
-    `Complétez la marmite à ${f.number(litres, 1)} L et attendez les gros bouillons.`,
+    `Complétez la marmite à ${f.fill(litres)} et attendez les gros bouillons.`,
   'utensils.step.lower': 'Descendez-le dans l’eau bouillante, entièrement dessous.',
   'utensils.step.under': 'C’est dessous',
   'utensils.step.under-ask': 'Tout était-il entièrement sous l’eau bouillante ?',
   'utensils.step.again': 'Laissez-le dessous jusqu’à ce que l’eau bouille de nouveau.',
   'utensils.step.drop': ({ mixedC, recoverS }, f) =>
-    `L’eau tombe à environ ${f.number(mixedC, 1)} °C et bout de nouveau après ${f.about(recoverS.typical)}, au plus ${f.about(recoverS.high)}.`,
+    `L’eau tombe à environ ${f.measure(mixedC, '°C', 1)} et bout de nouveau après ${f.about(recoverS.typical)}, au plus ${f.about(recoverS.high)}.`,
   'utensils.step.again-say': 'Elle bout de nouveau',
   'utensils.step.again-ask': 'L’eau a-t-elle bouilli de nouveau avec les objets dedans ?',
   'utensils.step.turn': 'Levez-le, tournez-le dans la pince, et redescendez-le.',

@@ -12,8 +12,8 @@ export const warnings: TranslationOf<typeof english> = {
   'cautions.scald-dress.ask':
     'נעליים סגורות, שרוולים ארוכים וכפפות עמידות בחום עליכם, רצפה יבשה, דרך פנויה?',
   'cautions.scald-dress.make-safe': 'הניחו את הקומקום.',
-  'cautions.scald-carry.say':
-    'מלאו לכל היותר עד הסימן, שאו נמוך, פייה הרחק מכם, קומקום אחד בכל פעם: מים מעל 60°C שורפים בשניות.',
+  'cautions.scald-carry.say': (_, f) =>
+    `מלאו לכל היותר עד הסימן, שאו נמוך, פייה הרחק מכם, קומקום אחד בכל פעם: מים מעל ${f.measure(60, '°C')} שורפים בשניות.`,
   'cautions.pour-stance.say': 'מים חמים יורדים מהחזית: רגליים הרחק מהשוליים, שפכו נמוך ולאט.',
   'cautions.splash.say': 'עמדו זקופים, פייה הרחק מכם, ושפכו נמוך ולאט: מים רותחים ניתזים חזרה.',
   'cautions.hot-refill.say':

@@ -46,4 +46,17 @@ export const names: TranslationOf<typeof english> = {
   'common.burner.gas-wok': 'גז, לווק',
   'common.burner.commercial-open': 'פתוח מסחרי',
   'common.burner.portable-plate': 'פלטה ניידת',
+
+  'common.method.glow': 'ליבון',
+  'common.method.light-heat': 'חימום בדרגה הגבוהה ביותר',
+  'common.method.self-clean': 'מחזור ניקוי עצמי מלא',
+  'common.method.pour': 'עירוי מים רותחים',
+  'common.method.immerse': 'הגעלה במים רותחים',
+  'common.method.steam': 'הרתחת מים בפנים',
+  'common.method.boil-over': 'הרתחה עד גלישה',
+  'common.method.clean': 'ניקוי יסודי',
+  'common.method.line': 'ניקוי וריפוד',
+  'common.method.cover': 'כיסוי',
+  'common.method.not-purged': 'בלי הכשרה: אין להשתמש בו',
+  'common.method.replace': 'החלפה',
 };

@@ -6,7 +6,7 @@ export const around: TranslationOf<typeof english> = {
   'handouts.covers.about':
     'מצויר בקנה מידה, אורך הגליל לימין. מדדו שוב לפני החיתוך הראשון; חתכו לפי הסדר.',
   'handouts.covers.picture': ({ widthM, fromM, toM }, f) =>
-    `הגליל, רוחב ${f.number(widthM, 2)} מ׳, מ־${f.number(fromM, 2)} עד ${f.number(toM, 2)} מ׳`,
+    `הגליל, רוחב ${f.tape(widthM)}, מ־${f.tape(fromM, { isFirst: true })} עד ${f.tape(toM)}`,
   'handouts.utensils.time': ({ startS, lengthS }, f) =>
     `נכנס ${f.about(startS)} אחרי שהסיר הועמד; נמשך ${f.about(lengthS)}.`,
 };

@@ -22,7 +22,7 @@ export const shopping: TranslationOf<typeof english> = {
   'handouts.shopping.part-why': ({ fixtures }, f) =>
     `עבור ${f.list(fixtures)}: הישנים לא מוכשרים. מדדו אותם קודם.`,
   'handouts.shopping.pot': 'סיר להכשרה בלבד',
-  'handouts.shopping.pot-size': ({ leastPotL }, f) => `לפחות ${f.number(leastPotL)} ליטר`,
+  'handouts.shopping.pot-size': ({ leastPotL }, f) => `לפחות ${f.measure(leastPotL, 'L', 0, 'up')}`,
   'handouts.shopping.left': ({ left, all }, f) =>
     `${f.number(left)} מתוך ${f.number(all)} עוד חסרים`,
   'handouts.shopping.all-there': 'הכול כאן.',

@@ -9,15 +9,15 @@ function litText(burners: number, f: Formatter): string {
 
 /** Courses of heat and air, drawn on the page of the plan. */
 export const charts: TranslationOf<typeof english> = {
-  'plan.chart.unit.temperature': 'מעלות',
+  'plan.chart.unit.temperature': (_, f) => f.unitName('°C'),
   'plan.chart.unit.concentration': 'מ״ג/מ״ק',
   'plan.chart.moment.off': 'כיבוי',
   'plan.chart.moment.lit': 'מבערים פועלים',
 
   'plan.chart.boil.title': ({ vessel }, f) => `רתיחה: ${f.say(vessel)}`,
-  'plan.chart.boil.says': ({ litres }, f) => `${f.number(litres, 1)} ליטר מהברז עד רתיחה מלאה.`,
+  'plan.chart.boil.says': ({ litres }, f) => `${f.measure(litres, 'L', 1)} מהברז עד רתיחה מלאה.`,
   'plan.chart.boil.says-calibrated': ({ litres }, f) =>
-    `${f.number(litres, 1)} ליטר מהברז עד רתיחה מלאה. הקו מחושב; הזמנים מהביצוע הקודם שלכם.`,
+    `${f.measure(litres, 'L', 1)} מהברז עד רתיחה מלאה. הקו מחושב; הזמנים מהביצוע הקודם שלכם.`,
   'plan.chart.boil.water': 'מים',
   'plan.chart.boil.boils-here': 'כאן רותח',
   'plan.chart.boil.soonest': 'המוקדם ביותר',
@@ -26,7 +26,7 @@ export const charts: TranslationOf<typeof english> = {
 
   'plan.chart.after-boil.title': ({ vessel }, f) => `אחרי הרתיחה: ${f.say(vessel)}`,
   'plan.chart.after-boil.says': ({ dropK }, f) =>
-    `הטיפה האחרונה נופלת לפני שאבדו ${f.number(dropK)} מעלות. התוכנית סופרת לפי המהיר מהשניים, וקומקום מתרוקן מצטנן מהר יותר מאלה, שנשארים מלאים.`,
+    `הטיפה האחרונה נופלת לפני שאבדו ${f.measure(dropK, 'K')}. התוכנית סופרת לפי המהיר מהשניים, וקומקום מתרוקן מצטנן מהר יותר מאלה, שנשארים מלאים.`,
   'plan.chart.after-boil.loses-much': 'קומקום שמאבד הרבה',
   'plan.chart.after-boil.loses-little': 'קומקום שמאבד מעט',
   'plan.chart.after-boil.boil-again': 'מתחת לזה מרתיחים שוב',
@@ -49,7 +49,7 @@ export const charts: TranslationOf<typeof english> = {
 
   'plan.chart.room.title': 'המטבח, כפי שמרגישים',
   'plan.chart.room.outside': ({ burners, outdoorC, oven }, f) =>
-    `${litText(burners, f)} בכל פעם, בזה אחר זה, קולט וחלון כפי שנמסר, ${f.number(outdoorC)}°C בחוץ${oven ? ', אחרי החום של התנור' : ''}. חום ולחות יחד (מדד עומס חום).`,
+    `${litText(burners, f)} בכל פעם, בזה אחר זה, קולט וחלון כפי שנמסר, ${f.measure(outdoorC, '°C')} בחוץ${oven ? ', אחרי החום של התנור' : ''}. חום ולחות יחד (מדד עומס חום).`,
   'plan.chart.room.planned': ({ burners }, f) => `מתוכנן: ${litText(burners, f)}`,
   'plan.chart.room.bad-end': 'מתוכנן, בקצה הרע',
   'plan.chart.room.one-more': 'עוד מבער אחד',

@@ -54,7 +54,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.circuit-shared': ({ circuit, ratingA, names, drawsA }, f) =>
     `${circuit} (${f.shortNumber(ratingA)} אמפר) לא יכול לשאת יחד (${f.number(drawsA)} אמפר): ${someOf(names.map(f.say), f)}. לעולם אל תפעילו אותם יחד; כך גם התוכנית.`,
   'plan.notice.boils-low': ({ boilingC }, f) =>
-    `כאן מים רותחים ב־${f.number(boilingC)}°C; זו רתיחה. חם יותר לא יהיה, כמה שיעמוד על האש; היד איטית יותר היכן שצריך.`,
+    `כאן מים רותחים ב־${f.measure(boilingC, '°C')}; זו רתיחה. חם יותר לא יהיה, כמה שיעמוד על האש; היד איטית יותר היכן שצריך.`,
   'plan.notice.may-stay-dark': ({ cooktop, names }, f) =>
     `${cooktop}: ${f.list(names)} אולי לא יאדימו לעולם בלי סיר, כי הם חשים אותו או מקבלים מתח נמוך. נסו אחד בחושך לפני היום, ושאלו איך מכשירים אם נשאר כהה.`,
   'plan.burner': ({ burner }) => `המבער ${burner}`,
@@ -65,18 +65,18 @@ export const notices: TranslationOf<typeof english> = {
       circuit: ', בגלל המעגל החשמלי',
       none: '',
     };
-    return `${atOnce === 1 ? 'מבער אחד' : 'שני מבערים'} בכל פעם${why[limitedBy]}: צפוי שהחדר יגיע לכ־${f.number(peakC)}°C. זו עצה; היא לעולם לא אומרת שהאוויר בטוח.`;
+    return `${atOnce === 1 ? 'מבער אחד' : 'שני מבערים'} בכל פעם${why[limitedBy]}: צפוי שהחדר יגיע לכ־${f.measure(peakC, '°C')}. זו עצה; היא לעולם לא אומרת שהאוויר בטוח.`;
   },
   'plan.notice.room-blocked': ({ says }, f) => says.map((one) => f.say(one)).join(' '),
   'plan.notice.room-hot': ({ says }, f) => says.map((one) => f.say(one)).join(' '),
   'plan.notice.air-not-told':
     'איש עוד לא אמר אם הקולט פולט החוצה ואם חלון נפתח, ולכן התוכנית לא מביאה אותם בחשבון. כך אפילו מבער אחד הוא יותר מדי: ציינו את שניהם תחת "חדר ואוויר".',
   'plan.notice.room-tiny': ({ volumeM3, leastM3 }, f) =>
-    `נפח המטבח נמסר כ־${f.shortNumber(volumeM3, 1)} מ״ק; חום ואוויר מחושבים מ־${f.number(leastM3)} מ״ק. מדדו שוב רצפה ותקרה; עד אז התוכנית מדליקה מבער אחד בכל פעם, ודבר לא אומר שהחדר עומד בזה.`,
+    `נפח המטבח נמסר כ־${f.shortMeasure(volumeM3, 'm³', 1)}; חום ואוויר מחושבים מ־${f.measure(leastM3, 'm³', 0, 'up')}. מדדו שוב רצפה ותקרה; עד אז התוכנית מדליקה מבער אחד בכל פעם, ודבר לא אומר שהחדר עומד בזה.`,
   'plan.notice.much-water': ({ says }, f) =>
     `כמות מים גדולה מאוד: ${f.list(says.map((one) => f.say(one)))}. מיחם למילוי הקומקומים, קומקום שני ועוזר מקצרים הרבה; או שאלו אם מותר לכסות משטח במקום לערות.`,
   'plan.notice.much-water.fixture': ({ fixture, kettles, litres }, f) =>
-    `${f.number(kettles)} קומקומים (כ־${f.number(litres)} ליטר) על ${fixture}`,
+    `${f.number(kettles)} קומקומים (כ־${f.measure(litres, 'L')}) על ${fixture}`,
   'plan.notice.room-unknown':
     'מבער אחד בכל פעם: אי אפשר לחשב כמה יתחמם החדר כפי שתואר. בדקו את מידותיו, את הקולט ואת החלון.',
   'plan.notice.room-too-much':
@@ -101,7 +101,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.question.unreached.cover': 'לערות, ואחר כך לכסות.',
   'plan.question.unreached.enough': 'די במה שקיבל עירוי.',
   'plan.notice.spot': ({ areaCm2, leftM, nearM }, f) =>
-    `${f.number(areaCm2)} סמ״ר, ${f.number(leftM, 2)} מ׳ מהקצה השמאלי ו־${f.number(nearM, 2)} מ׳ מהצד הקרוב`,
+    `${f.measure(areaCm2, 'cm²')}, ${f.tape(leftM)} מהקצה השמאלי ו־${f.tape(nearM)} מהצד הקרוב`,
   'plan.notice.pots': ({ names }) =>
     `אין מערים מתוך: ${names.join(', ')}. מה שנשאב במצקת הוא כבר בכלי שני, ומלא הוא כבד מדי לנשיאה.`,
   'plan.notice.unused-vessels': ({ names }) =>
@@ -164,7 +164,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.calibration.cool': ({ name, percent }, f) =>
     `${f.say(name)}: להתקררות ${shareText(percent, f)}`,
   'plan.calibration.flow': ({ flowLMin }, f) =>
-    `העירוי שלכם הוא ${f.number(flowLMin, 1)} ליטר בדקה`,
+    `העירוי שלכם הוא ${f.measure(flowLMin, 'L', 1)} בדקה`,
   'plan.calibration.reach': ({ percent }, f) => `קומקום מגיע ל־${f.number(percent)}% מהמרחק המחושב`,
   'plan.question.recheck': ({ fixture }) => `צריך להכשיר שוב: ${fixture}?`,
   'plan.question.recheck.why': ({ what }) => `אחרי ההכשרה נמסר: ${what}`,

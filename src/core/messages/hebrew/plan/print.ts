@@ -35,7 +35,7 @@ export const print: TranslationOf<typeof english> = {
   'plan.for': ({ purpose, custom, people }, f) =>
     `${f.say(purpose)}, מנהג: ${f.say(custom)}, ${f.plural(people, { one: 'אדם אחד', two: 'שני אנשים', other: `${f.number(people)} אנשים` })}`,
   'plan.boils-at': ({ boilingC, low }, f) =>
-    `מים רותחים כאן ב־${f.number(boilingC, 1)}°C${low ? '; זו רתיחה' : ''}.`,
+    `מים רותחים כאן ב־${f.measure(boilingC, '°C', 1)}${low ? '; זו רתיחה' : ''}.`,
   'plan.done-earliest': ({ finishS }, f) =>
     `הסיום אחרי ${f.duration(finishS)}, המוקדם ביותר שאפשר.`,
   'plan.done-after': ({ finishS, boundS }, f) =>
@@ -70,8 +70,8 @@ export const print: TranslationOf<typeof english> = {
   'plan.question.until-then': ({ untilThen }, f) => `עד אז: ${f.say(untilThen)}`,
   'plan.buy': ({ name, amount, why }, f) => `${f.say(name)}: ${f.say(amount)}. ${f.say(why)}`,
   'plan.total.hot': ({ hotL, kettles }, f) =>
-    `מים רותחים: כ־${f.number(hotL.typical)} ליטר, ${kettlesText(kettles.typical, f)}`,
-  'plan.total.cold': ({ coldL }, f) => `מים קרים אחריהם: כ־${f.number(coldL.typical)} ליטר`,
+    `מים רותחים: כ־${f.measure(hotL.typical, 'L')}, ${kettlesText(kettles.typical, f)}`,
+  'plan.total.cold': ({ coldL }, f) => `מים קרים אחריהם: כ־${f.measure(coldL.typical, 'L')}`,
   'plan.total.electricity': ({ kWh }, f) => `חשמל: כ־${f.number(kWh, 1)} קוט״ש`,
   'plan.total.gas': ({ kWh }, f) => `גז: כ־${f.number(kWh, 1)} קוט״ש`,
   'plan.total.hands': ({ lengthS }, f) => `עבודת ידיים: ${f.about(lengthS)}`,
@@ -111,7 +111,16 @@ export const print: TranslationOf<typeof english> = {
   'plan.work.kettle-parts': ({ kettle, parts }, f) =>
     `קומקום ${f.number(kettle)}: ${parts.map((part) => f.say(part)).join('; ')}`,
   'plan.work.kettle-lanes': ({ kettle, lengthM }, f) =>
-    `קומקום ${f.number(kettle)}: ${f.number(lengthM, 1)} מ׳ נתיבים`,
+    `קומקום ${f.number(kettle)}: ${f.measure(lengthM, 'm', 1)} נתיבים`,
   'plan.work.kettle-told': ({ kettle, told }, f) =>
     `קומקום ${f.number(kettle)}: ${told.map((one) => f.say(one)).join(' ')}`,
+
+  'common.resource.hands': 'ידיים',
+  'common.resource.burners-lit': 'מבערים דולקים',
+  'common.resource.watch': 'עיניים',
+  'common.resource.unit.shares': 'חלקים',
+  'common.resource.unit.people': 'אנשים',
+  'common.resource.unit.burners': 'מבערים',
+  'common.resource.unit.kettles': 'קומקומים',
+  'common.resource.unit.amperes': 'אמפר',
 };

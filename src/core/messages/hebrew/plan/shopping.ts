@@ -4,11 +4,11 @@ import type { shopping as english } from '../../english/plan/shopping.ts';
 /** What to buy and gather. */
 export const shopping: TranslationOf<typeof english> = {
   'plan.buy.kettle': ({ maxFillL, ratedW }, f) =>
-    `קומקום חשמלי, ${f.shortNumber(maxFillL)} ליטר, ${f.number(ratedW)} ואט`,
+    `קומקום חשמלי, ${f.shortMeasure(maxFillL, 'L')}, ${f.number(ratedW)} ואט`,
   'plan.buy.kettle.why': 'במטבח לא צוין קומקום שאפשר לערות ממנו.',
-  'plan.buy.jugs': ({ jugL }, f) => `כדי מים קרים של ${f.number(jugL)} ליטר`,
+  'plan.buy.jugs': ({ jugL }, f) => `כדי מים קרים של ${f.measure(jugL, 'L')}`,
   'plan.buy.jugs.why': ({ coldL }, f) =>
-    `כ־${f.number(coldL)} ליטר מים קרים באים אחרי המים הרותחים.`,
+    `כ־${f.measure(coldL, 'L')} מים קרים באים אחרי המים הרותחים.`,
   'plan.buy.mop': 'מגב, דלי וסמרטוטי רצפה',
   'plan.buy.mop.why': 'הרצפה נרטבת אחרי כל קומקום.',
   'plan.buy.gloves': 'כפפות ארוכות עמידות בחום ובמים',
@@ -41,6 +41,6 @@ export const shopping: TranslationOf<typeof english> = {
     f.plural(pairs, { one: 'זוג אחד', two: 'שני זוגות', other: `${f.number(pairs)} זוגות` }),
   'plan.amount.bowls': ({ bowls }, f) =>
     f.plural(bowls, { one: 'לקערה אחת', two: 'לשתי קערות', other: `ל־${f.number(bowls)} קערות` }),
-  'plan.amount.area': ({ areaM2 }, f) => `${f.shortNumber(areaM2)} מ״ר`,
+  'plan.amount.area': ({ areaM2 }, f) => f.shortMeasure(areaM2, 'm²'),
   'plan.amount.to-size': 'לפי מידה',
 };

@@ -69,12 +69,12 @@ export const checks: TranslationOf<typeof english> = {
     `שוליים מפינה ${first} ומפינה ${second} שנחתכים או נוגעים`,
   'problems.crossing.allowed': 'קו מתאר שלא חוצה את עצמו',
   'problems.crossing.advice': 'רשמו את הפינות בסדר שבו פוגשים אותן סביב המשטח.',
-  'problems.surface.found': ({ surfaceM2 }, f) => `משטח של ${f.number(surfaceM2, 4)} מ״ר`,
-  'problems.surface.allowed': ({ leastM2 }) => `לפחות ${leastM2} מ״ר`,
+  'problems.surface.found': ({ surfaceM2 }, f) => `משטח של ${f.measure(surfaceM2, 'm²', 4)}`,
+  'problems.surface.allowed': ({ leastM2 }, f) => `לפחות ${f.shortMeasure(leastM2, 'm²', 4, 'up')}`,
   'problems.surface.advice': 'המידות במטרים והפינות מקיפות את המשטח פעם אחת.',
 
   'problems.box': ({ xMinM, xMaxM, yMinM, yMaxM }, f) =>
-    `x מ־${f.shortNumber(xMinM, 3)} עד ${f.shortNumber(xMaxM, 3)} מ׳, y מ־${f.shortNumber(yMinM, 3)} עד ${f.shortNumber(yMaxM, 3)} מ׳`,
+    `x מ־${f.tape(xMinM, { decimals: 3, isShort: true, isFirst: true })} עד ${f.tape(xMaxM, { decimals: 3, isShort: true })}, y מ־${f.tape(yMinM, { decimals: 3, isShort: true, isFirst: true })} עד ${f.tape(yMaxM, { decimals: 3, isShort: true })}`,
   'problems.hole.found': ({ box }, f) => `פתח ב: ${f.say(box)}`,
   'problems.hole.allowed': ({ box }, f) => `בתוך קו המתאר של המשטח (${f.say(box)})`,
   'problems.hole.advice': 'מדדו אותו מאותה פינה כמו המשטח.',
@@ -85,18 +85,18 @@ export const checks: TranslationOf<typeof english> = {
   'problems.back-edge.first': 'הפינה הראשונה בקו המתאר היא 0.',
   'problems.back-edge.neighbours': 'שתי פינות שכנות בקו המתאר',
   'problems.back-edge.next': ({ from, next }) => `אחרי פינה ${from} באה פינה ${next}.`,
-  'problems.bowls.found': ({ bowlsM2 }, f) => `קערות של ${f.number(bowlsM2, 2)} מ״ר יחד`,
+  'problems.bowls.found': ({ bowlsM2 }, f) => `קערות של ${f.measure(bowlsM2, 'm²', 2)} יחד`,
   'problems.bowls.allowed': ({ outlineM2 }, f) =>
-    `לא יותר מקו המתאר של הכיור, ${f.number(outlineM2, 2)} מ״ר`,
+    `לא יותר מקו המתאר של הכיור, ${f.measure(outlineM2, 'm²', 2)}`,
   'problems.bowls.advice': 'מדדו שוב קערות וקו מתאר, במטרים.',
   'problems.burner-place.allowed': ({ box }, f) => `נקודה על הכיריים (${f.say(box)})`,
   'problems.burner-place.advice': 'מדדו את אמצע המבער באותו מבט מלמעלה כמו הכיריים.',
-  'problems.heights.allowed': ({ fromM }, f) => `יותר מ־${f.number(fromM, 2)} מ׳, הקצה התחתון שלו`,
+  'problems.heights.allowed': ({ fromM }, f) => `יותר מ־${f.tape(fromM)}, הקצה התחתון שלו`,
   'problems.heights.advice': 'מדדו את שני הקצוות מהרצפה.',
   'problems.wall.needs-outline': 'קיר של "room.outline", שלא נמסר',
   'problems.wall.tell-outline': 'ציינו את פינות החדר בשדה "room.outline", או השמיטו את זה.',
   'problems.wall.fits': ({ leftM, lengthM, atM }, f) =>
-    `לכל היותר ${f.number(leftM, 2)} מ׳: אורך הקיר ${f.number(lengthM, 2)} מ׳, וזה מתחיל ב־${f.number(atM, 2)} מ׳`,
+    `לכל היותר ${f.tape(leftM)}: אורך הקיר ${f.tape(lengthM)}, וזה מתחיל ב־${f.tape(atM)}`,
   'problems.wall.shorten': 'מדדו מהקצה השמאלי של הקיר, כפי שרואים אותו מתוך החדר.',
 
   'problems.lon-zone.found': ({ lonDeg, zone }) => `${lonDeg} עם אזור הזמן "${zone}"`,

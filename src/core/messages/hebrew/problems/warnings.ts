@@ -17,7 +17,7 @@ export const warnings: TranslationOf<typeof english> = {
   'problems.utensil-material.allowed': ({ materials }) => `אחד מ־${materials} לסוג הזה`,
   'problems.utensil-material.advice': 'הביטו בו שוב, או מסרו אותו כסוג אחר.',
   'problems.utensil-mass.allowed': ({ mostKg }, f) =>
-    `לכל היותר ${f.shortNumber(mostKg, 3)} ק״ג לגודלו`,
+    `לכל היותר ${f.shortMeasure(mostKg, 'kg', 3, 'down')} לגודלו`,
   'problems.utensil-mass.advice': 'כסף מלא היה שוקל פחות: שקלו או מדדו שוב.',
   'problems.no-fixtures.allowed': 'לפחות פריט אחד לתכנן',
   'problems.no-fixtures.advice': 'תארו מה יש במטבח; עד אז אין מה לתכנן.',
@@ -28,11 +28,12 @@ export const warnings: TranslationOf<typeof english> = {
   'problems.unplugged.advice': 'אמרו לאיזה מעגל הוא מחובר, אחרת העומס לא נבדק.',
   'problems.hood-flow.allowed': 'ספיקת קולט שפולט החוצה, בליטר/שנ׳',
   'problems.hood-flow.advice': 'קראו את הספיקה בהוראות היצרן; עד אז הקולט נחשב כאילו אינו.',
-  'problems.hood-kind.found': ({ flowLS }) => `"none" עם ספיקה של ${flowLS} ליטר/שנ׳`,
+  'problems.hood-kind.found': ({ flowLS }, f) =>
+    `"none" עם ספיקה של ${f.shortMeasure(flowLS, 'L/s', 3)}`,
   'problems.hood-kind.allowed': 'סוג של קולט',
   'problems.hood-kind.advice': 'אמרו "vented" או "recirculating", או השמיטו את הספיקה.',
-  'problems.room-small.found': ({ volumeM3 }, f) => `חדר של ${f.shortNumber(volumeM3, 1)} מ״ק`,
-  'problems.room-small.allowed': ({ leastM3 }, f) => `${f.number(leastM3)} מ״ק או יותר`,
+  'problems.room-small.found': ({ volumeM3 }, f) => `חדר של ${f.shortMeasure(volumeM3, 'm³', 1)}`,
+  'problems.room-small.allowed': ({ leastM3 }, f) => `${f.measure(leastM3, 'm³', 0, 'up')} או יותר`,
   'problems.room-small.advice': 'מדדו שוב רצפה ותקרה; לחדר קטן יותר החום והאוויר לא מחושבים.',
   'problems.last-hot.zone.allowed': 'שימוש חם אחרון במטבח שמקומו ידוע',
   'problems.last-hot.zone.advice':

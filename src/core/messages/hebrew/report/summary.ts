@@ -89,7 +89,7 @@ export const summary: TranslationOf<typeof english> = {
     return `${name}: ${f.say(label)}, ${told.join('; ')}.${because(why.join('; '))}`;
   },
   'report.lack.unreached': ({ name, areaCm2 }, f) =>
-    `${name}: ${f.number(areaCm2)} סמ״ר מחוץ להישג היד ולא קיבלו עירוי.`,
+    `${name}: ${f.measure(areaCm2, 'cm²')} מחוץ להישג היד ולא קיבלו עירוי.`,
   'report.lack.cold': ({ name, poured, cold }, f) =>
     `${name}: מים קרים אושרו אחרי ${f.number(cold)} מתוך ${f.number(poured)} קומקומים.`,
   'report.lack.overridden': ({ name, ask, reason }, f) =>

@@ -34,8 +34,8 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.fixture': ({ name, phase }, f) => `${name}: ${f.say(phase)}`,
   'run.picture.burner': ({ name }) => `מבער ${name}`,
   'run.picture.kettle': ({ litres, markLitres }, f) =>
-    `מלאו ${f.number(litres, 1)} ליטר; הסימן נמצא ב־${f.number(markLitres, 1)} ליטר`,
-  'run.picture.kettle.litres': ({ litres }, f) => `${f.number(litres, 1)} ליטר`,
+    `מלאו ${f.fill(litres)}; הסימן נמצא ב־${f.fill(markLitres)}`,
+  'run.picture.kettle.litres': ({ litres }, f) => f.fill(litres, true),
   'run.picture.batch': ({ items }, f) => `בסיר: ${f.list(items.map((item) => f.say(item)))}`,
   'run.picture.batch.count': ({ count }, f) => `${f.number(count)} ×`,
   'run.batches': 'סבבים',
@@ -54,8 +54,8 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.oven.stage': ({ name, lengthS }, f) => `${f.say(name)} ${f.duration(lengthS)}`,
   'run.picture.oven': ({ stages }, f) => stages.map((stage) => f.say(stage)).join(', '),
   'run.picture.oven.now': 'עכשיו',
-  'run.pour.left': ({ litres }, f) => `נותרו ${f.number(litres, 1)} ליטר`,
-  'run.pour.pace': ({ cmPerS }, f) => `כ־${f.number(cmPerS)} ס״מ בשנייה`,
+  'run.pour.left': ({ litres }, f) => `נותרו ${f.measure(litres, 'L', 1)}`,
+  'run.pour.pace': ({ cmPerS }, f) => `כ־${f.measure(cmPerS, 'cm')} בשנייה`,
   'run.picture.stand': 'כאן עומדים',
   'run.picture.time': ({ lengthS }, f) => f.duration(lengthS),
 };

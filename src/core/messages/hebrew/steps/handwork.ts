@@ -28,8 +28,10 @@ export const handwork: TranslationOf<typeof english> = {
   'steps.thaw.timer': ({ name }, f) => `להציץ בקרח: ${f.say(name)}`,
   'steps.switch-on.title': ({ name }, f) => `להפעיל שוב: ${f.say(name)}.`,
   'steps.switch-on.dry': 'יבשו בפנים, יבשו ידיים, ואז חברו לחשמל.',
-  'steps.switch-on.chilled': 'האוכל חוזר כשמדחום בפנים מראה 5°C או פחות.',
-  'steps.switch-on.frozen': 'האוכל חוזר כשמדחום בפנים מראה מינוס 15°C או פחות.',
+  'steps.switch-on.chilled': (_, f) =>
+    `האוכל חוזר כשמדחום בפנים מראה ${f.measure(5, '°C')} או פחות.`,
+  'steps.switch-on.frozen': (_, f) =>
+    `האוכל חוזר כשמדחום בפנים מראה ${f.measure(-15, '°C')} או פחות.`,
   'steps.switch-on.say': 'פועל',
 
   'steps.rest.title-nothing-hot': ({ name, until }, f) =>
@@ -85,7 +87,7 @@ export const handwork: TranslationOf<typeof english> = {
   'steps.line.title': ({ fixture }) => `לרפד: ${fixture}.`,
   'steps.cover.with': ({ material }, f) => `חומר: ${f.say(material)}.`,
   'steps.cover.with-area': ({ material, areaM2 }, f) =>
-    `חומר: ${f.say(material)}. כ־${f.shortNumber(areaM2)} מ״ר.`,
+    `חומר: ${f.say(material)}. כ־${f.shortMeasure(areaM2, 'm²')}.`,
   'steps.cover.put-in': 'קודם נקי, יבש וקר.',
   'steps.cover.taped': 'קודם נקי, יבש וקר; הדביקו את השוליים כדי שדבר לא יחליק מתחת.',
   'steps.cover.say': 'זה מכוסה',

@@ -6,9 +6,9 @@ export const water: TranslationOf<typeof english> = {
   'steps.vessel.new': 'קומקום חשמלי חדש',
   'steps.vessel.unit': ({ name, number }) => `${name} ${number}`,
   'steps.vessel.fill-on-burner': ({ vessel, litres, burner }, f) =>
-    `מלאו עד ${f.shortNumber(litres)} ליטר והדליקו תחתיו את המבער ${burner}: ${f.say(vessel)}.`,
+    `מלאו עד ${f.fill(litres)} והדליקו תחתיו את המבער ${burner}: ${f.say(vessel)}.`,
   'steps.vessel.fill-plugged': ({ vessel, litres }, f) =>
-    `מלאו עד ${f.shortNumber(litres)} ליטר והפעילו: ${f.say(vessel)}.`,
+    `מלאו עד ${f.fill(litres)} והפעילו: ${f.say(vessel)}.`,
   'steps.vessel.plug-into': ({ circuit }) =>
     `חברו ישר אל ${circuit}; שם פועל רק מה שהתוכנית מפעילה.`,
   'steps.vessel.plug-anywhere': 'חברו ישר לשקע בקיר שאין בו שימוש אחר.',
@@ -21,9 +21,10 @@ export const water: TranslationOf<typeof english> = {
     `להרתיח קומקום ${kettle} מתוך ${of} עבור ${fixture}: ${f.say(vessel)}.`,
   'steps.boil.fill-mark': 'לעולם לא מעל הסימן.',
   'steps.boil.wait': 'חכו לרתיחה מלאה.',
-  'steps.boil.wait-here': ({ boilingC }, f) => `חכו לרתיחה מלאה, כאן ${f.number(boilingC, 1)}°C.`,
+  'steps.boil.wait-here': ({ boilingC }, f) =>
+    `חכו לרתיחה מלאה, כאן ${f.measure(boilingC, '°C', 1)}.`,
   'steps.boil.wait-low': ({ boilingC }, f) =>
-    `חכו לרתיחה מלאה. כאן מים רותחים ב־${f.number(boilingC)}°C; זו רתיחה, וחם יותר לא יהיה.`,
+    `חכו לרתיחה מלאה. כאן מים רותחים ב־${f.measure(boilingC, '°C')}; זו רתיחה, וחם יותר לא יהיה.`,
   'steps.boil.again': ({ againS }, f) =>
     `הפעילו שוב רגע לפני שמרימים: הרתיחה חוזרת תוך ${f.about(againS)}. אז שפכו מיד.`,
   'steps.boil.burner-off': ({ burner }) =>

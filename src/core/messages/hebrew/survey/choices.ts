@@ -44,8 +44,8 @@ export const choices: TranslationOf<typeof english> = {
   'survey.burner-type.portable-plate': 'עומד על המשטח עם תקע משלו.',
 
   'survey.cleaning.pyrolytic.name': 'ניקוי עצמי בחום',
-  'survey.cleaning.pyrolytic.tell':
-    'נועל את הדלת ומתחמם שעות; בהוראות כתוב "פירוליטי" או "ניקוי עצמי", כ־450°C ויותר.',
+  'survey.cleaning.pyrolytic.tell': (_, f) =>
+    `נועל את הדלת ומתחמם שעות; בהוראות כתוב "פירוליטי" או "ניקוי עצמי", כ־${f.measure(450, '°C')} ויותר.`,
   'survey.cleaning.steam.name': 'ניקוי בקיטור',
   'survey.cleaning.steam.tell': 'מים על הרצפה, חצי שעה, בלי נעילה. ניקוי בקיטור אינו הכשרה.',
   'survey.cleaning.catalytic.name': 'ציפוי קטליטי',

@@ -22,6 +22,7 @@ export const done: TranslationOf<typeof english> = {
   'survey.done.name': 'השם שונה',
   'survey.done.country': ({ country }, f) => `מדינה: ${f.say(country)}`,
   'survey.done.town': ({ town }) => `מקום: ${town}`,
+  'survey.done.units': 'היחידות שונו',
   'survey.done.land': 'הארץ שונתה',
   'survey.done.altitude': 'הגובה שונה',
   'survey.done.tap': 'מי הברז שונו',

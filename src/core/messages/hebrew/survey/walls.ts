@@ -13,8 +13,8 @@ export const walls: TranslationOf<typeof english> = {
   'survey.face.push': ({ wall, length }, f) =>
     `להזיז את הקיר: ${f.say(wall)}, אורך ${f.say(length)}`,
 
-  'survey.editor.keys':
-    'החיצים מזיזים ב־5 ס״מ, ועם Shift משנים גודל. T מסובב, Delete מוציא, Enter עובר לשדות, Escape יוצא.',
+  'survey.editor.keys': (_, f) =>
+    `החיצים מזיזים ב־${f.measure(5, 'cm')}, ועם Shift משנים גודל. T מסובב, Delete מוציא, Enter עובר לשדות, Escape יוצא.`,
   'survey.editor.lengths': 'מידות',
   'survey.editor.names': 'שמות',
   'survey.editor.walls': 'קירות',

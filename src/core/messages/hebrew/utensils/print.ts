@@ -23,22 +23,22 @@ export const print: TranslationOf<typeof english> = {
   'utensils.rule': ({ text, source }, f) => `${f.say(text)} [${f.say(source)}]`,
 
   'utensils.pot': ({ name, volumeL, boilingC, firstS }, f) =>
-    `${f.say(name)}, ${f.shortNumber(volumeL)} ליטר; כאן מים רותחים ב־${f.number(boilingC, 1)}°C, אחרי ${f.about(firstS.typical)}.`,
+    `${f.say(name)}, ${f.shortMeasure(volumeL, 'L')}; כאן מים רותחים ב־${f.measure(boilingC, '°C', 1)}, אחרי ${f.about(firstS.typical)}.`,
   'utensils.no-pot': 'לא נמסר סיר על מבער שמרתיח לזה מים: שאלו מאחרים או קנו סיר להכשרה בלבד.',
   'utensils.unfit': ({ what, leastPotL }, f) =>
-    `${f.say(what)}: לא נכנס לתוכו, גם לא חצי חצי. צריך סיר של כ־${f.number(leastPotL)} ליטר.`,
+    `${f.say(what)}: לא נכנס לתוכו, גם לא חצי חצי. צריך סיר של כ־${f.measure(leastPotL, 'L', 0, 'up')}.`,
   'utensils.pot-needed': ({ what, leastPotL }, f) =>
-    `${f.say(what)}: סיר של לפחות ${f.number(leastPotL)} ליטר.`,
+    `${f.say(what)}: סיר של לפחות ${f.measure(leastPotL, 'L', 0, 'up')}.`,
   'utensils.boil-over': ({ what, leastPotL }, f) =>
-    `${f.say(what)}: לא נכנס לתוכו. מלאו אותו עד השפה, הרתיחו והניחו לו לגלוש מעל שפתו; אם אוכל חם נגע בו מבחוץ צריך סיר של כ־${f.number(leastPotL)} ליטר.`,
+    `${f.say(what)}: לא נכנס לתוכו. מלאו אותו עד השפה, הרתיחו והניחו לו לגלוש מעל שפתו; אם אוכל חם נגע בו מבחוץ צריך סיר של כ־${f.measure(leastPotL, 'L', 0, 'up')}.`,
   'utensils.fresh-water': 'שפכו את המים, הכשירו שוב את הסיר, הרתיחו מים חדשים.',
   'utensils.batch': ({ number, group, items, fillL }, f) =>
-    `סבב ${f.number(number)}, ${f.say(group)}: ${f.list(items.map((item) => f.say(item)))}. מלאו ${f.number(fillL, 1)} ליטר.`,
+    `סבב ${f.number(number)}, ${f.say(group)}: ${f.list(items.map((item) => f.say(item)))}. מלאו ${f.fill(fillL)}.`,
   'utensils.batch.tongs': ({ dips }, f) =>
     `אחד אחד במלקחיים: פנימה, החוצה, לסובב, שוב פנימה (${f.number(dips)} טבילות).`,
   'utensils.batch.net': 'משוחררים ברשת, מנוערים מתחת למים כדי שיגיעו לכל מקום.',
   'utensils.batch.halves': ({ dips }, f) =>
     `אחד אחד, אוחזים בקצה: חצי אחד פנימה מעט מעבר לאמצע, ואז השני (${f.number(dips)} טבילות).`,
   'utensils.batch.wait': ({ mixedC, recoverS }, f) =>
-    `המים יורדים לכ־${f.number(mixedC.typical, 1)}°C; הם רותחים שוב אחרי ${f.about(recoverS.typical)}. חכו לכך כשהכלים מתחת למים.`,
+    `המים יורדים לכ־${f.measure(mixedC.typical, '°C', 1)}; הם רותחים שוב אחרי ${f.about(recoverS.typical)}. חכו לכך כשהכלים מתחת למים.`,
 };

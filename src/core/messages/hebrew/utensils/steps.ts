@@ -30,13 +30,13 @@ export const utensilSteps: TranslationOf<typeof english> = {
   'utensils.step.batch': ({ number, of, group }, f) =>
     `להגעיל סבב ${f.number(number)} מתוך ${f.number(of)}: ${f.say(group)}.`,
   'utensils.step.top-up': ({ litres }, f) =>
-    `השלימו את המים בסיר עד ${f.number(litres, 1)} ליטר וחכו לרתיחה מלאה.`,
+    `השלימו את המים בסיר עד ${f.fill(litres)} וחכו לרתיחה מלאה.`,
   'utensils.step.lower': 'הורידו לתוך המים הרותחים, כולו מתחת למים.',
   'utensils.step.under': 'כולו מתחת למים',
   'utensils.step.under-ask': 'הכול היה כולו מתחת למים הרותחים?',
   'utensils.step.again': 'השאירו מתחת למים עד שירתחו שוב.',
   'utensils.step.drop': ({ mixedC, recoverS }, f) =>
-    `המים יורדים לכ־${f.number(mixedC, 1)}°C ורותחים שוב אחרי ${f.about(recoverS.typical)}, לכל היותר ${f.about(recoverS.high)}.`,
+    `המים יורדים לכ־${f.measure(mixedC, '°C', 1)} ורותחים שוב אחרי ${f.about(recoverS.typical)}, לכל היותר ${f.about(recoverS.high)}.`,
   'utensils.step.again-say': 'רותח שוב',
   'utensils.step.again-ask': 'המים רתחו שוב כשהכלים בתוכם?',
   'utensils.step.turn': 'הרימו, סובבו במלקחיים, והורידו שוב.',

@@ -13,8 +13,8 @@ export const warnings: TranslationOf<typeof english> = {
   'cautions.scald-dress.ask':
     '¿Zapatos cerrados, mangas largas y guantes resistentes al calor puestos, suelo seco, paso libre?',
   'cautions.scald-dress.make-safe': 'Deje el hervidor.',
-  'cautions.scald-carry.say':
-    'Llene como mucho hasta la marca, llévelo bajo, con el pico lejos de usted, uno cada vez: el agua a más de 60 °C quema en segundos.',
+  'cautions.scald-carry.say': (_, f) =>
+    `Llene como mucho hasta la marca, llévelo bajo, con el pico lejos de usted, uno cada vez: el agua a más de ${f.measure(60, '°C')} quema en segundos.`,
   'cautions.pour-stance.say':
     'El agua caliente cae por delante: pies lejos del borde, vierta bajo y despacio.',
   'cautions.splash.say':

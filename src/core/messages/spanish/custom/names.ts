@@ -46,4 +46,17 @@ export const names: TranslationOf<typeof english> = {
   'common.burner.gas-wok': 'Gas, wok',
   'common.burner.commercial-open': 'Industrial abierto',
   'common.burner.portable-plate': 'Placa portátil',
+
+  'common.method.glow': 'Calentar al rojo',
+  'common.method.light-heat': 'Calentar al máximo',
+  'common.method.self-clean': 'Ciclo completo de autolimpieza',
+  'common.method.pour': 'Verter agua hirviendo',
+  'common.method.immerse': 'Sumergir en agua hirviendo',
+  'common.method.steam': 'Hervir agua dentro',
+  'common.method.boil-over': 'Hacer rebosar hirviendo',
+  'common.method.clean': 'Limpiar a fondo',
+  'common.method.line': 'Limpiar y forrar',
+  'common.method.cover': 'Cubrir',
+  'common.method.not-purged': 'Sin kasherizar: no se usa',
+  'common.method.replace': 'Reemplazar',
 };

@@ -6,7 +6,7 @@ export const around: TranslationOf<typeof english> = {
   'handouts.covers.about':
     'Dibujado a escala, el largo del rollo hacia la derecha. Mida otra vez antes del primer corte; haga los cortes en su orden.',
   'handouts.covers.picture': ({ widthM, fromM, toM }, f) =>
-    `El rollo, de ${f.number(widthM, 2)} m de ancho, de ${f.number(fromM, 2)} a ${f.number(toM, 2)} m`,
+    `El rollo, de ${f.tape(widthM)} de ancho, de ${f.tape(fromM, { isFirst: true })} a ${f.tape(toM)}`,
   'handouts.utensils.time': ({ startS, lengthS }, f) =>
     `Entra ${f.about(startS)} después de poner la olla; dura ${f.about(lengthS)}.`,
 };

@@ -22,7 +22,8 @@ export const shopping: TranslationOf<typeof english> = {
   'handouts.shopping.part-why': ({ fixtures }, f) =>
     `Para ${f.list(fixtures)}: las piezas viejas no se kasherizan. Mídalas antes.`,
   'handouts.shopping.pot': 'Olla solo para kasherizar',
-  'handouts.shopping.pot-size': ({ leastPotL }, f) => `de al menos ${f.number(leastPotL)} L`,
+  'handouts.shopping.pot-size': ({ leastPotL }, f) =>
+    `de al menos ${f.measure(leastPotL, 'L', 0, 'up')}`,
   'handouts.shopping.left': ({ left, all }, f) =>
     f.plural(left, {
       one: `Falta 1 de ${f.number(all)}`,

@@ -9,8 +9,8 @@ export const basis: TranslationOf<typeof english> = {
   'plan.basis.kind.judgement': 'Criterio propio: no se encontró ninguna cifra publicada',
   'plan.basis.kind.computed':
     'Calculado dos veces: una fórmula publicada, sin cifra publicada con que compararla',
-  'plan.basis.hand-speed':
-    'Hasta cuándo se vierte en un punto: hasta que la primera agua, en su punto peor situado, supera la opinión más alta sobre el calor del que la mano se retira, 71 °C. Con el otro objetivo, hasta que la superficie se acerca al agua a una vigésima parte. La piedra tarda entonces diez veces más.',
+  'plan.basis.hand-speed': (_, f) =>
+    `Hasta cuándo se vierte en un punto: hasta que la primera agua, en su punto peor situado, supera la opinión más alta sobre el calor del que la mano se retira, ${f.measure(71, '°C')}. Con el otro objetivo, hasta que la superficie se acerca al agua a una vigésima parte. La piedra tarda entonces diez veces más.`,
   'plan.basis.pour-litres':
     'Cuánta agua se pierde y cuánto se solapan las franjas. Una décima más de pérdida es una décima más de agua.',
   'plan.basis.radial-film':
@@ -19,20 +19,20 @@ export const basis: TranslationOf<typeof english> = {
     'Tamaño, peso y parte del calor de quemadores, parrillas y vidrio son de memoria; con un error de un quinto a un cuarto, en una placa portátil hasta el doble.',
   'plan.basis.glow-limit':
     'No ponerse al rojo no se llama fallo hasta el doble de lo más tarde previsto, y nunca antes de cinco minutos.',
-  'plan.basis.touch-thresholds':
-    'La temperatura a la que quema un toque de un minuto (metal 51 °C, vidrio 56 °C) se cita de memoria de ISO 13732-1.',
+  'plan.basis.touch-thresholds': (_, f) =>
+    `La temperatura a la que quema un toque de un minuto (metal ${f.measure(51, '°C')}, vidrio ${f.measure(56, '°C')}) se cita de memoria de ISO 13732-1.`,
   'plan.basis.oven-cooling':
     'Un horno cerrado pierde dos tercios de su calor en 70 a 115 minutos. Los manuales dicen cerca de una hora hasta que se abre el bloqueo; esto da de 30 a 72 minutos, y el reloj toma los 72.',
-  'plan.basis.highest-heat':
-    'Se supone que un horno al máximo llega a entre 230 y 290 °C en 12 a 30 minutos, y que cerrado pierde dos tercios en 40 a 90 minutos.',
+  'plan.basis.highest-heat': (_, f) =>
+    `Se supone que un horno al máximo llega a entre ${f.first(230, '°C')} y ${f.measure(290, '°C')} en 12 a 30 minutos, y que cerrado pierde dos tercios en 40 a 90 minutos.`,
   'plan.basis.room-heat':
     'Cuánto calor absorben las paredes. Cambia en varios grados el momento más caluroso de la cocina.',
   'plan.basis.air-curve':
     'Con qué rapidez lo que desprende un quemador se deposita en las paredes, y lo poco que puede captar la campana.',
   'plan.basis.burners-at-once':
     'Cuántos quemadores pueden estar encendidos a la vez depende del local y del aire de arriba, y cambia con ellos en uno o dos. El segundo cálculo difería en una décima.',
-  'plan.basis.glow':
-    'Cuándo se pone al rojo un quemador. Unas espirales vistas con cámara térmica quedaron en 550 °C descubiertas y 750 °C cubiertas; el margen se hizo para abarcar ambas.',
+  'plan.basis.glow': (_, f) =>
+    `Cuándo se pone al rojo un quemador. Unas espirales vistas con cámara térmica quedaron en ${f.measure(550, '°C')} descubiertas y ${f.measure(750, '°C')} cubiertas; el margen se hizo para abarcar ambas.`,
   'plan.basis.safe-to-touch':
     'Cuándo se puede tocar: radiación y aire quieto. Un segundo cálculo difería entre 12 y 22 %; el reloj toma el extremo lento, y usted comprueba antes de tocar.',
   'plan.basis.kettle-cooling':

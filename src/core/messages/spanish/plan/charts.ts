@@ -8,16 +8,16 @@ function litText(burners: number, f: Formatter): string {
 
 /** Courses of heat and air, drawn on the page of the plan. */
 export const charts: TranslationOf<typeof english> = {
-  'plan.chart.unit.temperature': '°C',
+  'plan.chart.unit.temperature': (_, f) => f.unitName('°C'),
   'plan.chart.unit.concentration': 'mg/m³',
   'plan.chart.moment.off': 'apagado',
   'plan.chart.moment.lit': 'quemadores encendidos',
 
   'plan.chart.boil.title': ({ vessel }, f) => `Hervor: ${f.say(vessel)}`,
   'plan.chart.boil.says': ({ litres }, f) =>
-    `${f.number(litres, 1)} L del grifo al hervor a borbotones.`,
+    `${f.measure(litres, 'L', 1)} del grifo al hervor a borbotones.`,
   'plan.chart.boil.says-calibrated': ({ litres }, f) =>
-    `${f.number(litres, 1)} L del grifo al hervor a borbotones. La línea está calculada; los momentos son de su último trabajo.`,
+    `${f.measure(litres, 'L', 1)} del grifo al hervor a borbotones. La línea está calculada; los momentos son de su último trabajo.`,
   'plan.chart.boil.water': 'Agua',
   'plan.chart.boil.boils-here': 'Aquí hierve',
   'plan.chart.boil.soonest': 'como pronto',
@@ -26,7 +26,7 @@ export const charts: TranslationOf<typeof english> = {
 
   'plan.chart.after-boil.title': ({ vessel }, f) => `Después de hervir: ${f.say(vessel)}`,
   'plan.chart.after-boil.says': ({ dropK }, f) =>
-    `Su última gota cae antes de que haya perdido ${f.number(dropK)} K. El plan cuenta con la más rápida de las dos líneas; un hervidor que se vacía se enfría antes que estos, que siguen llenos.`,
+    `Su última gota cae antes de que haya perdido ${f.measure(dropK, 'K')}. El plan cuenta con la más rápida de las dos líneas; un hervidor que se vacía se enfría antes que estos, que siguen llenos.`,
   'plan.chart.after-boil.loses-much': 'Un hervidor que pierde mucho',
   'plan.chart.after-boil.loses-little': 'Un hervidor que pierde poco',
   'plan.chart.after-boil.boil-again': 'Por debajo, hervir de nuevo',
@@ -49,7 +49,7 @@ export const charts: TranslationOf<typeof english> = {
 
   'plan.chart.room.title': 'La cocina, tal como se siente',
   'plan.chart.room.outside': ({ burners, outdoorC, oven }, f) =>
-    `Con ${litText(burners, f)} a la vez, uno tras otro, campana y ventana como se indicaron, ${f.number(outdoorC)} °C fuera${oven ? ', después del calor del horno' : ''}. Temperatura y humedad juntas (índice de calor).`,
+    `Con ${litText(burners, f)} a la vez, uno tras otro, campana y ventana como se indicaron, ${f.measure(outdoorC, '°C')} fuera${oven ? ', después del calor del horno' : ''}. Temperatura y humedad juntas (índice de calor).`,
   'plan.chart.room.planned': ({ burners }, f) => `Según el plan: ${litText(burners, f)}`,
   'plan.chart.room.bad-end': 'Según el plan, en el peor caso',
   'plan.chart.room.one-more': 'Un quemador más',

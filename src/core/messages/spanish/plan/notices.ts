@@ -47,7 +47,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.circuit-shared': ({ circuit, ratingA, names, drawsA }, f) =>
     `${circuit} (${f.shortNumber(ratingA)} A) no puede alimentar juntos (${f.number(drawsA)} A): ${someOf(names.map(f.say), f)}. No los use nunca a la vez, como tampoco el plan.`,
   'plan.notice.boils-low': ({ boilingC }, f) =>
-    `Aquí el agua hierve a ${f.number(boilingC)} °C; eso es hervir. No se calienta más por mucho que esté al fuego; la mano va más despacio donde hace falta.`,
+    `Aquí el agua hierve a ${f.measure(boilingC, '°C')}; eso es hervir. No se calienta más por mucho que esté al fuego; la mano va más despacio donde hace falta.`,
   'plan.notice.may-stay-dark': ({ cooktop, names }, f) =>
     `${cooktop}: puede que no enrojezcan nunca sin olla, porque la detectan o reciben menos tensión de la prevista: ${f.list(names)}. Pruebe uno a oscuras antes del día, y pregunte cómo se kasheriza si sigue sin color.`,
   'plan.burner': ({ burner }) => `el quemador ${burner}`,
@@ -58,18 +58,18 @@ export const notices: TranslationOf<typeof english> = {
       circuit: ', por el circuito',
       none: '',
     };
-    return `${atOnce === 1 ? 'Un quemador' : 'Dos quemadores'} a la vez${why[limitedBy]}: se prevé que el local llegue a unos ${f.number(peakC)} °C. Es un consejo; nunca dice que el aire es seguro.`;
+    return `${atOnce === 1 ? 'Un quemador' : 'Dos quemadores'} a la vez${why[limitedBy]}: se prevé que el local llegue a unos ${f.measure(peakC, '°C')}. Es un consejo; nunca dice que el aire es seguro.`;
   },
   'plan.notice.room-blocked': ({ says }, f) => says.map((one) => f.say(one)).join(' '),
   'plan.notice.room-hot': ({ says }, f) => says.map((one) => f.say(one)).join(' '),
   'plan.notice.air-not-told':
     'Nadie ha dicho aún si la campana expulsa al exterior ni si se abre una ventana, así que el plan no cuenta con ninguna, y entonces hasta un quemador es demasiado: indíquelo en “Local y aire”.',
   'plan.notice.room-tiny': ({ volumeM3, leastM3 }, f) =>
-    `La cocina está indicada con ${f.shortNumber(volumeM3, 1)} m³; calor y aire se calculan desde ${f.number(leastM3)} m³. Mida de nuevo suelo y techo; hasta entonces el plan enciende un quemador cada vez, y nada dice que el local lo soporte.`,
+    `La cocina está indicada con ${f.shortMeasure(volumeM3, 'm³', 1)}; calor y aire se calculan desde ${f.measure(leastM3, 'm³', 0, 'up')}. Mida de nuevo suelo y techo; hasta entonces el plan enciende un quemador cada vez, y nada dice que el local lo soporte.`,
   'plan.notice.much-water': ({ says }, f) =>
     `Muchísima agua: ${f.list(says.map((one) => f.say(one)))}. Un termo de agua para llenar los hervidores, un segundo hervidor y un ayudante lo acortan mucho; o pregunte si una encimera se puede cubrir en vez de verter.`,
   'plan.notice.much-water.fixture': ({ fixture, kettles, litres }, f) =>
-    `${fixture}, ${f.number(kettles)} hervidores (unos ${f.number(litres)} L)`,
+    `${fixture}, ${f.number(kettles)} hervidores (unos ${f.measure(litres, 'L')})`,
   'plan.notice.room-unknown':
     'Un quemador cada vez: cuánto se calienta este local no se puede calcular tal como está descrito. Revise su tamaño, su campana y su ventana.',
   'plan.notice.room-too-much':
@@ -96,7 +96,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.question.unreached.cover': 'Verter y después cubrir.',
   'plan.question.unreached.enough': 'Basta con lo que se vierte.',
   'plan.notice.spot': ({ areaCm2, leftM, nearM }, f) =>
-    `${f.number(areaCm2)} cm², a ${f.number(leftM, 2)} m del extremo izquierdo y a ${f.number(nearM, 2)} m del lado de acá`,
+    `${f.measure(areaCm2, 'cm²')}, a ${f.tape(leftM)} del extremo izquierdo y a ${f.tape(nearM)} del lado de acá`,
   'plan.notice.pots': ({ names }) =>
     `No se vierte con: ${names.join(', ')}. Lo que se saca de ahí con cucharón está en un segundo recipiente, y lleno es demasiado pesado para llevarlo.`,
   'plan.notice.unused-vessels': ({ names }) =>
@@ -160,7 +160,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.calibration.cool': ({ name, percent }, f) =>
     `${f.say(name)}: al enfriarse ${shareText(percent, f)}`,
   'plan.calibration.flow': ({ flowLMin }, f) =>
-    `usted vierte ${f.number(flowLMin, 1)} L por minuto`,
+    `usted vierte ${f.measure(flowLMin, 'L', 1)} por minuto`,
   'plan.calibration.reach': ({ percent }, f) =>
     `un hervidor alcanza el ${f.number(percent)} % de lo calculado`,
   'plan.question.recheck': ({ fixture }) => `¿Hay que kasherizarlo de nuevo: ${fixture}?`,

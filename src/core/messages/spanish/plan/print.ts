@@ -27,7 +27,7 @@ export const print: TranslationOf<typeof english> = {
   'plan.for': ({ purpose, custom, people }, f) =>
     `${f.say(purpose)}, costumbre: ${f.say(custom)}, ${f.number(people)} ${f.plural(people, { one: 'persona', other: 'personas' })}`,
   'plan.boils-at': ({ boilingC, low }, f) =>
-    `Aquí el agua hierve a ${f.number(boilingC, 1)} °C${low ? '; eso es hervir' : ''}.`,
+    `Aquí el agua hierve a ${f.measure(boilingC, '°C', 1)}${low ? '; eso es hervir' : ''}.`,
   'plan.done-earliest': ({ finishS }, f) =>
     `Terminado en ${f.duration(finishS)}, lo antes posible.`,
   'plan.done-after': ({ finishS, boundS }, f) =>
@@ -60,8 +60,8 @@ export const print: TranslationOf<typeof english> = {
   'plan.question.until-then': ({ untilThen }, f) => `Hasta entonces: ${f.say(untilThen)}`,
   'plan.buy': ({ name, amount, why }, f) => `${f.say(name)}: ${f.say(amount)}. ${f.say(why)}`,
   'plan.total.hot': ({ hotL, kettles }, f) =>
-    `Agua hirviendo: unos ${f.number(hotL.typical)} L, ${f.number(kettles.typical)} ${f.plural(kettles.typical, { one: 'hervidor', other: 'hervidores' })}`,
-  'plan.total.cold': ({ coldL }, f) => `Agua fría después: unos ${f.number(coldL.typical)} L`,
+    `Agua hirviendo: unos ${f.measure(hotL.typical, 'L')}, ${f.number(kettles.typical)} ${f.plural(kettles.typical, { one: 'hervidor', other: 'hervidores' })}`,
+  'plan.total.cold': ({ coldL }, f) => `Agua fría después: unos ${f.measure(coldL.typical, 'L')}`,
   'plan.total.electricity': ({ kWh }, f) => `Electricidad: unos ${f.number(kWh, 1)} kWh`,
   'plan.total.gas': ({ kWh }, f) => `Gas: unos ${f.number(kWh, 1)} kWh`,
   'plan.total.hands': ({ lengthS }, f) => `Trabajo manual: ${f.about(lengthS)}`,
@@ -103,7 +103,16 @@ export const print: TranslationOf<typeof english> = {
   'plan.work.kettle-parts': ({ kettle, parts }, f) =>
     `Hervidor ${f.number(kettle)}: ${parts.map((part) => f.say(part)).join('; ')}`,
   'plan.work.kettle-lanes': ({ kettle, lengthM }, f) =>
-    `Hervidor ${f.number(kettle)}: ${f.number(lengthM, 1)} m de franjas`,
+    `Hervidor ${f.number(kettle)}: ${f.measure(lengthM, 'm', 1)} de franjas`,
   'plan.work.kettle-told': ({ kettle, told }, f) =>
     `Hervidor ${f.number(kettle)}: ${told.map((one) => f.say(one)).join(' ')}`,
+
+  'common.resource.hands': 'Manos',
+  'common.resource.burners-lit': 'Quemadores encendidos',
+  'common.resource.watch': 'Vigilancia',
+  'common.resource.unit.shares': 'partes',
+  'common.resource.unit.people': 'personas',
+  'common.resource.unit.burners': 'quemadores',
+  'common.resource.unit.kettles': 'hervidores',
+  'common.resource.unit.amperes': 'A',
 };

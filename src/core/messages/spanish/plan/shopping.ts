@@ -4,11 +4,11 @@ import type { shopping as english } from '../../english/plan/shopping.ts';
 /** What to buy and gather. */
 export const shopping: TranslationOf<typeof english> = {
   'plan.buy.kettle': ({ maxFillL, ratedW }, f) =>
-    `Hervidor eléctrico, ${f.shortNumber(maxFillL)} L, ${f.number(ratedW)} W`,
+    `Hervidor eléctrico, ${f.shortMeasure(maxFillL, 'L')}, ${f.number(ratedW)} W`,
   'plan.buy.kettle.why': 'La cocina no nombra ningún hervidor con el que se pueda verter.',
-  'plan.buy.jugs': ({ jugL }, f) => `Jarras de agua fría de ${f.number(jugL)} L`,
+  'plan.buy.jugs': ({ jugL }, f) => `Jarras de agua fría de ${f.measure(jugL, 'L')}`,
   'plan.buy.jugs.why': ({ coldL }, f) =>
-    `Unos ${f.number(coldL)} L de agua fría siguen al agua hirviendo.`,
+    `Unos ${f.measure(coldL, 'L')} de agua fría siguen al agua hirviendo.`,
   'plan.buy.mop': 'Fregona (trapeador), cubo y toallas para el suelo',
   'plan.buy.mop.why': 'El suelo se moja con cada hervidor.',
   'plan.buy.gloves': 'Guantes largos, impermeables y resistentes al calor',
@@ -42,6 +42,6 @@ export const shopping: TranslationOf<typeof english> = {
     `${f.number(pairs)} ${f.plural(pairs, { one: 'par', other: 'pares' })}`,
   'plan.amount.bowls': ({ bowls }, f) =>
     `para ${f.number(bowls)} ${f.plural(bowls, { one: 'seno', other: 'senos' })}`,
-  'plan.amount.area': ({ areaM2 }, f) => `${f.shortNumber(areaM2)} m²`,
+  'plan.amount.area': ({ areaM2 }, f) => f.shortMeasure(areaM2, 'm²'),
   'plan.amount.to-size': 'a medida',
 };

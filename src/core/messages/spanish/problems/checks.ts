@@ -74,13 +74,15 @@ export const checks: TranslationOf<typeof english> = {
   'problems.crossing.allowed': 'un contorno que no se cruza a sí mismo',
   'problems.crossing.advice':
     'Ponga las esquinas en el orden en que aparecen al rodear la superficie.',
-  'problems.surface.found': ({ surfaceM2 }, f) => `una superficie de ${f.number(surfaceM2, 4)} m²`,
-  'problems.surface.allowed': ({ leastM2 }) => `al menos ${leastM2} m²`,
+  'problems.surface.found': ({ surfaceM2 }, f) =>
+    `una superficie de ${f.measure(surfaceM2, 'm²', 4)}`,
+  'problems.surface.allowed': ({ leastM2 }, f) =>
+    `al menos ${f.shortMeasure(leastM2, 'm²', 4, 'up')}`,
   'problems.surface.advice':
     'Las medidas van en metros y las esquinas dan una vuelta a la superficie.',
 
   'problems.box': ({ xMinM, xMaxM, yMinM, yMaxM }, f) =>
-    `x de ${f.shortNumber(xMinM, 3)} m a ${f.shortNumber(xMaxM, 3)} m, y de ${f.shortNumber(yMinM, 3)} m a ${f.shortNumber(yMaxM, 3)} m`,
+    `x de ${f.tape(xMinM, { decimals: 3, isShort: true })} a ${f.tape(xMaxM, { decimals: 3, isShort: true })}, y de ${f.tape(yMinM, { decimals: 3, isShort: true })} a ${f.tape(yMaxM, { decimals: 3, isShort: true })}`,
   'problems.hole.found': ({ box }, f) => `un hueco en ${f.say(box)}`,
   'problems.hole.allowed': ({ box }, f) => `dentro del contorno de la encimera (${f.say(box)})`,
   'problems.hole.advice': 'Mídalo desde la misma esquina que la encimera.',
@@ -92,20 +94,20 @@ export const checks: TranslationOf<typeof english> = {
   'problems.back-edge.neighbours': 'dos esquinas vecinas del contorno',
   'problems.back-edge.next': ({ from, next }) =>
     `Después de la esquina ${from} viene la esquina ${next}.`,
-  'problems.bowls.found': ({ bowlsM2 }, f) => `senos de ${f.number(bowlsM2, 2)} m² en total`,
+  'problems.bowls.found': ({ bowlsM2 }, f) => `senos de ${f.measure(bowlsM2, 'm²', 2)} en total`,
   'problems.bowls.allowed': ({ outlineM2 }, f) =>
-    `no más que el contorno del fregadero, ${f.number(outlineM2, 2)} m²`,
+    `no más que el contorno del fregadero, ${f.measure(outlineM2, 'm²', 2)}`,
   'problems.bowls.advice': 'Mida de nuevo los senos y el contorno, en metros.',
   'problems.burner-place.allowed': ({ box }, f) => `un punto de la placa (${f.say(box)})`,
   'problems.burner-place.advice':
     'Mida el centro del quemador en la misma vista desde arriba que la placa.',
-  'problems.heights.allowed': ({ fromM }, f) => `más de ${f.number(fromM, 2)} m, su borde inferior`,
+  'problems.heights.allowed': ({ fromM }, f) => `más de ${f.tape(fromM)}, su borde inferior`,
   'problems.heights.advice': 'Mida los dos bordes desde el suelo.',
   'problems.wall.needs-outline': 'una pared de room.outline, que no está indicado',
   'problems.wall.tell-outline':
     'Indique en room.outline las esquinas de la habitación, o quite esto.',
   'problems.wall.fits': ({ leftM, lengthM, atM }, f) =>
-    `como mucho ${f.number(leftM, 2)} m: la pared mide ${f.number(lengthM, 2)} m, y esto empieza en ${f.number(atM, 2)} m`,
+    `como mucho ${f.tape(leftM)}: la pared mide ${f.tape(lengthM)}, y esto empieza en ${f.tape(atM)}`,
   'problems.wall.shorten':
     'Mida desde el extremo izquierdo de la pared, tal como la ve desde dentro.',
 

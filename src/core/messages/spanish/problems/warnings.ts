@@ -18,7 +18,7 @@ export const warnings: TranslationOf<typeof english> = {
   'problems.utensil-material.allowed': ({ materials }) => `uno de ${materials} para esta clase`,
   'problems.utensil-material.advice': 'Mírelo otra vez, o indíquelo como de otra clase.',
   'problems.utensil-mass.allowed': ({ mostKg }, f) =>
-    `como mucho ${f.shortNumber(mostKg, 3)} kg para su tamaño`,
+    `como mucho ${f.shortMeasure(mostKg, 'kg', 3, 'down')} para su tamaño`,
   'problems.utensil-mass.advice': 'La plata maciza pesaría menos: péselo o mídalo otra vez.',
   'problems.no-fixtures.allowed': 'al menos un elemento para el plan',
   'problems.no-fixtures.advice':
@@ -31,11 +31,13 @@ export const warnings: TranslationOf<typeof english> = {
   'problems.hood-flow.allowed': 'el caudal en L/s de una campana al exterior',
   'problems.hood-flow.advice':
     'Lea el caudal en el manual; hasta entonces cuenta como sin campana.',
-  'problems.hood-kind.found': ({ flowLS }) => `"none" con un caudal de ${flowLS} L/s`,
+  'problems.hood-kind.found': ({ flowLS }, f) =>
+    `"none" con un caudal de ${f.shortMeasure(flowLS, 'L/s', 3)}`,
   'problems.hood-kind.allowed': 'una clase de campana',
   'problems.hood-kind.advice': 'Diga "vented" o "recirculating", o quite el caudal.',
-  'problems.room-small.found': ({ volumeM3 }, f) => `un local de ${f.shortNumber(volumeM3, 1)} m³`,
-  'problems.room-small.allowed': ({ leastM3 }, f) => `${f.number(leastM3)} m³ o más`,
+  'problems.room-small.found': ({ volumeM3 }, f) =>
+    `un local de ${f.shortMeasure(volumeM3, 'm³', 1)}`,
+  'problems.room-small.allowed': ({ leastM3 }, f) => `${f.measure(leastM3, 'm³', 0, 'up')} o más`,
   'problems.room-small.advice':
     'Mida de nuevo suelo y techo; en un local más pequeño no se calculan su calor ni su aire.',
   'problems.last-hot.zone.allowed': 'un último uso en caliente en una cocina que indica su lugar',

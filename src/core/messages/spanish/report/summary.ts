@@ -77,7 +77,7 @@ export const summary: TranslationOf<typeof english> = {
     return `${name}: ${f.say(label)}, ${told.join('; ')}.${because(why.join('; '))}`;
   },
   'report.lack.unreached': ({ name, areaCm2 }, f) =>
-    `${name}: ${f.number(areaCm2)} cm² quedan fuera del alcance del brazo y no se vertió sobre ellos.`,
+    `${name}: ${f.measure(areaCm2, 'cm²')} quedan fuera del alcance del brazo y no se vertió sobre ellos.`,
   'report.lack.cold': ({ name, poured, cold }, f) =>
     `${name}: agua fría confirmada después de ${f.number(cold)} de ${f.number(poured)} hervidores.`,
   'report.lack.overridden': ({ name, ask, reason }, f) =>

@@ -34,8 +34,8 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.fixture': ({ name, phase }, f) => `${name}: ${f.say(phase)}`,
   'run.picture.burner': ({ name }) => `Quemador ${name}`,
   'run.picture.kettle': ({ litres, markLitres }, f) =>
-    `Llene ${f.number(litres, 1)} litros; la marca está en ${f.number(markLitres, 1)} litros`,
-  'run.picture.kettle.litres': ({ litres }, f) => `${f.number(litres, 1)} L`,
+    `Llene ${f.fill(litres)}; la marca está en ${f.fill(markLitres)}`,
+  'run.picture.kettle.litres': ({ litres }, f) => f.fill(litres, true),
   'run.picture.batch': ({ items }, f) => `En la olla: ${f.list(items.map((item) => f.say(item)))}`,
   'run.picture.batch.count': ({ count }, f) => `${f.number(count)} ×`,
   'run.batches': 'Tandas',
@@ -55,8 +55,8 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.oven.stage': ({ name, lengthS }, f) => `${f.say(name)} ${f.duration(lengthS)}`,
   'run.picture.oven': ({ stages }, f) => stages.map((stage) => f.say(stage)).join(', '),
   'run.picture.oven.now': 'ahora',
-  'run.pour.left': ({ litres }, f) => `quedan ${f.number(litres, 1)} L`,
-  'run.pour.pace': ({ cmPerS }, f) => `unos ${f.number(cmPerS)} cm por segundo`,
+  'run.pour.left': ({ litres }, f) => `quedan ${f.measure(litres, 'L', 1)}`,
+  'run.pour.pace': ({ cmPerS }, f) => `unos ${f.measure(cmPerS, 'cm')} por segundo`,
   'run.picture.stand': 'Usted se pone aquí',
   'run.picture.time': ({ lengthS }, f) => f.duration(lengthS),
 };

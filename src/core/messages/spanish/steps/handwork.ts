@@ -28,8 +28,10 @@ export const handwork: TranslationOf<typeof english> = {
   'steps.thaw.timer': ({ name }, f) => `Mire el hielo: ${f.say(name)}`,
   'steps.switch-on.title': ({ name }, f) => `Encienda de nuevo: ${f.say(name)}.`,
   'steps.switch-on.dry': 'Séquelo por dentro, séquese las manos y después enchufe.',
-  'steps.switch-on.chilled': 'La comida vuelve cuando un termómetro dentro marque 5 °C o menos.',
-  'steps.switch-on.frozen': 'La comida vuelve cuando un termómetro dentro marque −15 °C o menos.',
+  'steps.switch-on.chilled': (_, f) =>
+    `La comida vuelve cuando un termómetro dentro marque ${f.measure(5, '°C')} o menos.`,
+  'steps.switch-on.frozen': (_, f) =>
+    `La comida vuelve cuando un termómetro dentro marque ${f.measure(-15, '°C')} o menos.`,
   'steps.switch-on.say': 'Funciona',
 
   'steps.rest.title-nothing-hot': ({ name, until }, f) =>
@@ -91,7 +93,7 @@ export const handwork: TranslationOf<typeof english> = {
   'steps.line.title': ({ fixture }) => `Forre: ${fixture}.`,
   'steps.cover.with': ({ material }, f) => `Con ${f.say(material)}.`,
   'steps.cover.with-area': ({ material, areaM2 }, f) =>
-    `Con ${f.say(material)}. Unos ${f.shortNumber(areaM2)} m².`,
+    `Con ${f.say(material)}. Unos ${f.shortMeasure(areaM2, 'm²')}.`,
   'steps.cover.put-in': 'Antes, limpio, seco y frío.',
   'steps.cover.taped':
     'Antes, limpio, seco y frío; pegue los bordes con cinta para que nada se meta debajo.',

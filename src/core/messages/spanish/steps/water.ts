@@ -6,9 +6,9 @@ export const water: TranslationOf<typeof english> = {
   'steps.vessel.new': 'Hervidor eléctrico nuevo',
   'steps.vessel.unit': ({ name, number }) => `${name} ${number}`,
   'steps.vessel.fill-on-burner': ({ vessel, litres, burner }, f) =>
-    `Llene hasta ${f.shortNumber(litres)} L y encienda debajo el quemador ${burner}: ${f.say(vessel)}.`,
+    `Llene hasta ${f.fill(litres)} y encienda debajo el quemador ${burner}: ${f.say(vessel)}.`,
   'steps.vessel.fill-plugged': ({ vessel, litres }, f) =>
-    `Llene hasta ${f.shortNumber(litres)} L y encienda: ${f.say(vessel)}.`,
+    `Llene hasta ${f.fill(litres)} y encienda: ${f.say(vessel)}.`,
   'steps.vessel.plug-into': ({ circuit }) =>
     `Enchúfelo directamente en ${circuit}; ahí solo funciona lo que dice el plan.`,
   'steps.vessel.plug-anywhere':
@@ -23,9 +23,9 @@ export const water: TranslationOf<typeof english> = {
   'steps.boil.fill-mark': 'Nunca por encima de la marca.',
   'steps.boil.wait': 'Espere a que hierva a borbotones.',
   'steps.boil.wait-here': ({ boilingC }, f) =>
-    `Espere a que hierva a borbotones, aquí a ${f.number(boilingC, 1)} °C.`,
+    `Espere a que hierva a borbotones, aquí a ${f.measure(boilingC, '°C', 1)}.`,
   'steps.boil.wait-low': ({ boilingC }, f) =>
-    `Espere a que hierva a borbotones. Aquí el agua hierve a ${f.number(boilingC)} °C; eso es hervir, y no se calienta más.`,
+    `Espere a que hierva a borbotones. Aquí el agua hierve a ${f.measure(boilingC, '°C')}; eso es hervir, y no se calienta más.`,
   'steps.boil.again': ({ againS }, f) =>
     `Enciéndalo otra vez justo antes de levantarlo: vuelve a los borbotones en ${f.about(againS)}. Entonces vierta enseguida.`,
   'steps.boil.burner-off': ({ burner }) =>

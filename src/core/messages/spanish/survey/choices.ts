@@ -47,8 +47,8 @@ export const choices: TranslationOf<typeof english> = {
   'survey.burner-type.portable-plate': 'Va sobre la encimera, con su propio enchufe.',
 
   'survey.cleaning.pyrolytic.name': 'Autolimpieza con calor',
-  'survey.cleaning.pyrolytic.tell':
-    'Bloquea la puerta y calienta horas; el manual dice “pirolítico” o “autolimpieza”, unos 450 °C o más.',
+  'survey.cleaning.pyrolytic.tell': (_, f) =>
+    `Bloquea la puerta y calienta horas; el manual dice “pirolítico” o “autolimpieza”, unos ${f.measure(450, '°C')} o más.`,
   'survey.cleaning.steam.name': 'Limpieza con vapor',
   'survey.cleaning.steam.tell':
     'Agua en el suelo, media hora, sin bloqueo. La limpieza con vapor no kasheriza.',

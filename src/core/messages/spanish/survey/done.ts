@@ -22,6 +22,7 @@ export const done: TranslationOf<typeof english> = {
   'survey.done.name': 'Nombre cambiado',
   'survey.done.country': ({ country }, f) => `País: ${f.say(country)}`,
   'survey.done.town': ({ town }) => `Lugar: ${town}`,
+  'survey.done.units': 'Unidades cambiadas',
   'survey.done.land': 'Tierra cambiada',
   'survey.done.altitude': 'Altitud cambiada',
   'survey.done.tap': 'Agua del grifo cambiada',

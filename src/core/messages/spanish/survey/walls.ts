@@ -13,8 +13,8 @@ export const walls: TranslationOf<typeof english> = {
   'survey.face.push': ({ wall, length }, f) =>
     `Mover la pared: ${f.say(wall)}, de ${f.say(length)} de largo`,
 
-  'survey.editor.keys':
-    'Las flechas mueven 5 cm; con Mayús cambian el tamaño. T gira, Supr quita, Intro va a los campos, Esc sale.',
+  'survey.editor.keys': (_, f) =>
+    `Las flechas mueven ${f.measure(5, 'cm')}; con Mayús cambian el tamaño. T gira, Supr quita, Intro va a los campos, Esc sale.`,
   'survey.editor.lengths': 'Medidas',
   'survey.editor.names': 'Nombres',
   'survey.editor.walls': 'Paredes',

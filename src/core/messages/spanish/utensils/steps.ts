@@ -33,13 +33,13 @@ export const utensilSteps: TranslationOf<typeof english> = {
   'utensils.step.batch': ({ number, of, group }, f) =>
     `Sumerja la tanda ${f.number(number)} de ${f.number(of)}: ${f.say(group)}.`,
   'utensils.step.top-up': ({ litres }, f) =>
-    `Complete la olla hasta ${f.number(litres, 1)} L y espere a que hierva a borbotones.`,
+    `Complete la olla hasta ${f.fill(litres)} y espere a que hierva a borbotones.`,
   'utensils.step.lower': 'Bájelo al agua hirviendo hasta que lo cubra por completo.',
   'utensils.step.under': 'Está bajo el agua',
   'utensils.step.under-ask': '¿Quedó todo por completo bajo el agua hirviendo?',
   'utensils.step.again': 'Déjelo bajo el agua hasta que vuelva a hervir.',
   'utensils.step.drop': ({ mixedC, recoverS }, f) =>
-    `El agua baja a unos ${f.number(mixedC, 1)} °C y vuelve a hervir tras ${f.about(recoverS.typical)}, como mucho ${f.about(recoverS.high)}.`,
+    `El agua baja a unos ${f.measure(mixedC, '°C', 1)} y vuelve a hervir tras ${f.about(recoverS.typical)}, como mucho ${f.about(recoverS.high)}.`,
   'utensils.step.again-say': 'Hierve de nuevo',
   'utensils.step.again-ask': '¿Volvió a hervir el agua con las cosas dentro?',
   'utensils.step.turn': 'Levántelo, gírelo en las pinzas y bájelo otra vez.',

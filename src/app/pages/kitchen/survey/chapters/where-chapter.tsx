@@ -1,5 +1,5 @@
 import { createSignal, For, Show } from 'solid-js';
-import { COUNTRY_CODES, LIMITS } from '../../../../../core/kitchen/index.ts';
+import { COUNTRY_CODES, LIMITS, UNIT_SYSTEMS, unitsOf } from '../../../../../core/kitchen/index.ts';
 import { newKitchen, placesLike, type Town } from '../../../../../core/editing/index.ts';
 import { message } from '../../../../../core/messages/index.ts';
 import { say, t, translator } from '../../../../context/language.ts';
@@ -53,6 +53,18 @@ export function WhereChapter(props: { survey: SurveyController }) {
           />
         </div>
         <p class="tell">{t('survey.where.note')}</p>
+        <Pick
+          label={t('kitchen.choices.units')}
+          path="household.units"
+          value={unitsOf(kitchen())}
+          choices={UNIT_SYSTEMS.map((id) => ({ id, name: t(`kitchen.units.${id}`) }))}
+          onPick={(units) =>
+            survey.change(
+              { ...kitchen(), household: { ...kitchen().household, units } },
+              message('survey.done.units'),
+            )
+          }
+        />
         <Towns survey={survey} />
         <div class="typed-row">
           <Typed

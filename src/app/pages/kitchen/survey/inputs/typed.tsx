@@ -1,8 +1,9 @@
 import { createEffect, createSignal, createUniqueId, on, Show } from 'solid-js';
 import { LIMITS, type Range } from '../../../../../core/kitchen/index.ts';
 import { message, type Message } from '../../../../../core/messages/index.ts';
-import { say } from '../../../../context/language.ts';
-import { quantity, readQuantity, type QuantityId } from './quantities.ts';
+import { say, translator } from '../../../../context/language.ts';
+import { quantity, readQuantity } from './quantities.ts';
+import type { QuantityId } from './unit-table.ts';
 
 /**
  * A number with its unit. What is typed is taken on Enter or on leaving; what
@@ -43,8 +44,9 @@ export function Typed(props: {
       props.onEmpty();
       return;
     }
-    const typed = readQuantity(props.quantity, text(), props.allowed, say);
-    const why = 'problem' in typed ? typed.problem : (props.onValue(typed.value) ?? undefined);
+    const typed = readQuantity(props.quantity, text(), props.allowed, translator());
+    const wrong = 'problem' in typed ? typed.problem : (props.onValue(typed.value) ?? undefined);
+    const why = wrong && message('survey.typed.at', { field: props.label, why: wrong });
     const stays = old();
     setProblem(why && stays ? message('survey.typed.stays', { why, old: stays }) : why);
     setText(shown());

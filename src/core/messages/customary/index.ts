@@ -1,0 +1,1 @@
+export { customarySizes } from './sizes.ts';
