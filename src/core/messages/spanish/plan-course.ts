@@ -1,7 +1,7 @@
 import type { Formatter } from '../model/message.ts';
 import type { TranslationOf } from '../model/translation.ts';
 import type { planCourse as english } from '../english/plan-course.ts';
-import { theClock } from './clocks.ts';
+import { theClock } from './words/clocks.ts';
 
 const S_DAY = 86_400;
 const S_HOUR = 3600;

@@ -1,6 +1,6 @@
 import type { TranslationOf } from '../../../model/translation.ts';
 import type { days as english } from '../../../english/run/sheets/days.ts';
-import { theClock } from '../../clocks.ts';
+import { theClock } from '../../words/clocks.ts';
 
 /** When hands are free, what runs until when, and the sheet of one clock. */
 export const days: TranslationOf<typeof english> = {

@@ -1,4 +1,4 @@
-import type { Formatter } from '../model/message.ts';
+import type { Formatter } from '../../model/message.ts';
 
 /** "las 18:05", "la 01:05": one o'clock is singular. */
 export function theClock(wallMs: number, zone: string, f: Formatter): string {
