@@ -52,6 +52,8 @@ const PlanPage = lazyPage(
     'pictures',
     'run-later',
     'utensils',
+    // What it saves for a calendar.
+    'report',
   ],
   async () => (await import('./pages/plan/plan-page.tsx')).PlanPage,
 );

@@ -5,6 +5,7 @@ import { translatorOf } from '../../support/translators.ts';
 
 /** What is the same in both languages, and why. */
 const SAME: readonly (readonly [keys: RegExp, why: string])[] = [
+  [/note-signs$/, 'the letters of notes'],
   [/^shell\.title$/, 'a proper name'],
   [/^survey\.country\.(CA|PA|FR|LU|PT|UA|UY|HK)$/, 'countries that French spells alike'],
   [/^run\.keys\.repeat$/, 'a key of the keyboard'],

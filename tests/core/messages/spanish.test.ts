@@ -5,6 +5,7 @@ import { translatorOf } from '../../support/translators.ts';
 
 /** What is the same in both languages, and why. */
 const SAME: readonly (readonly [keys: RegExp, why: string])[] = [
+  [/note-signs$/, 'the letters of notes'],
   [/^shell\.title$|^calendar\.day\.shavuot$/, 'proper names'],
   [/^survey\.country\.(IL|AT|PT|BG|AU|AR|CL|UY|IN|HK)$/, 'countries that Spanish spells alike'],
   [/^survey\.(unit\.(qt|BTU-h|F)|typed-as\.F)$/, 'units that Spanish calls alike'],

@@ -118,10 +118,9 @@ function noteOf(method: FixtureMethod): string {
   });
 }
 
-/** The letter of a note: a, b … z, aa. */
-function letterOf(note: number): string {
-  const letter = String.fromCodePoint(97 + (note % 26));
-  return note < 26 ? letter : `${letterOf(Math.floor(note / 26) - 1)}${letter}`;
+/** What a note is found by, as its list counts: a, b … */
+function signOf(note: number): string {
+  return t('plan-page.methods.note-signs').split(' ')[note] ?? String(note + 1);
 }
 
 function MethodRow(props: {
@@ -146,7 +145,7 @@ function MethodRow(props: {
         <Show when={props.method.term}>
           {(term) => <span class="term">{t('plan-page.methods.term', { term: say(term()) })}</span>}
         </Show>
-        <sup>{letterOf(props.note)}</sup>{' '}
+        <sup>{signOf(props.note)}</sup>{' '}
         <Show when={questions().length > 0}>
           <span class="method-provisional">{t('plan-page.methods.provisional')}</span>
         </Show>

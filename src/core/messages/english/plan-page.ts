@@ -108,6 +108,7 @@ export const planPage = {
   'plan-page.methods.by-custom': 'By the custom:',
   'plan-page.methods.own-custom': 'Your own custom',
   'plan-page.methods.make-own-custom': 'Make a custom of our own',
+  'plan-page.methods.note-signs': 'a b c d e f g h i j k l m n o p q r s t u v w x y z',
   'plan-page.methods.head.fixture': 'What',
   'plan-page.methods.head.what': 'What is done',
   'plan-page.methods.head.why': 'Why, and what would change it',

@@ -81,6 +81,7 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.methods.by-custom': 'Selon la coutume :',
   'plan-page.methods.own-custom': 'Votre propre coutume',
   'plan-page.methods.make-own-custom': 'Créer notre propre coutume',
+  'plan-page.methods.note-signs': 'a b c d e f g h i j k l m n o p q r s t u v w x y z',
   'plan-page.methods.head.fixture': 'Quoi',
   'plan-page.methods.head.what': 'Ce qui est fait',
   'plan-page.methods.head.why': 'Pourquoi, et ce qui le changerait',

@@ -91,6 +91,8 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.methods.by-custom': 'לפי המנהג:',
   'plan-page.methods.own-custom': 'המנהג שלכם',
   'plan-page.methods.make-own-custom': 'להגדיר מנהג משלנו',
+  'plan-page.methods.note-signs':
+    'א ב ג ד ה ו ז ח ט י יא יב יג יד טו טז יז יח יט כ כא כב כג כד כה כו',
   'plan-page.methods.head.fixture': 'מה',
   'plan-page.methods.head.what': 'מה עושים',
   'plan-page.methods.head.why': 'למה, ומה היה משנה זאת',

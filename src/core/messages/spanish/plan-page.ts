@@ -81,6 +81,7 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.methods.by-custom': 'Según la costumbre:',
   'plan-page.methods.own-custom': 'Su propia costumbre',
   'plan-page.methods.make-own-custom': 'Hacer una costumbre propia',
+  'plan-page.methods.note-signs': 'a b c d e f g h i j k l m n o p q r s t u v w x y z',
   'plan-page.methods.head.fixture': 'Qué',
   'plan-page.methods.head.what': 'Qué se hace',
   'plan-page.methods.head.why': 'Por qué, y qué lo cambiaría',

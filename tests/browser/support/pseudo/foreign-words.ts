@@ -12,12 +12,13 @@ const LATIN_BY_RIGHT: readonly (readonly [what: RegExp, why: string])[] = [
     'time zones have one name',
   ],
   [/°[CF](?![A-Za-z])/g, 'units with a sign'],
-  [/SHA-256|JSON|USB/g, 'standards'],
+  [/SHA-256|ISO \d+(-\d)?|(?<![A-Za-z])(A4|Letter)(?![A-Za-z])/g, 'standards, of paper too'],
   [
-    /(?<![A-Za-z])(Enter|Tab|Esc|Escape|Shift|Page Up|Page Down|Home|End|Ctrl|Z|Y|R|S)(?![A-Za-z])/g,
+    /(?<![A-Za-z])(Enter|Tab|Esc|Escape|Shift|Page Up|Page Down|Delete|Ctrl|[RST])(?![A-Za-z])/g,
     'what stands on keys',
   ],
   [/[\da-f]{4}(?: [\da-f]{4}){3}/g, 'a digest'],
+  [/"[\w-]+"/g, 'words of a file'],
   [/zzz/g, 'what the test types'],
 ];
 

@@ -14,6 +14,8 @@ export type ReadText = {
 type Reader = {
   texts(): ReadText[];
   cutOff(): string[];
+  /** What the page gave to be saved as a file, in order. */
+  readonly saved: readonly string[];
 };
 
 export function installReader(): void {
@@ -106,6 +108,12 @@ export function installReader(): void {
     }
     return found;
   };
-  const reader: Reader = { texts, cutOff };
+  const saved: string[] = [];
+  const make = URL.createObjectURL.bind(URL);
+  URL.createObjectURL = (what) => {
+    if (what instanceof Blob) void what.text().then((text) => saved.push(text));
+    return make(what);
+  };
+  const reader: Reader = { texts, cutOff, saved };
   Object.assign(globalThis, { reader });
 }

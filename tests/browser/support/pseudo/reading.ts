@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
 import type { OnTablet } from '../on-tablet.ts';
 import type { ReadText } from './reader.ts';
@@ -90,14 +89,14 @@ export class Reading {
 
   /** What a press saves to a file, or sends. */
   async readSaved(name: string, press: () => Promise<void>): Promise<void> {
-    const coming = this.#on.screen.page.waitForEvent('download');
+    const { screen } = this.#on;
+    const before = await screen.see<number>('reader.saved.length');
     await press();
-    const file = await coming;
-    const text = readFileSync(await file.path(), 'utf8');
-    const lines = [file.suggestedFilename().replace(/\.\w+$/, ''), ...readableLines(text)];
+    const text = await screen.waitFor<string>(`reader.saved[${before}]`, `${name} is saved`);
+    const lines = readableLines(text);
     this.#left.look(
       name,
-      lines.map((line) => ({ as: 'line', text: line, in: file.suggestedFilename() })),
+      lines.map((line) => ({ as: 'line', text: line, in: name })),
     );
   }
 
