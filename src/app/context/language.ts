@@ -2,9 +2,12 @@ import { type Component, createSignal, lazy } from 'solid-js';
 import {
   createTranslator,
   type Entry,
+  isolated,
+  message,
   type Message,
   type MessageKey,
   type ParamArgs,
+  sayFenced,
   type Translator,
 } from '../../core/messages/index.ts';
 import {
@@ -108,12 +111,20 @@ export async function loadLater(sections: readonly PageSection[]): Promise<void>
 
 /** The text of a key in the language of the page; read inside JSX it follows the language. */
 export function t<K extends MessageKey>(key: K, ...params: ParamArgs<K>): string {
-  return translator().t(key, ...params);
+  return say(message(key, ...params));
 }
 
-/** A message of the plan, the run or the report in the language of the page. */
-export function say(message: Message): string {
-  return translator().say(message);
+/**
+ * A message of the plan, the run or the report as the page shows it: in its language, with names
+ * of another script fenced in. What is kept, spoken or written into a file asks the translator.
+ */
+export function say(what: Message): string {
+  return sayFenced(translator(), what);
+}
+
+/** A name or a note as a person wrote it, fenced in where its script is another one than the page's. */
+export function written(text: string): string {
+  return isolated(text, translator().direction);
 }
 
 /** The language of the page, with its numbers and times; read inside JSX it follows the language. */

@@ -8,7 +8,7 @@ import { calendarFile, reportOf, reportText, type Report } from '../../../core/r
 import { fold, type Fact } from '../../../core/run/index.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { formatRoute } from '../../context/route.ts';
-import { t, translator } from '../../context/language.ts';
+import { t, translator, written } from '../../context/language.ts';
 import { RecheckAfterwards } from './recheck-afterwards.tsx';
 import { CalibrationList } from './calibration-list.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
@@ -126,7 +126,7 @@ export function RecordPage(props: {
                   href={formatRoute({ page: 'record', id: run.id })}
                   aria-current={run.id === openId() ? 'true' : undefined}
                 >
-                  <span>{run.name}</span>
+                  <span>{written(run.name)}</span>
                   <span class="quiet">
                     {t('record-page.run-status', {
                       openedWallMs: run.openedWallMs,

@@ -4,7 +4,7 @@ import { personName } from '../../../../core/kitchen/index.ts';
 import { crewNow, type PersonNow, type TakenOver } from '../../../../core/run/crew/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { createRunNote, type RunMemory } from '../../../controllers/run/run-note.ts';
-import { say, t } from '../../../context/language.ts';
+import { say, t, written } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { countdown } from '../../../parts/time/countdown-digits.ts';
 import { leadTimer, mainAction } from '../step/main-action.ts';
@@ -61,7 +61,7 @@ function Person(props: PersonProps) {
       aria-current={isShown() ? 'true' : undefined}
     >
       <header class="crew-head">
-        <strong>{name()}</strong>
+        <strong>{written(name())}</strong>
         <Show when={step()}>
           {(now) => (
             <>
