@@ -11,6 +11,7 @@ import { CourseAxis } from './course-axis.tsx';
 import { CourseEnds, Overrun, PastCut } from './course-ends.tsx';
 import { CourseKey } from './course-key.tsx';
 import type { Ends, Frame, WallClock } from './frame.ts';
+import { HeatPattern } from './heat-pattern.tsx';
 import { barAt, FOOT_PX, LANE_BAR_PX, layoutOf, ROW_BAR_PX, type Layout } from './layout.ts';
 import { isMirrored, mirrored, upright } from './mirror.ts';
 import { createWidth } from './picture-width.ts';
@@ -253,16 +254,6 @@ function LaneWords(props: { plan: Plan; bars: readonly LaneBar[]; frame: Frame; 
         </text>
       )}
     </For>
-  );
-}
-
-/** Heat is crossed lines, as on the picture of the kitchen. */
-function HeatPattern() {
-  return (
-    <pattern id="course-heat" width="8" height="8" patternUnits="userSpaceOnUse">
-      <rect class="course-heat-ground" width="8" height="8" />
-      <path class="course-heat-line" d="M0 0 8 8M8 0 0 8" />
-    </pattern>
   );
 }
 
