@@ -116,10 +116,15 @@ export function t<K extends MessageKey>(key: K, ...params: ParamArgs<K>): string
 
 /**
  * A message of the plan, the run or the report as the page shows it: in its language, with names
- * of another script fenced in. What is kept, spoken or written into a file asks the translator.
+ * of another script fenced in.
  */
 export function say(what: Message): string {
   return sayFenced(translator(), what);
+}
+
+/** A message as it is kept or spoken: names stand in it as they were written. */
+export function sayPlain(what: Message): string {
+  return translator().say(what);
 }
 
 /** A name or a note as a person wrote it, fenced in where its script is another one than the page's. */

@@ -18,7 +18,7 @@ import {
   type RunState,
 } from '../../../core/run/index.ts';
 import { message } from '../../../core/messages/index.ts';
-import { translator } from '../../context/language.ts';
+import { sayPlain as say } from '../../context/language.ts';
 import { reasonOf, ToldError } from '../failures/reason.ts';
 import type { SessionDeps, SessionListener } from './session-ports.ts';
 import { writeAnew } from './write-anew.ts';
@@ -184,10 +184,7 @@ export class RunSession {
     const why = reasonOf(error);
     try {
       this.#listener.onTrouble({ kind: 'failed', message: why });
-      await this.#noteFault(
-        translator().say(message('shell.failed.note', { why: translator().say(why) })),
-        now,
-      );
+      await this.#noteFault(say(message('shell.failed.note', { why: say(why) })), now);
     } catch {
       // Telling failed too: the next turn of the clock finds the same and tells it again.
     }
@@ -256,7 +253,7 @@ export class RunSession {
     if (this.#readOnly) return;
     const failed = perform(
       this.#state,
-      { kind: 'storage-failed', text: translator().say(reasonOf(error)) },
+      { kind: 'storage-failed', text: say(reasonOf(error)) },
       now,
     );
     if (!('refusal' in failed))
@@ -289,11 +286,7 @@ export class RunSession {
     this.#unsaved = [];
     this.#listener.onTrouble(undefined);
     await this.#append({ kind: 'storage-mended' }, now);
-    if (anew)
-      await this.#append(
-        { kind: 'note', text: translator().say(message('run.written-anew')) },
-        now,
-      );
+    if (anew) await this.#append({ kind: 'note', text: say(message('run.written-anew')) }, now);
   }
 
   async #append(input: Request | Observation, now: Readings): Promise<boolean> {

@@ -2,7 +2,7 @@ import { createEffect, createMemo, createSignal, onCleanup, untrack } from 'soli
 import { message, type Message } from '../../../../core/messages/index.ts';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
 import type { Speech } from '../../../../host/speech/index.ts';
-import { loadLater, translator } from '../../../context/language.ts';
+import { loadLater, sayPlain, translator } from '../../../context/language.ts';
 import type { Told } from './prompts.ts';
 
 /** Whether prompts can be spoken, and what to say about it; undefined: they are off. */
@@ -28,9 +28,7 @@ export function createVoice({ on, view, step, open }: VoiceOptions) {
   let told: Told | undefined;
 
   const speak = (lines: readonly Message[]): void => {
-    // Without fences round names: a voice would read them out.
-    const { say, language: tag } = translator();
-    if (lines.length > 0) void speech?.say(lines.map(say).join(' '), tag);
+    if (lines.length > 0) void speech?.say(lines.map(sayPlain).join(' '), translator().language);
   };
   const ready = async (language: string): Promise<void> => {
     setState(SILENT(message('run.choices.voice.asking')));
