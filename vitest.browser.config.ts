@@ -18,6 +18,7 @@ const LONG = [
   'tests/browser/faults/screen-and-sleep.test.ts',
   'tests/browser/faults/sound-light.test.ts',
   'tests/browser/faults/storage.test.ts',
+  'tests/browser/glance/hebrew.test.ts',
   'tests/browser/glance/newcomer.test.ts',
   'tests/browser/glance/places-apart.test.ts',
   'tests/browser/languages/french.test.ts',

@@ -3,10 +3,13 @@ import {
   createTranslator,
   type Entry,
   type Formatter,
+  isolated,
   type LanguageTraits,
+  message,
   type Message,
   type MessageKey,
   type ParamArgs,
+  sayFenced,
   type SizeFormatter,
   type Translator,
 } from '../../core/messages/index.ts';
@@ -149,12 +152,25 @@ export async function tellIn(system: UnitSystem): Promise<void> {
 
 /** The text of a key in the language of the page; read inside JSX it follows the language. */
 export function t<K extends MessageKey>(key: K, ...params: ParamArgs<K>): string {
-  return translator().t(key, ...params);
+  return say(message(key, ...params));
 }
 
-/** A message of the plan, the run or the report in the language of the page. */
-export function say(message: Message): string {
-  return translator().say(message);
+/**
+ * A message of the plan, the run or the report as the page shows it: in its language, with names
+ * of another script fenced in.
+ */
+export function say(what: Message): string {
+  return sayFenced(translator(), what);
+}
+
+/** A message as it is kept or spoken: names stand in it as they were written. */
+export function sayPlain(what: Message): string {
+  return translator().say(what);
+}
+
+/** A name or a note as a person wrote it, fenced in where its script is another one than the page's. */
+export function written(text: string): string {
+  return isolated(text, translator().direction);
 }
 
 /** The language of the page, with its numbers and times; read inside JSX it follows the language. */

@@ -9,4 +9,5 @@ export {
   type ParamArgs,
   type PlainKey,
 } from './translate/keys.ts';
+export { isolated, sayFenced, unfenced } from './translate/isolate.ts';
 export { createTranslator, entriesOf, type Translator } from './translate/translator.ts';

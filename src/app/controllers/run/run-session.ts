@@ -18,7 +18,7 @@ import {
   type RunState,
 } from '../../../core/run/index.ts';
 import { message } from '../../../core/messages/index.ts';
-import { say } from '../../context/language.ts';
+import { sayPlain as say } from '../../context/language.ts';
 import { reasonOf, ToldError } from '../failures/reason.ts';
 import type { SessionDeps, SessionListener } from './session-ports.ts';
 import { writeAnew } from './write-anew.ts';

@@ -10,7 +10,7 @@ import {
 } from '../../../core/custom/index.ts';
 import { LIMITS, type Kitchen, type OwnRow } from '../../../core/kitchen/index.ts';
 import { message } from '../../../core/messages/index.ts';
-import { say, t } from '../../context/language.ts';
+import { say, t, written } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 import { RowSheet } from './row-sheet.tsx';
@@ -87,7 +87,7 @@ function Rows(props: Props & { name: string }) {
   };
   return (
     <>
-      <h2>{props.name}</h2>
+      <h2>{written(props.name)}</h2>
       <p class="quiet">
         {t('kitchen.custom.copied', {
           custom: message(`common.custom.${props.kitchen.household.custom}`),

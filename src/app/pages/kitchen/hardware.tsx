@@ -1,7 +1,7 @@
 import { For } from 'solid-js';
 import type { Kitchen, Room, Vessel } from '../../../core/kitchen/index.ts';
 import { message, type Message } from '../../../core/messages/index.ts';
-import { say, t } from '../../context/language.ts';
+import { say, t, written } from '../../context/language.ts';
 
 function hoodMessage({ hood }: Room): Message {
   switch (hood.kind) {
@@ -54,7 +54,7 @@ export function Hardware(props: { kitchen: Kitchen }) {
       <For each={rows()}>
         {([name, value]) => (
           <div>
-            <dt>{name}</dt>
+            <dt>{written(name)}</dt>
             <dd>{say(value)}</dd>
           </div>
         )}

@@ -2,7 +2,7 @@ import { createSignal, For, Show } from 'solid-js';
 import type { SavedKitchen } from '../../../host/kitchens/index.ts';
 import { LIMITS } from '../../../core/kitchen/index.ts';
 import type { Message } from '../../../core/messages/index.ts';
-import { t } from '../../context/language.ts';
+import { t, written } from '../../context/language.ts';
 import { wallZone } from '../../context/zone.ts';
 import type { KitchenController } from '../../controllers/kitchen/kitchen-opening.ts';
 import { reasonOf } from '../../controllers/failures/reason.ts';
@@ -94,7 +94,7 @@ function Row(props: {
             props.attempt(props.kitchens.open(id()).then((ok) => ok && props.onOpened()))
           }
         >
-          <span class="kitchen-row-name">{props.row.name}</span>
+          <span class="kitchen-row-name">{written(props.row.name)}</span>
           <span class="quiet">{changed()}</span>
         </Action>
         <Action class="button button--plain" onPress={props.onMore}>

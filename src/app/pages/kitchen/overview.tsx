@@ -1,7 +1,7 @@
 import { For, Show, Suspense } from 'solid-js';
 import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
 import { asWritten, message, type Message } from '../../../core/messages/index.ts';
-import { lazyPage, say, t } from '../../context/language.ts';
+import { lazyPage, say, t, written } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { Choices } from './choices.tsx';
 import { Hardware } from './hardware.tsx';
@@ -26,7 +26,7 @@ export function Overview(props: {
       <header class="plan-head">
         <div>
           <p class="quiet">{props.isDemo ? t('kitchen.yours.demo') : t('kitchen.yours')}</p>
-          <h1>{props.kitchen.name}</h1>
+          <h1>{written(props.kitchen.name)}</h1>
         </div>
         <div class="button-row">
           <Action class="button button--plain" onPress={props.onSaveFile}>
@@ -92,7 +92,7 @@ function FixtureList(props: { kitchen: Kitchen; onPick: (id: string) => void }) 
           {(fixture) => (
             <li>
               <button type="button" class="fixture-row" onClick={() => props.onPick(fixture.id)}>
-                <span>{fixture.name}</span>
+                <span>{written(fixture.name)}</span>
                 <span class="quiet">{say(aboutFixture(fixture))}</span>
               </button>
             </li>

@@ -1,4 +1,4 @@
-import { say, t } from '../../context/language.ts';
+import { say, t, written } from '../../context/language.ts';
 import { createSignal, For, lazy, Show, Suspense } from 'solid-js';
 import {
   customName,
@@ -139,7 +139,7 @@ function MethodRow(props: {
     props.kitchen.household.overrides.some((one) => one.fixture === props.method.fixture);
   return (
     <tr class="method" data-fixture={props.method.fixture}>
-      <th scope="row">{name()}</th>
+      <th scope="row">{written(name())}</th>
       <td class="method-what">
         {methodText(props.method)}{' '}
         <Show when={props.method.term}>

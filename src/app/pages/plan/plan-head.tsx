@@ -3,7 +3,7 @@ import { customName } from '../../../core/custom/index.ts';
 import type { Plan } from '../../../core/plan/index.ts';
 import { calendarFile } from '../../../core/report/index.ts';
 import { downloadText } from '../../../host/files/index.ts';
-import { say, t, translator } from '../../context/language.ts';
+import { say, t, translator, written } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
 import { printOnly } from '../../parts/print-only.ts';
@@ -33,7 +33,7 @@ export function PlanHead(props: {
             custom: say(customName(props.plan.kitchen.household)),
           })}
         </p>
-        <h1>{props.plan.kitchen.name}</h1>
+        <h1>{written(props.plan.kitchen.name)}</h1>
       </div>
       {props.children}
       <div class="button-row plan-actions">

@@ -6,7 +6,7 @@ import {
   type Report,
 } from '../../../core/report/index.ts';
 import { message } from '../../../core/messages/index.ts';
-import { say, t } from '../../context/language.ts';
+import { say, t, written } from '../../context/language.ts';
 
 type HistoryProps = {
   /** Reads the reports of all runs of this kitchen: asked for when somebody wants to know. */
@@ -37,7 +37,7 @@ export function History(props: HistoryProps) {
         <label class="record-history-place">
           <span>{t('record-page.history.place')}</span>
           <select value={place()} onChange={(event) => setPicked(event.currentTarget.value)}>
-            <For each={places()}>{([id, name]) => <option value={id}>{name}</option>}</For>
+            <For each={places()}>{([id, name]) => <option value={id}>{written(name)}</option>}</For>
           </select>
         </label>
         <ol class="record-history-runs">

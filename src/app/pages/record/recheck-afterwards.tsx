@@ -1,5 +1,5 @@
 import { createSignal, For, Show } from 'solid-js';
-import { t } from '../../context/language.ts';
+import { t, written } from '../../context/language.ts';
 import type { Report } from '../../../core/report/index.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { WordsField } from '../../parts/words-field.tsx';
@@ -44,7 +44,7 @@ export function RecheckAfterwards(props: {
                 pressed={touched().includes(id)}
                 onPress={() => toggle(id)}
               >
-                {name}
+                {written(name)}
               </Action>
             )}
           </For>

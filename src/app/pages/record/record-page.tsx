@@ -14,7 +14,7 @@ import { calendarFile, reportOf, reportText, type Report } from '../../../core/r
 import { fold, type Fact } from '../../../core/run/index.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { formatRoute } from '../../context/route.ts';
-import { say, t, translator } from '../../context/language.ts';
+import { say, t, translator, written } from '../../context/language.ts';
 import { reasonOf } from '../../controllers/failures/reason.ts';
 import { ReadingLine } from '../../parts/reading-line.tsx';
 import { followUnits } from '../../context/units.ts';
@@ -158,7 +158,7 @@ export function RecordPage(props: {
                   href={formatRoute({ page: 'record', id: run.id })}
                   aria-current={run.id === openId() ? 'true' : undefined}
                 >
-                  <span>{run.name}</span>
+                  <span>{written(run.name)}</span>
                   <span class="quiet">
                     {t('record-page.run-status', {
                       openedWallMs: run.openedWallMs,

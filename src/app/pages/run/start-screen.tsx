@@ -1,7 +1,7 @@
 import { createSignal, Index, onMount, Show } from 'solid-js';
 import type { Request, RunView } from '../../../core/run/index.ts';
 import type { Persistence } from '../../../host/persist/index.ts';
-import { say, t } from '../../context/language.ts';
+import { say, t, written } from '../../context/language.ts';
 import { wallZone } from '../../context/zone.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { OtherZone } from '../../parts/time/other-zone.tsx';
@@ -36,7 +36,7 @@ export function StartScreen(props: StartScreenProps) {
   return (
     <main class="start-screen">
       <div class="start-words">
-        <p class="quiet">{props.view.plan.kitchen.name}</p>
+        <p class="quiet">{written(props.view.plan.kitchen.name)}</p>
         <h1>{t('run.start.title')}</h1>
         <OtherZone nowMs={props.nowMs} />
         <ul class="start-lines">

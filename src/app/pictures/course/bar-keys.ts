@@ -1,5 +1,6 @@
 import { createSignal } from 'solid-js';
 import type { DrawnBar } from './bars.ts';
+import { isMirrored } from './mirror.ts';
 
 type Rows = readonly (readonly DrawnBar[])[];
 
@@ -10,11 +11,12 @@ function nextOf(rows: Rows, bar: DrawnBar, key: string): DrawnBar | undefined {
   const flat = rows.flat();
   const n = flat.indexOf(bar);
   const row = rows.findIndex((bars) => bars.includes(bar));
+  const onwards = isMirrored() ? -1 : 1;
   const near = (bars: readonly DrawnBar[] | undefined) =>
     bars?.toSorted((a, b) => Math.abs(a.x - bar.x) - Math.abs(b.x - bar.x))[0];
   const ways: Readonly<Record<string, () => DrawnBar | undefined>> = {
-    ArrowRight: () => flat[n + 1],
-    ArrowLeft: () => flat[n - 1],
+    ArrowRight: () => flat[n + onwards],
+    ArrowLeft: () => flat[n - onwards],
     ArrowDown: () => near(rows[row + 1]),
     ArrowUp: () => near(rows[row - 1]),
     Home: () => flat[0],

@@ -4,6 +4,7 @@ import { MS_PER_SECOND } from '../../../core/units/index.ts';
 import { say, t } from '../../context/language.ts';
 import { daysOf, partsOf, ticksOf } from './days.ts';
 import { textPx, type Frame, type WallClock } from './frame.ts';
+import { isMirrored, upright } from './mirror.ts';
 
 const DAY_PX = 15;
 const WORD_PX = 13;
@@ -112,7 +113,7 @@ export function CourseAxis(props: Props) {
         {({ x, text }) => (
           <>
             <line class="course-day" x1={x} x2={x} y1="2" y2={props.heightPx} />
-            <text class="course-day-name" x={x + 5} y={DAY_Y}>
+            <text class="course-day-name" x={x + 5} y={DAY_Y} transform={upright(x + 5)}>
               {text}
             </text>
           </>
@@ -120,7 +121,7 @@ export function CourseAxis(props: Props) {
       </For>
       <For each={partWords(props, shades().rests)}>
         {({ x, text }) => (
-          <text class="course-part" x={x} y={PART_Y} text-anchor="middle">
+          <text class="course-part" x={x} y={PART_Y} transform={upright(x)} text-anchor="middle">
             {text}
           </text>
         )}
@@ -129,7 +130,7 @@ export function CourseAxis(props: Props) {
         {({ x, text }) => (
           <>
             <line class="course-tick" x1={x} x2={x} y1={TICK_Y + 3} y2={props.heightPx} />
-            <text class="course-hour" x={x} y={TICK_Y} text-anchor="middle">
+            <text class="course-hour" x={x} y={TICK_Y} transform={upright(x)} text-anchor="middle">
               {text}
             </text>
           </>
@@ -143,6 +144,7 @@ export function CourseAxis(props: Props) {
 function Shaded(props: { shade: Shade; look: 'night' | 'rest'; heightPx: number }) {
   const middle = () => props.shade.left + props.shade.width / 2;
   const isWide = () => textPx(props.shade.word, WORD_PX) + 4 <= props.shade.width;
+  const turned = () => (isMirrored() ? 'scale(-1 1) rotate(-90)' : 'rotate(90)');
   const isUpright = () => props.look === 'rest' && props.shade.width > UPRIGHT_PX;
   return (
     <>
@@ -158,8 +160,8 @@ function Shaded(props: { shade: Shade; look: 'night' | 'rest'; heightPx: number 
           class={`course-part course-part--${props.look}`}
           transform={
             isWide()
-              ? `translate(${middle()} ${PART_Y})`
-              : `translate(${middle() - 4} ${TICK_Y + 8}) rotate(90)`
+              ? `translate(${middle()} ${PART_Y})${isMirrored() ? ' scale(-1 1)' : ''}`
+              : `translate(${middle() - 4} ${TICK_Y + 8}) ${turned()}`
           }
           text-anchor={isWide() ? 'middle' : 'start'}
         >

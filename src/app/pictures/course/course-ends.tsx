@@ -3,6 +3,7 @@ import type { Course } from '../../../core/plan/index.ts';
 import { t } from '../../context/language.ts';
 import { drawnDueS, textPx, type Ends } from './frame.ts';
 import type { Layout } from './layout.ts';
+import { upright } from './mirror.ts';
 
 const WORD_PX = 13;
 
@@ -45,6 +46,7 @@ export function Overrun(props: Props) {
             <text
               class="course-due-word"
               x={now().left + now().width - 4}
+              transform={upright(now().left + now().width - 4)}
               y={props.layout.top - 4}
               text-anchor="end"
             >
@@ -105,6 +107,7 @@ export function PastCut(props: Pick<Props, 'layout' | 'cut'>) {
                 <text
                   class="course-due-word"
                   x={left() + (isBehind() ? 6 : -6)}
+                  transform={upright(left() + (isBehind() ? 6 : -6))}
                   y={props.layout.ruleY - 8 + n() * 16}
                   text-anchor={isBehind() ? 'start' : 'end'}
                 >
@@ -146,6 +149,12 @@ export function CourseEnds(props: Props) {
       ? whole
       : t('plan-page.course.ends', at);
   };
+  const endX = () =>
+    Math.min(
+      props.layout.frame.widthPx - 2,
+      Math.max(x(props.ends.nineInTenS ?? props.finishS), textPx(endText(), WORD_PX)),
+    );
+  const dueX = (atS: number) => x(atS) + (isBehind(atS) ? 14 : -6);
   return (
     <g class="course-ends">
       <Show when={!props.cut && props.ends.nineInTenS !== undefined}>
@@ -167,10 +176,8 @@ export function CourseEnds(props: Props) {
         />
         <text
           class="course-end-word"
-          x={Math.min(
-            props.layout.frame.widthPx - 2,
-            Math.max(x(props.ends.nineInTenS ?? props.finishS), textPx(endText(), WORD_PX)),
-          )}
+          x={endX()}
+          transform={upright(endX())}
           y={props.layout.heightPx - 4}
           text-anchor="end"
         >
@@ -190,7 +197,8 @@ export function CourseEnds(props: Props) {
             <path class="course-flag" d={flagAt(x(atS()), props.layout.top - 16)} />
             <text
               class="course-due-word"
-              x={x(atS()) + (isBehind(atS()) ? 14 : -6)}
+              x={dueX(atS())}
+              transform={upright(dueX(atS()))}
               y={props.layout.top - 4}
               text-anchor={isBehind(atS()) ? 'start' : 'end'}
             >

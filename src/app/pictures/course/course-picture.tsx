@@ -11,7 +11,9 @@ import { CourseAxis } from './course-axis.tsx';
 import { CourseEnds, Overrun, PastCut } from './course-ends.tsx';
 import { CourseKey } from './course-key.tsx';
 import type { Ends, Frame, WallClock } from './frame.ts';
+import { HeatPattern } from './heat-pattern.tsx';
 import { barAt, FOOT_PX, LANE_BAR_PX, layoutOf, ROW_BAR_PX, type Layout } from './layout.ts';
+import { isMirrored, mirrored, upright } from './mirror.ts';
 import { createWidth } from './picture-width.ts';
 
 const WORD_PX = 12.5;
@@ -78,7 +80,9 @@ export function CoursePicture(props: {
   );
   const press = (event: MouseEvent & { currentTarget: SVGSVGElement }) => {
     const { left, top } = event.currentTarget.getBoundingClientRect();
-    const bar = barAt(layout(), event.clientX - left, event.clientY - top);
+    const x = event.clientX - left;
+    const along = isMirrored() ? frame().widthPx - x : x;
+    const bar = barAt(layout(), along, event.clientY - top);
     if (bar) props.onPress(bar);
   };
   const bar = (drawn: DrawnBar, y: number, heightPx: number) => (
@@ -104,53 +108,55 @@ export function CoursePicture(props: {
           aria-label={t('plan-page.course.about')}
           onClick={press}
         >
-          <HeatPattern />
-          <CourseAxis
-            plan={props.plan}
-            frame={frame()}
-            clock={props.clock}
-            idle={props.course.idle}
-            heightPx={layout().heightPx - FOOT_PX}
-          />
-          <Overrun {...ended()} />
-          <RowNames layout={layout()} />
-          <For each={layout().lanes}>
-            {(lane) => (
-              <>
-                <For each={lane.watches}>
-                  {({ x, w }) => (
-                    <rect
-                      class="course-watch"
-                      x={x}
-                      y={lane.barY + LANE_BAR_PX + 1}
-                      width={w}
-                      height="3.5"
-                    />
+          <g transform={mirrored(frame().widthPx)}>
+            <HeatPattern />
+            <CourseAxis
+              plan={props.plan}
+              frame={frame()}
+              clock={props.clock}
+              idle={props.course.idle}
+              heightPx={layout().heightPx - FOOT_PX}
+            />
+            <Overrun {...ended()} />
+            <RowNames layout={layout()} />
+            <For each={layout().lanes}>
+              {(lane) => (
+                <>
+                  <For each={lane.watches}>
+                    {({ x, w }) => (
+                      <rect
+                        class="course-watch"
+                        x={x}
+                        y={lane.barY + LANE_BAR_PX + 1}
+                        width={w}
+                        height="3.5"
+                      />
+                    )}
+                  </For>
+                  <For each={lane.bars}>{(one) => bar(one, lane.barY, LANE_BAR_PX)}</For>
+                </>
+              )}
+            </For>
+            <For each={layout().rows}>
+              {(row) => (
+                <For each={row.bars}>
+                  {(one) => (
+                    <>
+                      <Slack bar={one} frame={frame()} y={row.barY + ROW_BAR_PX / 2} />
+                      {bar(one, row.barY, ROW_BAR_PX)}
+                    </>
                   )}
                 </For>
-                <For each={lane.bars}>{(one) => bar(one, lane.barY, LANE_BAR_PX)}</For>
-              </>
-            )}
-          </For>
-          <For each={layout().rows}>
-            {(row) => (
-              <For each={row.bars}>
-                {(one) => (
-                  <>
-                    <Slack bar={one} frame={frame()} y={row.barY + ROW_BAR_PX / 2} />
-                    {bar(one, row.barY, ROW_BAR_PX)}
-                  </>
-                )}
-              </For>
-            )}
-          </For>
-          <Show when={!props.course.cut}>
-            <path class="course-thread" d={layout().thread} />
-            <path class="course-thread course-thread--inner" d={layout().thread} />
-          </Show>
-          <PastCut layout={layout()} cut={props.course.cut} />
-          <CourseEnds {...ended()} />
-          <Words plan={props.plan} layout={layout()} />
+              )}
+            </For>
+            <Show when={!props.course.cut}>
+              <path class="course-thread" d={layout().thread} />
+              <path class="course-thread course-thread--inner" d={layout().thread} />
+            </Show>
+            <PastCut layout={layout()} cut={props.course.cut} />
+            <CourseEnds {...ended()} />
+            <Words plan={props.plan} layout={layout()} />
+          </g>
         </svg>
         <CourseKey course={props.course} ends={props.ends} finishS={props.plan.timetable.finishS} />
       </Show>
@@ -161,15 +167,20 @@ export function CoursePicture(props: {
 /** Names of people and things beside their rows, or over them where it is narrow. */
 function RowNames(props: { layout: Layout }) {
   const frame = () => props.layout.frame;
+  const nameX = () => (frame().isNarrow ? 2 : frame().leftPx - 8);
   return (
     <>
       <For each={[...props.layout.lanes, ...props.layout.rows]}>
         {(row) => (
-          <text class="course-name" text-anchor={frame().isNarrow ? 'start' : 'end'}>
+          <text
+            class="course-name"
+            transform={upright(nameX())}
+            text-anchor={frame().isNarrow ? 'start' : 'end'}
+          >
             <For each={row.lines}>
               {(line, n) => (
                 <tspan
-                  x={frame().isNarrow ? 2 : frame().leftPx - 8}
+                  x={nameX()}
                   y={
                     frame().isNarrow
                       ? row.y + 13
@@ -238,21 +249,11 @@ function LaneWords(props: { plan: Plan; bars: readonly LaneBar[]; frame: Frame; 
   return (
     <For each={runsOf(props.bars, props.frame, word, WORD_PX, restsX())}>
       {({ x, family }) => (
-        <text class="course-word" x={x} y={props.y}>
+        <text class="course-word" x={x} y={props.y} transform={upright(x)}>
           {word(family)}
         </text>
       )}
     </For>
-  );
-}
-
-/** Heat is crossed lines, as on the picture of the kitchen. */
-function HeatPattern() {
-  return (
-    <pattern id="course-heat" width="8" height="8" patternUnits="userSpaceOnUse">
-      <rect class="course-heat-ground" width="8" height="8" />
-      <path class="course-heat-line" d="M0 0 8 8M8 0 0 8" />
-    </pattern>
   );
 }
 
@@ -282,6 +283,7 @@ function InBar(props: { bar: DrawnBar; nextX: number; texts: readonly string[]; 
           class={`course-in course-in--${label().isInside ? props.bar.look : 'behind'}`}
           x={label().x}
           y={props.y}
+          transform={upright(label().x)}
         >
           {label().text}
         </text>

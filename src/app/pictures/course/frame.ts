@@ -1,4 +1,5 @@
 import { foldedScale, type Course, type Plan, type TimeScale } from '../../../core/plan/index.ts';
+import { unfenced } from '../../../core/messages/index.ts';
 import { MS_PER_SECOND, SECONDS_PER_HOUR } from '../../../core/units/index.ts';
 
 /** The clock a course is told by. */
@@ -41,13 +42,14 @@ const AFTER = 0.012;
 
 /** Width that a text takes at most, px; a little more than the face needs. */
 export function textPx(text: string, sizePx: number): number {
-  return text.length * sizePx * 0.53;
+  return unfenced(text).length * sizePx * 0.53;
 }
 
 /** A name in lines of at most so many px; a single word is never cut. */
 export function inLines(name: string, sizePx: number, mostPx: number): readonly string[] {
   const lines: string[] = [];
-  for (const word of name.split(' ')) {
+  // Each line finds its own direction; a fence must not be open over two of them.
+  for (const word of unfenced(name).split(' ')) {
     const last = lines.at(-1);
     if (last !== undefined && textPx(`${last} ${word}`, sizePx) <= mostPx)
       lines[lines.length - 1] = `${last} ${word}`;

@@ -11,7 +11,7 @@ import {
 } from 'solid-js';
 import type { Kitchen } from '../../../../core/kitchen/index.ts';
 import type { MissingAnswer } from '../../../../core/editing/index.ts';
-import { say, t } from '../../../context/language.ts';
+import { say, t, written } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import type { KitchenController } from '../../../controllers/kitchen/kitchen-opening.ts';
@@ -73,7 +73,7 @@ export function Survey(props: SurveyProps) {
     <main class="place survey">
       <header class="survey-head">
         <div class="survey-title">
-          <h1>{survey.kitchen().name}</h1>
+          <h1>{written(survey.kitchen().name)}</h1>
           <a class="quiet" href={formatRoute({ page: 'kitchen' })}>
             {t('survey.all-kitchens')}
           </a>

@@ -1,5 +1,5 @@
 import { createSignal, For, Show } from 'solid-js';
-import { say, t } from '../../../context/language.ts';
+import { say, t, written } from '../../../context/language.ts';
 import {
   answerAs,
   chooseMethod,
@@ -107,7 +107,7 @@ export function AnswerSheet(props: {
       label={t('plan-page.answer.about', { fixture: props.fixture.name })}
       onClose={props.onClose}
     >
-      <h2>{props.fixture.name}</h2>
+      <h2>{written(props.fixture.name)}</h2>
       <Show when={props.question} fallback={<p>{t('plan-page.answer.what-said')}</p>}>
         {(question) => (
           <>

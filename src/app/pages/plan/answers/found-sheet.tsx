@@ -1,5 +1,5 @@
 import { For, Show } from 'solid-js';
-import { say, t } from '../../../context/language.ts';
+import { say, t, written } from '../../../context/language.ts';
 import { withFound, type ChosenQuestion } from '../../../../core/custom/index.ts';
 import {
   CONDITIONS,
@@ -36,7 +36,7 @@ export function FoundSheet(props: {
       label={t('plan-page.found.about', { fixture: props.fixture.name })}
       onClose={props.onClose}
     >
-      <h2>{props.fixture.name}</h2>
+      <h2>{written(props.fixture.name)}</h2>
       <p class="answer-ask">{say(props.question.ask)}</p>
       <p class="quiet">
         {say(props.question.why)} {t('plan-page.found.leave-open')}

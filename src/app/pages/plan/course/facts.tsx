@@ -1,7 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import { daysOfPlan, type DayOfPlan, type Plan } from '../../../../core/plan/index.ts';
 import type { WallClock } from '../../../pictures/course/frame.ts';
-import { t } from '../../../context/language.ts';
+import { t, written } from '../../../context/language.ts';
 
 type Fact = {
   readonly name: string;
@@ -62,7 +62,7 @@ export function Facts(props: { plan: Plan; clock: WallClock }) {
       <For each={factsOf(props.plan)}>
         {(fact) => (
           <div>
-            <dt>{fact.name}</dt>
+            <dt>{written(fact.name)}</dt>
             <dd>{fact.value}</dd>
             <Show when={days().length > 1 && fact.of}>
               {(of) => (

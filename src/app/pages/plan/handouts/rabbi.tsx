@@ -8,7 +8,7 @@ import {
   type HandoutQuestion,
 } from '../../../../core/handouts/index.ts';
 import { planQuestions } from '../../../../core/plan/index.ts';
-import { say, t, translator } from '../../../context/language.ts';
+import { say, t, translator, written } from '../../../context/language.ts';
 import { FixturePicture } from './fixture-picture.tsx';
 import { HandoutFrame } from './frame/handout-frame.tsx';
 import type { HandoutProps } from './frame/handout-props.ts';
@@ -76,7 +76,7 @@ function Asked(props: { asked: HandoutQuestion; changes: ChangesByQuestion }) {
     <li class="rabbi-question">
       <Show when={props.asked.fixture}>{(fixture) => <FixturePicture fixture={fixture()} />}</Show>
       <div>
-        <h3>{props.asked.name}</h3>
+        <h3>{written(props.asked.name)}</h3>
         <p class="rabbi-facts">
           <Show when={props.asked.facts.length > 0}>
             {t('handouts.rabbi.facts', { facts: props.asked.facts })}{' '}

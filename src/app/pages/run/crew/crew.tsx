@@ -9,7 +9,7 @@ import {
 } from '../../../../core/run/crew/index.ts';
 import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { createRunNote, type RunMemory } from '../../../controllers/run/run-note.ts';
-import { say, t } from '../../../context/language.ts';
+import { say, t, written } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { countdown } from '../../../parts/time/countdown-digits.ts';
 import { leadTimer, mainAction } from '../step/main-action.ts';
@@ -78,7 +78,7 @@ function Person(props: PersonProps) {
         <Line {...props} name={name()} />
       </Action>
       <header class="crew-head">
-        <strong>{name()}</strong>
+        <strong>{written(name())}</strong>
         <Show when={step()}>
           {(now) => (
             <>

@@ -1,6 +1,6 @@
 import { createMemo, For } from 'solid-js';
 import type { RunView } from '../../../../core/run/index.ts';
-import { t } from '../../../context/language.ts';
+import { t, written } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import { inDrawOrder, KitchenPlan } from '../../../pictures/kitchen-plan.tsx';
@@ -28,7 +28,9 @@ export function KitchenSheet(props: { view: RunView; nowMs: number; onClose: () 
           <KitchenLines view={props.view} nowMs={props.nowMs} tellsNext />
           <BatchBoard view={props.view} />
           <ol class="kitchen-names">
-            <For each={named()}>{({ id, name }) => <li data-phase={phaseOf(id)}>{name}</li>}</For>
+            <For each={named()}>
+              {({ id, name }) => <li data-phase={phaseOf(id)}>{written(name)}</li>}
+            </For>
           </ol>
           <Legend phases={phasesNow(props.view)} here={false} next={false} />
         </div>

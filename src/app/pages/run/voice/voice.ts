@@ -2,7 +2,7 @@ import { createEffect, createMemo, createSignal, onCleanup, untrack } from 'soli
 import { message, type Message } from '../../../../core/messages/index.ts';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
 import type { Speech } from '../../../../host/speech/index.ts';
-import { loadLater, say, t, translator } from '../../../context/language.ts';
+import { loadLater, sayPlain, translator } from '../../../context/language.ts';
 import type { Told } from './prompts.ts';
 
 /** Whether prompts can be spoken, and what to say about it; undefined: they are off. */
@@ -29,7 +29,7 @@ export function createVoice({ on, view, step, open }: VoiceOptions) {
 
   const speak = (lines: readonly Message[]): void => {
     if (lines.length === 0) return;
-    const text = t('run.voice.aloud', { text: lines.map(say).join(' ') });
+    const text = translator().t('run.voice.aloud', { text: lines.map(sayPlain).join(' ') });
     void speech?.say(text, translator().format.locale);
   };
   const ready = async (language: string): Promise<void> => {

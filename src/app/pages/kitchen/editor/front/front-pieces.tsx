@@ -11,7 +11,7 @@ import {
   type OpeningFront,
 } from '../../../../../core/editing/index.ts';
 import { message } from '../../../../../core/messages/index.ts';
-import { say, t } from '../../../../context/language.ts';
+import { say, t, written } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/press/action.tsx';
 import { FromFront, OpeningFromFront } from '../../room/from-front.tsx';
 import type { SurveyController } from '../../survey/controller/survey-controller.ts';
@@ -162,7 +162,7 @@ function Unhung(props: { survey: SurveyController; wall: number; onSelect: (id: 
         <For each={rest()}>
           {(fixture) => (
             <Action class="tool tool--word" onPress={() => hang(fixture)}>
-              {fixture.name}
+              {written(fixture.name)}
             </Action>
           )}
         </For>

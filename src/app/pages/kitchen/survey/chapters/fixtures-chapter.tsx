@@ -16,7 +16,7 @@ import {
   type Offer,
 } from '../../../../../core/editing/index.ts';
 import { message, type Message } from '../../../../../core/messages/index.ts';
-import { say, t, translator } from '../../../../context/language.ts';
+import { say, t, translator, written } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/press/action.tsx';
 import { edgeOf, type Face } from '../../editor/hand/faces.ts';
 import { PlanEditor } from '../../editor/plan-editor.tsx';
@@ -203,7 +203,7 @@ function Adding(props: {
               {(fixture) => (
                 <li>
                   <Action class="fixture-row" onPress={() => props.onSelect(fixture.id)}>
-                    <span>{fixture.name}</span>
+                    <span>{written(fixture.name)}</span>
                     <span class="quiet">
                       {outlineOf(fixture)
                         ? t('survey.fixtures.drawn', { what: whatItIs(fixture) })

@@ -1,7 +1,7 @@
 import { For, type JSX } from 'solid-js';
 import type { FixtureKind, OpeningKind } from '../../../../../core/kitchen/index.ts';
 import { offerName, OFFERS, offerTells, type Offer } from '../../../../../core/editing/index.ts';
-import { say, t } from '../../../../context/language.ts';
+import { say, t, written } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/press/action.tsx';
 import { OfferPicture, OpeningPicture } from '../inputs/pictures.tsx';
 
@@ -78,7 +78,7 @@ function OfferButton(props: {
       <span class="offer-words">
         <span class="offer-name">
           <span class="visually-hidden">{t('survey.offers.add')}</span>
-          {props.name}
+          {written(props.name)}
         </span>
         <span class="offer-tells">{props.tells}</span>
       </span>

@@ -20,7 +20,7 @@ import {
   removeVessel,
 } from '../../../../../core/editing/index.ts';
 import { message } from '../../../../../core/messages/index.ts';
-import { t, translator } from '../../../../context/language.ts';
+import { t, translator, written } from '../../../../context/language.ts';
 import { Action } from '../../../../parts/press/action.tsx';
 import type { SurveyController } from '../controller/survey-controller.ts';
 import { CircuitSelect } from '../inputs/circuit-select.tsx';
@@ -265,7 +265,7 @@ function CircuitRow(props: { survey: SurveyController; circuit: Circuit }) {
                 )
               }
             >
-              {consumer.name}
+              {written(consumer.name)}
             </Toggle>
           )}
         </For>
