@@ -1,5 +1,5 @@
 import { type JSX, onCleanup, onMount, Show, useContext } from 'solid-js';
-import { Guarded } from './guarded.tsx';
+import { Guarded } from '../guarded.tsx';
 import { countSheets } from './open-sheets.ts';
 import { SheetCorner, SheetTop } from './sheet-corner.ts';
 
