@@ -25,7 +25,7 @@ import type { SoundLight, WakeLight } from './pages/run/lights.tsx';
 import { RunPage } from './pages/run/run-page.tsx';
 import { BrokenPart, Guarded, type PartName } from './parts/guarded.tsx';
 import { ReadingLine } from './parts/reading-line.tsx';
-import { SheetTop } from './parts/sheet/sheet-corner.ts';
+import { SheetTop } from './parts/sheets/sheet-corner.ts';
 import { exportRun, ranOut } from './run-actions.ts';
 
 /** The page tells browsers and readers which language it speaks, and which way it runs. */

@@ -12,7 +12,7 @@ import { LIMITS, type Kitchen, type OwnRow } from '../../../core/kitchen/index.t
 import { message } from '../../../core/messages/index.ts';
 import { say, t, written } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
-import { Sheet } from '../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../parts/sheet.tsx';
 import { RowSheet } from './row-sheet.tsx';
 import { rowName, wayMessage } from './row-messages.ts';
 

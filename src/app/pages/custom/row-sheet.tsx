@@ -4,7 +4,7 @@ import { message } from '../../../core/messages/index.ts';
 import { methodsForRow, type Kitchen } from '../../../core/kitchen/index.ts';
 import { say, t } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
-import { Sheet } from '../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../parts/sheet.tsx';
 import { MethodFields, SaidFields } from './way-fields.tsx';
 import { dayOf, endsCovered, minutesOf, missingIn, type SaidWay } from './way.ts';
 import { rowName, wayMessage } from './row-messages.ts';

@@ -2,7 +2,7 @@ import { createSignal, For, Show } from 'solid-js';
 import { RESTS_ON } from '../../../core/plan/index.ts';
 import { say, t } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
-import { Sheet } from '../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../parts/sheet.tsx';
 
 const KINDS = ['judgement', 'computed'] as const;
 

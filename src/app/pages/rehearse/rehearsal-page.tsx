@@ -10,7 +10,7 @@ import { createRehearsal } from '../../controllers/rehearse/rehearsal.ts';
 import { createRehearsedSound } from '../../controllers/rehearse/rehearsed-sound.ts';
 import { createRunChoices } from '../../controllers/run/run-choices.ts';
 import { BrokenPart } from '../../parts/guarded.tsx';
-import { SheetTop } from '../../parts/sheet/sheet-corner.ts';
+import { SheetTop } from '../../parts/sheets/sheet-corner.ts';
 import { prefersStill } from '../../parts/still.ts';
 import { RunPage } from '../run/run-page.tsx';
 import { forgetTicks } from '../run/step/lists/ticks.ts';

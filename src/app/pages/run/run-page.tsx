@@ -5,7 +5,7 @@ import { lazyPage, say, t } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { Guarded } from '../../parts/guarded.tsx';
 import { PagesLine } from '../../parts/head/pages-line.tsx';
-import { SheetCorner } from '../../parts/sheet/sheet-corner.ts';
+import { SheetCorner } from '../../parts/sheets/sheet-corner.ts';
 import { SwitchedOff } from '../../parts/press/switched-off.ts';
 import { ThemeSwitch } from '../../parts/head/theme-switch.tsx';
 import { StopCorner, StopSafe } from './dialogs/stop-safe.tsx';

@@ -2,7 +2,7 @@ import { Match, Switch } from 'solid-js';
 import type { FaultKind } from '../../../core/plan/index.ts';
 import { t } from '../../context/language.ts';
 import { Action } from '../../parts/press/action.tsx';
-import { Sheet } from '../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../parts/sheet.tsx';
 import '../../styles/run/run-sheets.css';
 import { FaultSheet } from './dialogs/fault-sheet.tsx';
 import { RanOut } from './dialogs/ran-out.tsx';

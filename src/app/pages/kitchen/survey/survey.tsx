@@ -13,7 +13,7 @@ import type { Kitchen } from '../../../../core/kitchen/index.ts';
 import type { MissingAnswer } from '../../../../core/editing/index.ts';
 import { say, t, written } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 import type { KitchenController } from '../../../controllers/kitchen/kitchen-opening.ts';
 import { formatRoute } from '../../../context/route.ts';
 import { takeEditNext } from '../editor/hand/edit-next.ts';

@@ -11,7 +11,7 @@ import { methodsForFixture, type Fixture, type Kitchen } from '../../../../core/
 import { dayOf, endsCovered, minutesOf, missingIn, type SaidWay } from '../../custom/way.ts';
 import { MethodFields, SaidFields } from '../../custom/way-fields.tsx';
 import { Action } from '../../../parts/press/action.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 
 /** What is planned now, or was said before: where the person starts from. */
 function startingFrom(fixture: Fixture, kitchen: Kitchen, question?: ChosenQuestion): SaidWay {

@@ -10,7 +10,7 @@ import {
   type Material,
 } from '../../../../core/kitchen/index.ts';
 import { Action } from '../../../parts/press/action.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 
 /** A question that is answered by looking: what it is made of, what state it is in, what it was used for. */
 export function FoundSheet(props: {

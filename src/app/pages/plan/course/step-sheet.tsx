@@ -4,7 +4,7 @@ import type { Pressed } from '../../../pictures/course/bars.ts';
 import type { WallClock } from '../../../pictures/course/frame.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 import { StepBody } from '../steps/step-body.tsx';
 import { endOf, startOf, wallAt, whoText } from '../steps/step-words.ts';
 

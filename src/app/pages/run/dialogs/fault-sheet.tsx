@@ -3,7 +3,7 @@ import type { FaultPolicy } from '../../../../core/plan/index.ts';
 import type { Request, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 import { SignalWord } from '../../../parts/signal-word.tsx';
 
 /** One thing that goes wrong: first what to do with the hands, then telling it. */

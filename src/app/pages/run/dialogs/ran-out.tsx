@@ -2,7 +2,7 @@ import { createSignal, Show } from 'solid-js';
 import type { StepView } from '../../../../core/run/index.ts';
 import { t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 import { Lanes } from '../../../pictures/lanes.tsx';
 import { pouredShare } from '../step/progress.ts';
 

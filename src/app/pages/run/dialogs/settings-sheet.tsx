@@ -5,7 +5,7 @@ import type { RunChoices } from '../../../controllers/run/run-choices.ts';
 import { APP_VERSION } from '../../../context/version.ts';
 import { LanguageChoice } from '../../../parts/head/language-choice.tsx';
 import { Action } from '../../../parts/press/action.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 import type { VoiceState } from '../voice/voice.ts';
 
 const CHOICES = ['pedalActs', 'spoken', 'soonSounds', 'doneSounds'] as const;

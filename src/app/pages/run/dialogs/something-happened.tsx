@@ -5,7 +5,7 @@ import type { Request, RunView, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { SignalWord } from '../../../parts/signal-word.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 import { WordsField } from '../../../parts/words-field.tsx';
 import { fittingFaults } from '../step/likely-faults.ts';
 import { Used } from './used.tsx';

@@ -3,7 +3,7 @@ import { message, type Message } from '../../../../core/messages/index.ts';
 import type { RunView, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 
 /** Where a step stands, with why it waits. */
 function stateOf({ outcome, status, blockedBy }: StepView): Message {

@@ -2,8 +2,8 @@ import { Index, Show } from 'solid-js';
 import type { Request, RunView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
-import { SheetCorner } from '../../../parts/sheet/sheet-corner.ts';
+import { Sheet } from '../../../parts/sheet.tsx';
+import { SheetCorner } from '../../../parts/sheets/sheet-corner.ts';
 import { SwitchedOff } from '../../../parts/press/switched-off.ts';
 
 /** One tap (or S, or Escape) opens what makes safe. Over a sheet it stands where it always stands. */

@@ -2,7 +2,7 @@ import { createSignal } from 'solid-js';
 import type { GateView, Request } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 import { WordsField } from '../../../parts/words-field.tsx';
 
 /** Past a question that is not DANGER, with a reason that the record keeps. */

@@ -2,7 +2,7 @@ import { createMemo, For } from 'solid-js';
 import type { RunView } from '../../../../core/run/index.ts';
 import { t, written } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 import { inDrawOrder, KitchenPlan } from '../../../pictures/kitchen-plan.tsx';
 import { BatchBoard } from './batch-board.tsx';
 import { hotBurners } from '../step/progress.ts';

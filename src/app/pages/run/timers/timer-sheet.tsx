@@ -4,7 +4,7 @@ import type { Request, RunView, TimerView } from '../../../../core/run/index.ts'
 import { MS_PER_SECOND, SECONDS_PER_MINUTE } from '../../../../core/units/index.ts';
 import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
-import { Sheet } from '../../../parts/sheet/sheet.tsx';
+import { Sheet } from '../../../parts/sheet.tsx';
 import { wallZone } from '../../../context/zone.ts';
 import { localDateTime, momentIn } from '../../../parts/time/local-date-time.ts';
 import { when } from '../../../parts/time/when.ts';

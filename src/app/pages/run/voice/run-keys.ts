@@ -1,6 +1,6 @@
 import { onCleanup, onMount } from 'solid-js';
 import { listenKeys, type Intent } from '../../../../host/keys/index.ts';
-import { sheetIsOpen } from '../../../parts/sheet/open-sheets.ts';
+import { sheetIsOpen } from '../../../parts/sheets/open-sheets.ts';
 import type { MainKey } from '../step/main-bar.tsx';
 
 type RunKeys = {

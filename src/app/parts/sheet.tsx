@@ -1,7 +1,7 @@
 import { type JSX, onCleanup, onMount, Show, useContext } from 'solid-js';
-import { Guarded } from '../guarded.tsx';
-import { countSheets } from './open-sheets.ts';
-import { SheetCorner, SheetTop } from './sheet-corner.ts';
+import { Guarded } from './guarded.tsx';
+import { countSheets } from './sheets/open-sheets.ts';
+import { SheetCorner, SheetTop } from './sheets/sheet-corner.ts';
 
 /**
  * A modal sheet over the page; Escape and the given close action end it. The
