@@ -1,4 +1,4 @@
-import { createComputed, createEffect, createMemo, on, onCleanup, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, on, onCleanup, onMount, Show } from 'solid-js';
 import type { Message } from '../../../../core/messages/index.ts';
 import type { GateView, Request, StepView } from '../../../../core/run/index.ts';
 import { say, t } from '../../../context/language.ts';
@@ -135,39 +135,21 @@ export function MainBar(props: MainBarProps) {
  */
 function keepFocus(bar: () => HTMLElement | undefined, key: () => string): void {
   let ours = false;
-  // A button that goes with the focus on it would have the page laid out, too.
-  createComputed(
-    on(
-      key,
-      () => {
-        const now = document.activeElement;
-        if (ours && now instanceof HTMLElement && bar()?.contains(now)) now.blur();
-      },
-      { defer: true },
-    ),
-  );
   const follow = (event: FocusEvent): void => {
     ours = event.target instanceof Node && (bar()?.contains(event.target) ?? false);
   };
   onMount(() => document.addEventListener('focusin', follow));
   onCleanup(() => document.removeEventListener('focusin', follow));
-  const take = (): void => {
-    if (!ours || document.querySelector('dialog[open]')) return;
-    const question = document.querySelector<HTMLElement>('.gate-ask');
-    (question ?? bar()?.querySelector<HTMLElement>('button'))?.focus();
-    ours = true;
-  };
-  // Whoever takes the focus has the page laid out: once all of it has changed, not in between.
-  let frame = 0;
   createEffect(
     on(
       key,
       () => {
-        cancelAnimationFrame(frame);
-        frame = requestAnimationFrame(take);
+        if (!ours || document.querySelector('dialog[open]')) return;
+        const question = document.querySelector<HTMLElement>('.gate-ask');
+        (question ?? bar()?.querySelector<HTMLElement>('button'))?.focus();
+        ours = true;
       },
       { defer: true },
     ),
   );
-  onCleanup(() => cancelAnimationFrame(frame));
 }
