@@ -110,7 +110,7 @@ export function RunBody(props: RunBodyProps) {
   let sign = (request: Request) => request;
   useRunKeys({
     pedalActs: () => props.choices.pedalActs,
-    heeds: () => props.lights.sound !== 'touch-to-arm' && props.lights.sound !== 'unknown',
+    heeds: () => props.lights.sound !== 'touch-to-arm',
     mainKey: () => mainKey,
     onMove: (by) => choose(concurrentStep(props.view.currentSteps, current()?.step.id, by)),
     onStop: props.onStop,
