@@ -3,6 +3,7 @@ import { SOURCE_KEYS } from '../../../../src/core/custom/index.ts';
 import { buildPlan, type Plan } from '../../../../src/core/plan/index.ts';
 import { CAUTIONS, FAULTS, type CautionKind } from '../../../../src/core/plan/cautions/index.ts';
 import { BY_AIR } from '../../../../src/core/plan/cautions/messages.ts';
+import { faultLines } from '../../../../src/core/messages/english/cautions/fault-lines.ts';
 import { hazards } from '../../../../src/core/messages/english/cautions/hazards.ts';
 import { cautions } from '../../../../src/core/messages/english/cautions/index.ts';
 import { utensils } from '../../../../src/core/messages/english/utensils/index.ts';
@@ -12,6 +13,7 @@ import { DEMOS, kitchenOf, noticeKeys, planOfDemo, step, stepsOf } from '../supp
 
 /** Words of the cautions and faults; what threatens comes with a plan, what to do for a burn with the sheets of the run, for utensils with them. */
 const english = {
+  ...faultLines,
   ...cautions,
   ...hazards,
   ...Object.fromEntries(
