@@ -24,6 +24,38 @@ const STORAGE = `(navigator.storage?.estimate?.() ?? Promise.resolve({})).then((
   persist: typeof navigator.storage?.persist,
 }))`;
 
+const chooseLanguage = (tag: string) => `(() => {
+  const choice = document.querySelector('select[name="language"]');
+  choice.value = ${JSON.stringify(tag)};
+  choice.dispatchEvent(new Event('change', { bubbles: true }));
+  return true;
+})()`;
+/** Where the line of pages begins and ends, and whether each family of the app writes Hebrew with letters of its own. */
+const LOOKS = `document.fonts.ready.then(() => {
+  const middle = (page) => {
+    const box = document.querySelector('[data-page="' + page + '"]').getBoundingClientRect();
+    return box.x + box.width / 2;
+  };
+  const pen = document.createElement('canvas').getContext('2d');
+  const widthPx = (family) => ((pen.font = '64px ' + family), pen.measureText('הגעלה וליבון').width);
+  return {
+    firstX: middle('kitchen'),
+    lastX: middle('record'),
+    overflowPx: document.documentElement.scrollWidth - innerWidth,
+    title: document.querySelector('h1').innerText,
+    ownLetters: ['Assistant', 'Frank Ruhl Libre'].map(
+      (family) => Math.abs(widthPx('"' + family + '", monospace') - widthPx('monospace')) > 1,
+    ),
+  };
+})`;
+type Looks = {
+  readonly firstX: number;
+  readonly lastX: number;
+  readonly overflowPx: number;
+  readonly title: string;
+  readonly ownLetters: readonly boolean[];
+};
+
 async function expectOwnFilesOnly(page: EnginePage): Promise<void> {
   expect(await page.see<string[]>('refused')).toEqual([]);
   expect(await page.see<string[]>(ELSEWHERE)).toEqual([]);
@@ -86,6 +118,25 @@ for (const engine of ENGINES)
       expect(storage.quota === null || storage.quota > 50e6, JSON.stringify(storage)).toBe(true);
       await expectOwnFilesOnly(page);
       await picture(page, `${engine.name}-plan`);
+    });
+
+    it('reads from right to left in Hebrew, with letters of its own, and back again', async () => {
+      const before = await page.see<Looks>(LOOKS);
+      expect(before.firstX).toBeLessThan(before.lastX);
+      await page.see(chooseLanguage('he'));
+      await waitFor(
+        page,
+        `document.documentElement.dir === 'rtl' && document.documentElement.lang === 'he'`,
+      );
+      await waitFor(page, `/[א-ת]/.test(document.querySelector('h1').innerText)`);
+      const looks = await page.see<Looks>(LOOKS);
+      await picture(page, `${engine.name}-hebrew`);
+      expect(looks.firstX).toBeGreaterThan(looks.lastX);
+      expect(looks.ownLetters).toEqual([true, true]);
+      expect(looks.overflowPx).toBeLessThanOrEqual(0);
+      await page.see(chooseLanguage('en'));
+      await waitFor(page, `document.documentElement.dir === 'ltr'`);
+      expect((await page.see<Looks>(LOOKS)).title).toBe(before.title);
     });
 
     it('asks where it was when the page is loaded anew in a glow, with the server gone', async () => {
