@@ -65,7 +65,7 @@ const LOOK = `(() => {
       const y = Math.min(innerHeight - 1, Math.max(0, (box.top + box.bottom) / 2));
       const seen = document.elementFromPoint(x, y);
       const isCovered = seen && !seen.contains(parent) && !parent.contains(seen) &&
-        [...document.querySelectorAll('.main-bar, .sheet-head, .sheet-body > .button-row, .stop-corner--over, .cooling-bar, .onward, .survey-plan, .banner, .arm-screen, dialog[open]')]
+        [...document.querySelectorAll('.main-bar, .sheet-head, .run-strip > .refusal, .working-line, .sheet-body > .button-row, .stop-corner--over, .cooling-bar, .onward, .survey-plan, .banner, .arm-screen, dialog[open]')]
           .some((bar) => bar.contains(seen) && !bar.contains(parent));
       if (isCovered) continue;
       lines.push({ said, parent, box });

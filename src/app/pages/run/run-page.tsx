@@ -68,7 +68,7 @@ export function RunPage(props: RunPageProps) {
             </Guarded>
             <ThemeSwitch theme={props.theme} onToggle={props.onTheme} />
             <Show when={begun()}>{stop()}</Show>
-            <Show when={props.refusal}>
+            <Show when={begun() && props.refusal}>
               {(refusal) => (
                 <p class="refusal" role="status" data-key={refusal().key}>
                   {say(refusal())}
