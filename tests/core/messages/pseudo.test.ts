@@ -55,4 +55,8 @@ describe('the pseudo-locale', () => {
       }),
     );
   });
+
+  it('leaves what is drawn a number', () => {
+    expect(pseudo.format.figure(100, '°C')).toBe(100);
+  });
 });

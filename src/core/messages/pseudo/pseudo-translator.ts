@@ -80,6 +80,8 @@ function pseudoFormat(format: Formatter, say: Translator['say']): Formatter {
     list: (parts) => accented(format.list(parts.map(marked))),
     capital: format.capital,
     plural: format.plural,
+    // A number, to be drawn.
+    figure: format.figure,
   };
 }
 
