@@ -40,7 +40,7 @@ async function expectTold(screen: Screen): Promise<void> {
 it('a database that never answers: the page says that it reads, then what is wrong, and that a run may be there', async () => {
   const screen = await openAt('run', 'never answers');
   const line = screen.page.locator('[role="status"]', { hasText: t('shell.reading') });
-  await line.waitFor({ timeout: 5000 });
+  await line.waitFor({ timeout: 30_000 });
   await screen.picture('faults/no-storage-reading');
   await expectTold(screen);
   const told = await screen.page.locator('main').innerText();

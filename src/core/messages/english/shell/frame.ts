@@ -11,7 +11,6 @@ export const frame = {
   'shell.lost-run.about':
     'The browser emptied what it kept for this app. If the run was saved as a file, bring it in under Record. If not, note now what was done and when each rest began.',
   'shell.lost-run.dismiss': 'I have read it',
-  'shell.reading': 'Reading what is kept here …',
   'shell.working': 'Working out the plan …',
   'shell.working.here': 'The page may stand still for a moment.',
   'shell.no-page.kitchen': 'No kitchen yet',

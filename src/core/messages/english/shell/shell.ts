@@ -11,6 +11,7 @@ export const shell = {
   'shell.theme.night': 'Night colours',
   'shell.theme.day': 'Day colours',
 
+  'shell.reading': 'Reading what is kept here …',
   'shell.save-run': 'Save the run as a file',
 
   'shell.other-lead': 'Another page on this tablet leads the run.',

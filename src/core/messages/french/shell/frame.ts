@@ -12,7 +12,6 @@ export const frame: TranslationOf<typeof english> = {
   'shell.lost-run.about':
     'Le navigateur a vidé ce qu’il gardait pour l’application. Si le chantier est dans un fichier, rouvrez-le sous Rapport. Sinon, notez maintenant ce qui est fait et quand chaque repos a commencé.',
   'shell.lost-run.dismiss': 'J’ai lu',
-  'shell.reading': 'Lecture de ce qui est gardé ici …',
   'shell.working': 'Calcul du plan …',
   'shell.working.here': 'La page peut rester figée un instant.',
   'shell.no-page.kitchen': 'Pas encore de cuisine',

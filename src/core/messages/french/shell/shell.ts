@@ -12,6 +12,7 @@ export const shell: TranslationOf<typeof english> = {
   'shell.theme.night': 'Couleurs de nuit',
   'shell.theme.day': 'Couleurs de jour',
 
+  'shell.reading': 'Lecture de ce qui est gardé ici …',
   'shell.save-run': 'Enregistrer le chantier dans un fichier',
 
   'shell.other-lead': 'Une autre page de cette tablette conduit le chantier.',

@@ -11,7 +11,6 @@ export const frame: TranslationOf<typeof english> = {
   'shell.lost-run.about':
     'הדפדפן מחק את מה ששמר עבור היישום. אם הביצוע נשמר בקובץ, הביאו אותו דרך "תיעוד". אם לא, רשמו עכשיו מה נעשה ומתי התחילה כל השבתה.',
   'shell.lost-run.dismiss': 'קראתי',
-  'shell.reading': 'קוראים את השמור כאן …',
   'shell.working': 'התוכנית מחושבת …',
   'shell.working.here': 'ייתכן שהדף יעמוד לרגע.',
   'shell.no-page.kitchen': 'עוד אין מטבח',

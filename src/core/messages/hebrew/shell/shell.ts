@@ -12,6 +12,7 @@ export const shell: TranslationOf<typeof english> = {
   'shell.theme.night': 'צבעי לילה',
   'shell.theme.day': 'צבעי יום',
 
+  'shell.reading': 'קוראים את השמור כאן …',
   'shell.save-run': 'לשמור את הביצוע בקובץ',
 
   'shell.other-lead': 'דף אחר בטאבלט הזה מוביל את הביצוע.',

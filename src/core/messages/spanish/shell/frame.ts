@@ -12,7 +12,6 @@ export const frame: TranslationOf<typeof english> = {
   'shell.lost-run.about':
     'El navegador borró lo que guardaba para esta aplicación. Si guardó el trabajo en un archivo, ábralo en Registro. Si no, anote ahora qué se hizo y cuándo empezó cada reposo.',
   'shell.lost-run.dismiss': 'Ya lo he leído',
-  'shell.reading': 'Leyendo lo que se guarda aquí…',
   'shell.working': 'Calculando el plan…',
   'shell.working.here': 'La página puede quedarse quieta un momento.',
   'shell.no-page.kitchen': 'Todavía no hay cocina',

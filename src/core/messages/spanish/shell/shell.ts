@@ -12,6 +12,7 @@ export const shell: TranslationOf<typeof english> = {
   'shell.theme.night': 'Colores de noche',
   'shell.theme.day': 'Colores de día',
 
+  'shell.reading': 'Leyendo lo que se guarda aquí…',
   'shell.save-run': 'Guardar el trabajo en un archivo',
 
   'shell.other-lead': 'Otra página de esta tableta dirige el trabajo.',
