@@ -100,6 +100,8 @@ export function installReader(): void {
       const range = document.createRange();
       range.selectNodeContents(element);
       const words = range.getBoundingClientRect();
+      // A cell to write in has none, and so no place of its own.
+      if (words.width === 0) continue;
       const outPx = Math.max(words.right - box.right, box.left - words.left);
       if (box.width > 2 && outPx > 1 && !element.querySelector('.visually-hidden'))
         found.push(
