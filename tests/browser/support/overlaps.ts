@@ -14,9 +14,15 @@ export type WordTrouble = {
  * Lines of text as they are seen: each text node's boxes, less what a box that
  * scrolls hides, what lies under a sheet, a bar or a band, and what is only for
  * screen readers. Two of different elements may touch, but not lie over each
- * other by more than a third of the lower one's height.
+ * other by more than a third of the lower one's height. A bar hides what it lies
+ * over, also where it hides a part of a line.
  */
 const LOOK = `(() => {
+  const BARS = '.main-bar, .sheet-head, .run-strip > .refusal, .working-line, .sheet-body > .button-row, .stop-corner--over, .cooling-bar, .onward, .survey-plan, .banner, .arm-screen, dialog[open]';
+  const barOf = (one) => {
+    const bar = one.closest(BARS);
+    return bar && getComputedStyle(bar).position !== 'static' ? bar : null;
+  };
   const MEET_PX = 2;
   const top = [...document.querySelectorAll('dialog[open]')].at(-1);
   const root = top ?? document.body;
@@ -65,16 +71,17 @@ const LOOK = `(() => {
       const y = Math.min(innerHeight - 1, Math.max(0, (box.top + box.bottom) / 2));
       const seen = document.elementFromPoint(x, y);
       const isCovered = seen && !seen.contains(parent) && !parent.contains(seen) &&
-        [...document.querySelectorAll('.main-bar, .sheet-head, .run-strip > .refusal, .working-line, .sheet-body > .button-row, .stop-corner--over, .cooling-bar, .onward, .survey-plan, .banner, .arm-screen, dialog[open]')]
-          .some((bar) => bar.contains(seen) && !bar.contains(parent));
+        [...document.querySelectorAll(BARS)].some((bar) => bar.contains(seen) && !bar.contains(parent));
       if (isCovered) continue;
-      lines.push({ said, parent, box });
+      lines.push({ said, parent, box, bar: barOf(parent) });
     }
   }
   const over = new Set();
   for (const [i, a] of lines.entries())
     for (const b of lines.slice(i + 1)) {
       if (a.parent === b.parent) continue;
+      // What is told in a bar for a moment hides the part of a line that it lies over.
+      if ((a.bar === null) !== (b.bar === null)) continue;
       const wide = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
       const high = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
       const least = Math.min(a.box.bottom - a.box.top, b.box.bottom - b.box.top) / 3;

@@ -18,14 +18,15 @@ const SIZES = [
 /** A4 at 96 CSS px an inch. */
 const A4 = [794, 1123] as const;
 
-/** Lines that a person reads; of a calendar what its program shows. */
+/** Lines that a person reads; of a calendar what its program shows (escapes of RFC 5545, 3.3.11). */
 function readableLines(text: string): readonly string[] {
   if (!text.startsWith('BEGIN:VCALENDAR')) return text.split('\n').filter((line) => line !== '');
   return text
     .replaceAll(/\r\n[ \t]/g, '')
     .split('\r\n')
     .filter((line) => /^(SUMMARY|DESCRIPTION|LOCATION|X-WR-CALNAME)\b/.test(line))
-    .map((line) => line.slice(line.indexOf(':') + 1));
+    .flatMap((line) => line.slice(line.indexOf(':') + 1).split(/\\n/i))
+    .map((line) => line.replaceAll(/\\([\\,;])/g, '$1'));
 }
 
 const fileName = (screen: string): string => screen.replaceAll(/\W+/g, '-');
