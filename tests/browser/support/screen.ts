@@ -217,6 +217,7 @@ export class Screen {
 
   /** What is on the screen as a file, or the whole page, to be looked at; without a touch of the page. */
   async picture(name: string, isWhole = false): Promise<void> {
+    if (process.env['GLOWPOUR_PICTURES'] === 'none') return;
     const file = `${ARTIFACTS}/${name}.png`;
     mkdirSync(dirname(file), { recursive: true });
     const { data } = await this.cdp.send('Page.captureScreenshot', {
