@@ -23,6 +23,8 @@ export type Tablet = {
   readonly profile: string;
   /** Of the language that its pages speak. */
   readonly translator: Translator;
+  /** What its pages asked of other machines; a tablet that asked anything is not let go in silence. */
+  readonly askedElsewhere: string[];
   /** Wall time of the page less that of this machine, ms, for pages to be opened. */
   wallShiftMs: number;
 };
@@ -56,6 +58,8 @@ const FLAGS = [
   '--autoplay-policy=document-user-activation-required',
   '--remote-debugging-port=0',
 ];
+/** The machine that serves the app, and what comes from no machine. */
+const HERE = /^(?:blob|data|about):|^http:\/\/127\.0\.0\.1:/;
 const START_LIMIT_MS = 60_000;
 
 function newProfile(): string {
@@ -105,10 +109,14 @@ export async function startTablet(options: TabletOptions = {}): Promise<Tablet> 
   });
   const context = browser.contexts()[0];
   if (!context) throw new Error('The browser has no default context.');
+  const askedElsewhere: string[] = [];
+  context.on('request', (request) => {
+    if (!HERE.test(request.url())) askedElsewhere.push(request.url());
+  });
   const wallShiftMs = (options.wallMs ?? MONDAY_EVENING) - Date.now();
   const { language } = options;
   const translator = language === undefined ? usual : await translatorOf(language);
-  return { browser, context, process: child, profile, translator, wallShiftMs };
+  return { browser, context, process: child, profile, translator, askedElsewhere, wallShiftMs };
 }
 
 /** SIGKILL to the browser's whole process group: what a power cut does. */
@@ -128,9 +136,14 @@ export async function powerCut({ process: child, browser }: Tablet): Promise<voi
   await browser.close().catch(() => undefined);
 }
 
-/** Ends a tablet and forgets what it kept. */
+/**
+ * Ends a tablet and forgets what it kept.
+ * @throws Error when one of its pages asked something of another machine: the app asks nothing of anybody
+ */
 export async function dispose(tablet: Tablet | undefined): Promise<void> {
   if (!tablet) return;
   await powerCut(tablet);
   rmSync(tablet.profile, { recursive: true, force: true, maxRetries: 8, retryDelay: 250 });
+  if (tablet.askedElsewhere.length > 0)
+    throw new Error(`Asked of other machines: ${tablet.askedElsewhere.join(', ')}`);
 }

@@ -234,3 +234,65 @@ export const twinnedProblem: fc.Arbitrary<Problem> = fc
       calendars: [night],
     };
   });
+
+/** Kettles that boil on one burner and are poured while it stands idle, beside other work that may or may not go on meanwhile. */
+export const kettleProblem: fc.Arbitrary<Problem> = fc
+  .record({
+    pours: fc.array(
+      fc.record({
+        boilS: fc.integer({ min: 2, max: 4 }),
+        pourS: fc.integer({ min: 1, max: 3 }),
+        spare: fc.integer({ min: 0, max: 3 }),
+        inTurn: fc.boolean(),
+        other: fc.boolean(),
+      }),
+      { minLength: 2, maxLength: 4 },
+    ),
+    others: fc.array(
+      fc.record({
+        durationS: fc.integer({ min: 1, max: 6 }),
+        hands: fc.integer({ min: 0, max: 2 }),
+        day: fc.boolean(),
+      }),
+      { maxLength: 3 },
+    ),
+    hands: fc.integer({ min: 1, max: 2 }),
+    day: fc.boolean(),
+  })
+  .map(({ pours, others, hands, day }) => ({
+    activities: [
+      ...pours.flatMap(({ boilS, pourS, spare, inTurn, other }, at): Activity[] => {
+        const kettle = other ? 'other-kettle' : 'kettle';
+        const hours = day && { calendar: 'day' };
+        return [
+          {
+            id: `boil${at}`,
+            durationS: boilS,
+            demand: { burner: 1, [kettle]: 1 },
+            ...hours,
+            ...(inTurn && at > 0 && { after: [{ id: `pour${at - 1}` }] }),
+          },
+          {
+            id: `pour${at}`,
+            durationS: pourS,
+            demand: { hands: 1, [kettle]: 1 },
+            ...hours,
+            after: [{ id: `boil${at}`, maxLagS: spare }],
+          },
+        ];
+      }),
+      ...others.map((one, at) => ({
+        id: `heat${at}`,
+        durationS: one.durationS,
+        demand: { burner: 1, hands: Math.min(one.hands, hands) },
+        ...(one.day && { calendar: 'day' }),
+      })),
+    ],
+    resources: [
+      { id: 'burner', capacity: 1 },
+      { id: 'hands', capacity: hands },
+      { id: 'kettle', capacity: 1 },
+      { id: 'other-kettle', capacity: 1 },
+    ],
+    calendars: [night],
+  }));

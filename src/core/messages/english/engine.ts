@@ -33,7 +33,7 @@ export const engine = {
   'engine.because.doubt': 'It was used or touched.',
   'engine.because.answer-withdrawn': 'An answer about the clock was taken back.',
 
-  'engine.need.open': ({ step }: Step, f) => `First: “${f.say(step)}”.`,
+  'engine.need.open': ({ step }: Step, f) => `First: “${f.say(step).replace(/\.$/, '')}”.`,
   'engine.need.undone': ({ step }: Step, f) =>
     `“${f.say(step)}” was not finished. Repeat it, or skip it with a reason.`,
   'engine.need.left-out': ({ step }: Step, f) =>

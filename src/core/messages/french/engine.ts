@@ -32,7 +32,7 @@ export const engine: TranslationOf<typeof english> = {
   'engine.because.doubt': 'Il a servi ou a été touché.',
   'engine.because.answer-withdrawn': 'Une réponse sur l’heure a été retirée.',
 
-  'engine.need.open': ({ step }, f) => `D’abord : « ${f.say(step)} ».`,
+  'engine.need.open': ({ step }, f) => `D’abord : « ${f.say(step).replace(/\.$/, '')} ».`,
   'engine.need.undone': ({ step }, f) =>
     `« ${f.say(step)} » n’est pas terminé. Refaites-le, ou sautez-le en disant pourquoi.`,
   'engine.need.left-out': ({ step }, f) =>

@@ -31,7 +31,7 @@ export const engine: TranslationOf<typeof english> = {
   'engine.because.doubt': 'היה בשימוש או שנגעו בו.',
   'engine.because.answer-withdrawn': 'תשובה על השעון בוטלה.',
 
-  'engine.need.open': ({ step }, f) => `קודם: "${f.say(step)}".`,
+  'engine.need.open': ({ step }, f) => `קודם: "${f.say(step).replace(/\.$/, '')}".`,
   'engine.need.undone': ({ step }, f) =>
     `"${f.say(step)}" לא הושלם. חזרו עליו, או דלגו עליו עם נימוק.`,
   'engine.need.left-out': ({ step }, f) => `"${f.say(step)}" הושמט. חזרו עליו, או השמיטו גם את זה.`,

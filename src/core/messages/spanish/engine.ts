@@ -32,7 +32,7 @@ export const engine: TranslationOf<typeof english> = {
   'engine.because.doubt': 'Se usó o se tocó.',
   'engine.because.answer-withdrawn': 'Se retiró una respuesta sobre el reloj.',
 
-  'engine.need.open': ({ step }, f) => `Primero: “${f.say(step)}”.`,
+  'engine.need.open': ({ step }, f) => `Primero: “${f.say(step).replace(/\.$/, '')}”.`,
   'engine.need.undone': ({ step }, f) =>
     `“${f.say(step)}” no se terminó. Repítalo, u omítalo con un motivo.`,
   'engine.need.left-out': ({ step }, f) =>

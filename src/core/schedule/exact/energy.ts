@@ -8,16 +8,11 @@ const DUST_TICKS = 1e-3;
 /** Some of the work on one resource. */
 export type Load = {
   readonly members: readonly number[];
-  /** How long each member keeps the whole of the resource busy, ticks. */
+  /** How long each member keeps the whole of the resource busy by itself, ticks. */
   readonly busy: readonly number[];
-  /** No two of them go together. */
-  readonly alone: boolean;
+  /** Members that go together with no other; where there are none, only too much work is looked for. */
+  readonly firm: readonly boolean[];
   readonly open: OpenTime;
-  /**
-   * Members that follow each other with something in between that does not hold the resource, as the
-   * least time from the end of each to the beginning of the next such member; 0 for all others.
-   */
-  readonly gap: readonly number[];
 };
 
 /**
@@ -36,10 +31,7 @@ export class Energy {
   private readonly byHead: number[];
   private readonly byTail: number[];
   private readonly atoms: Atoms;
-  /** Closed spans begun before each member may start, and by when it must be over. */
-  private readonly spansAtHead: Int32Array;
-  private readonly spansAtTail: Int32Array;
-  private readonly widestGap: number;
+  private readonly pushes: boolean;
   private readonly envelope: Envelope;
   /** Of each member, in the order of heads. */
   private readonly place: Int32Array;
@@ -55,11 +47,9 @@ export class Energy {
     this.atoms = atoms;
     const count = load.members.length;
     this.head = new Float64Array(count);
-    this.spansAtHead = new Int32Array(count);
-    this.spansAtTail = new Int32Array(count);
     this.envelope = new Envelope(count);
     this.place = new Int32Array(count);
-    this.widestGap = Math.max(0, ...load.gap);
+    this.pushes = load.firm.includes(true);
     this.tail = new Float64Array(count);
     this.byHead = Array.from({ length: count }, (_, k) => k);
     this.byTail = Array.from({ length: count }, (_, k) => k);
@@ -72,7 +62,7 @@ export class Energy {
   /** Work of one look, in steps. */
   get work(): number {
     const { length } = this.load.members;
-    return length * (this.load.alone ? length : Math.ceil(Math.log2(length)) + 4);
+    return length * (this.pushes ? length : Math.ceil(Math.log2(length)) + 4);
   }
 
   /** @returns false on a clash */
@@ -80,7 +70,7 @@ export class Energy {
     this.way = 1;
     this.measure();
     if (!this.look()) return false;
-    if (!this.load.alone) return true;
+    if (!this.pushes) return true;
     this.way = -1;
     this.measure();
     return this.look();
@@ -94,18 +84,13 @@ export class Energy {
       const late = open.until(this.duration[i]! - bound[2 * i + 1]!);
       this.head[k] = this.way > 0 ? early : -late;
       this.tail[k] = this.way > 0 ? late : -early;
-      if (this.widestGap === 0) return;
-      const before = open.spansBefore(early, false);
-      const by = open.spansBefore(late, true);
-      this.spansAtHead[k] = this.way > 0 ? before : -by;
-      this.spansAtTail[k] = this.way > 0 ? by : -before;
     });
     sortBy(this.byHead, (a, b) => this.head[b]! - this.head[a]!);
     sortBy(this.byTail, (a, b) => this.tail[a]! - this.tail[b]!);
   }
 
   private look(): boolean {
-    return this.load.alone ? this.lookAtAll() : this.lookAtTooMuch();
+    return this.pushes ? this.lookAtAll() : this.lookAtTooMuch();
   }
 
   /** Every end in turn. */
@@ -114,7 +99,7 @@ export class Energy {
     for (let at = 0; at < byTail.length; at++) {
       const end = tail[byTail[at]!]!;
       if (at + 1 < byTail.length && tail[byTail[at + 1]!] === end) continue;
-      if (!this.lookUntil(end, this.spansAtTail[byTail[at]!]!)) return false;
+      if (!this.lookUntil(end)) return false;
     }
     return true;
   }
@@ -127,46 +112,34 @@ export class Energy {
     envelope.clear();
     for (const k of byTail) {
       const over = envelope.add(place[k]!, head[k]!, load.busy[k]!);
-      if (over - DUST_TICKS > tail[k]! && !this.lookUntil(tail[k]!, 0)) return false;
+      if (over - DUST_TICKS > tail[k]! && !this.lookUntil(tail[k]!)) return false;
     }
     return true;
   }
 
   /** All intervals that end at one moment. */
-  private lookUntil(end: number, spans: number): boolean {
-    const { head, tail, byHead, widestGap } = this;
-    const { busy, alone, gap } = this.load;
+  private lookUntil(end: number): boolean {
+    const { head, tail, byHead } = this;
+    const { busy, firm } = this.load;
     let energy = 0;
     let longest = -1;
     let full = -Infinity;
     let fullFrom = 0;
-    let gaps = -widestGap;
-    let fillers = 0;
     for (const k of byHead) {
       const from = head[k]!;
-      if (tail[k]! <= end) {
-        energy += busy[k]!;
-        if (gap[k]! > 0) gaps += gap[k]!;
-        else fillers++;
-      } else {
-        if (longest < 0 || busy[k]! > busy[longest]!) longest = k;
-      }
+      if (tail[k]! <= end) energy += busy[k]!;
+      else if (firm[k]! && (longest < 0 || busy[k]! > busy[longest]!)) longest = k;
       if (energy === 0) continue;
-      // Each of the others fills one gap at most, and so does each night.
-      const nights = widestGap > 0 ? spans - this.spansAtHead[k]! : 0;
-      const idle = Math.max(0, gaps - widestGap * (fillers + nights));
-      const needed = energy + idle;
-      if (from + needed > full) {
-        full = from + needed;
+      if (from + energy > full) {
+        full = from + energy;
         fullFrom = from;
       }
-      const spare = idle > 0 ? 0 : Infinity;
-      if (needed - DUST_TICKS > end - from) return this.overload(from, end, needed, spare);
-      if (!alone || longest < 0) continue;
-      const withLast = energy + busy[longest]! + Math.max(0, idle - widestGap);
+      if (energy - DUST_TICKS > end - from) return this.overload(from, end, energy);
+      if (longest < 0) continue;
+      const withLast = energy + busy[longest]!;
       if (withLast - DUST_TICKS <= end - from || head[longest]! >= full) continue;
-      const most = Math.min(spare, Math.ceil(withLast - (end - from) - DUST_TICKS) - 1);
-      if (!this.pushBehind(longest, from, end, fullFrom, full, most)) return false;
+      const spare = Math.ceil(withLast - (end - from) - DUST_TICKS) - 1;
+      if (!this.pushBehind(longest, from, end, fullFrom, full, spare)) return false;
     }
     return true;
   }
@@ -185,11 +158,11 @@ export class Energy {
     else into.add(2 * i, this.load.open.earliest(-moment));
   }
 
-  private overload(from: number, end: number, needed: number, most: number): false {
+  private overload(from: number, end: number, needed: number): false {
     const { clash } = this.bounds;
     clash.clear();
     // The interval may be longer by what is too much, and the work still does not fit.
-    const spare = Math.min(most, Math.max(0, Math.ceil(needed - (end - from) - DUST_TICKS) - 1));
+    const spare = Math.max(0, Math.ceil(needed - (end - from) - DUST_TICKS) - 1);
     for (const k of this.byHead) {
       if (this.tail[k]! > end || this.head[k]! < from) continue;
       this.addHead(k, from - spare, clash);

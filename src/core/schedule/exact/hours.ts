@@ -36,19 +36,6 @@ export class OpenTime {
     return this.openBefore[span]! + Math.max(0, time - this.closed[2 * span + 1]!);
   }
 
-  /** Closed spans that begin before a moment of open time, or at it too. */
-  spansBefore(open: number, inclusive: boolean): number {
-    let low = 0;
-    let high = this.openBefore.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      const at = this.openBefore[middle]!;
-      if (at < open || (inclusive && at === open)) low = middle + 1;
-      else high = middle;
-    }
-    return low;
-  }
-
   /** The first moment up to which at least so much time was open. */
   earliest(open: number): number {
     let low = -1;

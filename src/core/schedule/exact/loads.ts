@@ -1,26 +1,8 @@
+import { companionsOf } from './companions.ts';
 import type { Load } from './energy.ts';
 import { OpenTime } from './hours.ts';
 import type { ClosedTicks } from '../model/closed-hours.ts';
 import type { Model } from '../model/model.ts';
-
-/**
- * Of work that goes one at a time, the gaps that lags leave between members
- * that follow each other (a kettle is poured before it boils again), where
- * they are shorter than any member, so that nothing fits into them.
- */
-function gapsOf({ count, lag, duration }: Model, members: readonly number[]): readonly number[] {
-  const none = members.map(() => 0);
-  const shortest = Math.min(...members.map((i) => duration[i]!));
-  const follows = (i: number, j: number) => lag[i * count + j]! >= duration[i]!;
-  const gaps = members.map((i) => {
-    const next = members.filter((j) => j !== i && follows(i, j));
-    const gap = Math.min(...next.map((j) => lag[i * count + j]! - duration[i]!));
-    return gap < shortest ? gap : 0;
-  });
-  const chain = members.filter((_, k) => gaps[k]! > 0);
-  const inTurn = chain.every((i) => chain.every((j) => i === j || follows(i, j) || follows(j, i)));
-  return inTurn ? gaps : none;
-}
 
 /** Whether lags put all members in a row: then they push each other as far as their energy would. */
 function isOneAfterAnother({ count, lag, duration }: Model, members: readonly number[]): boolean {
@@ -38,8 +20,32 @@ function loadOf(
   closed: ClosedTicks,
 ): Load[] {
   if (members.length < 2 || isOneAfterAnother(model, members)) return [];
-  const gap = alone ? gapsOf(model, members) : members.map(() => 0);
-  return [{ members, busy: members.map(busy), alone, open: new OpenTime(closed), gap }];
+  const open = new OpenTime(closed);
+  return [{ members, busy: members.map(busy), firm: members.map(() => alone), open }];
+}
+
+/** Work that goes one at a time, together with what lets the resource stand idle. */
+function loadWithCompanions(
+  model: Model,
+  users: readonly number[],
+  closed: ClosedTicks,
+): readonly Load[] {
+  const { duration } = model;
+  const keepsHours = (i: number) => closed.length === 0 || model.closed[i] === closed;
+  const { activities, leak, idle } = companionsOf(model, users, keepsHours);
+  if (idle <= 0) return [];
+  const isTight = leak.every((ticks) => ticks === 0);
+  return [
+    {
+      members: [...users, ...activities],
+      busy: [
+        ...users.map((i, k) => duration[i]! - leak[k]!),
+        ...activities.map((i) => duration[i]!),
+      ],
+      firm: [...leak.map((ticks) => ticks === 0), ...activities.map(() => isTight)],
+      open: new OpenTime(closed),
+    },
+  ];
 }
 
 /** The work on a resource that follows one calendar, and that of which no two go together. */
@@ -56,6 +62,7 @@ function loadsOfHours(
   const shared = alone.length === users.length ? [] : users;
   return [
     ...loadOf(model, alone, (i) => model.duration[i]!, true, closed),
+    ...loadWithCompanions(model, alone, closed),
     ...loadOf(model, shared, (i) => (model.duration[i]! * amount(i)) / capacity, false, closed),
   ];
 }

@@ -77,7 +77,7 @@ export type SolveOptions = {
    * answer is the same every time for the same problem and rounds.
    */
   readonly rounds?: number;
-  /** Steps of the exact search that follows while the bound is not reached (0 or more, default 3 million). */
+  /** Steps of the exact search that follows while the bound is not reached (0 or more, default 30 million). */
   readonly steps?: number;
   /** Starts of an earlier schedule, by id: its order is kept where it can be, and wins a draw. */
   readonly previousS?: Readonly<Record<string, number>>;

@@ -8,8 +8,8 @@ import { validate } from '../problem/validate.ts';
 
 /** Enough for the problems of one home to reach their bound; see the tests for what more brings. */
 const DEFAULT_ROUNDS = 60;
-/** Steps of the exact search: about a tenth of a second on a laptop. */
-const DEFAULT_STEPS = 3_000_000;
+/** Steps of the exact search: about a second on a laptop, of which most plans take a tenth. */
+const DEFAULT_STEPS = 30_000_000;
 /** Work a round may take on average, so that long problems with tight lags end in time too. */
 const PLACEMENTS_PER_ROUND = 700;
 /** The priority rules are worth about as many rounds. */

@@ -56,11 +56,4 @@ describe('hours of the exact search', () => {
       }),
     );
   });
-
-  it('count the closed spans between two moments', () => {
-    const open = new OpenTime([10, 20, 25, 30]);
-    expect(open.spansBefore(10, false)).toBe(0);
-    expect(open.spansBefore(10, true)).toBe(1);
-    expect(open.spansBefore(15, true)).toBe(2);
-  });
 });

@@ -7,7 +7,7 @@ import {
   type Problem,
   type SolveOptions,
 } from '../../../../src/core/schedule/index.ts';
-import { crowdedProblem, twinnedProblem } from '../problems.ts';
+import { crowdedProblem, kettleProblem, twinnedProblem } from '../problems.ts';
 import { earliestFinish } from './milp.ts';
 
 /** `.ci/run` compares more. */
@@ -61,5 +61,9 @@ describe('the exact search beside a mixed integer program', () => {
 
   it(`finishes ${PROBLEMS} problems full of work that is the same but for its name as early, and knows it`, () => {
     expect(compare(twinnedProblem, 18)).toBeGreaterThan(PROBLEMS / 5);
+  });
+
+  it(`finishes ${PROBLEMS} problems of kettles that are poured while their burner stands idle as early, and knows it`, () => {
+    expect(compare(kettleProblem, 19)).toBeGreaterThan(PROBLEMS / 5);
   });
 });
