@@ -51,18 +51,21 @@ function candidates(
   return chosen.map(({ activity }) => activity);
 }
 
-function beside(
+/** Of each user: which of the activities may go on beside it. */
+type Beside = readonly (readonly number[])[];
+
+function leaksOf(
   { duration }: Model,
   users: readonly number[],
-  apart: Apart,
-  activities: readonly number[],
-): Companions {
-  const leak = users.map((user) => {
-    const together = activities.filter((i) => !apart(user, i));
-    return Math.max(0, ...together.map((i) => Math.min(duration[user]!, duration[i]!)));
-  });
-  const taken = activities.reduce((sum, i) => sum + duration[i]!, 0);
-  return { activities, leak, idle: leak.reduce((rest, ticks) => rest - ticks, taken) };
+  beside: Beside,
+  kept: ReadonlySet<number>,
+): readonly number[] {
+  return users.map((user, k) =>
+    beside[k]!.reduce(
+      (most, i) => (kept.has(i) ? Math.max(most, Math.min(duration[user]!, duration[i]!)) : most),
+      0,
+    ),
+  );
 }
 
 /**
@@ -81,13 +84,18 @@ export function companionsOf(
 ): Companions {
   const apart: Apart = (i, j) =>
     excludes(model, i, j) || follows(model, i, j) || follows(model, j, i);
-  let best = beside(model, users, apart, candidates(model, users, apart, may));
+  const all = candidates(model, users, apart, may);
+  const beside = users.map((user) => all.filter((i) => !apart(user, i)));
+  const together = (kept: ReadonlySet<number>): Companions => {
+    const leak = leaksOf(model, users, beside, kept);
+    const taken = [...kept].reduce((sum, i) => sum + model.duration[i]!, 0);
+    return { activities: [...kept], leak, idle: leak.reduce((rest, ticks) => rest - ticks, taken) };
+  };
+  let best = together(new Set(all));
   // One that lets more go on beside it than it takes itself says nothing.
-  for (let at = 0; at < best.activities.length;) {
-    const fewer = best.activities.filter((_, other) => other !== at);
-    const without = beside(model, users, apart, fewer);
-    if (without.idle < best.idle) at++;
-    else [best, at] = [without, 0];
+  for (const one of new Set(beside.flat())) {
+    const without = together(new Set(best.activities.filter((i) => i !== one)));
+    if (without.idle >= best.idle) best = without;
   }
   return best;
 }

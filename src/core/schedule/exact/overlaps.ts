@@ -72,10 +72,10 @@ export class Overlaps {
   private tooMany(running: readonly number[], last: number, r: number): number[] | undefined {
     const { demand, capacity } = this.model;
     const kinds = capacity.length;
-    const amount = (k: number) => demand[k * kinds + r]!;
     let sum = 0;
-    for (const k of running) sum += amount(k);
+    for (const k of running) sum += demand[k * kinds + r]!;
     if (sum <= capacity[r]!) return undefined;
+    const amount = (k: number) => demand[k * kinds + r]!;
     const members = [last];
     let held = amount(last);
     const others = running.filter((k) => k !== last && amount(k) > 0);
