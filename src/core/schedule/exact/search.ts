@@ -18,8 +18,8 @@ const MOST_PAIRS = 3000;
 const LOWERING_SHARE = 0.6;
 /** Share of the steps that one try for the bound may take. */
 const TRY_SHARE = 0.08;
-/** Share of the steps within which the first clash, or a schedule, is met. */
-const FIRST_SHARE = 0.1;
+/** Share of the steps within which the first clash, or a schedule, is met; less for more activities. */
+const FIRST = { share: 0.1, activities: 200 };
 /** How often all bounds may grow in one go before it is looked for why. */
 const CALM_ROUNDS = 4;
 
@@ -199,6 +199,7 @@ export class ExactSearch {
   /** @returns false when nothing finishes earlier than what is known */
   private search(): boolean {
     const all = this.steps.left;
+    const first = FIRST.share * Math.min(1, (FIRST.activities / this.model.count) ** 2);
     let clashes = 0;
     let restarts = 1;
     let left = clashesUntilRestart(restarts);
@@ -206,7 +207,7 @@ export class ExactSearch {
     let holds = true;
     while (this.steps.left > 0) {
       // Before the first clash or schedule nothing is learnt: so large a problem is beyond the steps.
-      if (clashes === 0 && !this.start && this.steps.left < (1 - FIRST_SHARE) * all) {
+      if (clashes === 0 && !this.start && this.steps.left < (1 - first) * all) {
         this.steps.left = 0;
         return true;
       }
