@@ -17,7 +17,7 @@ export const page: TranslationOf<typeof english> = {
   'run.arm.about': 'אחרי הפעלה מחדש הטאבלט שותק עד שנוגעים בו פעם אחת.',
   'run.arm.calling': ({ timer, state }, f) => `${f.say(timer)}, ${f.say(state)}`,
 
-  'run.side': 'לצד הבמה',
+  'run.side': 'לצד השלב',
   'run.pause': 'השהיה',
   'run.resume': 'להמשיך',
   'run.ran-out': 'נגמרו המים כאן',
