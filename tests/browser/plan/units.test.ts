@@ -24,7 +24,7 @@ const WORDS = `[
 const METRIC = /(?:\d\s?(?:cm²?|mm|m²|m³|m|L\/s|L|litres?|kg|°C)(?![\w/²³]))|°C|cm²/gu;
 /** Which households of which country read them, and what they never read. A mark that is read at a kettle may be in litres. */
 const READS: Readonly<Record<'US' | 'metric', { demo: DemoId; never: RegExp; allowed: RegExp }>> = {
-  US: { demo: 'flat-coils', never: METRIC, allowed: /(?:qt|fl oz|gal) \(\d+(?:\.\d)? L\)/gu },
+  US: { demo: 'flat-coils', never: METRIC, allowed: /(?:qt|fl oz|gal) \(\d+(?:\.\d)?\sL\)/gu },
   metric: {
     demo: 'flat-glass-230',
     never: /\d\s?(?:in|ft|qt|gal|lb|cfm)(?!\p{L})(?! (?:the|a|an|all|its|it) )|fl oz|sq ft|°F/gu,

@@ -64,6 +64,14 @@ describe('words', () => {
     await screen.actUntil({ stage: 'pour', action: 'confirm' }, 1500);
     await largeAt('pour');
     expect(found).toEqual([]);
+
+    // On a phone what a pour warns of stands over the button without scrolling.
+    await screen.resize(390, 844);
+    const room = await screen.see<number>(
+      `document.querySelector('.main-bar').getBoundingClientRect().top - document.querySelector('.stage-cautions').getBoundingClientRect().bottom`,
+    );
+    expect(room).toBeGreaterThan(0);
+    await screen.resize(1280, 800);
   });
 
   it('and the current page keep their marks where the system forces its colours', async () => {

@@ -108,8 +108,8 @@ describe('warnings', () => {
     ['no kettle', 'flat-coils', (k) => (k.vessels = []), 'vessels', 'none'],
     ['a kettle with no socket', 'flat-coils', (k) => delete k.vessels[0].circuit, 'vessels[0].circuit', 'nothing'],
     ['a vented hood without a flow', 'hall', (k) => (k.room.hood.flowLS = 0), 'room.hood.flowLS', '0'],
-    ['a flow without a hood', 'hall', (k) => (k.room.hood.kind = 'none'), 'room.hood.kind', '600 L/s'],
-    ['a room too small to reckon', 'hall', (k) => (k.room = { ...k.room, floorAreaM2: 1, heightM: 2 }), 'room.floorAreaM2', '2 m³'],
+    ['a flow without a hood', 'hall', (k) => (k.room.hood.kind = 'none'), 'room.hood.kind', '600\u00a0L/s'],
+    ['a room too small to reckon', 'hall', (k) => (k.room = { ...k.room, floorAreaM2: 1, heightM: 2 }), 'room.floorAreaM2', '2\u00a0m³'],
     ['a last hot use in a kitchen of no place', 'flat-coils', (k) => { delete k.place; k.household.lastHotAt = '2026-03-29T20:00'; }, 'household.lastHotAt', '2026-03-29T20:00'],
     ['a cycle of an oven that has none', 'mountain-gas', (k) => (k.fixtures[5].cycleMin = 120), 'fixtures[5].cycleMin', '120'],
   ]; // prettier-ignore

@@ -39,50 +39,60 @@ describe('US customary units', () => {
 
   // Reference: the fixed points of the scale, NIST SP 811, B.8: t/°C = (t/°F − 32)/1.8.
   it.each([
-    [100, '212 °F'],
-    [0, '32 °F'],
-    [-40, '−40 °F'],
-    [37, '99 °F'],
-    [60, '140 °F'],
+    [100, '212\u00a0°F'],
+    [0, '32\u00a0°F'],
+    [-40, '−40\u00a0°F'],
+    [37, '99\u00a0°F'],
+    [60, '140\u00a0°F'],
   ])('%d °C is %s', (tempC, told) => {
     expect(f.measure(tempC, '°C')).toBe(told);
   });
 
   it('writes each size in what a household reads', () => {
-    expect(f.measure(93.1, '°C', 1)).toBe('200 °F');
-    expect(f.measure(5, 'K')).toBe('9 °F');
-    expect(f.measure(2100, 'm')).toBe('6890 ft');
-    expect(f.measure(2.5, 'm', 1)).toBe('8.2 ft');
-    expect(f.measure(50, 'cm')).toBe('20 in');
-    expect(f.shortMeasure(8.8, 'm²')).toBe('95 sq ft');
-    expect(f.shortMeasure(0.5, 'm²')).toBe('5.4 sq ft');
-    expect(f.measure(120, 'cm²')).toBe('19 sq in');
-    expect(f.measure(22, 'm³')).toBe('777 cu ft');
-    expect(f.measure(90, 'L/s')).toBe('191 cfm');
-    expect(f.measure(1.5, 'L', 1)).toBe('1.6 qt');
-    expect(f.measure(0.2, 'L', 1)).toBe('7 fl oz');
-    expect(f.measure(38, 'L')).toBe('10 gal');
-    expect(f.measureRange(38, 44, 'L')).toBe('10–12 gal');
-    expect(f.measureRange(9.1, 12.3, 'L')).toBe('10–13 qt');
-    expect(f.shortMeasure(1.2, 'kg')).toBe('2.6 lb');
-    expect(`${f.first(45, '°C')} to ${f.measure(71, '°C', 0, 'up')}`).toBe('113 to 160 °F');
+    expect(f.measure(93.1, '°C', 1)).toBe('200\u00a0°F');
+    expect(f.measure(5, 'K')).toBe('9\u00a0°F');
+    expect(f.measure(2100, 'm')).toBe('6890\u00a0ft');
+    expect(f.measure(2.5, 'm', 1)).toBe('8.2\u00a0ft');
+    expect(f.measure(50, 'cm')).toBe('20\u00a0in');
+    expect(f.shortMeasure(8.8, 'm²')).toBe('95\u00a0sq ft');
+    expect(f.shortMeasure(0.5, 'm²')).toBe('5.4\u00a0sq ft');
+    expect(f.measure(120, 'cm²')).toBe('19\u00a0sq in');
+    expect(f.measure(22, 'm³')).toBe('777\u00a0cu ft');
+    expect(f.measure(90, 'L/s')).toBe('191\u00a0cfm');
+    expect(f.measure(1.5, 'L', 1)).toBe('1.6\u00a0qt');
+    expect(f.measure(0.2, 'L', 1)).toBe('7\u00a0fl oz');
+    expect(f.measure(38, 'L')).toBe('10\u00a0gal');
+    expect(f.measureRange(38, 44, 'L')).toBe('10–12\u00a0gal');
+    expect(f.measureRange(9.1, 12.3, 'L')).toBe('10–13\u00a0qt');
+    expect(f.shortMeasure(1.2, 'kg')).toBe('2.6\u00a0lb');
+    expect(`${f.first(45, '°C')} to ${f.measure(71, '°C', 0, 'up')}`).toBe('113 to 160\u00a0°F');
   });
 
   it('writes lengths as a tape shows them', () => {
-    expect(f.tape(0.61)).toBe('24 in');
-    expect(f.tape(2.5273)).toBe('8 ft 3\u00a01/2 in');
-    expect(f.tape(1.8288)).toBe('6 ft');
-    expect(f.tape(1.8288 + 0.0127)).toBe('6 ft 1/2 in');
-    expect(f.tape(0)).toBe('0 in');
-    expect(f.tape(0.0047625, { decimals: 3 })).toBe('3/16 in');
+    expect(f.tape(0.61)).toBe('24\u00a0in');
+    expect(f.tape(2.5273)).toBe('8\u00a0ft 3\u00a01/2\u00a0in');
+    expect(f.tape(1.8288)).toBe('6\u00a0ft');
+    expect(f.tape(1.8288 + 0.0127)).toBe('6\u00a0ft 1/2\u00a0in');
+    expect(f.tape(0)).toBe('0\u00a0in');
+    expect(f.tape(0.0047625, { decimals: 3 })).toBe('3/16\u00a0in');
+  });
+
+  it('asks a shop for what it sells, and never for less', () => {
+    const bought = (metres: number) =>
+      f.tape(metres, { decimals: 3, isShort: true, isBought: true });
+    expect(bought(0.675)).toBe('27\u00a0in');
+    expect(bought(0.45)).toBe('18\u00a0in');
+    expect(bought(2.44)).toBe('8\u00a0ft');
+    expect(bought(15)).toBe('50\u00a0ft');
+    expect(metric.tape(2.44, { decimals: 3, isShort: true, isBought: true })).toBe('2.44\u00a0m');
   });
 
   it('writes how far to fill by both marks, and never more than told', () => {
-    expect(f.fill(1.7)).toBe('1\u00a03/4 qt (1.7 L)');
-    expect(f.fill(2.3)).toBe('2\u00a03/8 qt (2.3 L)');
-    expect(f.fill(1.7, true)).toBe('1\u00a03/4 qt');
-    expect(f.fill(0.2)).toBe('6 fl oz (0.2 L)');
-    expect(metric.fill(1.78)).toBe('1.7 L');
+    expect(f.fill(1.7)).toBe('1\u00a03/4\u00a0qt (1.7\u00a0L)');
+    expect(f.fill(2.3)).toBe('2\u00a03/8\u00a0qt (2.3\u00a0L)');
+    expect(f.fill(1.7, true)).toBe('1\u00a03/4\u00a0qt');
+    expect(f.fill(0.2)).toBe('6\u00a0fl oz (0.2\u00a0L)');
+    expect(metric.fill(1.78)).toBe('1.7\u00a0L');
   });
 
   it('has words of its own in every language that is offered', async () => {
@@ -91,13 +101,13 @@ describe('US customary units', () => {
       const told = [format.tape(2.5273), format.measure(100, '°C'), format.fill(1.7)].join(', ');
       expect(told, tag).toContain('212');
       expect(told, tag).not.toMatch(/undefined|NaN/);
-      if (tag !== 'en') expect(told).not.toContain(' ft ');
+      if (tag !== 'en') expect(told).not.toContain('\u00a0ft ');
     }
   });
 
   it('keeps a whole and its part in their order in a line from right to left', async () => {
     const { format } = await translatorOf('he', 'us-customary');
-    expect(format.tape(2.5273)).toBe('8 רגל \u20663\u00a01/2\u2069 אינץ׳');
+    expect(format.tape(2.5273)).toBe('8\u00a0רגל \u20663\u00a01/2\u2069\u00a0אינץ׳');
   });
 });
 
@@ -123,7 +133,7 @@ const PER: Readonly<Record<string, readonly [per: number, zero: number]>> = {
 
 /** What a text tells, in the metric unit that stood in the sentence. */
 function metricIn(text: string): number {
-  const unit = Object.keys(PER).find((one) => new RegExp(`\\d ${one}( \\(|$)`).test(text));
+  const unit = Object.keys(PER).find((one) => new RegExp(`\\d\\u00a0${one}( \\(|$)`).test(text));
   const [per, zero] = PER[unit ?? ''] ?? [1, 0];
   return figureIn(text) * per + zero;
 }
@@ -155,7 +165,7 @@ describe('a limit', () => {
   it('of a fill is never passed, by either mark', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.1, max: 25, noNaN: true }), (litres) => {
-        const [, inLitres = ''] = /\((.*) L\)/u.exec(f.fill(litres)) ?? [];
+        const [, inLitres = ''] = /\((.*)\u00a0L\)/u.exec(f.fill(litres)) ?? [];
         expect(Number(inLitres)).toBeLessThanOrEqual(litres + slack(litres));
         expect(metricIn(f.fill(litres))).toBeLessThanOrEqual(litres + slack(litres));
         expect(Number.parseFloat(metric.fill(litres))).toBeLessThanOrEqual(litres + slack(litres));

@@ -29,7 +29,7 @@ const OTHER_DIGITS: readonly (readonly [pattern: RegExp, why: string])[] = [
 const LATIN: readonly RegExp[] = [
   /°[CF]|BTU\/h/g,
   /Glowpour|UTC|JSON|IANA|ISO|SHA-256|kitchen\.json/g,
-  /\b(Enter|Escape|Tab|Shift|Delete|S|R|T)\b/g,
+  /\b(Enter|Escape|Tab|Shift|Delete|Page Down|Page Up|S|R|T)\b/g,
   /"[\w/:.-]+"|(overrides|changedRows|holes)\[/g,
   /\b(true|false|comment|kind|from|to|x|y|a|z)\b|\\[ntu]/gi,
   /\b(cause|byS|sinceWallMs|actualWallMs|startS|format|version)\b/g,

@@ -118,7 +118,9 @@ describe('what a record lacks', () => {
     const corner = report.fixtures.find(({ unreachedM2 }) => unreachedM2 !== undefined);
     expect(stateOf(report, corner?.id ?? '')).toBe('poured');
     expect(lacks(report)).toContainEqual(
-      expect.stringMatching(/: 662 cm² are out of reach of an arm and were not poured over\.$/),
+      expect.stringMatching(
+        /: 662\u00a0cm² are out of reach of an arm and were not poured over\.$/,
+      ),
     );
   });
 

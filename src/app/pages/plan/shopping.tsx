@@ -13,7 +13,8 @@ export function Shopping(props: { plan: Plan }) {
             <li>
               <span class="tick-box" aria-hidden="true" />
               <span>
-                <strong>{say(item.name)}</strong> {say(item.amount)}
+                <strong>{t('plan.buy.before-amount', { name: item.name })}</strong>{' '}
+                {say(item.amount)}
                 <span class="quiet shopping-why">{say(item.why)}</span>
               </span>
             </li>

@@ -71,6 +71,15 @@ function eighths(figure: number): readonly [whole: number, parts: number, of: nu
   return [Math.floor(all / QUART_PARTS), parts, of];
 }
 
+/** Metres for the eye of a shop are rounded from its feet: so much is no size less. */
+const TRADE_SHARE = 1e-3;
+
+/** As shops tell it, rounded up: in half inches, what is long in whole feet. */
+function asBought(metres: number): number {
+  const step = metres < FOOT_M * TOLD.m.wholeFrom ? INCH_M / 2 : FOOT_M;
+  return Math.ceil((metres * (1 - TRADE_SHARE)) / step) * step;
+}
+
 function tapeText(
   metres: number,
   finest: number,
@@ -129,8 +138,13 @@ export function customarySizes(
     },
     first: (value, unit, _decimals, toward) =>
       figureText(value, toldOf(value, unit), false, toward),
-    tape: (metres, { decimals = 2, isShort } = {}) =>
-      tapeText(metres, decimals > 2 && !isShort ? SIXTEENTHS : EIGHTHS, number, words),
+    tape: (metres, { decimals = 2, isShort, isBought } = {}) =>
+      tapeText(
+        isBought ? asBought(metres) : metres,
+        decimals > 2 && !isShort ? SIXTEENTHS : EIGHTHS,
+        number,
+        words,
+      ),
     fill(litres, byOneMark = false) {
       const told = toldOf(litres, 'L');
       const own =

@@ -48,13 +48,13 @@ const SPANISH: Names = {
 const HEBREW: Names = {
   ft: 'רגל',
   in: 'אינץ׳',
-  'sq-ft': 'רגל רבוע',
+  'sq-ft': 'רגל רבועה',
   'sq-in': 'אינץ׳ רבוע',
-  'cu-ft': 'רגל מעוקב',
+  'cu-ft': 'רגל מעוקבת',
   qt: 'קוורט',
   gal: 'גלון',
   'fl-oz': 'אונקיות נוזל',
-  cfm: 'רגל מעוקב/דקה',
+  cfm: 'רגל מעוקבת/דקה',
   '°F': '°F',
   lb: 'ליברות',
 };
@@ -71,15 +71,16 @@ function words(names: Names, gap = ' '): CustomaryWords {
 
 /** By language; any other is written as English is. */
 export const CUSTOMARY_WORDS: Readonly<Partial<Record<string, CustomaryWords>>> = {
-  en: words(ENGLISH),
+  en: words(ENGLISH, TIED),
   fr: words(FRENCH, TIED),
   es: {
     ...words(SPANISH),
     measure: (figure, unit) =>
-      unit === 'ft' && figure === '1' ? '1 pie' : `${figure} ${SPANISH[unit]}`.trim(),
+      `${figure}${TIED}${unit === 'ft' && figure === '1' ? 'pie' : SPANISH[unit]}`.trim(),
   },
   he: {
-    measure: (figure, unit) => (unit === '°F' ? `${figure}°F` : `${figure} ${HEBREW[unit]}`.trim()),
+    measure: (figure, unit) =>
+      unit === '°F' ? `${figure}°F` : `${figure}${TIED}${HEBREW[unit]}`.trim(),
     // Isolated: else the whole and its part would change places in a line from right to left.
     fraction: (whole, part) => (whole === undefined ? part : `\u2066${whole}${TIED}${part}\u2069`),
   },

@@ -10,7 +10,7 @@ export const rehearse: TranslationOf<typeof english> = {
   'rehearse.ahead.start-step': ({ step }) => `הלחיצה הבאה: התחלת "${step}"`,
   'rehearse.ahead.confirm': ({ step }) => `הלחיצה הבאה: בוצע, "${step}"`,
   'rehearse.ahead.answer-gate': ({ step }) => `הלחיצה הבאה: "כן" לשאלה שלפני "${step}"`,
-  'rehearse.ahead.acknowledge-timer': ({ step }) => `הלחיצה הבאה: מענה לאזעקה של "${step}"`,
+  'rehearse.ahead.acknowledge-timer': ({ step }) => `הלחיצה הבאה: מענה להתראה של "${step}"`,
   'rehearse.ahead.other': 'הלחיצה הבאה: מה שהמסך מבקש',
   'rehearse.ahead.wait': ({ wallMs, zone }, f) =>
     `אין מה ללחוץ; השעון רץ עד ${f.shortMoment(wallMs, zone)}`,

@@ -3,15 +3,15 @@ import type { LanguageTraits } from '../model/traits.ts';
 
 /** Those not named are written as they are, close to the figure. */
 const UNITS: Partial<Record<Unit, string>> = {
-  m: ' מ׳',
-  cm: ' ס״מ',
-  'm²': ' מ״ר',
-  'cm²': ' סמ״ר',
-  'm³': ' מ״ק',
-  L: ' ליטר',
-  'L/s': ' ליטר/שנ׳',
-  K: ' מעלות',
-  kg: ' ק״ג',
+  m: '\u00a0מ׳',
+  cm: '\u00a0ס״מ',
+  'm²': '\u00a0מ״ר',
+  'cm²': '\u00a0סמ״ר',
+  'm³': '\u00a0מ״ק',
+  L: '\u00a0ליטר',
+  'L/s': '\u00a0ליטר/שנ׳',
+  K: '\u00a0מעלות',
+  kg: '\u00a0ק״ג',
 };
 
 /** How Hebrew is written. The signs of units are short words, and so is what stands between the ends of a range: a dash would turn them round. */

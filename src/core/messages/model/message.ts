@@ -42,6 +42,8 @@ type TapeForm = {
   readonly decimals?: number;
   /** With at most so many decimals. */
   readonly isShort?: boolean;
+  /** What a shop is asked for: in US units as shops tell it, and never less than it is. */
+  readonly isBought?: boolean;
   /** Its metres come with the length after it: "0.61" in "0.61 × 2.40 m", but "24 in" in "24 in × 7 ft 10 1/2 in". */
   readonly isFirst?: boolean;
 };

@@ -11,6 +11,6 @@ export const spanishTraits: LanguageTraits = {
     seconds: (count) => `${count} s`,
     about: (length) => `aprox. ${length}`,
     rangeTo: (low, high) => `${low}–${high}`,
-    measure: (figure, unit) => `${figure} ${unit}`.trim(),
+    measure: (figure, unit) => `${figure}\u00a0${unit}`.trim(),
   },
 };

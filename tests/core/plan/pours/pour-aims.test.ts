@@ -152,7 +152,9 @@ describe('where water boils low', () => {
   it('the plan says in plain words that it is boiling', () => {
     const plan = buildPlan(high);
     expect(noticeKeys(plan)).toContain('plan.notice.boils-low');
-    expect(describePlan(plan, inEnglish)).toContain('Water boils at 90 °C here; that is boiling');
+    expect(describePlan(plan, inEnglish)).toContain(
+      'Water boils at 90\u00a0°C here; that is boiling',
+    );
     expect(noticeKeys(buildPlan(sinkKitchen))).not.toContain('plan.notice.boils-low');
   });
 

@@ -17,7 +17,7 @@ describe('what only a plan asks', () => {
     expect(asked.map(({ id }) => id)).toEqual(['ask-counter-corner-unreached']);
     const [question] = asked;
     if (!question) throw new Error('Nothing is asked.');
-    expect(inEnglish.say(question.ask)).toMatch(/no arm reaches with a kettle: \d+ cm²/);
+    expect(inEnglish.say(question.ask)).toMatch(/no arm reaches with a kettle: \d+\u00a0cm²/);
     // Pour, then cover: it comes into the plan, and is not asked again.
     const said = { saidBy: 'our rabbi', saidOn: '2027-02-25' };
     const [cover] = question.answers ?? [];

@@ -128,7 +128,7 @@ describe('a room that does not bear the burners', () => {
 
   it('of 2 m³ is told and not reckoned as a larger one', () => {
     const tiny = inRoom(gas, { floorAreaM2: 1, heightM: 2 });
-    expect(noticesText(buildPlan(tiny))).toContain('The kitchen is told as 2 m³');
+    expect(noticesText(buildPlan(tiny))).toContain('The kitchen is told as 2\u00a0m³');
     expect(burnersNeedOf(tiny).peakC).toBeUndefined();
   });
 

@@ -89,8 +89,14 @@ function OneProduct(props: Ticking & { product: Product }) {
           onChange={(event) => props.onTick(props.product.id, event.currentTarget.checked)}
         />
         <span>
-          <strong>{say(props.product.name)}</strong>{' '}
-          <Show when={props.product.amount}>{(amount) => say(amount())}</Show>
+          <Show when={props.product.amount} fallback={<strong>{say(props.product.name)}</strong>}>
+            {(amount) => (
+              <>
+                <strong>{t('plan.buy.before-amount', { name: props.product.name })}</strong>{' '}
+                {say(amount())}
+              </>
+            )}
+          </Show>
           <For each={productMarks(props.product)}>
             {(mark) => <em class="product-mark">{say(mark)}</em>}
           </For>

@@ -20,12 +20,12 @@ export const covers = {
     },
     f,
   ) =>
-    `${f.capital(f.say(material))}: ${f.number(rolls)} ${f.plural(rolls, { one: 'roll', other: 'rolls' })} of ${f.tape(widthM, { decimals: 3, isShort: true, isFirst: true })} × ${f.tape(lengthM, { decimals: 3, isShort: true })}`,
+    `${f.capital(f.say(material))}: ${f.number(rolls)} ${f.plural(rolls, { one: 'roll', other: 'rolls' })} of ${f.tape(widthM, { decimals: 3, isShort: true, isBought: true, isFirst: true })} × ${f.tape(lengthM, { decimals: 3, isShort: true, isBought: true })}`,
   'covers.buy.metres': (
     { material, metres, widthM }: { material: Message; metres: number; widthM: number },
     f,
   ) =>
-    `${f.capital(f.say(material))}: ${f.tape(metres, { isShort: true })} of a roll ${f.tape(widthM, { decimals: 3, isShort: true })} wide`,
+    `${f.capital(f.say(material))}: ${f.tape(metres, { isShort: true, isBought: true })} of a roll ${f.tape(widthM, { decimals: 3, isShort: true, isBought: true })} wide`,
   'covers.waste': ({ usedM, wasteShare }: { usedM: number; wasteShare: number }, f) =>
     `${f.tape(usedM)} are used, ${f.number(wasteShare * 100)} % of it is left over.`,
   'covers.roll': ({ number, usedM }: { number: number; usedM: number }, f) =>

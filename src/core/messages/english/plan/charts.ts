@@ -13,9 +13,9 @@ export const charts = {
 
   'plan.chart.boil.title': ({ vessel }: { vessel: Message }, f) => `Boil: ${f.say(vessel)}`,
   'plan.chart.boil.says': ({ litres }: { litres: number }, f) =>
-    `${f.measure(litres, 'L', 1)} from the tap to a rolling boil.`,
+    `${f.fill(litres, true)} from the tap to a rolling boil.`,
   'plan.chart.boil.says-calibrated': ({ litres }: { litres: number }, f) =>
-    `${f.measure(litres, 'L', 1)} from the tap to a rolling boil. The line is reckoned; the moments are from your last run.`,
+    `${f.fill(litres, true)} from the tap to a rolling boil. The line is reckoned; the moments are from your last run.`,
   'plan.chart.boil.water': 'Water',
   'plan.chart.boil.boils-here': 'Boils here',
   'plan.chart.boil.soonest': 'soonest',

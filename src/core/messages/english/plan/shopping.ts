@@ -2,10 +2,12 @@ import type { Message, Section } from '../../model/message.ts';
 
 /** What to buy and gather. */
 export const shopping = {
+  /** What is bought, before how much of it. */
+  'plan.buy.before-amount': ({ name }: { name: Message }, f) => `${f.say(name)}:`,
   'plan.buy.kettle': ({ maxFillL, ratedW }: { maxFillL: number; ratedW: number }, f) =>
     `Electric kettle, ${f.shortMeasure(maxFillL, 'L')}, ${f.number(ratedW)} W`,
   'plan.buy.kettle.why': 'The kitchen names no kettle that can be poured from.',
-  'plan.buy.jugs': ({ jugL }: { jugL: number }, f) => `Cold-water jugs of ${f.measure(jugL, 'L')}`,
+  'plan.buy.jugs': ({ jugL }: { jugL: number }, f) => `Cold-water jugs of ${f.fill(jugL, true)}`,
   'plan.buy.jugs.why': ({ coldL }: { coldL: number }, f) =>
     `About ${f.measure(coldL, 'L')} of cold water follow the boiling water.`,
   'plan.buy.mop': 'Mop, bucket and floor towels',

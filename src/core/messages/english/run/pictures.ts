@@ -58,7 +58,7 @@ export const pictures = {
   'run.picture.oven': ({ stages }: { stages: readonly Message[] }, f) =>
     stages.map((stage) => f.say(stage)).join(', '),
   'run.picture.oven.now': 'now',
-  'run.pour.left': ({ litres }: { litres: number }, f) => `${f.measure(litres, 'L', 1)} left`,
+  'run.pour.left': ({ litres }: { litres: number }, f) => `${f.fill(litres, true)} left`,
   'run.pour.pace': ({ cmPerS }: { cmPerS: number }, f) =>
     `about ${f.measure(cmPerS, 'cm')} a second`,
   'run.picture.stand': 'You stand here',

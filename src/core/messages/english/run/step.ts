@@ -1,4 +1,5 @@
 import type { Message, Section } from '../../model/message.ts';
+import { unended } from '../report/phrases.ts';
 
 /** The current-step panel: sentence, digits, gate, checklist, and the one thing to press. */
 export const step = {
@@ -14,7 +15,7 @@ export const step = {
   'run.step.more': ({ count }: { count: number }, f) =>
     `${f.number(count)} more ${f.plural(count, { one: 'line', other: 'lines' })}`,
   'run.step.next': ({ step, lengthS }: { step: Message; lengthS: number }, f) =>
-    `Next: ${f.say(step)} (${f.about(lengthS)})`,
+    `Next: ${unended(f.say(step))} (${f.about(lengthS)})`,
   'run.step.faults': 'If something goes wrong',
   'run.step.fault': ({ fault }: { fault: Message }, f) => `${f.say(fault)}?`,
 

@@ -8,9 +8,9 @@ export const covers: TranslationOf<typeof english> = {
   'covers.piece': ({ name, number, count }, f) =>
     `${f.say(name)}, ${f.number(number)} sur ${f.number(count)}`,
   'covers.buy.rolls': ({ material, rolls, widthM, lengthM }, f) =>
-    `${f.capital(f.say(material))} : ${f.number(rolls)} ${f.plural(rolls, { one: 'rouleau', other: 'rouleaux' })} de ${f.tape(widthM, { decimals: 3, isShort: true, isFirst: true })} × ${f.tape(lengthM, { decimals: 3, isShort: true })}`,
+    `${f.capital(f.say(material))} : ${f.number(rolls)} ${f.plural(rolls, { one: 'rouleau', other: 'rouleaux' })} de ${f.tape(widthM, { decimals: 3, isShort: true, isBought: true, isFirst: true })} × ${f.tape(lengthM, { decimals: 3, isShort: true, isBought: true })}`,
   'covers.buy.metres': ({ material, metres, widthM }, f) =>
-    `${f.capital(f.say(material))} : ${f.tape(metres, { isShort: true })} d’un rouleau large de ${f.tape(widthM, { decimals: 3, isShort: true })}`,
+    `${f.capital(f.say(material))} : ${f.tape(metres, { isShort: true, isBought: true })} d’un rouleau large de ${f.tape(widthM, { decimals: 3, isShort: true, isBought: true })}`,
   'covers.waste': ({ usedM, wasteShare }, f) =>
     `${f.tape(usedM)} servent, ${f.number(wasteShare * 100)} % en restent.`,
   'covers.roll': ({ number, usedM }, f) =>

@@ -15,9 +15,9 @@ export const charts: TranslationOf<typeof english> = {
 
   'plan.chart.boil.title': ({ vessel }, f) => `Ébullition : ${f.say(vessel)}`,
   'plan.chart.boil.says': ({ litres }, f) =>
-    `${f.measure(litres, 'L', 1)}, du robinet aux gros bouillons.`,
+    `${f.fill(litres, true)}, du robinet aux gros bouillons.`,
   'plan.chart.boil.says-calibrated': ({ litres }, f) =>
-    `${f.measure(litres, 'L', 1)}, du robinet aux gros bouillons. La courbe est calculée ; les moments viennent de votre dernier chantier.`,
+    `${f.fill(litres, true)}, du robinet aux gros bouillons. La courbe est calculée ; les moments viennent de votre dernier chantier.`,
   'plan.chart.boil.water': 'Eau',
   'plan.chart.boil.boils-here': 'Bout ici',
   'plan.chart.boil.soonest': 'au plus tôt',

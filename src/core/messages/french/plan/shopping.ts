@@ -3,10 +3,12 @@ import type { TranslationOf } from '../../model/translation.ts';
 
 /** What to buy and gather. */
 export const shopping: TranslationOf<typeof english> = {
+  /** What is bought, before how much of it. */
+  'plan.buy.before-amount': ({ name }, f) => `${f.say(name)} :`,
   'plan.buy.kettle': ({ maxFillL, ratedW }, f) =>
     `Bouilloire électrique, ${f.shortMeasure(maxFillL, 'L')}, ${f.number(ratedW)} W`,
   'plan.buy.kettle.why': 'La cuisine ne nomme aucune bouilloire avec laquelle verser.',
-  'plan.buy.jugs': ({ jugL }, f) => `Brocs d’eau froide de ${f.measure(jugL, 'L')}`,
+  'plan.buy.jugs': ({ jugL }, f) => `Brocs d’eau froide de ${f.fill(jugL, true)}`,
   'plan.buy.jugs.why': ({ coldL }, f) =>
     `Environ ${f.measure(coldL, 'L')} d’eau froide suivent l’eau bouillante.`,
   'plan.buy.mop': 'Serpillière, seau et serviettes de sol',

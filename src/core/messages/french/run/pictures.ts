@@ -56,7 +56,7 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.oven.stage': ({ name, lengthS }, f) => `${f.say(name)} ${f.duration(lengthS)}`,
   'run.picture.oven': ({ stages }, f) => stages.map((one) => f.say(one)).join(', '),
   'run.picture.oven.now': 'maintenant',
-  'run.pour.left': ({ litres }, f) => `reste ${f.measure(litres, 'L', 1)}`,
+  'run.pour.left': ({ litres }, f) => `reste ${f.fill(litres, true)}`,
   'run.pour.pace': ({ cmPerS }, f) => `environ ${f.measure(cmPerS, 'cm')} par seconde`,
   'run.picture.stand': 'Vous êtes ici',
   'run.picture.time': ({ lengthS }, f) => f.duration(lengthS),

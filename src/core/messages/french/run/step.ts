@@ -1,5 +1,6 @@
 import type { step as english } from '../../english/run/step.ts';
 import type { TranslationOf } from '../../model/translation.ts';
+import { unended } from '../report/phrases.ts';
 
 /** The current-step panel: sentence, digits, gate, checklist, and the one thing to press. */
 export const step: TranslationOf<typeof english> = {
@@ -12,7 +13,8 @@ export const step: TranslationOf<typeof english> = {
   'run.step.cautions': 'Mises en garde',
   'run.step.more': ({ count }, f) =>
     `${f.number(count)} ${f.plural(count, { one: 'ligne', other: 'lignes' })} de plus`,
-  'run.step.next': ({ step, lengthS }, f) => `Ensuite : ${f.say(step)} (${f.about(lengthS)})`,
+  'run.step.next': ({ step, lengthS }, f) =>
+    `Ensuite : ${unended(f.say(step))} (${f.about(lengthS)})`,
   'run.step.faults': 'Si quelque chose tourne mal',
   'run.step.fault': ({ fault }, f) => `${f.say(fault)} ?`,
 

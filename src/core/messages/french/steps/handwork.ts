@@ -80,7 +80,7 @@ export const handwork: TranslationOf<typeof english> = {
   'steps.parts.heat': ({ lengthS, part, fixture }, f) =>
     `Chauffez au réglage maximal, ${f.duration(lengthS)} : ${f.say(part)} (${fixture}).`,
   'steps.parts.fire': ({ lengthS, part, fixture }, f) =>
-    `Portez au rouge par le feu, ${f.duration(lengthS)} : ${f.say(part)} (${fixture}).`,
+    `Portez au rouge par le feu et maintenez ${f.duration(lengthS)} : ${f.say(part)} (${fixture}).`,
   'steps.parts.boiling': ({ part, fixture }, f) =>
     `Eau bouillante sur chaque point : ${f.say(part)} (${fixture}).`,
   'steps.parts.title': ({ fixture }) => `Posez les pièces neuves : ${fixture}.`,

@@ -9,7 +9,7 @@ export const heat: TranslationOf<typeof english> = {
 
   'steps.burner.of': ({ cooktop, burner }) => `${cooktop}, foyer « ${burner} »`,
   'steps.glow.title': ({ cooktop, burner, lengthS }, f) =>
-    `Portez au rouge : ${cooktop}, foyer « ${burner} », ${f.duration(lengthS)}.`,
+    `Portez au rouge et maintenez ${f.duration(lengthS)} : ${cooktop}, foyer « ${burner} ».`,
   'steps.glow.title-highest': ({ cooktop, burner, lengthS }, f) =>
     `Chauffez au maximum : ${cooktop}, foyer « ${burner} », ${f.duration(lengthS)}.`,
   'steps.glow.light-gas': ({ burner }) => `Allumez le foyer « ${burner} » à pleine flamme.`,

@@ -8,9 +8,9 @@ export const covers: TranslationOf<typeof english> = {
   'covers.piece': ({ name, number, count }, f) =>
     `${f.say(name)}, ${f.number(number)} מתוך ${f.number(count)}`,
   'covers.buy.rolls': ({ material, rolls, widthM, lengthM }, f) =>
-    `${f.say(material)}: ${f.plural(rolls, { one: 'גליל אחד', two: 'שני גלילים', other: `${f.number(rolls)} גלילים` })} של ${f.tape(widthM, { decimals: 3, isShort: true, isFirst: true })} על ${f.tape(lengthM, { decimals: 3, isShort: true })}`,
+    `${f.say(material)}: ${f.plural(rolls, { one: 'גליל אחד', two: 'שני גלילים', other: `${f.number(rolls)} גלילים` })} של ${f.tape(widthM, { decimals: 3, isShort: true, isBought: true, isFirst: true })} על ${f.tape(lengthM, { decimals: 3, isShort: true, isBought: true })}`,
   'covers.buy.metres': ({ material, metres, widthM }, f) =>
-    `${f.say(material)}: ${f.tape(metres, { isShort: true })} מגליל ברוחב ${f.tape(widthM, { decimals: 3, isShort: true })}`,
+    `${f.say(material)}: ${f.tape(metres, { isShort: true, isBought: true })} מגליל ברוחב ${f.tape(widthM, { decimals: 3, isShort: true, isBought: true })}`,
   'covers.waste': ({ usedM, wasteShare }, f) =>
     `נדרשים ${f.tape(usedM)}, ${f.number(wasteShare * 100)}% מהם נשארים.`,
   'covers.roll': ({ number, usedM }, f) => `גליל ${f.number(number)}: חתכו ${f.tape(usedM)}, ואז`,

@@ -15,9 +15,9 @@ export const charts: TranslationOf<typeof english> = {
   'plan.chart.moment.lit': 'מבערים פועלים',
 
   'plan.chart.boil.title': ({ vessel }, f) => `רתיחה: ${f.say(vessel)}`,
-  'plan.chart.boil.says': ({ litres }, f) => `${f.measure(litres, 'L', 1)} מהברז עד רתיחה מלאה.`,
+  'plan.chart.boil.says': ({ litres }, f) => `${f.fill(litres, true)} מהברז עד רתיחה מלאה.`,
   'plan.chart.boil.says-calibrated': ({ litres }, f) =>
-    `${f.measure(litres, 'L', 1)} מהברז עד רתיחה מלאה. הקו מחושב; הזמנים מהביצוע הקודם שלכם.`,
+    `${f.fill(litres, true)} מהברז עד רתיחה מלאה. הקו מחושב; הזמנים מהביצוע הקודם שלכם.`,
   'plan.chart.boil.water': 'מים',
   'plan.chart.boil.boils-here': 'כאן רותח',
   'plan.chart.boil.soonest': 'המוקדם ביותר',

@@ -110,7 +110,7 @@ export const notices: TranslationOf<typeof english> = {
   'plan.notice.utensils-no-pot': ({ names }, f) =>
     `אין סיר שמרתיח כאן ושנכנסים לתוכו: ${f.list(names.map((name) => f.say(name)))}. שום שלב לא מכשיר אותם. ציינו במטבח סיר גדול יותר ואת המבער שלו, או הרחיקו אותם.`,
   'plan.notice.no-change':
-    'נהגו שלא להפוך כלי מבשרי לחלבי או להפך (מגן אברהם תקט, יא): שאלו לפני כן.',
+    'נהגו שלא להפוך כלי מבשרי לחלבי או להפך (מגן אברהם תק״ט, י״א): שאלו לפני כן.',
   'plan.notice.passover-hour':
     'ההכשרה צריכה להסתיים לפני השעה החמישית של ערב פסח: תכננו לסיים יום קודם.',
   'plan.notice.overnight': ({ step }, f) =>

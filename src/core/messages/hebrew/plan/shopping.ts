@@ -3,10 +3,12 @@ import type { shopping as english } from '../../english/plan/shopping.ts';
 
 /** What to buy and gather. */
 export const shopping: TranslationOf<typeof english> = {
+  /** What is bought, before how much of it. */
+  'plan.buy.before-amount': ({ name }, f) => `${f.say(name)}:`,
   'plan.buy.kettle': ({ maxFillL, ratedW }, f) =>
     `קומקום חשמלי, ${f.shortMeasure(maxFillL, 'L')}, ${f.number(ratedW)} ואט`,
   'plan.buy.kettle.why': 'במטבח לא צוין קומקום שאפשר לערות ממנו.',
-  'plan.buy.jugs': ({ jugL }, f) => `כדי מים קרים של ${f.measure(jugL, 'L')}`,
+  'plan.buy.jugs': ({ jugL }, f) => `כדי מים קרים של ${f.fill(jugL, true)}`,
   'plan.buy.jugs.why': ({ coldL }, f) =>
     `כ־${f.measure(coldL, 'L')} מים קרים באים אחרי המים הרותחים.`,
   'plan.buy.mop': 'מגב, דלי וסמרטוטי רצפה',

@@ -28,7 +28,7 @@ export const run: TranslationOf<typeof english> = {
   'report.section.gaps': 'פערים',
   'report.section.asked': 'נשאל אחרי פערים',
   'report.section.late': 'נאמר באיחור',
-  'report.section.silent': 'אזעקות שלא יכלו להישמע',
+  'report.section.silent': 'התראות שלא יכלו להישמע',
   'report.section.paused': 'הושהה',
   'report.section.storage': 'אי אפשר היה לכתוב דבר',
   'report.section.notes': 'הערות',

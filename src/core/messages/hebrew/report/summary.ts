@@ -57,9 +57,9 @@ export const summary: TranslationOf<typeof english> = {
     return `${main}${not}.${beside}${undone}`;
   },
   'report.app': ({ app }) => `הביצוע התחיל ב-Glowpour ${app}.`,
-  'report.digest': ({ digest }) => `תמצית הביצוע: ${digest}`,
+  'report.digest': ({ digest }) => `תמצית הביצוע: ${digest}.`,
   'report.digest.check':
-    '16 הספרות הראשונות של SHA-256 של קובץ הביצוע השמור. הביאו את הקובץ בכל טאבלט: התיעוד שלו מראה אותן ספרות. הן שונות אם שונתה ולו רשומה אחת.',
+    'אלה 16 הספרות הראשונות של SHA-256 של קובץ הביצוע השמור. הביאו את הקובץ בכל טאבלט: התיעוד שלו מראה אותן ספרות. הן שונות אם שונתה ולו רשומה אחת.',
 
   'report.section.lacks': 'הושמט, נעצר או בספק',
   'report.section.answers': 'שאלות ותשובות',
@@ -101,7 +101,7 @@ export const summary: TranslationOf<typeof english> = {
   'report.lack.gaps': ({ count, unprovedS }, f) =>
     `הטאבלט היה כבוי, ישן או שעונו כוון ${f.plural(count, { one: 'פעם אחת', two: 'פעמיים', other: `${f.number(count)} פעמים` })}, יחד ${f.duration(unprovedS, 'down')}.`,
   'report.lack.alarms': ({ late, silent }, f) =>
-    `אזעקות: ${f.number(late)} נאמרו באיחור, ${f.number(silent)} לא יכלו להישמע.`,
+    `התראות: ${f.number(late)} נאמרו באיחור, ${f.number(silent)} לא יכלו להישמע.`,
   'report.lack.storage': ({ lengthS }, f) => `במשך ${f.duration(lengthS)} אי אפשר היה לכתוב דבר.`,
 
   'report.said-about': ({ name, said }, f) => `${name}: ${f.say(said)}`,
@@ -115,7 +115,7 @@ export const summary: TranslationOf<typeof english> = {
   'report.row.kettles': ({ poured, planned }, f) =>
     poured === planned
       ? kettlesText(poured, f)
-      : `${f.number(poured)} מתוך ${kettlesText(planned, f)}`,
+      : `${f.number(poured)} מתוך ${f.plural(planned, { one: 'קומקום אחד', other: `${f.number(planned)} קומקומים` })}`,
   'report.row.heat': ({ label, provedS, times }, f) =>
     `${f.say(label)} ${f.duration(provedS, 'down')}${times === 1 ? '' : times === 2 ? ', פעמיים' : `, ${f.number(times)} פעמים`}`,
   'report.row.by': ({ who }, f) => `בידי ${f.list(who.map((one) => f.say(one)))}`,

@@ -23,8 +23,8 @@ export const runEnds: TranslationOf<typeof english> = {
   'run.start.standing':
     'פעלו לפי הוראות היצרן והתקנות המקומיות; עבודות גז, חשמל ואינסטלציה הן לבעלי רישיון. היישום לא פוסק ולא ערב לבטיחות. בעת הצורך התקשרו למספר החירום המקומי.',
   'run.start.hearing': 'בדיקת שמיעה',
-  'run.start.hearing.ask': 'שומעים את האזעקה מהמקום שבו תעבדו?',
-  'run.start.hearing.play': 'להשמיע את האזעקה',
+  'run.start.hearing.ask': 'שומעים את צליל ההתראה מהמקום שבו תעבדו?',
+  'run.start.hearing.play': 'להשמיע את צליל ההתראה',
   'run.start.hearing.again': 'להשמיע שוב',
   'run.start.hearing.heard': 'שמעתי',
   'run.start.hearing.done': 'נשמע.',
@@ -35,7 +35,7 @@ export const runEnds: TranslationOf<typeof english> = {
   'run.start.first': 'קודם',
   'run.start.now': ({ wallMs, zone }, f) => `עכשיו ${f.moment(wallMs, zone)}`,
   'run.start.press': 'להתחיל',
-  'run.start.hear-first': 'קודם לשמוע את האזעקה',
+  'run.start.hear-first': 'קודם לשמוע את צליל ההתראה',
 
   'run.closed.completed': 'הסתיים',
   'run.closed.failed': 'הסתיים בתקלה',

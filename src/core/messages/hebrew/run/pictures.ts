@@ -54,7 +54,7 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.oven.stage': ({ name, lengthS }, f) => `${f.say(name)} ${f.duration(lengthS)}`,
   'run.picture.oven': ({ stages }, f) => stages.map((stage) => f.say(stage)).join(', '),
   'run.picture.oven.now': 'עכשיו',
-  'run.pour.left': ({ litres }, f) => `נותרו ${f.measure(litres, 'L', 1)}`,
+  'run.pour.left': ({ litres }, f) => `נותרו ${f.fill(litres, true)}`,
   'run.pour.pace': ({ cmPerS }, f) => `כ־${f.measure(cmPerS, 'cm')} בשנייה`,
   'run.picture.stand': 'כאן עומדים',
   'run.picture.time': ({ lengthS }, f) => f.duration(lengthS),

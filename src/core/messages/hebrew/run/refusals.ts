@@ -43,7 +43,7 @@ export const refusals: TranslationOf<typeof english> = {
     `cause הוא ${found}; מותר: 1 עד ${most}, כפי שהשעון מראה.`,
   'engine.timer.told': 'זה כבר נאמר; פעם אחת לכל סיבה מספיקה.',
   'engine.timer.does-not-call': 'השעון הזה לא מבקש תשובה.',
-  'engine.timer.cannot-extend': 'אזעקה אי אפשר לדחות. ענו כשהיא נשמעת.',
+  'engine.timer.cannot-extend': 'התראה אי אפשר לדחות. ענו כשהיא נשמעת.',
   'engine.timer.extend-range': ({ byS, mostS }) =>
     `byS הוא ${byS}; מותר: יותר מ־0, לכל היותר ${mostS}. הזינו את הזמן להוספה.`,
   'engine.timer.cannot-correct': 'רק להמתנה כמו השבתה אפשר לקבוע זמן התחלה.',

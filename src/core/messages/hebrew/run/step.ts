@@ -1,5 +1,6 @@
 import type { TranslationOf } from '../../model/translation.ts';
 import type { step as english } from '../../english/run/step.ts';
+import { unended } from '../../english/report/phrases.ts';
 
 /** The current-step panel: sentence, digits, gate, checklist, and the one thing to press. */
 export const step: TranslationOf<typeof english> = {
@@ -16,7 +17,7 @@ export const step: TranslationOf<typeof english> = {
       two: 'עוד שתי שורות',
       other: `עוד ${f.number(count)} שורות`,
     }),
-  'run.step.next': ({ step, lengthS }, f) => `הבא: ${f.say(step)} (${f.about(lengthS)})`,
+  'run.step.next': ({ step, lengthS }, f) => `הבא: ${unended(f.say(step))} (${f.about(lengthS)})`,
   'run.step.faults': 'אם משהו משתבש',
   'run.step.fault': ({ fault }, f) => `${f.say(fault)}?`,
 
@@ -27,16 +28,16 @@ export const step: TranslationOf<typeof english> = {
   'run.action.begin': 'להתחיל',
   'run.action.again': 'לעשות שוב',
   'run.action.again.reason': 'נעצר או נכשל קודם.',
-  'run.action.yes': 'כן, כך הוא',
+  'run.action.yes': 'כן',
   'run.action.no': 'לא',
   'run.action.not-yet': 'עוד לא',
   'run.action.waiting': 'ממתינים',
-  'run.action.timer-ends': 'השעון מסיים את זה בעצמו; תיקראו.',
+  'run.action.timer-ends': 'השעון מסיים את זה בעצמו; צליל יקרא לכם.',
   'run.action.meanwhile': 'בינתיים',
   'run.action.ticks-left': ({ count }, f) =>
     f.plural(count, { one: 'בוצע: נשאר אחד', other: `בוצע: נשארו ${f.number(count)}` }),
 
-  'run.checklist.rest': 'השאר לא קיים כאן',
+  'run.checklist.rest': 'שאר הדברים אינם כאן',
 
   'run.gate': 'לפני שמתחילים',
   'run.gate.left': ({ count }, f) =>

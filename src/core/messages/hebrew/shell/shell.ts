@@ -30,7 +30,7 @@ export const shell: TranslationOf<typeof english> = {
   'shell.trouble.read-only': 'תצוגה בלבד.',
   'shell.trouble.taken-over': 'תצוגה בלבד.',
   'shell.trouble.unreadable': 'אי אפשר לקרוא כעת את מה ששמור. היישום לא מחק דבר.',
-  'shell.broken': 'חלק זה של המסך נכשל. השעונים והאזעקות ממשיכים.',
+  'shell.broken': 'חלק זה של המסך נכשל. השעונים וההתראות ממשיכים.',
   'shell.broken.note': ({ part, why }) => `המסך לא הצליח להציג חלק שלו (${part}): ${why}`,
   'shell.failed.note': ({ why }) => `משהו ביישום נכשל: ${why}`,
   'shell.broken.again': 'להציג שוב',

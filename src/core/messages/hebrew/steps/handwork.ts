@@ -73,7 +73,7 @@ export const handwork: TranslationOf<typeof english> = {
   'steps.parts.heat': ({ part, fixture, lengthS }, f) =>
     `לחמם בדרגה הגבוהה ביותר, ${f.duration(lengthS)}: ${f.say(part)} (${fixture}).`,
   'steps.parts.fire': ({ part, fixture, lengthS }, f) =>
-    `ללבן באש עד שמאדים, ${f.duration(lengthS)}: ${f.say(part)} (${fixture}).`,
+    `ללבן באש ${f.duration(lengthS)} מרגע שמאדים: ${f.say(part)} (${fixture}).`,
   'steps.parts.boiling': ({ part, fixture }, f) =>
     `מים רותחים על כל מקום: ${f.say(part)} (${fixture}).`,
   'steps.parts.title': ({ fixture }) => `להרכיב את החלקים החדשים: ${fixture}.`,

@@ -9,19 +9,19 @@ export const heat: TranslationOf<typeof english> = {
 
   'steps.burner.of': ({ burner, cooktop }) => `${burner} (${cooktop})`,
   'steps.glow.title': ({ burner, cooktop, lengthS }, f) =>
-    `ללבן עד שמאדים ${f.duration(lengthS)}: ${burner} (${cooktop}).`,
+    `ללבן ${f.duration(lengthS)} מרגע שמאדים: ${burner} (${cooktop}).`,
   'steps.glow.title-highest': ({ burner, cooktop, lengthS }, f) =>
     `לחמם בדרגה הגבוהה ביותר ${f.duration(lengthS)}: ${burner} (${cooktop}).`,
-  'steps.glow.light-gas': ({ burner }) => `הדליקו בלהבה מלאה את המבער ${burner}.`,
-  'steps.glow.light-electric': ({ burner }) => `העבירו לדרגה הגבוהה ביותר את המבער ${burner}.`,
+  'steps.glow.light-gas': ({ burner }) => `הדליקו בלהבה מלאה את המבער "${burner}".`,
+  'steps.glow.light-electric': ({ burner }) => `העבירו לדרגה הגבוהה ביותר את המבער "${burner}".`,
   'steps.glow.light-clear': 'קולט פועל, שום דבר לידו.',
   'steps.glow.light-order': 'המבערים האחוריים קודם, כדי שאיש לא יושיט יד מעל מבער חם.',
   'steps.glow.light-gas-ready':
     'מכסים וחצובות במקום ויבשים, כפתורים מורכבים, ברז הגז פתוח. אין ריח גז; אחרת בלי להבה ובלי מתג: צאו והתקשרו.',
   'steps.glow.light-ask': 'המבער דולק עכשיו?',
-  'steps.glow.warm-up': 'השגיחו עליו עד שיאדים.',
+  'steps.glow.warm-up': 'השגיחו על המבער עד שיאדים.',
   'steps.glow.visible.electric-coil':
-    'כל הספירלה מאדימה במעומעם, ואחר כך כתומה. ספירלה חדשה עם מגביל חישה עשויה להידלק ולכבות, ולא להאדים חשופה.',
+    'כל הספירלה מאדימה במעומעם, ואחר כך כתומה. ספירלה חדשה עם חיישן שמגביל את החום עשויה להידלק ולהיכבות לסירוגין, ולא להאדים כשאין עליה סיר.',
   'steps.glow.visible.solid-plate':
     'פלטת ברזל מאדימה במעומעם בחושך, אם המגביל שלה מתיר. רבות עם נקודה אדומה מנתקות את החשמל לפני שהן מאדימות.',
   'steps.glow.visible.radiant-glass':
@@ -38,17 +38,18 @@ export const heat: TranslationOf<typeof english> = {
   'steps.glow.warm-up-say': 'מאדים',
   'steps.glow.expect': ({ isAhead }) => (isAhead ? 'עד שמאדים (משוער)' : 'אמור להאדים בערך עכשיו'),
   'steps.glow.limit': 'כבר היה אמור להאדים',
-  'steps.glow.hold': 'הניחו לו ללהוט בלי הפסקה.',
-  'steps.glow.hold-highest': 'החזיקו אותו בדרגה הגבוהה ביותר בלי הפסקה.',
+  'steps.glow.hold': 'הניחו למבער ללהוט בלי הפסקה.',
+  'steps.glow.hold-highest': 'החזיקו את המבער בדרגה הגבוהה ביותר בלי הפסקה.',
   'steps.glow.hold-detail': 'הישארו לידו. אם הלהבה או החשמל נפסקים, הזמן מתחיל שוב.',
   'steps.glow.hold-ask': 'המבער להט כל הזמן?',
   'steps.glow.hold-timer': 'ליבון',
   'steps.glow.look': 'הביטו במבער',
-  'steps.glow.off': ({ burner }) => `כבו את המבער ${burner}.`,
+  'steps.glow.off': ({ burner }) => `כבו את המבער "${burner}".`,
   'steps.glow.off-detail': 'השאירו בלי מגע ויבש.',
   'steps.glow.off-ask': 'המבער כבוי?',
   'steps.glow.off-timer': 'כבו את המבער',
-  'steps.glow.cool-safe': ({ burner }) => `הרחיקו ידיים, מטליות וילדים מהמבער ${burner} עד שיתקרר.`,
+  'steps.glow.cool-safe': ({ burner }) =>
+    `הרחיקו ידיים, מטליות וילדים מהמבער "${burner}" עד שיתקרר.`,
 
   'steps.oven.look': 'הכול בסדר עם התנור?',
   'steps.oven.clean.title': ({ oven }) => `להפעיל מחזור ניקוי עצמי מלא אחד: ${oven}.`,

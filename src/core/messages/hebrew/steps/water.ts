@@ -6,14 +6,14 @@ export const water: TranslationOf<typeof english> = {
   'steps.vessel.new': 'קומקום חשמלי חדש',
   'steps.vessel.unit': ({ name, number }) => `${name} ${number}`,
   'steps.vessel.fill-on-burner': ({ vessel, litres, burner }, f) =>
-    `מלאו עד ${f.fill(litres)} והדליקו תחתיו את המבער ${burner}: ${f.say(vessel)}.`,
+    `מלאו עד ${f.fill(litres)} והדליקו תחתיו את המבער "${burner}": ${f.say(vessel)}.`,
   'steps.vessel.fill-plugged': ({ vessel, litres }, f) =>
     `מלאו עד ${f.fill(litres)} והפעילו: ${f.say(vessel)}.`,
   'steps.vessel.plug-into': ({ circuit }) =>
     `חברו ישר אל ${circuit}; שם פועל רק מה שהתוכנית מפעילה.`,
   'steps.vessel.plug-anywhere': 'חברו ישר לשקע בקיר שאין בו שימוש אחר.',
   'steps.vessel.safe-on-burner': ({ burner, vessel }, f) =>
-    `כבו את המבער ${burner} והשאירו עליו: ${f.say(vessel)}.`,
+    `כבו את המבער "${burner}" והשאירו עליו: ${f.say(vessel)}.`,
   'steps.vessel.safe-plugged': ({ vessel }, f) =>
     `כבו והשאירו במקום שאיש לא יפיל: ${f.say(vessel)}.`,
 
@@ -28,14 +28,14 @@ export const water: TranslationOf<typeof english> = {
   'steps.boil.again': ({ againS }, f) =>
     `הפעילו שוב רגע לפני שמרימים: הרתיחה חוזרת תוך ${f.about(againS)}. אז שפכו מיד.`,
   'steps.boil.burner-off': ({ burner }) =>
-    `כבו את המבער ${burner} ברגע שמרימים, ישר מהרתיחה, ושפכו מיד.`,
+    `כבו את המבער "${burner}" ברגע שמרימים, ישר מהרתיחה, ושפכו מיד.`,
   'steps.boil.say': 'רותח',
   'steps.boil.ask': 'הקומקום הגיע לרתיחה מלאה, והמים עדיין חמים?',
   'steps.boil.expect': ({ isAhead }) => (isAhead ? 'עד הרתיחה (משוער)' : 'אמור לרתוח בערך עכשיו'),
 
   'steps.boil-over.title': ({ vessel }, f) => `להכשיר את הכלי עצמו: ${f.say(vessel)}.`,
   'steps.boil-over.overflow-on-burner': ({ burner }) =>
-    `כבו את המבער ${burner}. בכיור, הורידו לאט פלדה נקייה ולוהטת לתוך הקומקום עד שיגלוש מכל שפתו.`,
+    `כבו את המבער "${burner}". בכיור, הורידו לאט פלדה נקייה ולוהטת לתוך הקומקום עד שיגלוש מכל שפתו.`,
   'steps.boil-over.overflow-plugged':
     'נתקו מהחשמל, העמידו בכיור, והורידו לתוכו לאט פלדה נקייה ולוהטת עד שיגלוש מכל שפתו.',
   'steps.boil-over.steel':
@@ -72,7 +72,7 @@ export const water: TranslationOf<typeof english> = {
     `קומקום ${kettle}: החלק הכחול, מסימן ${kettle} עד סופו.`,
   'steps.pour.dry-first': 'יבשו במטלית את מה שעוד לא קיבל עירוי: מים שנשארו עליו מצננים את הקילוח.',
   'steps.pour.drain-open': 'ניקוז פתוח, כדי שמה שרץ קדימה ייצא.',
-  'steps.pour.wipe-floor': 'נגבו דפנות ורצפה בין קומקום לקומקום, לפני שהקילוח מגיע אליהן.',
+  'steps.pour.wipe-floor': 'נגבו את הדפנות ואת התחתית בין קומקום לקומקום, לפני שהקילוח מגיע אליהן.',
   'steps.pour.way.back-to-front':
     'מהשוליים האחוריים לקדמיים, נתיב אחר נתיב; הניחו למים לרדת מהחזית.',
   'steps.pour.way.shortest':
@@ -111,10 +111,10 @@ export const water: TranslationOf<typeof english> = {
   'steps.sink.deck-and-drainboard': 'המשטח ומשטח הייבוש',
   'steps.sink.rim': 'שפה',
   'steps.sink.wall': 'דפנות',
-  'steps.sink.floor': 'רצפה',
+  'steps.sink.floor': 'תחתית הכיור',
   'steps.sink.bowl.rim': ({ bowl }) => `קערה ${bowl}: שפה`,
   'steps.sink.bowl.wall': ({ bowl }) => `קערה ${bowl}: דפנות`,
-  'steps.sink.bowl.floor': ({ bowl }) => `קערה ${bowl}: רצפה`,
+  'steps.sink.bowl.floor': ({ bowl }) => `קערה ${bowl}: תחתית`,
   'steps.sink.shared': ({ part, pieces }, f) =>
     `${f.say(part)} (${pieces.map((piece) => f.say(piece)).join(', ')})`,
   'steps.sink.the-rest': ({ part }, f) => `${f.say(part)}, השאר`,

@@ -20,8 +20,8 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.unit.C': 'מעלות',
   'survey.unit.qt': 'קוורט',
   'survey.unit.BTU-h': 'BTU/h',
-  'survey.unit.cfm': 'רגל מעוקב/דקה',
-  'survey.unit.ft2': 'רגל רבוע',
+  'survey.unit.cfm': 'רגל מעוקבת/דקה',
+  'survey.unit.ft2': 'רגל רבועה',
   'survey.unit.F': '°F',
 
   /** What else is understood, with commas between. */
@@ -41,9 +41,9 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.typed-as.V': 'ו׳',
   'survey.typed-as.min': 'דקה, דקות',
   'survey.typed-as.h': 'שע׳, שעה, שעות',
-  'survey.typed-as.cfm': 'רגל מעוקב לדקה',
+  'survey.typed-as.cfm': 'רגל מעוקבת לדקה, רגל מעוקב לדקה, רגל מעוקב/דקה',
   'survey.typed-as.m2': 'מטר רבוע, מטרים רבועים',
-  'survey.typed-as.ft2': 'רגל מרובע',
+  'survey.typed-as.ft2': 'רגל רבוע, רגל מרובע, רגל מרובעת',
   'survey.typed-as.C': 'צלזיוס, מעלות צלזיוס',
   'survey.typed-as.F': 'פרנהייט, מעלות פרנהייט',
 

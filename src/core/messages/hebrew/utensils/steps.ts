@@ -22,7 +22,7 @@ export const utensilSteps: TranslationOf<typeof english> = {
   'utensils.step.lid': 'מכסה סגור עד הרתיחה; כשמסירים, הטו אותו הרחק מכם.',
   'utensils.step.boil-ask': 'המים ברתיחה מלאה?',
   'utensils.step.overflow': ({ burner }) =>
-    `מלאו עד השפה, כבו את המבער ${burner}, והורידו לתוכו לאט פלדה נקייה ולוהטת עד שיגלוש מכל שפתו.`,
+    `מלאו עד השפה, כבו את המבער "${burner}", והורידו לתוכו לאט פלדה נקייה ולוהטת עד שיגלוש מכל שפתו.`,
   'utensils.step.overflow-hob':
     'במקום שהוא עומד: איש לא נושא אותו מלא. עמדו רחוק, ונגבו את הכיריים לפני שמדליקים שוב.',
   'utensils.step.empty': 'רוקנו מעט בכל פעם, במצקת; לעולם אל תישאו את הסיר כשהוא מלא וחם.',
@@ -49,22 +49,23 @@ export const utensilSteps: TranslationOf<typeof english> = {
     isAhead ? 'עד שכולם הוגעלו (משוער)' : 'כולם אמורים להיות מוגעלים בערך עכשיו',
   'utensils.step.cold': 'מהסיר מיד למים קרים.',
   'utensils.step.next-batch': ({ burner }) =>
-    `הסבב הבא הוא באותם מים. מי שעוצר כאן מכבה את המבער ${burner}.`,
-  'utensils.step.off': ({ burner }) => `כבו את המבער ${burner}.`,
+    `הסבב הבא הוא באותם מים. מי שעוצר כאן מכבה את המבער "${burner}".`,
+  'utensils.step.off': ({ burner }) => `כבו את המבער "${burner}".`,
   'utensils.step.off-say': 'כבוי',
 
   'utensils.step.own-rim': ({ name, piece, of }, f) =>
     `להכשיר בגלישה מעל שפתו: ${f.say(name)}${of > 1 ? `, ${f.number(piece)} מתוך ${f.number(of)}` : ''}.`,
   'utensils.step.own-rim-fill': ({ burner }) =>
-    `מלאו עד שתי אצבעות מתחת לשפה והדליקו תחתיו את המבער ${burner}.`,
-  'utensils.step.own-rim-safe': ({ burner }) => `כבו את המבער ${burner} והשאירו עליו את הסיר.`,
+    `מלאו עד שתי אצבעות מתחת לשפה והדליקו תחתיו את המבער "${burner}".`,
+  'utensils.step.own-rim-safe': ({ burner }) => `כבו את המבער "${burner}" והשאירו עליו את הסיר.`,
   'utensils.step.outside': 'אם אוכל חם נגע בו מבחוץ, זה לא מספיק: שאלו.',
 
   'utensils.step.glow-title': 'ללבן כלים עד שמאדימים.',
   'utensils.step.light-title': 'ללבן כלים עד שקש נחרך בצד האחר.',
-  'utensils.step.glow': ({ burner }) => `אחד אחד מעל המבער ${burner} בחום מלא, עד שכל הכלי האדים.`,
+  'utensils.step.glow': ({ burner }) =>
+    `אחד אחד מעל המבער "${burner}" בחום מלא, עד שכל הכלי האדים.`,
   'utensils.step.light-heat': ({ burner }) =>
-    `אחד אחד מעל המבער ${burner}, עד שקש או נייר נחרך בצד האחר.`,
+    `אחד אחד מעל המבער "${burner}", עד שקש או נייר נחרך בצד האחר.`,
   'utensils.step.fire-tongs':
     'מלקחיים ארוכים, כפפות יבשות. הכלי שורף עוד זמן רב אחרי שכבר אינו מאדים: הניחו על פלדה או אבן, ואל תגעו בדבר.',
   'utensils.step.glowed': 'כולם האדימו',

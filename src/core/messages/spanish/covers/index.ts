@@ -8,9 +8,9 @@ export const covers: TranslationOf<typeof english> = {
   'covers.piece': ({ name, number, count }, f) =>
     `${f.say(name)}, ${f.number(number)} de ${f.number(count)}`,
   'covers.buy.rolls': ({ material, rolls, widthM, lengthM }, f) =>
-    `${f.capital(f.say(material))}: ${f.number(rolls)} ${f.plural(rolls, { one: 'rollo', other: 'rollos' })} de ${f.tape(widthM, { decimals: 3, isShort: true, isFirst: true })} × ${f.tape(lengthM, { decimals: 3, isShort: true })}`,
+    `${f.capital(f.say(material))}: ${f.number(rolls)} ${f.plural(rolls, { one: 'rollo', other: 'rollos' })} de ${f.tape(widthM, { decimals: 3, isShort: true, isBought: true, isFirst: true })} × ${f.tape(lengthM, { decimals: 3, isShort: true, isBought: true })}`,
   'covers.buy.metres': ({ material, metres, widthM }, f) =>
-    `${f.capital(f.say(material))}: ${f.tape(metres, { isShort: true })} de un rollo de ${f.tape(widthM, { decimals: 3, isShort: true })} de ancho`,
+    `${f.capital(f.say(material))}: ${f.tape(metres, { isShort: true, isBought: true })} de un rollo de ${f.tape(widthM, { decimals: 3, isShort: true, isBought: true })} de ancho`,
   'covers.waste': ({ usedM, wasteShare }, f) =>
     `Se usan ${f.tape(usedM)}; sobra un ${f.number(wasteShare * 100)} %.`,
   'covers.roll': ({ number, usedM }, f) =>

@@ -15,9 +15,9 @@ export const charts: TranslationOf<typeof english> = {
 
   'plan.chart.boil.title': ({ vessel }, f) => `Hervor: ${f.say(vessel)}`,
   'plan.chart.boil.says': ({ litres }, f) =>
-    `${f.measure(litres, 'L', 1)} del grifo al hervor a borbotones.`,
+    `${f.fill(litres, true)} del grifo al hervor a borbotones.`,
   'plan.chart.boil.says-calibrated': ({ litres }, f) =>
-    `${f.measure(litres, 'L', 1)} del grifo al hervor a borbotones. La línea está calculada; los momentos son de su último trabajo.`,
+    `${f.fill(litres, true)} del grifo al hervor a borbotones. La línea está calculada; los momentos son de su último trabajo.`,
   'plan.chart.boil.water': 'Agua',
   'plan.chart.boil.boils-here': 'Aquí hierve',
   'plan.chart.boil.soonest': 'como pronto',

@@ -3,10 +3,12 @@ import type { shopping as english } from '../../english/plan/shopping.ts';
 
 /** What to buy and gather. */
 export const shopping: TranslationOf<typeof english> = {
+  /** What is bought, before how much of it. */
+  'plan.buy.before-amount': ({ name }, f) => `${f.say(name)}:`,
   'plan.buy.kettle': ({ maxFillL, ratedW }, f) =>
     `Hervidor eléctrico, ${f.shortMeasure(maxFillL, 'L')}, ${f.number(ratedW)} W`,
   'plan.buy.kettle.why': 'La cocina no nombra ningún hervidor con el que se pueda verter.',
-  'plan.buy.jugs': ({ jugL }, f) => `Jarras de agua fría de ${f.measure(jugL, 'L')}`,
+  'plan.buy.jugs': ({ jugL }, f) => `Jarras de agua fría de ${f.fill(jugL, true)}`,
   'plan.buy.jugs.why': ({ coldL }, f) =>
     `Unos ${f.measure(coldL, 'L')} de agua fría siguen al agua hirviendo.`,
   'plan.buy.mop': 'Fregona (trapeador), cubo y toallas para el suelo',

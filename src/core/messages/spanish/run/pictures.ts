@@ -55,7 +55,7 @@ export const pictures: TranslationOf<typeof english> = {
   'run.picture.oven.stage': ({ name, lengthS }, f) => `${f.say(name)} ${f.duration(lengthS)}`,
   'run.picture.oven': ({ stages }, f) => stages.map((stage) => f.say(stage)).join(', '),
   'run.picture.oven.now': 'ahora',
-  'run.pour.left': ({ litres }, f) => `quedan ${f.measure(litres, 'L', 1)}`,
+  'run.pour.left': ({ litres }, f) => `quedan ${f.fill(litres, true)}`,
   'run.pour.pace': ({ cmPerS }, f) => `unos ${f.measure(cmPerS, 'cm')} por segundo`,
   'run.picture.stand': 'Usted se pone aquí',
   'run.picture.time': ({ lengthS }, f) => f.duration(lengthS),

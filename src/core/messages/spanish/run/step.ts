@@ -1,5 +1,6 @@
 import type { TranslationOf } from '../../model/translation.ts';
 import type { step as english } from '../../english/run/step.ts';
+import { unended } from '../report/phrases.ts';
 
 /** The current-step panel: sentence, digits, gate, checklist, and the one thing to press. */
 export const step: TranslationOf<typeof english> = {
@@ -12,7 +13,8 @@ export const step: TranslationOf<typeof english> = {
   'run.step.cautions': 'Precauciones',
   'run.step.more': ({ count }, f) =>
     `${f.number(count)} ${f.plural(count, { one: 'línea más', other: 'líneas más' })}`,
-  'run.step.next': ({ step, lengthS }, f) => `Después: ${f.say(step)} (${f.about(lengthS)})`,
+  'run.step.next': ({ step, lengthS }, f) =>
+    `Después: ${unended(f.say(step))} (${f.about(lengthS)})`,
   'run.step.faults': 'Si algo va mal',
   'run.step.fault': ({ fault }, f) => `¿${f.say(fault)}?`,
 

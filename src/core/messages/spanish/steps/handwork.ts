@@ -79,7 +79,7 @@ export const handwork: TranslationOf<typeof english> = {
   'steps.parts.heat': ({ part, fixture, lengthS }, f) =>
     `Caliente al máximo, ${f.duration(lengthS)}: ${f.say(part)} (${fixture}).`,
   'steps.parts.fire': ({ part, fixture, lengthS }, f) =>
-    `Ponga al rojo con fuego, ${f.duration(lengthS)}: ${f.say(part)} (${fixture}).`,
+    `Ponga al rojo con fuego y mantenga ${f.duration(lengthS)}: ${f.say(part)} (${fixture}).`,
   'steps.parts.boiling': ({ part, fixture }, f) =>
     `Agua hirviendo sobre cada punto: ${f.say(part)} (${fixture}).`,
   'steps.parts.title': ({ fixture }) => `Ponga las piezas nuevas: ${fixture}.`,

@@ -9,7 +9,7 @@ export const heat: TranslationOf<typeof english> = {
 
   'steps.burner.of': ({ burner, cooktop }) => `${burner} (${cooktop})`,
   'steps.glow.title': ({ burner, cooktop, lengthS }, f) =>
-    `Ponga al rojo: ${burner} (${cooktop}), ${f.duration(lengthS)}.`,
+    `Ponga al rojo y mantenga ${f.duration(lengthS)}: ${burner} (${cooktop}).`,
   'steps.glow.title-highest': ({ burner, cooktop, lengthS }, f) =>
     `Caliente al máximo: ${burner} (${cooktop}), ${f.duration(lengthS)}.`,
   'steps.glow.light-gas': ({ burner }) => `Encienda el quemador ${burner} con la llama al máximo.`,

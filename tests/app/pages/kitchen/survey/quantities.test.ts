@@ -34,10 +34,10 @@ function metres(text: string, allowed = SIDE, speech = inEnglish): number | stri
 describe('a household that reads US units', () => {
   it('is shown lengths as on a tape, and a bare number is inches', () => {
     inUS(() => {
-      expect(inFeet.say(quantity('length', 0.762))).toBe('30 in');
-      expect(inFeet.say(quantity('length', 0.64))).toBe('25\u00a03/16 in');
-      expect(inFeet.say(quantity('length', 2.5273))).toBe('8 ft 3\u00a01/2 in');
-      expect(inFeet.say(quantity('length', 1.8288))).toBe('6 ft');
+      expect(inFeet.say(quantity('length', 0.762))).toBe('30\u00a0in');
+      expect(inFeet.say(quantity('length', 0.64))).toBe('25\u00a03/16\u00a0in');
+      expect(inFeet.say(quantity('length', 2.5273))).toBe('8\u00a0ft 3\u00a01/2\u00a0in');
+      expect(inFeet.say(quantity('length', 1.8288))).toBe('6\u00a0ft');
       expect(metres('30')).toBeCloseTo(0.762, 6);
       expect(metres('60 cm')).toBe(0.6);
     });
@@ -65,7 +65,7 @@ describe('a household that reads US units', () => {
     inUS(() => {
       const [, least = '', most = ''] =
         /allowed: (.*) to (.*)\.$/.exec(inFeet.say(problemOf('x'))) ?? [];
-      expect([least, most]).toEqual(['2 in', '65 ft 7\u00a03/8 in']);
+      expect([least, most]).toEqual(['2\u00a0in', '65\u00a0ft 7\u00a03/8\u00a0in']);
       for (const end of [least, most])
         expect(metres(end, SIDE, inFeet), end).toEqual(expect.any(Number));
     });
