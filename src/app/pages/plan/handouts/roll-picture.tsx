@@ -1,6 +1,7 @@
 import { For } from 'solid-js';
 import type { RollDrawing, Stretch } from '../../../../core/covering/index.ts';
 import type { Rect } from '../../../../core/cutting/index.ts';
+import { unfenced } from '../../../../core/messages/index.ts';
 import { t, translator } from '../../../context/language.ts';
 
 const CM_PER_M = 100;
@@ -11,7 +12,7 @@ const MARGIN_SHARE = 0.006;
 /** Letters, their share of the length that is drawn: 2.7 mm on a page. */
 const LETTER_SHARE = 0.0145;
 /** A size is written into a piece this many letters high, and as wide as its words: one is about this share of a letter. */
-const SIZE_ROOM = { high: 3.4, eachWide: 0.6 } as const;
+const SIZE_ROOM = { high: 3.4, eachWide: 0.52 } as const;
 /** A cut's number stands this far along it, so that two that begin at one corner do not meet. */
 const NUMBER_AT = 0.28;
 
@@ -62,7 +63,7 @@ export function RollPicture(props: {
         {({ at, cutOuts, number }) => {
           const middle = [along(at.yM + at.lengthM / 2), across(at.xM + at.widthM / 2)] as const;
           const isRoomy =
-            at.lengthM * CM_PER_M > size(at).length * SIZE_ROOM.eachWide * letter() &&
+            at.lengthM * CM_PER_M > unfenced(size(at)).length * SIZE_ROOM.eachWide * letter() &&
             at.widthM * CM_PER_M > SIZE_ROOM.high * letter();
           return (
             <g>
