@@ -95,18 +95,13 @@ export function Curve(props: { picture: HeatChart }) {
         </For>
         <For each={picture().limits}>
           {(limit) => (
-            <>
-              <line
-                class="curve-limit"
-                x1={LEFT}
-                x2={WIDTH - RIGHT}
-                y1={y(limit.y)}
-                y2={y(limit.y)}
-              />
-              <text class="curve-limit-word" x={WIDTH - RIGHT} y={y(limit.y) - 5} text-anchor="end">
-                {say(limit.name)}
-              </text>
-            </>
+            <line
+              class="curve-limit"
+              x1={LEFT}
+              x2={WIDTH - RIGHT}
+              y1={y(limit.y)}
+              y2={y(limit.y)}
+            />
           )}
         </For>
         <For each={picture().moments}>
@@ -138,6 +133,14 @@ export function Curve(props: { picture: HeatChart }) {
               stroke-dasharray={dash(i())}
               points={path(line)}
             />
+          )}
+        </For>
+        {/* Over the curves, which would strike them through. */}
+        <For each={picture().limits}>
+          {(limit) => (
+            <text class="curve-limit-word" x={WIDTH - RIGHT} y={y(limit.y) - 5} text-anchor="end">
+              {say(limit.name)}
+            </text>
           )}
         </For>
       </svg>

@@ -30,7 +30,8 @@ const on = onTablet('test', async (at) => {
   found = [];
 });
 
-async function look(name: string): Promise<void> {
+/** `at`: what the picture is of; the top of the page unless told. */
+async function look(name: string, at?: string): Promise<void> {
   // What is told while a plan is worked out lies over the page, and goes again.
   await screen.waitForElement('.working-line', 'gone');
   for (const [width, height] of SIZES) {
@@ -44,6 +45,10 @@ async function look(name: string): Promise<void> {
     expect(looked, where).toBeGreaterThan(3);
     const widthPx = await screen.widthPx();
     if (widthPx > width) found.push(`${where}: ${widthPx} px wide`);
+    if (at !== undefined)
+      await screen.see(
+        `void document.querySelector(${JSON.stringify(at)}).scrollIntoView({ block: 'start' })`,
+      );
     await screen.picture(`hebrew/${name}-${width}`);
   }
   await screen.resize(1280, 800);
@@ -102,7 +107,7 @@ it('in the Plan, its course, its parts and what is printed', async () => {
   await print('wall', 'wall');
   for (const part of PARTS) {
     await screen.openPart(part);
-    await look(`plan-${part}`);
+    await look(`plan-${part}`, '.plan-parts > :not(.part--off)');
   }
   for (const handout of HANDOUTS) {
     await screen.pressAt(`[data-handout="${handout}"]`);
@@ -110,7 +115,7 @@ it('in the Plan, its course, its parts and what is printed', async () => {
       `document.querySelector('.around > [role="status"]:not(.around-about)') === null`,
       handout,
     );
-    await look(`handout-${handout}`);
+    await look(`handout-${handout}`, '.around');
     await print(`handout-${handout}`, 'handouts');
   }
   expect(found).toEqual([]);

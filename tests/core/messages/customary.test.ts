@@ -109,6 +109,17 @@ describe('US customary units', () => {
     const { format } = await translatorOf('he', 'us-customary');
     expect(format.tape(2.5273)).toBe('8\u00a0רגל \u20663\u00a01/2\u2069\u00a0אינץ׳');
   });
+
+  it('keeps what follows a degree in its place in a line from right to left', async () => {
+    for (const [units, told, alone] of [
+      ['us-customary', '212°F\u200f', '\u2066°F\u2069'],
+      ['metric', '100°C\u200f', '\u2066°C\u2069'],
+    ] as const) {
+      const { format } = await translatorOf('he', units);
+      expect(format.measure(100, '°C')).toBe(told);
+      expect(format.unitName('°C')).toBe(alone);
+    }
+  });
 });
 
 /** The number in front of a text, as it reads. */

@@ -5,6 +5,8 @@ import { sampleMaker } from '../../support/messages/sample-params.ts';
 import { translatorOf } from '../../support/translators.ts';
 
 const CONTROL = /[\u061C\u200E\u200F\u202A-\u202E\u2066-\u2069]/g;
+/** Degrees as Hebrew writes them after a figure, and alone. */
+const DEGREES = /°[CF]\u200F|\u2066°[CF]\u2069/g;
 const FENCED = /\u2068[^\u2068\u2069]*\u2069/g;
 
 /** Names as people may write them, and as nobody should: letters of both directions, figures, marks, signs. */
@@ -59,8 +61,8 @@ describe('names of another script', () => {
           fenced += fences.length;
           for (const fence of fences)
             expect([...names, ...ZONES].map(small)).toContain(small(fence.slice(1, -1)));
-          // What is left of marks is what the language itself writes: before a minus.
-          const left = shown.replaceAll(FENCED, '').match(CONTROL) ?? [];
+          // What is left of marks is what the language itself writes: before a minus, and at a sign of degrees.
+          const left = shown.replaceAll(DEGREES, '').replaceAll(FENCED, '').match(CONTROL) ?? [];
           expect(left.every((mark) => mark === '\u200E')).toBe(true);
         },
       ),

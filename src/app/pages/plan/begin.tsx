@@ -29,6 +29,10 @@ export function BeginWhen(props: {
         value={localDateTime(props.startWallMs, props.zone)}
         onChange={(event) => change(event.currentTarget.value)}
       />
+      {/* A browser writes the date in its own order, which is not always that of the page. */}
+      <small class="quiet">
+        {t('plan-page.course.day', { wallMs: props.startWallMs, zone: props.zone })}
+      </small>
     </label>
   );
 }

@@ -118,7 +118,6 @@ export function CoursePicture(props: {
               heightPx={layout().heightPx - FOOT_PX}
             />
             <Overrun {...ended()} />
-            <RowNames layout={layout()} />
             <For each={layout().lanes}>
               {(lane) => (
                 <>
@@ -153,6 +152,7 @@ export function CoursePicture(props: {
               <path class="course-thread" d={layout().thread} />
               <path class="course-thread course-thread--inner" d={layout().thread} />
             </Show>
+            <RowNames layout={layout()} />
             <PastCut layout={layout()} cut={props.course.cut} />
             <CourseEnds {...ended()} />
             <Words plan={props.plan} layout={layout()} />

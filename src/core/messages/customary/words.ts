@@ -79,8 +79,13 @@ export const CUSTOMARY_WORDS: Readonly<Partial<Record<string, CustomaryWords>>> 
       `${figure}${TIED}${unit === 'ft' && figure === '1' ? 'pie' : SPANISH[unit]}`.trim(),
   },
   he: {
+    // The mark after the letter keeps what follows it in the line from right to left; alone, the sign is held together.
     measure: (figure, unit) =>
-      unit === '°F' ? `${figure}°F` : `${figure}${TIED}${HEBREW[unit]}`.trim(),
+      unit !== '°F'
+        ? `${figure}${TIED}${HEBREW[unit]}`.trim()
+        : figure === ''
+          ? '\u2066°F\u2069'
+          : `${figure}°F\u200f`,
     // Isolated: else the whole and its part would change places in a line from right to left.
     fraction: (whole, part) => (whole === undefined ? part : `\u2066${whole}${TIED}${part}\u2069`),
   },

@@ -45,7 +45,7 @@ export const planCourse = {
   'plan-page.course.does.clean': 'cleaning',
   'plan-page.course.does.water': 'pouring',
   'plan-page.course.does.heat': 'heating',
-  'plan-page.course.does.finish': 'covering',
+  'plan-page.course.does.finish': 'finishing',
   'plan-page.course.until': (at: Moment, f) => `until ${when(at, f)}`,
   'plan-page.course.until.weekday': ({ wallMs, zone }: Moment, f) =>
     `until ${f.weekday(wallMs, zone)} ${f.clock(wallMs, zone)}`,

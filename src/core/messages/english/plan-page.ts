@@ -151,9 +151,10 @@ export const planPage = {
   'plan-page.pours.none': 'Nothing is poured.',
   'plan-page.pours.kettles': ({ name, kettles }: { name: string; kettles: number }, f) =>
     `${name}: ${f.number(kettles)} ${f.plural(kettles, { one: 'kettle', other: 'kettles' })}`,
-  'plan-page.pours.order': 'High before low, each part whole.',
+  'plan-page.pours.order':
+    'High before low, each part whole. The number in a circle is the kettle’s.',
   'plan-page.pours.custom-shortest': ({ customM }: { customM: number }, f) =>
-    `${f.measure(customM, 'm', 1)} of lanes; no other direction is shorter.`,
+    `${f.measure(customM, 'm', 1)} of lanes; no other direction is shorter. The number in a circle is the kettle’s.`,
   'plan-page.pours.custom-longer': (
     {
       customM,
@@ -166,7 +167,7 @@ export const planPage = {
     },
     f,
   ) =>
-    `${f.measure(customM, 'm', 1)} of lanes from back to front, as custom has it; another direction would take ${f.measure(shortestM, 'm', 1)}, ${f.number(savedPercent)} % less.`,
+    `${f.measure(customM, 'm', 1)} of lanes from back to front, as custom has it; another direction would take ${f.measure(shortestM, 'm', 1)}, ${f.number(savedPercent)} % less. The number in a circle is the kettle’s.`,
 
   'plan-page.shopping': 'To buy and gather',
   'plan-page.cleaning': 'Cleaning, from the top down',

@@ -47,7 +47,7 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.does.clean': 'nettoyage',
   'plan-page.course.does.water': 'versement',
   'plan-page.course.does.heat': 'chauffe',
-  'plan-page.course.does.finish': 'couverture',
+  'plan-page.course.does.finish': 'finition',
   'plan-page.course.until': (at, f) => `jusqu’à ${when(at, f)}`,
   'plan-page.course.until.weekday': ({ wallMs, zone }, f) =>
     `jusqu’à ${f.weekday(wallMs, zone)} ${f.clock(wallMs, zone)}`,

@@ -121,11 +121,12 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.pours.none': 'Rien n’est versé.',
   'plan-page.pours.kettles': ({ name, kettles }, f) =>
     `${name} : ${f.number(kettles)} ${f.plural(kettles, { one: 'bouilloire', other: 'bouilloires' })}`,
-  'plan-page.pours.order': 'Le haut avant le bas, chaque partie en entier.',
+  'plan-page.pours.order':
+    'Le haut avant le bas, chaque partie en entier. Le chiffre dans le rond est celui de la bouilloire.',
   'plan-page.pours.custom-shortest': ({ customM }, f) =>
-    `${f.measure(customM, 'm', 1)} de bandes ; aucune autre direction n’est plus courte.`,
+    `${f.measure(customM, 'm', 1)} de bandes ; aucune autre direction n’est plus courte. Le chiffre dans le rond est celui de la bouilloire.`,
   'plan-page.pours.custom-longer': ({ customM, shortestM, savedPercent }, f) =>
-    `${f.measure(customM, 'm', 1)} de bandes du fond vers l’avant, selon la coutume ; une autre direction prendrait ${f.measure(shortestM, 'm', 1)}, ${f.number(savedPercent)} % de moins.`,
+    `${f.measure(customM, 'm', 1)} de bandes du fond vers l’avant, selon la coutume ; une autre direction prendrait ${f.measure(shortestM, 'm', 1)}, ${f.number(savedPercent)} % de moins. Le chiffre dans le rond est celui de la bouilloire.`,
 
   'plan-page.shopping': 'À acheter et rassembler',
   'plan-page.cleaning': 'Nettoyage, de haut en bas',

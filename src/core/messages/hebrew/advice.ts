@@ -110,9 +110,9 @@ export const advice: TranslationOf<typeof english> = {
 
   'advice.sure.heading': 'עד כמה הסוף בטוח',
   'advice.sure.moment': ({ endWallMs, wallMs, zone }, f) =>
-    `מתוכנן להסתיים ב${f.moment(endWallMs, zone)}; תשע פעמים מעשר עד ${f.moment(wallMs, zone)}.`,
+    `מתוכנן להסתיים ב${f.moment(endWallMs, zone)}; בתשעה מקרים מעשרה, לא אחרי ${f.moment(wallMs, zone)}.`,
   'advice.sure.after': ({ endS, lengthS }, f) =>
-    `מתוכנן להסתיים אחרי ${f.duration(endS)}; תשע פעמים מעשר לכל היותר אחרי ${f.duration(lengthS, 'up')}.`,
+    `מתוכנן להסתיים אחרי ${f.duration(endS)}; בתשעה מקרים מעשרה, לכל היותר אחרי ${f.duration(lengthS, 'up')}.`,
   'advice.sure.due': ({ chance, isSure }, f) =>
     `${isSure ? '' : 'צפוף: '}עומד במועד ${often(chance, f)}.`,
   'advice.sure.rest-day': ({ day, wallMs, zone, chance, last, beginByWallMs }, f) =>

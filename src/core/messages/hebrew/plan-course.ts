@@ -48,7 +48,7 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.does.clean': 'מנקים',
   'plan-page.course.does.water': 'מערים',
   'plan-page.course.does.heat': 'מחממים',
-  'plan-page.course.does.finish': 'מכסים',
+  'plan-page.course.does.finish': 'מסיימים',
   'plan-page.course.until': (at, f) => `עד ${when(at, f)}`,
   'plan-page.course.until.weekday': ({ wallMs, zone }, f) =>
     `עד ${f.weekday(wallMs, zone)} ${f.clock(wallMs, zone)}`,
@@ -67,7 +67,7 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.slack': (at, f) => `דבר לא ממתין לזה לפני ${when(at, f)}.`,
   'plan-page.course.ends': (at, f) => `מסתיים ב${when(at, f)}`,
   'plan-page.course.ends-sure': ({ sureWallMs, ...at }, f) =>
-    `מסתיים ב${when(at, f)}; תשע פעמים מעשר עד ${until(sureWallMs, at, f)}`,
+    `מסתיים ב${when(at, f)}; בתשעה מקרים מעשרה, לא אחרי ${until(sureWallMs, at, f)}`,
   'plan-page.course.due': (at, f) => `הסיום עד ${when(at, f)}`,
   'plan-page.course.due-purged': (at, f) => `ההכשרה עד ${when(at, f)}`,
   'plan-page.course.late': ({ lateS }, f) => `מאוחר מדי ב־${lengthText(lateS, f)}`,

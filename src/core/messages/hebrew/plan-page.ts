@@ -1,6 +1,7 @@
 import type { TranslationOf } from '../model/translation.ts';
 import type { planPage as english } from '../english/plan-page.ts';
 import { planCourse } from './plan-course.ts';
+import { clockOf } from './zones/clock-of.ts';
 
 import type { Formatter } from '../model/message.ts';
 
@@ -25,7 +26,7 @@ function kettlesText(count: number, f: Formatter): string {
   return f.plural(count, {
     one: 'קומקום אחד',
     two: 'שני קומקומים',
-    other: `${f.number(count)} קומקומים`,
+    other: `${f.number(count)}\u00a0קומקומים`,
   });
 }
 
@@ -34,7 +35,7 @@ export const planPage: TranslationOf<typeof english> = {
   ...planCourse,
   'plan-page.print': 'להדפיס לקיר',
   'plan-page.print.all': 'להדפיס את כל התוכנית',
-  'plan-page.save-calendar': 'לשמור ללוח שנה',
+  'plan-page.save-calendar': 'לשמור ביומן',
   'plan-page.start-run': 'להתחיל את הביצוע',
   'plan-page.back-to-run': 'חזרה לביצוע',
   'plan-page.rehearse': 'לתרגל את הביצוע',
@@ -75,12 +76,11 @@ export const planPage: TranslationOf<typeof english> = {
 
   'plan-page.begin.region': 'מתי מתחילה העבודה',
   'plan-page.begin': 'התחלה',
-  'plan-page.begin.zone': ({ zone }) =>
-    `לפי השעון ב־${(zone.split('/').at(-1) ?? zone).replaceAll('_', ' ')}`,
+  'plan-page.begin.zone': ({ zone }) => `לפי ${clockOf(zone)}`,
   'plan-page.begin.tell-place': 'ציינו תחת "מטבח" איפה הוא, והתוכנית תעקוף שבתות וחגים.',
   'plan-page.begin.inside': ({ day, toWallMs, zone }, f) =>
     `זה נופל בתוך ${day}: דבר לא מתחיל לפני ${f.moment(toWallMs, zone)}.`,
-  'plan-page.begin.nothing-in': 'דבר לא מתוכנן בתוך',
+  'plan-page.begin.nothing-in': 'אין עבודה מתוכננת בזמנים האלה',
   'plan-page.begin.from-to': ({ day, fromWallMs, toWallMs, zone }, f) =>
     `${f.say(day)}: ${f.moment(fromWallMs, zone)} עד ${f.moment(toWallMs, zone)}`,
   'plan-page.begin.deadline-ahead': ({ what, atWallMs, leftS, zone }, f) =>
@@ -118,7 +118,7 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.steps.kettles': ({ name, kettles }, f) =>
     `${name}: מים רותחים, ${kettlesText(kettles, f)}`,
   'plan-page.steps.burners': ({ name, burners }, f) =>
-    `${name}: ליבון של ${f.number(burners)} מבערים`,
+    `${name}: ליבון של ${f.number(burners)} מוקדים`,
   'plan-page.steps.near': 'מישהו בקרבת מקום',
   'plan-page.steps.titles': ({ titles, more }, f) =>
     `${titles.map((one) => f.say(one)).join(' ')}${more > 0 ? ` ועוד ${f.number(more)}` : ''}`,
@@ -129,11 +129,11 @@ export const planPage: TranslationOf<typeof english> = {
 
   'plan-page.pours.none': 'לא מערים דבר.',
   'plan-page.pours.kettles': ({ name, kettles }, f) => `${name}: ${kettlesText(kettles, f)}`,
-  'plan-page.pours.order': 'גבוה לפני נמוך, כל חלק בשלמותו.',
+  'plan-page.pours.order': 'גבוה לפני נמוך, כל חלק בשלמותו. המספר בעיגול הוא מספר הקומקום.',
   'plan-page.pours.custom-shortest': ({ customM }, f) =>
-    `${f.measure(customM, 'm', 1)} נתיבים; שום כיוון אחר לא קצר יותר.`,
+    `נתיבים באורך כולל של ${f.measure(customM, 'm', 1)}; אף כיוון אחר אינו קצר יותר. המספר בעיגול הוא מספר הקומקום.`,
   'plan-page.pours.custom-longer': ({ customM, shortestM, savedPercent }, f) =>
-    `${f.measure(customM, 'm', 1)} נתיבים מאחור לפנים, כמנהג; כיוון אחר היה לוקח ${f.measure(shortestM, 'm', 1)}, ${f.number(savedPercent)}% פחות.`,
+    `נתיבים באורך כולל של ${f.measure(customM, 'm', 1)} מאחור לפנים, כמנהג; כיוון אחר היה לוקח ${f.measure(shortestM, 'm', 1)}, ${f.number(savedPercent)}% פחות. המספר בעיגול הוא מספר הקומקום.`,
 
   'plan-page.shopping': 'לקנות ולאסוף',
   'plan-page.cleaning': 'ניקוי, מלמעלה למטה',

@@ -53,7 +53,7 @@ export const planCourse: TranslationOf<typeof english> = {
   'plan-page.course.does.clean': 'limpiando',
   'plan-page.course.does.water': 'vertiendo',
   'plan-page.course.does.heat': 'calentando',
-  'plan-page.course.does.finish': 'cubriendo',
+  'plan-page.course.does.finish': 'terminando',
   'plan-page.course.until': (at, f) => `hasta ${when(at, f)}`,
   'plan-page.course.until.weekday': ({ wallMs, zone }, f) =>
     `hasta el ${f.weekday(wallMs, zone)} ${f.clock(wallMs, zone)}`,

@@ -122,11 +122,12 @@ export const planPage: TranslationOf<typeof english> = {
   'plan-page.pours.none': 'No se vierte nada.',
   'plan-page.pours.kettles': ({ name, kettles }, f) =>
     `${name}: ${f.number(kettles)} ${f.plural(kettles, { one: 'hervidor', other: 'hervidores' })}`,
-  'plan-page.pours.order': 'Lo alto antes que lo bajo, cada parte entera.',
+  'plan-page.pours.order':
+    'Lo alto antes que lo bajo, cada parte entera. El número en el círculo es el del hervidor.',
   'plan-page.pours.custom-shortest': ({ customM }, f) =>
-    `${f.measure(customM, 'm', 1)} de franjas; ninguna otra dirección es más corta.`,
+    `${f.measure(customM, 'm', 1)} de franjas; ninguna otra dirección es más corta. El número en el círculo es el del hervidor.`,
   'plan-page.pours.custom-longer': ({ customM, shortestM, savedPercent }, f) =>
-    `${f.measure(customM, 'm', 1)} de franjas de atrás hacia delante, como es costumbre; otra dirección llevaría ${f.measure(shortestM, 'm', 1)}, un ${f.number(savedPercent)} % menos.`,
+    `${f.measure(customM, 'm', 1)} de franjas de atrás hacia delante, como es costumbre; otra dirección llevaría ${f.measure(shortestM, 'm', 1)}, un ${f.number(savedPercent)} % menos. El número en el círculo es el del hervidor.`,
 
   'plan-page.shopping': 'Para comprar y reunir',
   'plan-page.cleaning': 'Limpieza, de arriba abajo',

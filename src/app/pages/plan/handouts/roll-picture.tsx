@@ -1,19 +1,18 @@
 import { For } from 'solid-js';
 import type { RollDrawing, Stretch } from '../../../../core/covering/index.ts';
 import type { Rect } from '../../../../core/cutting/index.ts';
+import { unfenced } from '../../../../core/messages/index.ts';
 import { t, translator } from '../../../context/language.ts';
 
 const CM_PER_M = 100;
-/** Metres are told to the centimetre. */
-const CM_DIGITS = 2;
 /** Below this two places on a roll are one, m. */
 const SAME_M = 1e-6;
 /** Round the drawing, its share of the length that is drawn. */
 const MARGIN_SHARE = 0.006;
 /** Letters, their share of the length that is drawn: 2.7 mm on a page. */
 const LETTER_SHARE = 0.0145;
-/** A size is written into a piece this many letters wide and high. */
-const SIZE_ROOM = { wide: 6.5, high: 3.4 } as const;
+/** A size is written into a piece this many letters high, and as wide as its words: one is about this share of a letter. */
+const SIZE_ROOM = { high: 3.4, eachWide: 0.52 } as const;
 /** A cut's number stands this far along it, so that two that begin at one corner do not meet. */
 const NUMBER_AT = 0.28;
 
@@ -41,7 +40,7 @@ export function RollPicture(props: {
     );
   const size = ({ widthM, lengthM: alongM }: Rect) => {
     const { format } = translator();
-    return `${format.number(alongM, CM_DIGITS)} × ${format.number(widthM, CM_DIGITS)}`;
+    return `${format.tape(alongM, { isFirst: true })} × ${format.tape(widthM)}`;
   };
   const sayIt = () =>
     t('handouts.covers.picture', {
@@ -64,7 +63,7 @@ export function RollPicture(props: {
         {({ at, cutOuts, number }) => {
           const middle = [along(at.yM + at.lengthM / 2), across(at.xM + at.widthM / 2)] as const;
           const isRoomy =
-            at.lengthM * CM_PER_M > SIZE_ROOM.wide * letter() &&
+            at.lengthM * CM_PER_M > unfenced(size(at)).length * SIZE_ROOM.eachWide * letter() &&
             at.widthM * CM_PER_M > SIZE_ROOM.high * letter();
           return (
             <g>

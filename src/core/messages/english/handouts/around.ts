@@ -3,7 +3,7 @@ import type { Section } from '../../model/message.ts';
 /** Covers to cut and utensils to purge, as handouts; what they tell stands with their own rooms. */
 export const around = {
   'handouts.covers.about':
-    'Drawn to scale, the length of the roll to the right. Measure again before the first cut; make the cuts in their order.',
+    'Drawn to scale: the roll begins at the left, its left edge is at the top. Measure again before the first cut; make the cuts in their order.',
   'handouts.covers.picture': (
     { widthM, fromM, toM }: { widthM: number; fromM: number; toM: number },
     f,

@@ -50,7 +50,8 @@ export const pours = {
   'plan.pour.move.thickness': 'Sheet or slab as thin or as thick as is made',
   'plan.pour.move.overlap': 'Each lane covers 5 or 30 % of the one before',
   'plan.pour.move.loss': 'Nothing or 15 % splashes and stays in the kettle',
-  'plan.pour.move.fresh': 'Poured at once, or when it has lost 5 K',
+  'plan.pour.move.fresh': (_: unknown, f) =>
+    `Poured at once, or when it has lost ${f.measure(5, 'K')}`,
   'plan.pour.move.touch': (_: unknown, f) =>
     `Hand recoils at ${f.first(45, '°C')} or at ${f.measure(71, '°C')}`,
   'plan.pour.move.wet': 'Dry, or a millimetre of water left on it',

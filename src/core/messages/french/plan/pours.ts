@@ -38,7 +38,7 @@ export const pours: TranslationOf<typeof english> = {
   'plan.pour.move.thickness': 'Tôle ou dalle la plus mince ou la plus épaisse qui existe',
   'plan.pour.move.overlap': 'Chaque bande couvre 5 ou 30 % de la précédente',
   'plan.pour.move.loss': 'Rien, ou 15 % éclabousse et reste dans la bouilloire',
-  'plan.pour.move.fresh': 'Versé aussitôt, ou après une perte de 5 K',
+  'plan.pour.move.fresh': (_, f) => `Versé aussitôt, ou après une perte de ${f.measure(5, 'K')}`,
   'plan.pour.move.touch': (_, f) =>
     `La main se retire à ${f.first(45, '°C')} ou à ${f.measure(71, '°C')}`,
   'plan.pour.move.wet': 'Sec, ou un millimètre d’eau resté dessus',

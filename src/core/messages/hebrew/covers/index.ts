@@ -12,12 +12,12 @@ export const covers: TranslationOf<typeof english> = {
   'covers.buy.metres': ({ material, metres, widthM }, f) =>
     `${f.say(material)}: ${f.tape(metres, { isShort: true, isBought: true })} מגליל ברוחב ${f.tape(widthM, { decimals: 3, isShort: true, isBought: true })}`,
   'covers.waste': ({ usedM, wasteShare }, f) =>
-    `נדרשים ${f.tape(usedM)}, ${f.number(wasteShare * 100)}% מהם נשארים.`,
+    `נדרשים ${f.tape(usedM)}, ${f.number(wasteShare * 100)}% מהם פחת.`,
   'covers.roll': ({ number, usedM }, f) => `גליל ${f.number(number)}: חתכו ${f.tape(usedM)}, ואז`,
   'covers.cut.across': ({ number, atM }, f) =>
-    `חיתוך ${f.number(number)}: לרוחב, ${f.tape(atM)} מההתחלה.`,
+    `חיתוך ${f.number(number)}: לרוחב, ${f.tape(atM)} מתחילת הגליל.`,
   'covers.cut.along': ({ number, atM, fromM, toM }, f) =>
-    `חיתוך ${f.number(number)}: לאורך, ${f.tape(atM)} מהשוליים השמאליים, מ־${f.tape(fromM, { isFirst: true })} עד ${f.tape(toM)}.`,
+    `חיתוך ${f.number(number)}: לאורך, ${f.tape(atM)} מהשוליים השמאליים (העליונים בציור), מ־${f.tape(fromM, { isFirst: true })} עד ${f.tape(toM)}.`,
   'covers.comes-free': ({ name, widthM, lengthM, xM, yM }, f) =>
     `${f.say(name)}: ${f.tape(widthM, { isFirst: true })} על ${f.tape(lengthM)}, במרחק ${f.tape(xM)} לרוחב ו־${f.tape(yM)} לאורך.`,
   'covers.part': ({ name, part }, f) => `${f.say(name)}, חלק ${f.number(part)}`,

@@ -13,11 +13,11 @@ export const labels: TranslationOf<typeof english> = {
   'handouts.labels.letter.meat': 'ב',
   'handouts.labels.letter.dairy': 'ח',
   'handouts.labels.letter.pareve': 'פ',
-  'handouts.labels.resting': 'מושבת',
-  'handouts.labels.do-not-heat': 'אין לחמם, עד',
+  'handouts.labels.resting': 'לא בשימוש',
+  'handouts.labels.do-not-heat': 'אין לחמם עד',
   'handouts.labels.planned': ({ wallMs, zone }, f) =>
-    `מתוכנן: ${f.shortMoment(wallMs, zone)}. כתבו את השעה שהמסך אומר.`,
-  'handouts.labels.write': 'כתבו את השעה שהמסך אומר.',
+    `מתוכנן: ${f.shortMoment(wallMs, zone)}. כתבו את השעה שבמסך.`,
+  'handouts.labels.write': 'כתבו את השעה שבמסך.',
   'handouts.labels.none': 'עוד אין מה לסמן.',
   'handouts.labels.undecided': ({ names }, f) =>
     `אין תווית, כי לא נאמר למה זה מיועד: ${f.list(names)}. אמרו זאת תחת "מטבח".`,

@@ -6,9 +6,9 @@ export const shopping: TranslationOf<typeof english> = {
   'handouts.shopping.title': ({ kitchen }) => `לקנות ולאסוף: ${kitchen}`,
   'handouts.shopping.about':
     'שורה אחת למוצר, עם כל מה שהוא נועד לו. הסימונים נשמרים למטבח הזה; מה שנשלח משמיט את המסומן.',
-  'handouts.shopping.item': ({ name, amount }, f) => `${f.say(name)}: ${f.say(amount)}`,
-  'handouts.shopping.borrow': 'אפשר לשאול מאחרים',
-  'handouts.shopping.wait': 'שאלו קודם: תשובה עשויה לייתר אותו',
+  'handouts.shopping.item': ({ name, amount }, f) => `${f.say(name)}, ${f.say(amount)}`,
+  'handouts.shopping.borrow': 'אפשר לקבל בהשאלה',
+  'handouts.shopping.wait': 'שאלו קודם: ייתכן שאין צורך לקנות',
   'handouts.shopping.only-if-said': 'רק אם הרב אומר',
   'handouts.shopping.group.water': 'למים',
   'handouts.shopping.group.hands': 'לידיים',

@@ -6,7 +6,7 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.welcome': 'להכשיר את המטבח שלכם, או להכין אותו לפסח',
   'kitchen.welcome.about': 'אמרו מה יש בו. קבלו תוכנית לפי שעות. היא מובילה אתכם, שלב אחר שלב.',
   'kitchen.welcome.no-ruling':
-    'אין כאן פסק: הרב שלכם מכריע. הוראות היצרן, התקנות המקומיות ובעלי המקצוע המורשים קודמים.',
+    'אין כאן פסק: הרב שלכם מכריע. הוראות היצרן, התקנות המקומיות ודברי בעלי המקצוע המורשים גוברים.',
   'kitchen.welcome.begin': 'לתאר את המטבח שלכם',
   'kitchen.new-name': 'המטבח שלי',
 
@@ -16,11 +16,11 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.describe-new': 'לתאר מטבח חדש',
   'kitchen.open-file': 'לפתוח קובץ מטבח',
   'kitchen.demo.flat-coils.name': 'דירה עם ספירלות',
-  'kitchen.demo.flat-coils.tells': 'ספירלות חשמל, כיור אחד מפלדת אל־חלד, 120 וולט',
+  'kitchen.demo.flat-coils.tells': 'ספירלות חשמל, כיור אחד מפלדת אל־חלד, 120\u00a0וולט',
   'kitchen.demo.mountain-gas.name': 'בית בהרים',
   'kitchen.demo.mountain-gas.tells': (_, f) => `גז בגובה ${f.measure(2100, 'm')}, לפסח`,
-  'kitchen.demo.flat-glass-230.name': 'דירה עם כיריים מזכוכית',
-  'kitchen.demo.flat-glass-230.tells': 'כיריים מזכוכית, תנור בארון גבוה, 230 וולט',
+  'kitchen.demo.flat-glass-230.name': 'דירה עם כיריים קרמיות',
+  'kitchen.demo.flat-glass-230.tells': 'כיריים קרמיות, תנור בארון גבוה, 230\u00a0וולט',
   'kitchen.demo.hall.name': 'מטבח אולם',
   'kitchen.demo.hall.tells': 'שמונה מבערים, שני תנורים, צוות של שלושה',
 
@@ -53,9 +53,9 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.choices.pour-until': 'לערות עד',
   'kitchen.choices.people': 'אנשים בעבודה',
   'kitchen.choices.units': 'יחידות',
-  'kitchen.units.metric': 'מטריות (ס״מ, ליטר, °C)',
-  'kitchen.units.us-customary': 'אמריקאיות (אינץ׳, קוורט, °F)',
-  'kitchen.purpose.new-kitchen': 'מטבח חדש',
+  'kitchen.units.metric': 'מטריות (ס״מ, ליטר, \u2066°C\u2069)',
+  'kitchen.units.us-customary': 'אמריקאיות (אינץ׳, קוורט, \u2066°F\u2069)',
+  'kitchen.purpose.new-kitchen': 'מטבח שעבר לידיכם',
   'kitchen.purpose.passover': 'פסח',
   'kitchen.purpose.mix-up': 'אחרי תערובת',
   'kitchen.lanes.back-to-front': 'מאחור לפנים (מנהג)',
@@ -73,7 +73,8 @@ export const home: TranslationOf<typeof english> = {
   'kitchen.hardware.tap.value': ({ tapColdC }, f) => f.shortMeasure(tapColdC, '°C', 3),
   'kitchen.hardware.vessel': ({ count, maxFillL, ratedW }, f) =>
     `${count > 1 ? `${f.number(count)} × ` : ''}${f.shortMeasure(maxFillL, 'L', 3)}${ratedW > 0 ? `, ${f.shortNumber(ratedW, 3)} ואט` : ''}`,
-  'kitchen.hardware.vessel.on': ({ vessel, circuit }, f) => `${f.say(vessel)}, על ${circuit}`,
+  'kitchen.hardware.vessel.on': ({ vessel, circuit }, f) =>
+    `${f.say(vessel)}, מחובר אל: ${circuit}`,
   'kitchen.hardware.circuit': ({ ratingA, voltsV }, f) =>
     `${f.shortNumber(ratingA, 3)} אמפר ב־${f.shortNumber(voltsV, 3)} וולט`,
   'kitchen.hardware.hood': 'קולט אדים',

@@ -12,7 +12,7 @@ export const charts: TranslationOf<typeof english> = {
   'plan.chart.unit.temperature': (_, f) => f.unitName('°C'),
   'plan.chart.unit.concentration': 'מ״ג/מ״ק',
   'plan.chart.moment.off': 'כיבוי',
-  'plan.chart.moment.lit': 'מבערים פועלים',
+  'plan.chart.moment.lit': 'מוקדים פועלים',
 
   'plan.chart.boil.title': ({ vessel }, f) => `רתיחה: ${f.say(vessel)}`,
   'plan.chart.boil.says': ({ litres }, f) => `${f.fill(litres, true)} מהברז עד רתיחה מלאה.`,
@@ -34,7 +34,7 @@ export const charts: TranslationOf<typeof english> = {
 
   'plan.chart.glow.title': ({ burnerType }, f) => `ליבון וקירור: ${f.say(burnerType)}`,
   'plan.chart.glow.says': ({ visible, holdS }, f) =>
-    `${f.say(visible)} ${f.duration(holdS)} נספרים מהרגע שתאשרו שהוא מאדים; הציור מתחיל אותם בחום מלא.`,
+    `${f.say(visible)} ${f.duration(holdS)} נספרות מהרגע שתאשרו שרואים אודם; הציור מתחיל אותן בחום מלא.`,
   'plan.chart.glow.line': 'מה שמאדים',
   'plan.chart.glow.first-red': 'אודם ראשון בחושך',
   'plan.chart.glow.seen': 'נראה מאדים',
@@ -49,9 +49,9 @@ export const charts: TranslationOf<typeof english> = {
 
   'plan.chart.room.title': 'המטבח, כפי שמרגישים',
   'plan.chart.room.outside': ({ burners, outdoorC, oven }, f) =>
-    `${litText(burners, f)} בכל פעם, בזה אחר זה, קולט וחלון כפי שנמסר, ${f.measure(outdoorC, '°C')} בחוץ${oven ? ', אחרי החום של התנור' : ''}. חום ולחות יחד (מדד עומס חום).`,
+    `${litText(burners, f)} בכל פעם, בזה אחר זה, הקולט והחלון כפי שתיארתם, ${f.measure(outdoorC, '°C')} בחוץ${oven ? ', אחרי החום של התנור' : ''}. חום ולחות יחד (מדד עומס חום).`,
   'plan.chart.room.planned': ({ burners }, f) => `מתוכנן: ${litText(burners, f)}`,
-  'plan.chart.room.bad-end': 'מתוכנן, בקצה הרע',
+  'plan.chart.room.bad-end': 'מתוכנן, במקרה הגרוע',
   'plan.chart.room.one-more': 'עוד מבער אחד',
   'plan.chart.room.shut': 'קולט כבוי, חלון סגור',
   'plan.chart.room.extreme-caution': 'זהירות יתרה',

@@ -6,7 +6,7 @@ import type { Formatter } from '../../model/message.ts';
 type Amount = { litres: number; kettles: number };
 
 function amount({ litres, kettles }: Amount, f: Formatter): string {
-  const count = kettles === 1 ? 'קומקום אחד' : `${f.number(kettles)} קומקומים`;
+  const count = kettles === 1 ? 'קומקום אחד' : `${f.number(kettles)}\u00a0קומקומים`;
   return `${f.shortMeasure(litres, 'L', 1)}, ${count}`;
 }
 
@@ -14,11 +14,11 @@ function amount({ litres, kettles }: Amount, f: Formatter): string {
 export const pours: TranslationOf<typeof english> = {
   'plan.section.pours': 'מה המים עושים',
   'plan.pour.reached': ({ fixture, firstTouchC, surfaceC, mostC }, f) =>
-    `${fixture}: הקילוח פוגע גם במקום הגרוע ביותר בכ־${f.measure(firstTouchC, '°C')}, חם מהדעה הגבוהה ביותר בשיעור יד סולדת בו (${f.measure(mostC, '°C')}); המשטח עצמו מגיע לכ־${f.measure(surfaceC, '°C')}.`,
+    `${fixture}: הקילוח פוגע גם במקום הגרוע ביותר בכ־${f.measure(firstTouchC, '°C')}, חם מהדעה הגבוהה ביותר בשיעור יד סולדת בו (${f.measure(mostC, '°C')}); החומר עצמו מגיע לכ־${f.measure(surfaceC, '°C')}.`,
   'plan.pour.reached-by-some': ({ fixture, lowC, surfaceC, leastC, mostC }, f) =>
-    `${fixture}: הקילוח פוגע במקום הגרוע ביותר בכ־${f.measure(lowC, '°C')}, בתוך הדעות בשיעור יד סולדת בו (${f.first(leastC, '°C')} עד ${f.measure(mostC, '°C')}) ולא מעל הגבוהה שבהן: שאלו איזו מהן שלכם; המשטח עצמו מגיע לכ־${f.measure(surfaceC, '°C')}.`,
+    `${fixture}: הקילוח פוגע במקום הגרוע ביותר בכ־${f.measure(lowC, '°C')}, בתוך הדעות בשיעור יד סולדת בו (${f.first(leastC, '°C')} עד ${f.measure(mostC, '°C')}) ולא מעל הגבוהה שבהן: שאלו איזו מהן שלכם; החומר עצמו מגיע לכ־${f.measure(surfaceC, '°C')}.`,
   'plan.pour.heated': ({ fixture, surfaceC, firstTouchC }, f) =>
-    `${fixture}: למשטח יש זמן להשיג את המים, עד כ־${f.measure(surfaceC, '°C')} גם במקום הגרוע ביותר, שהקילוח פוגע בו תחילה בכ־${f.measure(firstTouchC, '°C')}.`,
+    `${fixture}: לחומר יש זמן להשיג את המים, עד כ־${f.measure(surfaceC, '°C')} גם במקום הגרוע ביותר, שהקילוח פוגע בו תחילה בכ־${f.measure(firstTouchC, '°C')}.`,
   'plan.pour.amounts': ({ until, reached, heated }, f) =>
     `עד שהקילוח מגיע לכל מקום: ${f.say(reached)}. עד שמתחמם כולו: ${f.say(heated)}. מתוכנן: ${f.say(until)}.`,
   'plan.pour.amount': (of, f) => amount(of, f),
@@ -28,15 +28,15 @@ export const pours: TranslationOf<typeof english> = {
     `יבשו קודם: במקום שעומדים מים הקילוח נוגע תחילה בכ־${f.measure(wetFirstTouchC, '°C')}.`,
   'plan.pour.run-off': ({ runOffC, belowC }, f) =>
     `מים שנגרים הלאה לא מספיקים: הם עוזבים את הקילוח בכ־${f.measure(runOffC, '°C')} ומביאים את מה שלמטה לכ־${f.measure(belowC, '°C')}.`,
-  'plan.pour.moves': 'מה מזיז את המספרים (כל מה שמערים עליו):',
+  'plan.pour.moves': 'מה משנה את המספרים (כל מה שמערים עליו):',
   'plan.pour.move': ({ what, less, more }, f) => `${f.say(what)}: ${f.say(less)} או ${f.say(more)}`,
   'plan.pour.move.flow': (_, f) =>
     `קילוח של ${f.first(1.5, 'L', 1)} או ${f.measure(2.5, 'L', 1)} בדקה`,
   'plan.pour.move.fall': (_, f) => `עירוי מגובה ${f.first(10, 'cm')} או ${f.measure(50, 'cm')}`,
   'plan.pour.move.thickness': 'לוח דק או עבה ככל שמייצרים',
-  'plan.pour.move.overlap': 'כל נתיב מכסה 5 או 30% מהקודם',
-  'plan.pour.move.loss': 'דבר לא ניתז ונשאר בקומקום, או 15%',
-  'plan.pour.move.fresh': 'מערים מיד, או אחרי שאבדו 5 מעלות',
+  'plan.pour.move.overlap': 'כל נתיב חופף 5% או 30% מקודמו',
+  'plan.pour.move.loss': 'שום מים אינם ניתזים ואינם נשארים בקומקום, או 15% מהם',
+  'plan.pour.move.fresh': (_, f) => `מערים מיד, או אחרי שהמים איבדו ${f.measure(5, 'K')}`,
   'plan.pour.move.touch': (_, f) => `היד סולדת ב־${f.first(45, '°C')} או ב־${f.measure(71, '°C')}`,
   'plan.pour.move.wet': 'יבש, או שנשאר עליו מילימטר מים',
 };

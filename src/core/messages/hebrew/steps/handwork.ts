@@ -39,7 +39,7 @@ export const handwork: TranslationOf<typeof english> = {
   'steps.rest.title-sink': ({ name, until }, f) =>
     `${f.say(name)}: מים קרים בלבד${untilText(until, f)}.`,
   'steps.rest.label': ({ until }, f) =>
-    `תלו שלט: מושבת, אין לחמם${until ? `, עד ${f.say(until)}` : ''}.`,
+    `תלו שלט: לא בשימוש, אין לחמם${until ? ` עד ${f.say(until)}` : ''}.`,
   'steps.rest.detail': 'בלי שימוש חם ובלי ניקוי חם עד תום הזמן. בספק, אמרו זאת: ההשבתה מתחילה שוב.',
   'steps.rest.from-last-hot': ({ wallMs, zone }, f) =>
     `מתוכנן מהשימוש החם האחרון, ${f.moment(wallMs, zone)}: אשרו זאת בביצוע. עד אז כל ההשבתה נספרת מהניקוי.`,
@@ -66,7 +66,8 @@ export const handwork: TranslationOf<typeof english> = {
 
   'steps.parts.take-out': ({ parts }, f) =>
     `יוצאים לצמיתות, חדשים נכנסים בסוף: ${f.list(parts.map((part) => f.say(part)))}.`,
-  'steps.parts.until-new': ({ part }, f) => `נקי ובחזרה פנימה לחימום, חדש אחריו: ${f.say(part)}.`,
+  'steps.parts.until-new': ({ part }, f) =>
+    `נקו והחזירו למקום לזמן החימום; אחריו החליפו בחדש: ${f.say(part)}.`,
   'steps.parts.pour-over': ({ part }, f) => `יחד איתו: ${f.say(part)}.`,
   'steps.parts.into-cycle': ({ part, fixture }, f) =>
     `הכניסו, אם היצרן מרשה: ${f.say(part)} (${fixture}).`,

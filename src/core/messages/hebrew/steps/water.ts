@@ -107,7 +107,7 @@ export const water: TranslationOf<typeof english> = {
 
   'steps.sink.spout-and-tap': 'פייה וברז',
   'steps.sink.handles': ({ count }, f) => f.plural(count, { one: 'ידית', other: 'ידיות' }),
-  'steps.sink.deck': 'המשטח סביב הקערות',
+  'steps.sink.deck': 'שטח הכיור שמחוץ לקערה',
   'steps.sink.deck-and-drainboard': 'המשטח ומשטח הייבוש',
   'steps.sink.rim': 'שפה',
   'steps.sink.wall': 'דפנות',
@@ -119,9 +119,9 @@ export const water: TranslationOf<typeof english> = {
     `${f.say(part)} (${pieces.map((piece) => f.say(piece)).join(', ')})`,
   'steps.sink.the-rest': ({ part }, f) => `${f.say(part)}, השאר`,
   'steps.sink.piece.back': 'מאחור',
-  'steps.sink.piece.right': 'ימין',
+  'steps.sink.piece.right': 'מימין',
   'steps.sink.piece.front': 'מלפנים',
-  'steps.sink.piece.left': 'שמאל',
+  'steps.sink.piece.left': 'משמאל',
   'steps.sink.piece.lane': ({ number }) => `נתיב ${number}`,
   'steps.sink.piece.handle': ({ number }) =>
     ['ראשונה', 'שנייה', 'שלישית', 'רביעית'][number - 1] ?? String(number),

@@ -15,7 +15,7 @@ export const offers: TranslationOf<typeof english> = {
   'survey.offer.gas-4.tells': 'ארבעה מבערי גז',
   'survey.offer.coil-4.name': 'ספירלות חשמל',
   'survey.offer.coil-4.tells': 'ארבע ספירלות פתוחות',
-  'survey.offer.radiant-4.name': 'כיריים מזכוכית',
+  'survey.offer.radiant-4.name': 'כיריים קרמיות',
   'survey.offer.radiant-4.tells': 'ארבע טבעות שלוהטות מתחת לזכוכית',
   'survey.offer.induction-4.name': 'כיריים אינדוקציה',
   'survey.offer.induction-4.tells': 'ארבעה מקומות, דבר לא מאדים',

@@ -1,5 +1,6 @@
 import type { TranslationOf } from '../../model/translation.ts';
 import type { pages as english } from '../../english/survey/pages.ts';
+import { clockOf } from '../zones/clock-of.ts';
 
 /** The survey's frame and its five pages but for the sheet of a fixture. */
 export const pages: TranslationOf<typeof english> = {
@@ -16,10 +17,10 @@ export const pages: TranslationOf<typeof english> = {
   'survey.next.air': 'הבא: חדר ואוויר',
   'survey.next.people': 'הבא: משק הבית',
   'survey.see-plan': 'לראות את התוכנית',
-  'survey.undo': 'ביטול',
-  'survey.undo-step': ({ step }, f) => `ביטול: ${f.say(step)}`,
-  'survey.redo': 'ביצוע שוב',
-  'survey.redo-step': ({ step }, f) => `ביצוע שוב: ${f.say(step)}`,
+  'survey.undo': 'לבטל שינוי',
+  'survey.undo-step': ({ step }, f) => `לבטל שינוי: ${f.say(step)}`,
+  'survey.redo': 'להחזיר שינוי',
+  'survey.redo-step': ({ step }, f) => `להחזיר שינוי: ${f.say(step)}`,
   'survey.back': 'חזרה',
   'survey.add': 'להוסיף',
   'survey.take-out': 'להוציא',
@@ -55,7 +56,7 @@ export const pages: TranslationOf<typeof english> = {
   'survey.where.town.none':
     'אין ברשימה יישוב בשם הזה. הקלידו למטה את הגובה, או יישוב גדול יותר בסביבה.',
   'survey.where.sun': ({ latDeg, lonDeg, zone }, f) =>
-    `זמני שמש עבור ${f.shortNumber(latDeg, 6)}°, ${f.shortNumber(lonDeg, 6)}°, שעון ${zone}.`,
+    `זמני שמש עבור ${f.shortNumber(latDeg, 6)}°, ${f.shortNumber(lonDeg, 6)}°, ${clockOf(zone)}.`,
   'survey.where.land': 'ימי החג נשמרים כמו ב־',
 
   'survey.fixtures.first': 'מה עומד ראשון ליד הקיר?',

@@ -22,7 +22,7 @@ export const quantities: TranslationOf<typeof english> = {
   'survey.unit.BTU-h': 'BTU/h',
   'survey.unit.cfm': 'רגל מעוקבת/דקה',
   'survey.unit.ft2': 'רגל רבועה',
-  'survey.unit.F': '°F',
+  'survey.unit.F': '\u2066°F\u2069',
 
   /** What else is understood, with commas between. */
   'survey.typed-as.m': 'מטר, מטרים',

@@ -35,7 +35,7 @@ export const pours: TranslationOf<typeof english> = {
   'plan.pour.move.thickness': 'Chapa o losa tan fina o tan gruesa como se fabrica',
   'plan.pour.move.overlap': 'Cada franja cubre un 5 o un 30 % de la anterior',
   'plan.pour.move.loss': 'Nada o un 15 % salpica y queda en el hervidor',
-  'plan.pour.move.fresh': 'Vertido enseguida, o cuando ha perdido 5 K',
+  'plan.pour.move.fresh': (_, f) => `Vertido enseguida, o cuando ha perdido ${f.measure(5, 'K')}`,
   'plan.pour.move.touch': (_, f) =>
     `La mano se retira a ${f.first(45, '°C')} o a ${f.measure(71, '°C')}`,
   'plan.pour.move.wet': 'Seco, o con un milímetro de agua encima',
