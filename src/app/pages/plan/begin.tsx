@@ -22,17 +22,17 @@ export function BeginWhen(props: {
     <label class="field begin-when">
       <span>
         {t('plan-page.begin')}{' '}
-        <small class="quiet">{t('plan-page.begin.zone', { zone: props.zone })}</small>
+        <small class="quiet">{t('plan-page.begin.zone', { zone: props.zone })}</small>{' '}
+        {/* A browser writes the date in its own order, which is not always that of the page. */}
+        <small class="begin-day">
+          {t('plan-page.course.day', { wallMs: props.startWallMs, zone: props.zone })}
+        </small>
       </span>
       <input
         type="datetime-local"
         value={localDateTime(props.startWallMs, props.zone)}
         onChange={(event) => change(event.currentTarget.value)}
       />
-      {/* A browser writes the date in its own order, which is not always that of the page. */}
-      <small class="quiet">
-        {t('plan-page.course.day', { wallMs: props.startWallMs, zone: props.zone })}
-      </small>
     </label>
   );
 }
