@@ -4,9 +4,11 @@ import { leftOut } from './tests/browser/support/browser/left-out.ts';
 const FOREVER = ['node_modules/**'];
 /**
  * Long, and not what an everyday change breaks: CI runs them, `npm run browser:long` here. What is
- * left for every day is one whole purge, hands, alarms, Stop, the survey, answers, axe and offline.
+ * left for every day is one whole purge, hands, alarms, Stop, the survey, answers, axe in a run and offline.
  */
 const LONG = [
+  'tests/browser/axe-places.test.ts',
+  'tests/browser/hosting.test.ts',
   'tests/browser/installable.test.ts',
   'tests/browser/pseudo-locale.test.ts',
   'tests/browser/screens.test.ts',
@@ -24,6 +26,7 @@ const LONG = [
   'tests/browser/faults/sound-light.test.ts',
   'tests/browser/faults/storage.test.ts',
   'tests/browser/glance/hebrew.test.ts',
+  'tests/browser/glance/keys-and-colours.test.ts',
   'tests/browser/glance/newcomer.test.ts',
   'tests/browser/glance/places-apart.test.ts',
   'tests/browser/glance/way-out.test.ts',
@@ -32,11 +35,13 @@ const LONG = [
   'tests/browser/languages/spanish.test.ts',
   'tests/browser/plan/course.test.ts',
   'tests/browser/plan/handouts.test.ts',
+  'tests/browser/plan/kitchen-time.test.ts',
   'tests/browser/plan/names.test.ts',
   'tests/browser/plan/room-told.test.ts',
   'tests/browser/plan/units.test.ts',
   'tests/browser/record/everything.test.ts',
   'tests/browser/record/record.test.ts',
+  'tests/browser/rests/free-hours.test.ts',
   'tests/browser/rests/outlook.test.ts',
   'tests/browser/rests/rest-day.test.ts',
   'tests/browser/run/answers-at-once.test.ts',
@@ -50,6 +55,7 @@ const LONG = [
   'tests/browser/run/words-apart.test.ts',
   'tests/browser/survey/drawing.test.ts',
   'tests/browser/survey/kitchens.test.ts',
+  'tests/browser/survey/picture.test.ts',
   'tests/browser/survey/words-apart.test.ts',
 ];
 /** What is measured by ear, by the minute or by the longest task wants a calm machine; these hardly load it. */
