@@ -15,6 +15,7 @@ import type {
   Surface,
 } from '../../../src/core/pouring/index.ts';
 import { sample } from './random-surfaces.ts';
+import { runs } from '../../support/runs.ts';
 
 const rectangle = (x: number, y: number, w: number, h: number): Ring => [
   [x, y],
@@ -292,7 +293,7 @@ describe('whatever polygon comes in', () => {
           expect(proof.total, JSON.stringify(proof)).toBe(true);
         },
       ),
-      { numRuns: 80, seed: 613 },
+      { numRuns: runs(80), seed: 613 },
     );
   });
 });
