@@ -27,7 +27,7 @@ export const recordPage: TranslationOf<typeof english> = {
   'record-page.region': 'תיעוד הביצוע',
   'record-page.print': 'להדפיס',
   'record-page.save-text': 'לשמור כטקסט',
-  'record-page.save-calendar': 'לשמור ללוח השנה את השלבים שנותרו',
+  'record-page.save-calendar': 'לשמור ביומן את השלבים שנותרו',
   'record-page.save-run': 'לשמור את הביצוע בקובץ',
   'record-page.import': 'להביא ביצוע מקובץ',
   'record-page.history': 'מה קרה למקום לאורך הביצועים',
