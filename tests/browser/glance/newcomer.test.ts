@@ -71,7 +71,9 @@ describe('a newcomer finds in the run', () => {
         await picture(screen, '03-which-kettle-next');
         expect(await inSight(screen, '.stand-feet')).toContain(t('run.picture.stand'));
         await picture(screen, '07-where-do-i-stand');
-        expect(await inSight(screen, '.pour-level strong')).toMatch(/^\d+(\.\d)? (?:L|qt) left$/);
+        expect(await inSight(screen, '.pour-level strong')).toMatch(
+          /^(?:\d+\s)?\d+(?:[./]\d+)?\s(?:L|qt) left$/,
+        );
         await picture(screen, '08-how-much-of-the-kettle-is-left');
         answered.add('pour');
       }
