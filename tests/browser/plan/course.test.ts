@@ -142,7 +142,7 @@ describe('a plan that is late', () => {
     await begin.fill('2027-04-20T15:00');
     await begin.blur();
     await expect
-      .poll(() => locate('[data-verdict] h2').innerText(), { timeout: 10_000 })
+      .poll(() => locate('[data-verdict] h2').innerText(), { timeout: 60_000 })
       .toMatch(/^Too late for \d of 6 places: nothing is purged after candle lighting, /);
     const close = await locate('.verdict-closed').innerText();
     expect(close).toMatch(/^Not possible any more\. Clean, close up and keep out of use /);
