@@ -114,7 +114,8 @@ describe.each(['US', 'metric'] as const)('a household that reads %s units', (uni
     const screen = await on.open('record');
     await bringIn(screen, runFile(playedFacts(reads.demo)), folder);
     await screen.page.locator('.record-digest strong').waitFor();
-    expect(await strange(screen, reads)).toEqual([]);
+    // Units that are not metric are read from the host when a kitchen has them.
+    await expect.poll(() => strange(screen, reads)).toEqual([]);
     await screen.picture(`units/record-${units}`);
   });
 });
