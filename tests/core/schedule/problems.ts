@@ -240,18 +240,19 @@ export const kettleProblem: fc.Arbitrary<Problem> = fc
   .record({
     pours: fc.array(
       fc.record({
-        boilS: fc.integer({ min: 2, max: 4 }),
-        pourS: fc.integer({ min: 1, max: 3 }),
-        spare: fc.integer({ min: 0, max: 3 }),
-        inTurn: fc.boolean(),
-        other: fc.boolean(),
+        boilS: fc.integer({ min: 1, max: 3 }),
+        pourS: fc.integer({ min: 1, max: 4 }),
+        // Often so long that another kettle boils before the pour.
+        spare: fc.integer({ min: 0, max: 8 }),
+        inTurn: fc.integer({ min: 0, max: 3 }).map((n) => n === 0),
+        other: fc.integer({ min: 0, max: 3 }).map((n) => n === 0),
       }),
       { minLength: 2, maxLength: 4 },
     ),
     others: fc.array(
       fc.record({
-        durationS: fc.integer({ min: 1, max: 6 }),
-        hands: fc.integer({ min: 0, max: 2 }),
+        durationS: fc.integer({ min: 1, max: 9 }),
+        hands: fc.integer({ min: 0, max: 3 }).map((n) => Math.max(0, n - 2)),
         day: fc.boolean(),
       }),
       { maxLength: 3 },
@@ -284,7 +285,7 @@ export const kettleProblem: fc.Arbitrary<Problem> = fc
       ...others.map((one, at) => ({
         id: `heat${at}`,
         durationS: one.durationS,
-        demand: { burner: 1, hands: Math.min(one.hands, hands) },
+        demand: { burner: 1, hands: one.hands },
         ...(one.day && { calendar: 'day' }),
       })),
     ],
