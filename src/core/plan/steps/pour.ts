@@ -1,7 +1,7 @@
 import { citation } from '../../custom/index.ts';
 import type { Fixture } from '../../kitchen/index.ts';
 import { message, type Message } from '../../messages/index.ts';
-import { addBands, mapBand, type Band } from '../../units/index.ts';
+import { addBands, mapBand, SECONDS_PER_MINUTE, type Band } from '../../units/index.ts';
 import { HANDS, kettleDemand, vesselResource } from '../context/demands.ts';
 import { boilBeside, pourDemand } from '../context/places.ts';
 import { choiceOf, readyId, type PlanContext } from '../context/plan-context.ts';
@@ -32,6 +32,9 @@ import {
 
 /** Below this people are told that it is boiling all the same, °C. */
 export const LOW_BOIL_C = 97;
+
+/** A place that was begun is poured to its end: no more than this comes between besides the next boil, s. A judgement. */
+const BETWEEN_S = 15 * SECONDS_PER_MINUTE;
 
 /** Cold water is asked for again after this, s: custom says at once. */
 const COLD_REMIND_S = 60;
@@ -189,7 +192,8 @@ function pourStages(turn: Turn): readonly Stage[] {
 function pourDraft(turn: Turn): StepDraft {
   const { context, fixture, pour, kettle, of } = turn;
   const choice = choiceOf(context, fixture.id);
-  const waitS = context.boils.get(kettle.id)?.waitS ?? 0;
+  const boil = context.boils.get(kettle.id);
+  const waitS = boil?.waitS ?? 0;
   const before = {
     step: pour.kettle > 1 ? pourId(fixture.id, pour.kettle - 1) : dryId(fixture.id),
   };
@@ -213,6 +217,10 @@ function pourDraft(turn: Turn): StepDraft {
       ...(pour.picture && { picture: pour.picture }),
     },
     { ...aboutKettle(context, kettle), fixture },
+    [],
+    pour.kettle > 1
+      ? [{ step: before.step, to: 'end', mostS: BETWEEN_S + (boil?.timeS.typical ?? 0) }]
+      : [],
   );
 }
 
