@@ -7,6 +7,7 @@ import type { Planning } from './controllers/kitchen/planning.ts';
 import { ONLY_SHOWS } from './controllers/run/trouble.ts';
 import { reasonOf } from './controllers/failures/reason.ts';
 import { planner } from './controllers/planner/planner.ts';
+import { fileName } from './parts/file-name.ts';
 
 /** The app with what only the pages beside the run need. */
 export type PagesContext = AppContext & {
@@ -20,14 +21,6 @@ export type PagesContext = AppContext & {
 const LARGEST_KITCHEN_BYTES = 1_000_000;
 const LARGEST_RUN_BYTES = 20_000_000;
 const LARGEST_BACKUP_BYTES = 200_000_000;
-
-/** "Grandma's flat" → "grandma-s-flat": safe on every file system. */
-function fileWord(name: string): string {
-  return name
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-|-$/g, '');
-}
 
 /** The text of a file that a person chooses; undefined when there is none, and then it is said why. */
 async function pickedText(context: PagesContext, mostBytes: number): Promise<string | undefined> {
@@ -57,7 +50,8 @@ export async function saveEverything(context: PagesContext): Promise<void> {
   try {
     const { everythingAsText } = await import('./controllers/backup/everything.ts');
     const text = await everythingAsText(keptBy(context));
-    downloadText({ name: 'everything.glowpour.json', text, type: 'application/json' });
+    const name = fileName({ atWallMs: Date.now(), ending: '.everything.json' });
+    downloadText({ name, text, type: 'application/json' });
   } catch (error) {
     context.tell(reasonOf(error));
   }
@@ -91,7 +85,8 @@ export async function openFile(context: PagesContext): Promise<void> {
 }
 
 export async function saveKitchen({ kitchens }: PagesContext): Promise<void> {
-  const name = `${fileWord(kitchens.kitchen()?.name ?? '') || 'kitchen'}.kitchen.json`;
+  const called = kitchens.kitchen()?.name;
+  const name = fileName({ called, atWallMs: Date.now(), ending: '.kitchen.json' });
   downloadText({ name, text: await kitchens.fileText(), type: 'application/json' });
 }
 

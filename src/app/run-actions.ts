@@ -2,11 +2,15 @@ import type { RunView, StepView } from '../core/run/index.ts';
 import { downloadText } from '../host/files/index.ts';
 import type { AppContext } from './app-context.ts';
 import { reasonOf } from './controllers/failures/reason.ts';
+import { fileName } from './parts/file-name.ts';
 
 export async function exportRun(context: AppContext, id: string): Promise<void> {
   try {
     const text = await context.runs.exportText(id);
-    downloadText({ name: 'run.glowpour.json', text, type: 'application/json' });
+    const run = context.runs.runs().find((one) => one.id === id);
+    const atWallMs = run?.openedWallMs ?? Date.now();
+    const name = fileName({ called: run?.name, atWallMs, ending: '.run.json' });
+    downloadText({ name, text, type: 'application/json' });
   } catch (error) {
     context.tell(reasonOf(error));
   }

@@ -133,21 +133,36 @@ export function isHere(section: PageSection): boolean {
   return translator() !== undefined && current.loaded.has(section);
 }
 
+/** What is written in US units with, once it is here. */
+let customary: typeof sizes;
+
+/** Loads how sizes are told in these units. Rejects when that cannot be loaded. */
+async function loadSizes(system: UnitSystem): Promise<void> {
+  if (system === 'metric' || customary) return;
+  customary = (await import('../../core/messages/customary/index.ts')).customarySizes;
+}
+
+/** Loads it for what is shown next, which is then told so from its first frame; never rejects. */
+export async function soonIn(system: UnitSystem): Promise<void> {
+  // Whoever then tells in these units says that it failed.
+  await loadSizes(system).catch(() => undefined);
+}
+
+function writeSizes(): void {
+  sizes = units === 'metric' ? undefined : customary;
+  setTranslator(() => spoken(current));
+}
+
 /**
- * Tells sizes in these units from now on; a later choice overtakes an earlier
- * one that is still loading. Rejects when they cannot be loaded; sizes are
- * then told as before.
+ * Tells sizes in these units from now on, at once where they are loaded; a later choice overtakes
+ * an earlier one that is still loading. Rejects when they cannot be loaded; sizes are then told as before.
  */
 export async function tellIn(system: UnitSystem): Promise<void> {
   if (system === units) return;
   units = system;
-  const next =
-    system === 'metric'
-      ? undefined
-      : (await import('../../core/messages/customary/index.ts')).customarySizes;
-  if (units !== system) return;
-  sizes = next;
-  setTranslator(() => spoken(current));
+  if (system === 'metric' || customary) return writeSizes();
+  await loadSizes(system);
+  if (units === system) writeSizes();
 }
 
 /** The text of a key in the language of the page; read inside JSX it follows the language. */

@@ -1,6 +1,7 @@
 import { For, Show } from 'solid-js';
 import { LIMITS, type MethodId } from '../../../core/kitchen/index.ts';
 import { t } from '../../context/language.ts';
+import { DayTold } from '../../parts/time/day-told.tsx';
 import { asksCover, takesMinutes, type SaidWay } from './way.ts';
 
 /** Method, minutes, cover: only what makes sense for what is asked about. */
@@ -89,6 +90,7 @@ export function SaidFields(props: {
           value={props.way.saidOn}
           onInput={(e) => props.onChange({ saidOn: e.currentTarget.value })}
         />
+        <DayTold typed={props.way.saidOn} />
       </label>
       <label class="field field--wide">
         <span>{props.wordsLabel}</span>

@@ -20,10 +20,12 @@ export function PlanHead(props: {
   /** When it begins, to be changed. */
   children: JSX.Element;
 }) {
-  const calendar = () =>
-    props.startWallMs === undefined
-      ? undefined
-      : calendarFile(props.plan, props.startWallMs, Date.now(), translator());
+  const calendar = () => {
+    const { plan, startWallMs } = props;
+    if (startWallMs === undefined) return undefined;
+    const text = calendarFile(plan, startWallMs, Date.now(), translator());
+    return text === undefined ? undefined : calendarDownload(text, plan.kitchen.name, startWallMs);
+  };
   return (
     <header class="plan-head">
       <div>
@@ -38,11 +40,8 @@ export function PlanHead(props: {
       {props.children}
       <div class="button-row plan-actions">
         <Show when={calendar()}>
-          {(text) => (
-            <Action
-              class="button button--plain"
-              onPress={() => downloadText(calendarDownload(text()))}
-            >
+          {(file) => (
+            <Action class="button button--plain" onPress={() => downloadText(file())}>
               {t('plan-page.save-calendar')}
             </Action>
           )}

@@ -13,6 +13,7 @@ import type { Fixture, Kitchen } from '../../../core/kitchen/index.ts';
 import { planQuestions, type AnswerChange, type Plan } from '../../../core/plan/index.ts';
 import { downloadText, shareText } from '../../../host/files/index.ts';
 import { Action } from '../../parts/press/action.tsx';
+import { fileName } from '../../parts/file-name.ts';
 import { AnswerChanges } from './answers/answer-changes.tsx';
 import { AnswerSheet } from './answers/answer-sheet.tsx';
 import { FoundSheet } from './answers/found-sheet.tsx';
@@ -21,15 +22,13 @@ import { printOnly } from '../../parts/print-only.ts';
 type Asked = { readonly fixture: Fixture; readonly question: ChosenQuestion };
 
 async function share(kitchen: Kitchen, more: readonly ChosenQuestion[]): Promise<void> {
+  const title = t('plan-page.questions.shared-title', { kitchen: kitchen.name });
   const file = {
-    name: 'questions.txt',
+    name: fileName({ called: title, atWallMs: Date.now(), ending: '.txt' }),
     text: questionListText(kitchen, translator(), more),
     type: 'text/plain',
   };
-  const shared = await shareText(
-    file,
-    t('plan-page.questions.shared-title', { kitchen: kitchen.name }),
-  );
+  const shared = await shareText(file, title);
   if (shared === 'not-supported' || shared === 'failed') downloadText(file);
 }
 

@@ -14,13 +14,14 @@ import { calendarFile, reportOf, reportText, type Report } from '../../../core/r
 import { fold, type Fact } from '../../../core/run/index.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { formatRoute } from '../../context/route.ts';
-import { say, t, translator, written } from '../../context/language.ts';
+import { say, soonIn, t, translator, written } from '../../context/language.ts';
 import { reasonOf } from '../../controllers/failures/reason.ts';
 import { ReadingLine } from '../../parts/reading-line.tsx';
 import { followUnits } from '../../context/units.ts';
 import { RecheckAfterwards } from './recheck-afterwards.tsx';
 import { CalibrationList } from './calibration-list.tsx';
 import { calendarDownload } from '../../parts/calendar-download.ts';
+import { fileName } from '../../parts/file-name.ts';
 import { OtherZone } from '../../parts/time/other-zone.tsx';
 import { History } from './history.tsx';
 import { Everything, type EverythingActions } from './everything.tsx';
@@ -57,6 +58,8 @@ type ReadRecord = {
   readonly facts: readonly Fact[];
   readonly report: Report;
   readonly kitchen: Kitchen;
+  /** When it was drafted: what its files are called by. */
+  readonly openedWallMs: number;
   readonly zone: string;
   readonly digest: string | undefined;
   /** Why what follows in the journal is not told. */
@@ -70,10 +73,12 @@ async function recordOf(text: string): Promise<ReadRecord | undefined> {
   const { facts, problem } = decodeJournal(file.entries);
   const first = facts[0]?.body;
   if (first?.kind !== 'drafted') return undefined;
+  await soonIn(unitsOf(first.plan.kitchen));
   return {
     facts,
     report: reportOf(facts),
     kitchen: first.plan.kitchen,
+    openedWallMs: facts[0]?.at.wallMs ?? 0,
     zone: zoneOf(facts),
     digest: shownDigest(await sha256(text)),
     damage: problem?.message,
@@ -187,8 +192,11 @@ export function RecordPage(props: {
               <ReportView
                 record={record()}
                 onSaveText={() => {
-                  const { report, zone, digest } = record();
-                  props.onSaveText('record.txt', reportText(report, translator(), zone, digest));
+                  const { report, zone, digest, kitchen, openedWallMs } = record();
+                  props.onSaveText(
+                    fileName({ called: kitchen.name, atWallMs: openedWallMs, ending: '.txt' }),
+                    reportText(report, translator(), zone, digest),
+                  );
                 }}
                 onExport={() => props.onExport(openId() ?? '')}
                 kitchenKey={kitchenOf(record().report.kitchen).kitchen ?? record().report.kitchen}
@@ -229,6 +237,8 @@ function ReportView(props: {
   nowMs: number;
 }) {
   const calendar = createMemo(() => calendarOf(props.record.facts, props.nowMs));
+  const calendarOfRun = (text: string) =>
+    calendarDownload(text, props.record.kitchen.name, props.record.openedWallMs);
   return (
     <article class="record-page" aria-label={t('record-page.region')}>
       <div class="button-row">
@@ -243,7 +253,7 @@ function ReportView(props: {
         </Action>
         <Show when={calendar()}>
           {(text) => (
-            <Action class="button" onPress={() => downloadText(calendarDownload(text()))}>
+            <Action class="button" onPress={() => downloadText(calendarOfRun(text()))}>
               {t('record-page.save-calendar')}
             </Action>
           )}

@@ -17,16 +17,20 @@ export const common = {
   'common.designation.pareve': 'Pareve (neutral)',
   'common.designation.undecided': 'Not decided',
 
-  /** The hour, with its day where that is not today. */
   'common.other-zone': (
     { wallMs, zone, tabletZone }: { wallMs: number; zone: string; tabletZone: string },
     f,
   ) =>
     `All times are those of the kitchen, where it is ${f.shortMoment(wallMs, zone)}. This tablet is set to another zone and would show ${f.shortMoment(wallMs, tabletZone)}.`,
+  /** The hour, with its day where that is not today. */
   'common.when': ({ wallMs, nowMs, zone }: { wallMs: number; nowMs: number; zone: string }, f) =>
     f.day(wallMs, zone) === f.day(nowMs, zone)
       ? f.clock(wallMs, zone)
       : f.shortMoment(wallMs, zone),
+  /** What a field of date and time means; of a day alone. */
+  'common.moment': ({ wallMs, zone }: { wallMs: number; zone: string }, f) =>
+    f.moment(wallMs, zone),
+  'common.day': ({ wallMs, zone }: { wallMs: number; zone: string }, f) => f.date(wallMs, zone),
   /** What is left, as a clock shows it: from an hour up, and below. */
   'common.countdown.hours': ({ hours, minutes }: { hours: number; minutes: number }) =>
     `${hours} h ${String(minutes).padStart(2, '0')} min`,

@@ -24,6 +24,8 @@ export const common: TranslationOf<typeof english> = {
     f.day(wallMs, zone) === f.day(nowMs, zone)
       ? f.clock(wallMs, zone)
       : f.shortMoment(wallMs, zone),
+  'common.moment': ({ wallMs, zone }, f) => f.moment(wallMs, zone),
+  'common.day': ({ wallMs, zone }, f) => f.date(wallMs, zone),
   'common.countdown.hours': ({ hours, minutes }) =>
     `${hours} h ${String(minutes).padStart(2, '0')} min`,
   'common.countdown.minutes': ({ minutes, seconds }) =>

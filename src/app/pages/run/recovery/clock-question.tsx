@@ -4,6 +4,7 @@ import { MS_PER_SECOND } from '../../../../core/units/index.ts';
 import { t } from '../../../context/language.ts';
 import { wallZone } from '../../../context/zone.ts';
 import { Action } from '../../../parts/press/action.tsx';
+import { DayTold } from '../../../parts/time/day-told.tsx';
 import { localDateTime, momentIn } from '../../../parts/time/local-date-time.ts';
 
 type QuestionProps = { question: Question; send: (request: Request) => void };
@@ -89,6 +90,7 @@ function RightTime(props: QuestionProps & { onBack: () => void }) {
           value={actual()}
           onInput={(event) => setActual(event.currentTarget.value)}
         />
+        <DayTold typed={actual()} />
       </label>
       <div class="button-row">
         <Show

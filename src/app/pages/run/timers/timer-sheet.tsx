@@ -6,6 +6,7 @@ import { say, t } from '../../../context/language.ts';
 import { Action } from '../../../parts/press/action.tsx';
 import { Sheet } from '../../../parts/sheet.tsx';
 import { wallZone } from '../../../context/zone.ts';
+import { DayTold } from '../../../parts/time/day-told.tsx';
 import { localDateTime, momentIn } from '../../../parts/time/local-date-time.ts';
 import { when } from '../../../parts/time/when.ts';
 import { WordsField } from '../../../parts/words-field.tsx';
@@ -98,6 +99,7 @@ function LastHot(props: {
           max={localDateTime(beganMs(), wallZone())}
           onInput={(event) => setAt(event.currentTarget.value)}
         />
+        <DayTold typed={at()} />
       </label>
       <WordsField
         label={t('run.timer.last-hot.why')}

@@ -1,6 +1,7 @@
 import { createSignal, type JSX, Show } from 'solid-js';
 import { copyText, downloadText, shareText } from '../../../../../host/files/index.ts';
 import { t } from '../../../../context/language.ts';
+import { fileName } from '../../../../parts/file-name.ts';
 import { Action } from '../../../../parts/press/action.tsx';
 import { printOnly } from '../../../../parts/print-only.ts';
 
@@ -15,7 +16,8 @@ export function HandoutFrame(props: {
 }) {
   const [told, setTold] = createSignal<'copied' | 'not-copied'>();
   const send = async (text: string): Promise<void> => {
-    const file = { name: `${props.title}.txt`, text, type: 'text/plain' };
+    const name = fileName({ called: props.title, atWallMs: Date.now(), ending: '.txt' });
+    const file = { name, text, type: 'text/plain' };
     const shared = await shareText(file, props.title);
     if (shared === 'not-supported' || shared === 'failed') downloadText(file);
   };
