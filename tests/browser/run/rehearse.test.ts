@@ -87,6 +87,22 @@ describe('a rehearsal of the plan', () => {
     await screen.picture('rehearse/night');
   });
 
+  it('keeps all that is pressed beside the step on the screen of a tablet, however much is told there', async () => {
+    const { screen } = on;
+    await screen.resize(1280, 800);
+    await begin(screen);
+    await screen.press('rehearse-play');
+    for (let step = 0; step < 50; step += 1) await screen.press('rehearse-step');
+    expect(
+      await screen.see('document.querySelectorAll(".run-side .clock-row").length'),
+    ).toBeGreaterThan(2);
+    expect(
+      await screen.see(
+        `(({ scrollHeight, clientHeight }) => scrollHeight - clientHeight)(document.querySelector('.run-side'))`,
+      ),
+    ).toBe(0);
+  });
+
   it('stands while paused, and goes one thing further at each step', async () => {
     const { screen } = on;
     await begin(screen);
