@@ -36,6 +36,12 @@ describe('the invariants', () => {
     expect(uncited(texts)).toEqual([]);
   });
 
+  it('are each told in the guide', () => {
+    const guide = readFileSync(join(import.meta.dirname, '../../../DEVELOPERS.md'), 'utf8');
+    const told = [...guide.matchAll(/^\| (I-\d\d) \| \S/gm)].map(([, number]) => number);
+    expect(told.toSorted()).toEqual([...NUMBERS, 'I-27'].toSorted());
+  });
+
   it('are found missing when no test cites them', () => {
     const cites = (numbers: readonly string[]): string => `// Verifies: ${numbers.join(', ')}`;
     expect(uncited([cites(NUMBERS)])).toEqual([]);
