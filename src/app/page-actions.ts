@@ -100,8 +100,11 @@ export async function openDemo({ kitchens, go }: PagesContext, id: string): Prom
   if (await kitchens.openDemo(id)) go({ page: 'plan' });
 }
 
-export async function startRun({ runs, planning, kitchens, go }: PagesContext): Promise<void> {
+export async function startRun(context: PagesContext): Promise<void> {
+  const { runs, planning, kitchens, updates, go } = context;
   if (!runs.isOpen()) {
+    // A run begun on pieces of the version before would miss some of them in its middle.
+    if (updates.isReplaced()) return updates.take();
     // Whenever it was planned for, it begins now.
     planning.beginAt(null);
     await kitchens.planAnew();
@@ -118,13 +121,14 @@ export function beginAt({ planning, kitchens }: PagesContext, startWallMs: numbe
 
 /** A small run for what a recheck touches; one at a time. */
 export async function recheckAfterwards(
-  { runs, planning, tell, go }: PagesContext,
+  { runs, planning, updates, tell, go }: PagesContext,
   kitchen: Kitchen,
   fixtureIds: readonly string[],
   what: string,
   keptId: string | undefined,
 ): Promise<void> {
   if (runs.isOpen()) return tell(message('shell.recheck.run-open'));
+  if (updates.isReplaced()) return updates.take();
   const options = await planning.optionsOf(kitchen, keptId);
   const plan = await planner.ask('recheck', { kitchen, fixtures: fixtureIds, what, options });
   await runs.start(plan, keptId);

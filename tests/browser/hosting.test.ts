@@ -27,7 +27,7 @@ describe('a static host that serves the folder under a path of its own', () => {
     });
     await screen.page.goto(site.url);
     await screen.openDemo('flat-coils');
-    await screen.waitFor('navigator.serviceWorker.controller', 'kept offline');
+    await screen.keptOffline();
     await site.stop();
     await screen.page.goto('about:blank');
     await screen.page.goto(`${site.url}#/plan/mountain-gas`);

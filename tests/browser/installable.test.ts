@@ -21,7 +21,7 @@ describe('an app on the home screen', () => {
   it('can be installed: the browser finds nothing wrong with its manifest', async () => {
     await on.open('kitchen');
     const { cdp } = on.screen;
-    await on.screen.waitFor('navigator.serviceWorker.controller', 'kept offline', 60_000);
+    await on.screen.keptOffline();
     const { url, errors } = await cdp.send('Page.getAppManifest');
     expect(url).toMatch(/app\.webmanifest$/);
     expect(errors).toEqual([]);

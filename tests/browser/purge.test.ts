@@ -38,7 +38,7 @@ describe('a whole purge of a demo kitchen', () => {
   it('works offline from the second load on', async () => {
     const { screen } = on;
     // The worker answers once it controls the page.
-    await screen.waitFor('navigator.serviceWorker.controller', 'kept offline');
+    await screen.keptOffline();
     await on.tablet.context.setOffline(true);
     await on.load('kitchen');
     await screen.prepareRun('hall');

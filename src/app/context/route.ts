@@ -18,7 +18,17 @@ export function parseRoute(hash: string): Route {
   const [page = '', id] = partsOf(hash)[0].split('/');
   const known = PAGES.find((one) => one === page);
   if (!known) return { page: 'kitchen' };
-  return id ? { page: known, id: decodeURIComponent(id) } : { page: known };
+  const named = id && decoded(id);
+  return named ? { page: known, id: named } : { page: known };
+}
+
+/** Undefined: an address that was cut off within a letter. */
+function decoded(text: string): string | undefined {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return undefined;
+  }
 }
 
 /** "#/run?language=en-XA" → "en-XA": the language asked for by address, if one is. */

@@ -14,6 +14,8 @@ export function createUpdates(isRunOpen: () => Promise<boolean>) {
   if (import.meta.env.PROD) watch().catch(() => setState('not-supported'));
   return {
     waiting: () => state() === 'waiting' || state() === 'replaced',
+    /** Another page let the new version in: pieces of this one's may be gone. */
+    isReplaced: () => state() === 'replaced',
     take: () => void updates?.apply(),
     check: () => updates?.check(),
   };

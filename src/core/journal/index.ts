@@ -1,3 +1,4 @@
+export { crc32 } from './crc32.ts';
 export { decodeJournal, openJournal } from './decode.ts';
 export {
   encodeEntry,

@@ -18,3 +18,8 @@ it('comes back from the address bar as it went', () => {
   for (const id of ['a b/c', 'hall', '%'])
     expect(parseRoute(formatRoute({ page: 'record', id }))).toEqual({ page: 'record', id });
 });
+
+it('opens the page of an address that was cut off within a letter', () => {
+  for (const cut of ['%', '%D7', 'a%2'])
+    expect(parseRoute(`#/record/${cut}`)).toEqual({ page: 'record' });
+});

@@ -35,6 +35,34 @@ describe('ticks', () => {
     ticks.set('mop', true);
     await settled();
     expect(ticks.has('mop')).toBe(true);
+    expect(ticks.has('jugs')).toBe(true);
+    expect(settings.stored['ticks:Flat']).toBe('["jugs","mop"]');
+  });
+
+  it('wait for a store that fails at first, and lose nothing of it', async () => {
+    const settings = store({ 'ticks:Flat': '["jugs"]' });
+    let fails = true;
+    const readAll = () => (fails ? Promise.reject(new Error('held')) : settings.readAll());
+    const ticks = createTicks({ settings: { ...settings, readAll }, tell: () => {} })('Flat');
+    await settled();
+    ticks.set('mop', true);
+    await settled();
+    expect(ticks.has('mop')).toBe(true);
+    expect(settings.stored['ticks:Flat']).toBe('["jugs"]');
+    fails = false;
+    ticks.set('rags', true);
+    await settled();
+    expect(settings.stored['ticks:Flat']).toBe('["jugs","mop","rags"]');
+  });
+
+  it('are those of a kitchen whatever it is called', async () => {
+    const settings = store();
+    const ticks = createTicks({ settings, tell: () => {} });
+    for (const name of ['constructor', '__proto__', 'toString']) {
+      expect(ticks(name).has('mop'), name).toBe(false);
+      ticks(name).set('mop', true);
+      expect(ticks(name).has('mop'), name).toBe(true);
+    }
   });
 
   it('that cannot be kept are told', async () => {

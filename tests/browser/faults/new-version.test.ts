@@ -13,7 +13,7 @@ beforeEach(async () => {
   cpSync(BUILT, folder, { recursive: true });
   await on.serve(folder);
   const screen = await on.open();
-  await screen.waitFor('navigator.serviceWorker.controller', 'kept offline');
+  await screen.keptOffline();
 });
 afterEach(async () => {
   await on.end();

@@ -3,7 +3,7 @@ import { onTablet } from '../support/on-tablet.ts';
 
 const on = onTablet('test', async (at) => {
   const screen = await at.open();
-  await screen.waitFor('navigator.serviceWorker.controller', 'kept offline');
+  await screen.keptOffline();
   // Not an emulation: there is nothing any more at that address.
   await at.site.stop();
 });

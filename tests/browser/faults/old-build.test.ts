@@ -57,7 +57,7 @@ it.skipIf('missing' in old)(title, async () => {
   release(oldBuilt);
   await on.serve(folder);
   let screen = await on.open();
-  await screen.waitFor('navigator.serviceWorker.controller', 'kept offline');
+  await screen.keptOffline();
   expect(await runsScript(screen)).toBe(scriptOf(oldBuilt));
 
   await beginOldRun(screen);

@@ -121,6 +121,11 @@ export class Screen {
     }
   }
 
+  /** Waits until all of the app lies on the tablet: three megabytes in some two hundred files. */
+  async keptOffline(): Promise<void> {
+    await this.waitFor('navigator.serviceWorker.controller', 'kept offline', 90_000);
+  }
+
   /** Waits until an element is there, or gone. */
   async waitForElement(selector: string, state: 'there' | 'gone' = 'there'): Promise<void> {
     const found = `document.querySelector(${JSON.stringify(selector)})`;

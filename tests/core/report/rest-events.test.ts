@@ -57,6 +57,17 @@ describe('the calendar of a plan', () => {
   });
 });
 
+describe('the calendars of two kitchens that begin together', () => {
+  it('have no event in common, so that neither takes the place of the other', () => {
+    const other = { ...plan, kitchen: { ...plan.kitchen, name: 'Another one' } };
+    const [own, others] = [plan, other].map((one) =>
+      restEvents(one, NEW_YEAR_MS, inEnglish).map(({ uid }) => uid),
+    );
+    expect(own).toHaveLength(4);
+    expect(others?.filter((uid) => own?.includes(uid))).toEqual([]);
+  });
+});
+
 describe('the calendar of a run', () => {
   it('asks the clocks of the run, and leaves out what is over', () => {
     const tablet = rested(plan);

@@ -6,7 +6,8 @@ import type { KitchenStore, SettingsStore } from '../../../host/kitchens/index.t
 import { reasonOf } from '../failures/reason.ts';
 import type { Ask } from '../planner/planner.ts';
 import { createKitchenLibrary } from './kitchen-library.ts';
-import { latestWriter, type WriteState } from './latest-writer.ts';
+import { createEditWriter } from './edit-writer.ts';
+import type { WriteState } from './latest-writer.ts';
 import { createPlanOf } from './plan-of.ts';
 
 /**
@@ -34,8 +35,10 @@ export type KitchenControllerPorts = {
 
 /** Name of the setting that says which kitchen was open last: "kept:…" or "demo:…". */
 const LAST_OPEN = 'kitchen-on-desk';
+type LastOpen = Exclude<OpenKitchen, { kind: 'begun' }>;
+
 /** Which kitchen was open last; one only begun is not remembered. */
-function readLastOpen(stored: unknown): Exclude<OpenKitchen, { kind: 'begun' }> | undefined {
+function readLastOpen(stored: unknown): LastOpen | undefined {
   const [, kind, id] = /^(kept|demo):(.+)$/.exec(typeof stored === 'string' ? stored : '') ?? [];
   return (kind === 'kept' || kind === 'demo') && id ? { kind, id } : undefined;
 }
@@ -43,6 +46,12 @@ function readLastOpen(stored: unknown): Exclude<OpenKitchen, { kind: 'begun' }> 
 /** Of a kitchen that is kept on this tablet. */
 function idIfKept(where: OpenKitchen | undefined): string | undefined {
   return where?.kind === 'kept' ? where.id : undefined;
+}
+
+function remember({ settings, tell }: KitchenControllerPorts, where: LastOpen): void {
+  settings
+    .write(LAST_OPEN, `${where.kind}:${where.id}`)
+    .catch((error: unknown) => tell(message('shell.choice-not-kept', { why: reasonOf(error) })));
 }
 
 /** The kitchen being described, its place among the others, and the plan that follows from it. */
@@ -58,22 +67,22 @@ export function createKitchenController(ports: KitchenControllerPorts) {
     ports.ask,
     async (now) => ports.optionsOf?.(now, keptId()) ?? {},
   );
-  const writer = latestWriter<{ id: string; kitchen: Kitchen }>(
-    (value) => library.save(value.id, value.kitchen),
-    setWriting,
-    (error) => ports.tell(reasonOf(error)),
-  );
+  const writer = createEditWriter(ports, library, {
+    part: (id, copy) => {
+      const now = kitchen();
+      if (!now || keptId() !== id) return;
+      show({ ...now, name: copy.name }, { kind: 'kept', id: copy.id });
+      planOf.later();
+    },
+    onState: setWriting,
+  });
 
   const show = (next: Kitchen | undefined, where: OpenKitchen | undefined): void => {
+    if (where?.kind === 'kept') writer.opened(where.id);
     setProblems([]);
     setOpened(where);
     setKitchen(next);
-    if (!where || where.kind === 'begun') return;
-    ports.settings
-      .write(LAST_OPEN, `${where.kind}:${where.id}`)
-      .catch((error: unknown) =>
-        ports.tell(message('shell.choice-not-kept', { why: reasonOf(error) })),
-      );
+    if (where && where.kind !== 'begun') remember(ports, where);
   };
   /** A new row among the kitchens, opened. */
   const keep = (next: Kitchen): Kitchen => {

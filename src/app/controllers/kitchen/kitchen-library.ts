@@ -32,16 +32,26 @@ export function createKitchenLibrary(store: KitchenStore, nowMs: () => number) {
     for (const { id } of forgotten) await store.remove(id);
     setRows(all.filter((row) => !forgotten.includes(row)));
   };
-  const save = async (id: string, kitchen: Kitchen): Promise<void> => {
+  /** What each kitchen was when this page read or wrote it last: another page may change it meanwhile. */
+  const known = new Map<string, string>();
+  const changedElsewhere = (row: SavedKitchen): boolean =>
+    row.removedWallMs !== undefined || row.text !== (known.get(row.id) ?? row.text);
+  /** False: another page changed or deleted it since it was read here, and nothing was written. */
+  const save = async (id: string, kitchen: Kitchen): Promise<boolean> => {
     const { formatKitchen } = await files();
     const text = formatKitchen(kitchen);
+    const there = await store.read(id);
+    if (there && changedElsewhere(there)) return false;
     const row: SavedKitchen = { id, name: kitchen.name, savedWallMs: nowMs(), text };
     await store.save(row);
+    known.set(id, text);
     setRows((old) => [row, ...old.filter((one) => one.id !== id)]);
+    return true;
   };
   const read = async (id: string): Promise<Kept | undefined> => {
     const row = await store.read(id);
     if (!row) return undefined;
+    known.set(id, row.text);
     const { parseKitchen } = await files();
     return parseKitchen(row.text);
   };
@@ -63,12 +73,10 @@ export function createKitchenLibrary(store: KitchenStore, nowMs: () => number) {
     if (!row) return;
     const outcome = await read(id);
     const name = free(row.name);
+    const { removedWallMs: _, ...rest } = row;
+    await store.save(rest);
     if (name !== row.name && outcome && 'kitchen' in outcome)
       await save(id, { ...outcome.kitchen, name });
-    else {
-      const { removedWallMs: _, ...rest } = row;
-      await store.save(rest);
-    }
     await refresh();
   };
   return {
@@ -82,3 +90,5 @@ export function createKitchenLibrary(store: KitchenStore, nowMs: () => number) {
     putBack,
   };
 }
+
+export type KitchenLibrary = ReturnType<typeof createKitchenLibrary>;

@@ -24,6 +24,15 @@ function createOpening(
     tell(message('shell.kitchens-not-read', { why: reasonOf(error) }));
     return undefined;
   };
+  /** How often something was to be opened: what comes late from a slow store opens nothing over a later wish. */
+  let wishes = 0;
+  /** Asked once what was wished for is there: whether it is still wished for, and no demo became a person's own meanwhile. */
+  const wish = (): (() => boolean) => {
+    wishes += 1;
+    const mine = wishes;
+    const where = controller.opened();
+    return () => mine === wishes && controller.opened() === where;
+  };
   /** Bad input changes nothing but the list of problems. */
   const openText = async (text: string): Promise<boolean> => {
     const { parseKitchen, problemMessage } = await kitchenFiles();
@@ -42,10 +51,12 @@ function createOpening(
     return controller.settle();
   };
   const openDemo = async (id: string): Promise<boolean> => {
+    const isStillWished = wish();
     const text = await demoText(id);
     if (text === undefined) return false;
     await controller.library.refresh().catch(notRead);
     const outcome = (await kitchenFiles()).parseKitchen(text);
+    if (!isStillWished()) return false;
     if ('problems' in outcome) {
       controller.setProblems(outcome.problems);
       return false;
@@ -54,8 +65,10 @@ function createOpening(
     return controller.settle();
   };
   const open = async (id: string): Promise<boolean> => {
+    const isStillWished = wish();
     await controller.written();
     const kept = await controller.library.read(id).catch(notRead);
+    if (!isStillWished()) return false;
     if (kept && 'problems' in kept) controller.setProblems(kept.problems);
     if (!kept || 'problems' in kept) return false;
     controller.show(kept.kitchen, { kind: 'kept', id });
@@ -63,9 +76,10 @@ function createOpening(
     return true;
   };
   const openLast = async (): Promise<void> => {
+    const before = wishes;
     await controller.library.refresh().catch(notRead);
     const last = await controller.lastOpen().catch(notRead);
-    if (controller.kitchen()) return;
+    if (controller.kitchen() || wishes !== before) return;
     if (last?.kind === 'demo') {
       await openDemo(last.id);
       return;

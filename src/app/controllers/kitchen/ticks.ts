@@ -30,23 +30,43 @@ type TicksPorts = {
 
 /** Ticks by the name of the kitchen, as its past runs are; a store that does not answer keeps none, and it is said. */
 export function createTicks({ settings, tell }: TicksPorts) {
-  const [ticks, setTicks] = createSignal<Readonly<Record<string, readonly string[]>>>({});
+  const [stored, setStored] = createSignal<ReadonlyMap<string, readonly string[]>>(new Map());
+  /** What was ticked or unticked here, by kitchen and thing: it goes before what is stored. */
+  const [changed, setChanged] = createSignal<ReadonlyMap<string, ReadonlyMap<string, boolean>>>(
+    new Map(),
+  );
   const notKept = (error: unknown): void =>
     tell(message('shell.choice-not-kept', { why: reasonOf(error) }));
-  settings.readAll().then((stored) => {
-    const read = Object.entries(stored)
-      .filter(([name]) => name.startsWith(TICKS))
-      .map(([name, value]) => [name.slice(TICKS.length), readTicks(value)]);
-    // What was ticked meanwhile goes before what was ticked once.
-    setTicks((now) => ({ ...Object.fromEntries(read), ...now }));
-  }, notKept);
+  let reading: Promise<void> | undefined;
+  /** Once; again when it failed. */
+  const read = (): Promise<void> =>
+    (reading ??= settings.readAll().then(
+      (all) => {
+        const rows = Object.entries(all).filter(([name]) => name.startsWith(TICKS));
+        setStored(new Map(rows.map(([name, at]) => [name.slice(TICKS.length), readTicks(at)])));
+      },
+      (error: unknown) => {
+        reading = undefined;
+        throw error;
+      },
+    ));
+  read().catch(notKept);
+  const tickedIn = (kitchen: string): readonly string[] => {
+    const own = changed().get(kitchen) ?? new Map<string, boolean>();
+    const before = (stored().get(kitchen) ?? []).filter((id) => !own.has(id));
+    return [...before, ...[...own.keys()].filter((id) => own.get(id) === true)];
+  };
   return (kitchen: string): Ticks => ({
-    has: (id) => ticks()[kitchen]?.includes(id) ?? false,
+    has: (id) => tickedIn(kitchen).includes(id),
     set(id, isTicked) {
-      const others = (ticks()[kitchen] ?? []).filter((one) => one !== id);
-      const next = isTicked ? [...others, id] : others;
-      setTicks((now) => ({ ...now, [kitchen]: next }));
-      settings.write(TICKS + kitchen, JSON.stringify(next)).catch(notKept);
+      setChanged((now) => {
+        const own = new Map(now.get(kitchen)).set(id, isTicked);
+        return new Map(now).set(kitchen, own);
+      });
+      // Never over what was not read yet: what is stored of a list would be lost.
+      read()
+        .then(() => settings.write(TICKS + kitchen, JSON.stringify(tickedIn(kitchen))))
+        .catch(notKept);
     },
   });
 }

@@ -1,3 +1,4 @@
+import { crc32 } from '../../journal/index.ts';
 import { asWritten, message, type Message, type Translator } from '../../messages/index.ts';
 import { MS_PER_HOUR, MS_PER_SECOND } from '../../units/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
@@ -33,7 +34,7 @@ function timesOfRun(state: RunState, timetableMs: number): ReadonlyMap<string, E
 /**
  * The ends of the rests and the blocks of purge work that lie ahead, of a plan
  * or of a run in progress. What is over is left out. A closed run has none.
- * @param startWallMs wall time of second 0 of the timetable; also part of the uid
+ * @param startWallMs wall time of second 0 of the timetable; also part of the uid, as the kitchen's name is
  * @param state the run, if it has begun: then its clocks are asked first
  */
 export function restEvents(
@@ -48,7 +49,9 @@ export function restEvents(
     const span = times.get(step.id);
     return span ? [{ step, span }] : [];
   });
-  const uid = (what: string): string => `${startWallMs}-${what}@glowpour.invalid`;
+  // Steps of two kitchens are called alike, and both may begin on Sunday at nine.
+  const kitchen = crc32(plan.kitchen.name);
+  const uid = (what: string): string => `${startWallMs}-${kitchen}-${what}@glowpour.invalid`;
   const rests = timed
     .filter(({ step }) => step.kind === 'rest')
     .map(({ step, span }) => restEvent(plan, step, span, uid(`rest-${step.id}`), translator));

@@ -41,6 +41,8 @@ export const files = {
     `Record ${seq} in the file tells of “${name}”, which its run does not have. Save the run again on the other tablet, and choose that file.`,
   'shell.import.open-run': ({ open }: Closed) =>
     `The run in the file is not closed, and the run “${open}” is open here; allowed: one open run. Close it first, then bring the file in.`,
+  'shell.kitchen.both-kept': ({ name, copy }: { name: string; copy: string }) =>
+    `“${name}” was changed on another page meanwhile; that stays. What was changed here is kept as “${copy}”.`,
   'shell.recheck.run-open':
     'A run is open. Tell it there, with “Something happened”, or close it first.',
   'shell.plan.beyond-models': ({ why }: { why: string }) => `No plan can be made: ${why}`,

@@ -33,6 +33,8 @@ export const files: TranslationOf<typeof english> = {
     `La ligne ${seq} du fichier parle de « ${name} », que son chantier n’a pas. Enregistrez à nouveau le chantier sur l’autre tablette, et choisissez ce fichier.`,
   'shell.import.open-run': ({ open }) =>
     `Le chantier du fichier n’est pas clos, et le chantier « ${open} » est ouvert ici ; admis : un seul ouvert. Fermez-le d’abord, puis reprenez le fichier.`,
+  'shell.kitchen.both-kept': ({ name, copy }) =>
+    `« ${name} » a été modifiée entre-temps sur une autre page ; cela reste. Ce qui a été modifié ici est gardé sous « ${copy} ».`,
   'shell.recheck.run-open':
     'Un chantier est ouvert. Signalez-le là, avec « Il s’est passé quelque chose », ou fermez-le d’abord.',
   'shell.plan.beyond-models': ({ why }) => `Aucun plan ne peut être fait : ${why}`,

@@ -33,6 +33,8 @@ export const files: TranslationOf<typeof english> = {
     `La entrada ${seq} del archivo habla de “${name}”, que su trabajo no tiene. Guarde otra vez el trabajo en la otra tableta y elija ese archivo.`,
   'shell.import.open-run': ({ open }) =>
     `El trabajo del archivo no está cerrado, y aquí está abierto el trabajo “${open}”; permitido: un solo trabajo abierto. Ciérrelo primero y después importe el archivo.`,
+  'shell.kitchen.both-kept': ({ name, copy }) =>
+    `“${name}” se cambió entretanto en otra página; eso queda así. Lo cambiado aquí se guarda como “${copy}”.`,
   'shell.recheck.run-open':
     'Hay un trabajo abierto. Dígalo allí, con “Pasó algo”, o ciérrelo primero.',
   'shell.plan.beyond-models': ({ why }) => `No se puede hacer ningún plan: ${why}`,
