@@ -7,6 +7,7 @@ import {
   type KitchenProblem,
 } from '../kitchen/index.ts';
 import { message, type Message } from '../messages/index.ts';
+import { isMoment } from '../units/index.ts';
 import {
   BACKUP_FORMAT,
   BACKUP_VERSION,
@@ -91,7 +92,8 @@ function headOf(
   const { name, [moment]: wallMs } = item;
   if (typeof name !== 'string')
     return broken(`${path}.name`, name, message('problems.backup.text'));
-  if (typeof wallMs !== 'number' || !Number.isFinite(wallMs))
+  // What no date can be ends every page that tells it.
+  if (!isMoment(wallMs))
     return broken(`${path}.${moment}`, wallMs, message('problems.backup.moment'));
   return { name, wallMs };
 }

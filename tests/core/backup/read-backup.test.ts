@@ -77,6 +77,31 @@ describe('a file with everything in it', () => {
     ]);
   });
 
+  it.each([-1, 253_402_300_800_000, 1e16, 1e300])(
+    'holds no moment that no date can be: %d ms',
+    (far) => {
+      const broken = change((file) => {
+        const [kitchens, runList] = [file['kitchens'], file['runs']] as Record<string, unknown>[][];
+        kitchens![0]!['savedWallMs'] = far;
+        runList![0]!['openedWallMs'] = far;
+      });
+      const { backup, problems } = read(broken);
+      expect(backup.kitchens).toEqual(whole.kitchens.slice(1));
+      expect(backup.runs).toEqual([]);
+      expect(problems.map(({ path }) => path)).toEqual([
+        'kitchens[0].savedWallMs',
+        'runs[0].openedWallMs',
+      ]);
+    },
+  );
+
+  it('holds the last moment of the year 9999', () => {
+    const latest = change((file) => {
+      (file['runs'] as Record<string, unknown>[])[0]!['openedWallMs'] = 253_402_300_799_999;
+    });
+    expect(read(latest).problems).toEqual([]);
+  });
+
   it('cannot reach beyond itself by the names of its fields', () => {
     const hostile = `{"format":"glowpour-backup","version":1,"kitchens":[],"runs":[],"settings":{"__proto__":"x","constructor":"y"},"__proto__":{"admin":true}}`;
     const { backup } = read(hostile);

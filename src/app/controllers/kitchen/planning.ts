@@ -10,6 +10,7 @@ import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { PlanOptions } from '../../../core/plan/index.ts';
 import type { LeftOutMeasurements } from '../../../core/calibration/index.ts';
 import type { SettingsStore } from '../../../host/kitchens/index.ts';
+import { isMoment } from '../../../core/units/index.ts';
 import { reasonOf } from '../failures/reason.ts';
 
 const QUARTER_MS = 15 * 60_000;
@@ -54,7 +55,7 @@ export function createPlanning(ports: PlanningPorts) {
     (stored) => {
       const begins = stored[BEGINS];
       // What was chosen meanwhile goes before what was chosen once.
-      if (typeof begins === 'number' && begins > 0) setChosenMs((now) => now ?? begins);
+      if (isMoment(begins) && begins > 0) setChosenMs((now) => now ?? begins);
       setLeftOut(
         Object.fromEntries(
           Object.entries(stored)
