@@ -110,6 +110,29 @@ describe('everything that a tablet keeps', () => {
     expect(await to.journals.listRuns()).toEqual([]);
   });
 
+  it('knows a run that has gone on since the file was made', async () => {
+    const going = { id: 'going', name: 'Flat with coils', openedWallMs: OPENED_MS, closed: false };
+    const journal = await to.journals.openRun(going);
+    const most = entries.length - 20;
+    await journal.append(entries.slice(0, most));
+    const text = await everythingAsText(to);
+    await journal.append(entries.slice(most));
+    await journal.describe({ ...going, closed: true });
+    expect(await whole(text)).toEqual({ kitchens: 0, runs: 0, same: 1, left: [] });
+    expect(await to.journals.listRuns()).toHaveLength(1);
+  });
+
+  it('leaves out a run that is nested beyond reason, and brings what stands after it', async () => {
+    const text = await everythingAsText(from);
+    const deep = `{"name":"Deep","openedWallMs":5,"journal":{"entries":${'['.repeat(20_000)}${']'.repeat(20_000)}}}`;
+    const { runs, left } = await whole(text.replace('"runs":[', `"runs":[${deep},`));
+    expect(runs).toBe(1);
+    expect(left.map((one) => inEnglish.say(one))).toEqual([
+      expect.stringMatching(/^runs\[0\]\.journal \(Deep\): /),
+    ]);
+    expect(to.stored.get('theme')).toBe('night');
+  });
+
   it('writes nothing of a file that is none', async () => {
     expect(await bringBack(to, '{"format":"x"}')).toHaveProperty('refused');
     expect(to.rows.size + to.stored.size).toBe(0);
