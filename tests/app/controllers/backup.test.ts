@@ -93,9 +93,30 @@ describe('everything that a tablet keeps', () => {
   it('comes under a free name where the name was given away', async () => {
     const [row] = [...from.rows.values()];
     to.rows.set('mine', { ...row!, id: 'mine', text: '{}' });
-    await whole(await everythingAsText(from));
-    expect([...to.rows.values()].map(({ name }) => name)).toContain(`${row!.name} (2)`);
+    const text = await everythingAsText(from);
+    expect(await whole(text)).toMatchObject({ kitchens: 4, same: 0 });
+    const names = () => [...to.rows.values()].map(({ name }) => name);
+    expect(names()).toContain(`${row!.name} (2)`);
     expect(to.rows.get('mine')?.text).toBe('{}');
+    // It is here now, by whatever name: once more adds no third.
+    expect(await whole(text)).toMatchObject({ kitchens: 0, same: 5 });
+    expect(names()).toHaveLength(5);
+    expect(names()).not.toContain(`${row!.name} (3)`);
+  });
+
+  it('comes twice where a person keeps it twice, whichever was saved last', async () => {
+    const [row] = [...from.rows.values()];
+    const doubled = (name: string, savedWallMs: number): SavedKitchen => {
+      const text = JSON.stringify({ ...(JSON.parse(row!.text) as object), name });
+      return { id: name, name, savedWallMs, text };
+    };
+    from.rows.clear();
+    for (const [at, name] of ['Flat (2)', 'Flat', 'Flat before the move'].entries())
+      from.rows.set(name, doubled(name, at));
+    const text = await everythingAsText(from);
+    expect(await whole(text)).toMatchObject({ kitchens: 3 });
+    expect([...to.rows.values()].map(({ name }) => name)).toEqual([...from.rows.keys()]);
+    expect(await whole(text)).toMatchObject({ kitchens: 0, same: 4 });
   });
 
   it('leaves out a run that was changed, says so, and brings the rest', async () => {
