@@ -118,10 +118,15 @@ function readKitchen(item: Fields, path: string): KitchenInBackup | KitchenProbl
 function readRun(item: Fields, path: string): RunInBackup | KitchenProblem {
   const head = headOf(item, path, 'openedWallMs');
   if (isProblem(head)) return head;
-  const { journal } = item;
+  const { id, journal } = item;
   if (!isObject(journal))
     return broken(`${path}.journal`, journal, message('problems.backup.object'));
-  return { name: plainLine(head.name), openedWallMs: head.wallMs, journal };
+  return {
+    ...(typeof id === 'string' && { id }),
+    name: plainLine(head.name),
+    openedWallMs: head.wallMs,
+    journal,
+  };
 }
 
 function isChoice(value: unknown): value is string | number | boolean {

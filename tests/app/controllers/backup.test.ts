@@ -76,8 +76,9 @@ describe('everything that a tablet keeps', () => {
     expect(await to.exportText(run?.id ?? '')).toBe(await from.exportText('run'));
     // What is of one page of one run stays where it was.
     expect(Object.fromEntries(to.stored)).toEqual({ theme: 'night', 'ticks:Flat': '["mop"]' });
-    // All of it again: the same file, letter by letter, but for what was left behind.
-    expect(JSON.parse(await everythingAsText(to))).toEqual(JSON.parse(text));
+    // All of it again: the same file, but for what was left behind and the name of the run here.
+    const again = (await everythingAsText(to)).replace(run?.id ?? '', 'run');
+    expect(JSON.parse(again)).toEqual(JSON.parse(text));
   });
 
   it('brought twice adds nothing, and changes nothing that is here', async () => {
@@ -117,6 +118,32 @@ describe('everything that a tablet keeps', () => {
     expect(await whole(text)).toMatchObject({ kitchens: 3 });
     expect([...to.rows.values()].map(({ name }) => name)).toEqual([...from.rows.keys()]);
     expect(await whole(text)).toMatchObject({ kitchens: 0, same: 4 });
+  });
+
+  it('leaves out the same measurements of a run under its name here', async () => {
+    const leftOut = '{"boil kettle":[2]}';
+    from.stored.set('left-out:run', leftOut).set('left-out:of no run', leftOut);
+    const text = await everythingAsText(from);
+    await whole(text);
+    const [run] = await to.journals.listRuns();
+    const choices = { theme: 'night', 'ticks:Flat': '["mop"]', [`left-out:${run!.id}`]: leftOut };
+    expect(Object.fromEntries(to.stored)).toEqual(choices);
+    // A run that is here already: what was chosen for it here stands, or comes where nothing was.
+    to.stored.set(`left-out:${run!.id}`, '{}');
+    await whole(text);
+    expect(to.stored.get(`left-out:${run!.id}`)).toBe('{}');
+    to.stored.delete(`left-out:${run!.id}`);
+    await whole(text);
+    expect(Object.fromEntries(to.stored)).toEqual(choices);
+  });
+
+  it('leaves out measurements of a file that does not name its runs where the run is here by that name', async () => {
+    from.stored.set('left-out:run', '{"boil kettle":[2]}');
+    const text = (await everythingAsText(from)).replace('"id":"run",', '');
+    from.stored.clear();
+    to = from;
+    await whole(text);
+    expect(to.stored.get('left-out:run')).toBe('{"boil kettle":[2]}');
   });
 
   it('leaves out a run that was changed, says so, and brings the rest', async () => {

@@ -39,6 +39,17 @@ describe('a file with everything in it', () => {
     expect(read(text)).toEqual({ backup: whole, problems: [] });
   });
 
+  it('may name a run as it was named where it was saved; any other name is none', () => {
+    const [run] = whole.runs;
+    expect(read(formatBackup({ ...whole, runs: [{ id: 'r-1', ...run! }] })).backup.runs).toEqual([
+      { id: 'r-1', ...run! },
+    ]);
+    const odd = change((file) => {
+      (file['runs'] as Record<string, unknown>[])[0]!['id'] = 7;
+    });
+    expect(read(odd)).toEqual({ backup: whole, problems: [] });
+  });
+
   it('that is cut off is refused as a whole', () => {
     expect(refusalOf(text.slice(0, text.length / 2))).toMatch(/breaks off .*not whole/s);
     expect(refusalOf('')).toMatch(/breaks off/);

@@ -2,6 +2,7 @@ import { readBackup, type Backup } from '../../../core/backup/index.ts';
 import { problemMessage } from '../../../core/kitchen/index.ts';
 import type { Message } from '../../../core/messages/index.ts';
 import type { Readings } from '../../../core/run/index.ts';
+import { LEFT_OUT } from '../kitchen/planning.ts';
 import { bringKitchens } from './bring-kitchens.ts';
 import { bringRuns } from './bring-runs.ts';
 import type { Kept } from './everything.ts';
@@ -18,11 +19,22 @@ export type BroughtBack = {
 
 type Ports = Kept & { readonly newId: () => string; readonly readClocks: () => Readings };
 
-/** Choices of the file for which nothing was chosen here. */
-async function bringChoices({ settings }: Ports, from: Backup['settings']): Promise<void> {
+/** Choices of the file for which nothing was chosen here; those of a run under its id here, or not at all. */
+async function bringChoices(
+  { settings, journals }: Ports,
+  from: Backup['settings'],
+  idsHere: ReadonlyMap<string, string>,
+): Promise<void> {
   const here = await settings.readAll();
-  for (const [name, value] of Object.entries(from))
-    if (!Object.hasOwn(here, name)) await settings.write(name, value);
+  const runs = new Set((await journals.listRuns()).map(({ id }) => id));
+  for (const [named, value] of Object.entries(from)) {
+    const isOfRun = named.startsWith(LEFT_OUT);
+    const idThere = named.slice(LEFT_OUT.length);
+    // A file of before does not say its runs' ids; on the tablet that saved it they are the same.
+    const id = idsHere.get(idThere) ?? idThere;
+    const name = isOfRun ? LEFT_OUT + id : named;
+    if ((!isOfRun || runs.has(id)) && !Object.hasOwn(here, name)) await settings.write(name, value);
+  }
 }
 
 /**
@@ -38,7 +50,7 @@ export async function bringBack(
   if ('refused' in read) return { refused: problemMessage(read.refused) };
   const kitchens = await bringKitchens(ports, read.backup.kitchens);
   const runs = await bringRuns(ports, read.backup.runs);
-  await bringChoices(ports, read.backup.settings);
+  await bringChoices(ports, read.backup.settings, runs.idsHere);
   return {
     kitchens: kitchens.brought,
     runs: runs.brought,

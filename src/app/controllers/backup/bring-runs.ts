@@ -24,30 +24,37 @@ function knownBy(text: string): string {
   return hasAll ? `${sums.join(' ')} ` : text;
 }
 
-/** Adds each run of the file that is not here yet, or is here and has gone on since. */
+/**
+ * Adds each run of the file that is not here yet; one that has gone on here since is here.
+ * @returns `idsHere`: ids of runs here, by those that they have in the file
+ */
 export async function bringRuns(ports: Ports, from: Backup['runs']) {
   const { journals, exportText, newId, readClocks } = ports;
-  const here: string[] = [];
-  for (const { id } of await journals.listRuns()) here.push(knownBy(await exportText(id)));
+  const here: { readonly id: string; readonly known: string }[] = [];
+  for (const { id } of await journals.listRuns())
+    here.push({ id, known: knownBy(await exportText(id)) });
+  const idsHere = new Map<string, string>();
   const left: Message[] = [];
   let brought = 0;
   let same = 0;
-  for (const [at, { name, openedWallMs, journal }] of from.entries()) {
+  for (const [at, { id: idThere, name, openedWallMs, journal }] of from.entries()) {
     try {
       // Of what is nested beyond reason no text can be made.
       const text = `${JSON.stringify(journal)}\n`;
       const known = knownBy(text);
-      if (here.some((one) => one.startsWith(known))) {
-        same += 1;
-        continue;
+      const kept = here.find((one) => one.known.startsWith(known));
+      const id = kept?.id ?? newId();
+      if (kept) same += 1;
+      else {
+        await importRun(journals, text, id, { ...readClocks(), wallMs: openedWallMs });
+        here.push({ id, known });
+        brought += 1;
       }
-      await importRun(journals, text, newId(), { ...readClocks(), wallMs: openedWallMs });
-      here.push(known);
-      brought += 1;
+      if (idThere !== undefined) idsHere.set(idThere, id);
     } catch (error) {
       const path = `runs[${at}].journal`;
       left.push(message('record-page.restored.run', { path, name, why: reasonOf(error) }));
     }
   }
-  return { brought, same, left };
+  return { brought, same, left, idsHere };
 }

@@ -16,7 +16,8 @@ import { reasonOf } from '../failures/reason.ts';
 const QUARTER_MS = 15 * 60_000;
 /** Runs of a kitchen that calibrate its next plan, the latest; older ones had other hands and other scale in the kettle. */
 const CALIBRATING_RUNS = 6;
-const LEFT_OUT = 'left-out:';
+/** Before the id of a run: the choice which of its measurements teach nothing. */
+export const LEFT_OUT = 'left-out:';
 const BEGINS = 'begins';
 
 export type PlanningPorts = {
