@@ -11,6 +11,8 @@ export type KitchenInBackup = {
 
 /** A run as it is saved to a file of its own, as data. */
 export type RunInBackup = {
+  /** Its id where it was saved, by which choices name it; absent: an older app saved it. */
+  readonly id?: string;
   readonly name: string;
   /** ms since 1970-01-01 UTC. */
   readonly openedWallMs: number;

@@ -7,6 +7,7 @@ import {
   type KitchenProblem,
 } from '../kitchen/index.ts';
 import { message, type Message } from '../messages/index.ts';
+import { isMoment } from '../units/index.ts';
 import {
   BACKUP_FORMAT,
   BACKUP_VERSION,
@@ -91,7 +92,8 @@ function headOf(
   const { name, [moment]: wallMs } = item;
   if (typeof name !== 'string')
     return broken(`${path}.name`, name, message('problems.backup.text'));
-  if (typeof wallMs !== 'number' || !Number.isFinite(wallMs))
+  // What no date can be ends every page that tells it.
+  if (!isMoment(wallMs))
     return broken(`${path}.${moment}`, wallMs, message('problems.backup.moment'));
   return { name, wallMs };
 }
@@ -116,10 +118,15 @@ function readKitchen(item: Fields, path: string): KitchenInBackup | KitchenProbl
 function readRun(item: Fields, path: string): RunInBackup | KitchenProblem {
   const head = headOf(item, path, 'openedWallMs');
   if (isProblem(head)) return head;
-  const { journal } = item;
+  const { id, journal } = item;
   if (!isObject(journal))
     return broken(`${path}.journal`, journal, message('problems.backup.object'));
-  return { name: plainLine(head.name), openedWallMs: head.wallMs, journal };
+  return {
+    ...(typeof id === 'string' && { id }),
+    name: plainLine(head.name),
+    openedWallMs: head.wallMs,
+    journal,
+  };
 }
 
 function isChoice(value: unknown): value is string | number | boolean {

@@ -76,8 +76,9 @@ describe('everything that a tablet keeps', () => {
     expect(await to.exportText(run?.id ?? '')).toBe(await from.exportText('run'));
     // What is of one page of one run stays where it was.
     expect(Object.fromEntries(to.stored)).toEqual({ theme: 'night', 'ticks:Flat': '["mop"]' });
-    // All of it again: the same file, letter by letter, but for what was left behind.
-    expect(JSON.parse(await everythingAsText(to))).toEqual(JSON.parse(text));
+    // All of it again: the same file, but for what was left behind and the name of the run here.
+    const again = (await everythingAsText(to)).replace(run?.id ?? '', 'run');
+    expect(JSON.parse(again)).toEqual(JSON.parse(text));
   });
 
   it('brought twice adds nothing, and changes nothing that is here', async () => {
@@ -93,9 +94,56 @@ describe('everything that a tablet keeps', () => {
   it('comes under a free name where the name was given away', async () => {
     const [row] = [...from.rows.values()];
     to.rows.set('mine', { ...row!, id: 'mine', text: '{}' });
-    await whole(await everythingAsText(from));
-    expect([...to.rows.values()].map(({ name }) => name)).toContain(`${row!.name} (2)`);
+    const text = await everythingAsText(from);
+    expect(await whole(text)).toMatchObject({ kitchens: 4, same: 0 });
+    const names = () => [...to.rows.values()].map(({ name }) => name);
+    expect(names()).toContain(`${row!.name} (2)`);
     expect(to.rows.get('mine')?.text).toBe('{}');
+    // It is here now, by whatever name: once more adds no third.
+    expect(await whole(text)).toMatchObject({ kitchens: 0, same: 5 });
+    expect(names()).toHaveLength(5);
+    expect(names()).not.toContain(`${row!.name} (3)`);
+  });
+
+  it('comes twice where a person keeps it twice, whichever was saved last', async () => {
+    const [row] = [...from.rows.values()];
+    const doubled = (name: string, savedWallMs: number): SavedKitchen => {
+      const text = JSON.stringify({ ...(JSON.parse(row!.text) as object), name });
+      return { id: name, name, savedWallMs, text };
+    };
+    from.rows.clear();
+    for (const [at, name] of ['Flat (2)', 'Flat', 'Flat before the move'].entries())
+      from.rows.set(name, doubled(name, at));
+    const text = await everythingAsText(from);
+    expect(await whole(text)).toMatchObject({ kitchens: 3 });
+    expect([...to.rows.values()].map(({ name }) => name)).toEqual([...from.rows.keys()]);
+    expect(await whole(text)).toMatchObject({ kitchens: 0, same: 4 });
+  });
+
+  it('leaves out the same measurements of a run under its name here', async () => {
+    const leftOut = '{"boil kettle":[2]}';
+    from.stored.set('left-out:run', leftOut).set('left-out:of no run', leftOut);
+    const text = await everythingAsText(from);
+    await whole(text);
+    const [run] = await to.journals.listRuns();
+    const choices = { theme: 'night', 'ticks:Flat': '["mop"]', [`left-out:${run!.id}`]: leftOut };
+    expect(Object.fromEntries(to.stored)).toEqual(choices);
+    // A run that is here already: what was chosen for it here stands, or comes where nothing was.
+    to.stored.set(`left-out:${run!.id}`, '{}');
+    await whole(text);
+    expect(to.stored.get(`left-out:${run!.id}`)).toBe('{}');
+    to.stored.delete(`left-out:${run!.id}`);
+    await whole(text);
+    expect(Object.fromEntries(to.stored)).toEqual(choices);
+  });
+
+  it('leaves out measurements of a file that does not name its runs where the run is here by that name', async () => {
+    from.stored.set('left-out:run', '{"boil kettle":[2]}');
+    const text = (await everythingAsText(from)).replace('"id":"run",', '');
+    from.stored.clear();
+    to = from;
+    await whole(text);
+    expect(to.stored.get('left-out:run')).toBe('{"boil kettle":[2]}');
   });
 
   it('leaves out a run that was changed, says so, and brings the rest', async () => {
@@ -108,6 +156,29 @@ describe('everything that a tablet keeps', () => {
       expect.stringMatching(/^runs\[0\]\.journal \(Flat with coils\): .*not whole at record/),
     ]);
     expect(await to.journals.listRuns()).toEqual([]);
+  });
+
+  it('knows a run that has gone on since the file was made', async () => {
+    const going = { id: 'going', name: 'Flat with coils', openedWallMs: OPENED_MS, closed: false };
+    const journal = await to.journals.openRun(going);
+    const most = entries.length - 20;
+    await journal.append(entries.slice(0, most));
+    const text = await everythingAsText(to);
+    await journal.append(entries.slice(most));
+    await journal.describe({ ...going, closed: true });
+    expect(await whole(text)).toEqual({ kitchens: 0, runs: 0, same: 1, left: [] });
+    expect(await to.journals.listRuns()).toHaveLength(1);
+  });
+
+  it('leaves out a run that is nested beyond reason, and brings what stands after it', async () => {
+    const text = await everythingAsText(from);
+    const deep = `{"name":"Deep","openedWallMs":5,"journal":{"entries":${'['.repeat(20_000)}${']'.repeat(20_000)}}}`;
+    const { runs, left } = await whole(text.replace('"runs":[', `"runs":[${deep},`));
+    expect(runs).toBe(1);
+    expect(left.map((one) => inEnglish.say(one))).toEqual([
+      expect.stringMatching(/^runs\[0\]\.journal \(Deep\): /),
+    ]);
+    expect(to.stored.get('theme')).toBe('night');
   });
 
   it('writes nothing of a file that is none', async () => {

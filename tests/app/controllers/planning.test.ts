@@ -69,6 +69,14 @@ describe('what a plan is made with besides the kitchen', () => {
     expect((await begun.optionsOf(flat)).startWallMs).toBe(nextQuarter(NOW_MS));
   });
 
+  it.each([1e16, 253_402_300_800_000, -1, Number.NaN])(
+    'takes no stored beginning that no date can be: %d ms',
+    async (begins) => {
+      const { planning } = planningOf([], { begins });
+      expect((await planning.optionsOf(flat)).startWallMs).toBe(nextQuarter(NOW_MS));
+    },
+  );
+
   it('learns from closed runs of this kitchen only', async () => {
     const taught = await planningOf([run('a', true)]).planning.optionsOf(flat);
     expect(Object.keys(taught.calibration?.boil ?? {})).toEqual(flat.vessels.map(({ id }) => id));

@@ -39,6 +39,17 @@ describe('a file with everything in it', () => {
     expect(read(text)).toEqual({ backup: whole, problems: [] });
   });
 
+  it('may name a run as it was named where it was saved; any other name is none', () => {
+    const [run] = whole.runs;
+    expect(read(formatBackup({ ...whole, runs: [{ id: 'r-1', ...run! }] })).backup.runs).toEqual([
+      { id: 'r-1', ...run! },
+    ]);
+    const odd = change((file) => {
+      (file['runs'] as Record<string, unknown>[])[0]!['id'] = 7;
+    });
+    expect(read(odd)).toEqual({ backup: whole, problems: [] });
+  });
+
   it('that is cut off is refused as a whole', () => {
     expect(refusalOf(text.slice(0, text.length / 2))).toMatch(/breaks off .*not whole/s);
     expect(refusalOf('')).toMatch(/breaks off/);
@@ -75,6 +86,31 @@ describe('a file with everything in it', () => {
       expect.stringMatching(/runs\[1\].*7.*an object/s),
       expect.stringMatching(/settings\["deep"\].*a text, a number, true or false/s),
     ]);
+  });
+
+  it.each([-1, 253_402_300_800_000, 1e16, 1e300])(
+    'holds no moment that no date can be: %d ms',
+    (far) => {
+      const broken = change((file) => {
+        const [kitchens, runList] = [file['kitchens'], file['runs']] as Record<string, unknown>[][];
+        kitchens![0]!['savedWallMs'] = far;
+        runList![0]!['openedWallMs'] = far;
+      });
+      const { backup, problems } = read(broken);
+      expect(backup.kitchens).toEqual(whole.kitchens.slice(1));
+      expect(backup.runs).toEqual([]);
+      expect(problems.map(({ path }) => path)).toEqual([
+        'kitchens[0].savedWallMs',
+        'runs[0].openedWallMs',
+      ]);
+    },
+  );
+
+  it('holds the last moment of the year 9999', () => {
+    const latest = change((file) => {
+      (file['runs'] as Record<string, unknown>[])[0]!['openedWallMs'] = 253_402_300_799_999;
+    });
+    expect(read(latest).problems).toEqual([]);
   });
 
   it('cannot reach beyond itself by the names of its fields', () => {

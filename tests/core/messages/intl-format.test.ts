@@ -77,4 +77,13 @@ describe('numbers, times and lists', () => {
     expect(plural(1, { one: 'kettle', other: 'kettles' })).toBe('kettle');
     expect(list(['a', 'b', 'c'])).toBe('a, b and c');
   });
+
+  it('has a dash for a moment that is no date, as a page must not end by it', () => {
+    for (const none of [1e16, -1e16, Number.NaN, Number.POSITIVE_INFINITY]) {
+      expect(clock(none, 'UTC')).toBe('–');
+      expect(day(none, 'UTC')).toBe('–');
+      expect(dateTime(none, 'UTC')).toBe('–, –');
+    }
+    expect(day(8.64e15, 'UTC')).toBe('Saturday 13 September');
+  });
 });

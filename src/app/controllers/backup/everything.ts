@@ -31,7 +31,7 @@ export async function everythingAsText(kept: Kept): Promise<string> {
   const runs: Backup['runs'][number][] = [];
   for (const { id, name, openedWallMs } of await kept.journals.listRuns()) {
     const journal: unknown = JSON.parse(await kept.exportText(id));
-    runs.push({ name, openedWallMs, journal });
+    runs.push({ id, name, openedWallMs, journal });
   }
   return formatBackup({
     kitchens: kitchens.map(({ name, savedWallMs, text }) => ({ name, savedWallMs, text })),

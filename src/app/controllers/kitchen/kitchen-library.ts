@@ -8,11 +8,14 @@ export const PUT_BACK_MS = 7 * 24 * 3_600_000;
 /** Longest name of a kitchen, letters: as the kitchen file has it. */
 const LONGEST_NAME = 80;
 
-/** "Flat", "Flat (2)", "Flat (3)": the first that nobody has. */
+/** "Flat", "Flat (2)", "Flat (3)", from 1. */
+export const nthName = (wanted: string, n: number): string =>
+  n === 1 ? wanted : `${wanted.slice(0, LONGEST_NAME - 6)} (${n})`;
+
+/** The first of these names that nobody has. */
 export function freeName(wanted: string, taken: readonly string[]): string {
-  const base = wanted.slice(0, LONGEST_NAME - 6);
   for (let n = 1; ; n += 1) {
-    const name = n === 1 ? wanted : `${base} (${n})`;
+    const name = nthName(wanted, n);
     if (!taken.includes(name)) return name;
   }
 }

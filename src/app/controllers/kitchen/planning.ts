@@ -10,12 +10,14 @@ import type { Kitchen } from '../../../core/kitchen/index.ts';
 import type { PlanOptions } from '../../../core/plan/index.ts';
 import type { LeftOutMeasurements } from '../../../core/calibration/index.ts';
 import type { SettingsStore } from '../../../host/kitchens/index.ts';
+import { isMoment } from '../../../core/units/index.ts';
 import { reasonOf } from '../failures/reason.ts';
 
 const QUARTER_MS = 15 * 60_000;
 /** Runs of a kitchen that calibrate its next plan, the latest; older ones had other hands and other scale in the kettle. */
 const CALIBRATING_RUNS = 6;
-const LEFT_OUT = 'left-out:';
+/** Before the id of a run: the choice which of its measurements teach nothing. */
+export const LEFT_OUT = 'left-out:';
 const BEGINS = 'begins';
 
 export type PlanningPorts = {
@@ -54,7 +56,7 @@ export function createPlanning(ports: PlanningPorts) {
     (stored) => {
       const begins = stored[BEGINS];
       // What was chosen meanwhile goes before what was chosen once.
-      if (typeof begins === 'number' && begins > 0) setChosenMs((now) => now ?? begins);
+      if (isMoment(begins) && begins > 0) setChosenMs((now) => now ?? begins);
       setLeftOut(
         Object.fromEntries(
           Object.entries(stored)

@@ -21,6 +21,9 @@ const ROUND_STEPS = [
 ] as const;
 const HOUR_STEP_S = 300;
 
+/** No date is further from 1970 than this, ms (ECMAScript, time values). */
+const FURTHEST_MS = 8.64e15;
+
 const ROUND: Readonly<Record<Rounding, (value: number) => number>> = {
   nearest: Math.round,
   down: (value) => Math.floor(value + HAIR),
@@ -86,6 +89,7 @@ export function intlFormat(locale: string, words: FormatWords, { say }: Says): F
   };
   // A screen tells the time four times a second, and making one of these costs more than all else it does then.
   const dates = new Map<string, Intl.DateTimeFormat>();
+  /** A dash for a moment that is no date: a stored one must not end the page that tells it. */
   const date = (
     wallMs: number,
     zone: string,
@@ -95,7 +99,7 @@ export function intlFormat(locale: string, words: FormatWords, { say }: Says): F
     const key = JSON.stringify(options);
     const made = dates.get(key) ?? new Intl.DateTimeFormat(locale, options);
     dates.set(key, made);
-    return made.format(wallMs);
+    return Math.abs(wallMs) <= FURTHEST_MS ? made.format(wallMs) : '–';
   };
   const clock = (wallMs: number, zone: string): string =>
     date(wallMs, zone, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });

@@ -1,10 +1,9 @@
-import { OutOfRangeError } from '../../units/index.ts';
+import { LATEST_WALL_MS, OutOfRangeError } from '../../units/index.ts';
 
 const MS_PER_DAY = 86_400_000;
 const MS_PER_SECOND = 1000;
-/** A four-digit year is all the format has: 0000-01-01T00:00:00Z and 9999-12-31T23:59:59Z, ms. */
+/** A four-digit year is all the format has: from 0000-01-01T00:00:00Z, ms. */
 const EARLIEST_MS = -62_167_219_200_000;
-const LATEST_MS = 253_402_300_799_999;
 
 /** Days of a 400-year cycle of the Gregorian calendar, of a century in it, and of four years. */
 const DAYS_400_YEARS = 146_097;
@@ -59,11 +58,11 @@ function digits(value: number, length: number): string {
  * @throws OutOfRangeError outside the years 0000 to 9999
  */
 export function utcText(field: string, wallMs: number): string {
-  if (!(wallMs >= EARLIEST_MS && wallMs <= LATEST_MS))
+  if (!(wallMs >= EARLIEST_MS && wallMs <= LATEST_WALL_MS))
     throw new OutOfRangeError(
       field,
       wallMs,
-      `${EARLIEST_MS} to ${LATEST_MS} ms (years 0000 to 9999)`,
+      `${EARLIEST_MS} to ${LATEST_WALL_MS} ms (years 0000 to 9999)`,
       'Check the clock of the device.',
     );
   // Whole first: a hair before midnight must not become hour 24.

@@ -17,7 +17,7 @@ export const backup = {
   'problems.backup.most': ({ most }: { most: number }, f) => `at most ${f.number(most)}`,
   'problems.backup.object': 'an object in { }',
   'problems.backup.text': 'a text',
-  'problems.backup.moment': 'a moment in milliseconds',
+  'problems.backup.moment': 'a moment in milliseconds, from 1970 to 9999',
   'problems.backup.choice': 'a text, a number, true or false',
   'problems.backup.broken': 'It stays out; all that is whole is brought back.',
 } satisfies Section;

@@ -19,7 +19,7 @@ export const backup: TranslationOf<typeof english> = {
   'problems.backup.most': ({ most }, f) => `au plus ${f.number(most)}`,
   'problems.backup.object': 'un objet entre { }',
   'problems.backup.text': 'un texte',
-  'problems.backup.moment': 'un moment en millisecondes',
+  'problems.backup.moment': 'un moment en millisecondes, de 1970 à 9999',
   'problems.backup.choice': 'un texte, un nombre, vrai ou faux',
   'problems.backup.broken': 'Il reste dehors ; tout ce qui est entier est repris.',
 };

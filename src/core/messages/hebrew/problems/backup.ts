@@ -20,7 +20,7 @@ export const backup: TranslationOf<typeof english> = {
   'problems.backup.most': ({ most }, f) => `לכל היותר ${f.number(most)}`,
   'problems.backup.object': 'אובייקט בסוגריים מסולסלים',
   'problems.backup.text': 'טקסט',
-  'problems.backup.moment': 'רגע באלפיות שנייה',
+  'problems.backup.moment': 'רגע באלפיות שנייה, משנת 1970 עד 9999',
   'problems.backup.choice': 'טקסט, מספר, true או false',
   'problems.backup.broken': 'זה נשאר בחוץ; כל מה ששלם מוחזר.',
 };

@@ -18,7 +18,7 @@ export const backup: TranslationOf<typeof english> = {
   'problems.backup.most': ({ most }, f) => `como mucho ${f.number(most)}`,
   'problems.backup.object': 'un objeto en { }',
   'problems.backup.text': 'un texto',
-  'problems.backup.moment': 'un momento en milisegundos',
+  'problems.backup.moment': 'un momento en milisegundos, de 1970 a 9999',
   'problems.backup.choice': 'un texto, un número, verdadero o falso',
   'problems.backup.broken': 'Queda fuera; se recupera todo lo que está entero.',
 };
