@@ -14,6 +14,21 @@ const kitchenFiles = () => import('./kitchen-files.ts');
 /** The text of a demo kitchen's file; undefined for an unknown id. */
 export type DemoText = (id: string) => Promise<string | undefined>;
 
+/** What comes late from a slow store opens nothing over a later wish. */
+function createWishes({ opened }: KitchenControllerCore) {
+  let made = 0;
+  return {
+    wishes: () => made,
+    /** Asked once what was wished for is there: whether it still is, and no demo became a person's own meanwhile. */
+    wish(): () => boolean {
+      made += 1;
+      const mine = made;
+      const where = opened();
+      return () => mine === made && opened() === where;
+    },
+  };
+}
+
 /** Opening a kitchen that must be read first. */
 function createOpening(
   controller: KitchenControllerCore,
@@ -24,15 +39,7 @@ function createOpening(
     tell(message('shell.kitchens-not-read', { why: reasonOf(error) }));
     return undefined;
   };
-  /** How often something was to be opened: what comes late from a slow store opens nothing over a later wish. */
-  let wishes = 0;
-  /** Asked once what was wished for is there: whether it is still wished for, and no demo became a person's own meanwhile. */
-  const wish = (): (() => boolean) => {
-    wishes += 1;
-    const mine = wishes;
-    const where = controller.opened();
-    return () => mine === wishes && controller.opened() === where;
-  };
+  const { wish, wishes } = createWishes(controller);
   /** Bad input changes nothing but the list of problems. */
   const openText = async (text: string): Promise<boolean> => {
     const { parseKitchen, problemMessage } = await kitchenFiles();
@@ -76,10 +83,10 @@ function createOpening(
     return true;
   };
   const openLast = async (): Promise<void> => {
-    const before = wishes;
+    const before = wishes();
     await controller.library.refresh().catch(notRead);
     const last = await controller.lastOpen().catch(notRead);
-    if (controller.kitchen() || wishes !== before) return;
+    if (controller.kitchen() || wishes() !== before) return;
     if (last?.kind === 'demo') {
       await openDemo(last.id);
       return;

@@ -57,13 +57,14 @@ export function createPlanning(ports: PlanningPorts) {
       const begins = stored[BEGINS];
       // What was chosen meanwhile goes before what was chosen once.
       if (isMoment(begins) && begins > 0) setChosenMs((now) => now ?? begins);
-      setLeftOut(
-        Object.fromEntries(
+      setLeftOut((now) => ({
+        ...Object.fromEntries(
           Object.entries(stored)
             .filter(([name]) => name.startsWith(LEFT_OUT))
             .map(([name, value]) => [name.slice(LEFT_OUT.length), readLeftOut(value)]),
         ),
-      );
+        ...now,
+      }));
     },
     (error: unknown) => {
       ports.tell(message('shell.calibration-not-read', { why: reasonOf(error) }));

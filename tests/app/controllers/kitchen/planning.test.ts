@@ -3,13 +3,13 @@ import {
   createPlanning,
   nextQuarter,
   readLeftOut,
-} from '../../../src/app/controllers/kitchen/planning.ts';
-import { encodeEntries, type StoredRun } from '../../../src/core/journal/index.ts';
-import type { Message } from '../../../src/core/messages/index.ts';
-import { buildPlan } from '../../../src/core/plan/index.ts';
-import { simulateRun } from '../../../src/core/run/index.ts';
-import { kitchenOf } from '../../core/plan/support/plans.ts';
-import { MemoryStore } from './memory-store.ts';
+} from '../../../../src/app/controllers/kitchen/planning.ts';
+import { encodeEntries, type StoredRun } from '../../../../src/core/journal/index.ts';
+import type { Message } from '../../../../src/core/messages/index.ts';
+import { buildPlan } from '../../../../src/core/plan/index.ts';
+import { simulateRun } from '../../../../src/core/run/index.ts';
+import { kitchenOf } from '../../../core/plan/support/plans.ts';
+import { MemoryStore } from '../memory-store.ts';
 
 const NOW_MS = Date.parse('2027-03-01T17:31:00Z');
 const QUARTER_MS = 15 * 60_000;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createTicks, readTicks } from '../../../src/app/controllers/kitchen/ticks.ts';
+import { createTicks, readTicks } from '../../../../src/app/controllers/kitchen/ticks.ts';
 
 function store(stored: Record<string, unknown> = {}) {
   return {
