@@ -52,10 +52,10 @@ function familyOf(view: RunView, clock: TimerView): AlertFamily {
   }
 }
 
-/** Would it come due by itself while the run stands as it does? */
+/** Would it come due by itself while the run stands as it does? No minimum does that cannot be written (I-03). */
 function comes(view: RunView, clock: TimerView): boolean {
   if (clock.status !== 'running' && clock.status !== 'unproved') return false;
-  return clock.purpose === 'at-most' || view.status !== 'reviewing';
+  return clock.purpose === 'at-most' || !(view.storageDown || view.status === 'reviewing');
 }
 
 /**
