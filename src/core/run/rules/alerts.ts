@@ -59,7 +59,7 @@ function comes(view: RunView, clock: TimerView): boolean {
 }
 
 /**
- * What sounds now and what will within the next 90 s, for a scheduler that
+ * What sounds now and what will within the next 150 s, for a scheduler that
  * works ahead; soonest first. Sounds inside a quiet span are left out: the
  * clock stays due, so it sounds at the first call after the span; one that
  * begins before a span says when it must fall silent.
