@@ -26,8 +26,8 @@ export type Sound = {
   stop(): void;
 };
 
-/** How far ahead alerts are put on the audio clock, s. */
-const AHEAD_S = 60;
+/** How far ahead alerts are put on the audio clock, s: a hidden page may look only once a minute, and miss one of these looks. */
+const AHEAD_S = 130;
 /** Everything is anchored anew at least this often, ms. */
 const REANCHOR_MS = 10_000;
 /** Readings of the audio clock, one each, ms; the last few are kept. */
@@ -129,7 +129,7 @@ class AlertSound implements Sound {
     return this.#scheduler.to;
   }
 
-  /** Puts the next minute on the audio clock. */
+  /** Puts the next two minutes on the audio clock. */
   #follow(): void {
     const scheduler = this.#schedulerNow();
     const nowMonoS = performance.now() / 1000;

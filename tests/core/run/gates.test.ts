@@ -1,8 +1,9 @@
 import { asWritten } from '../../../src/core/messages/index.ts';
 import { inEnglish as english } from '../../support/english.ts';
 import { describe, expect, it } from 'vitest';
-import { purgePlan } from './support/fixtures.ts';
-import { glowing, Tablet } from './support/tablet.ts';
+import { alertsDue } from '../../../src/core/run/index.ts';
+import { DAY_S, purgePlan, smallPlan } from './support/fixtures.ts';
+import { glowing, resting, Tablet } from './support/tablet.ts';
 
 describe('gates', () => {
   it('unknown and no are not yes', () => {
@@ -249,5 +250,19 @@ describe('storage that fails', () => {
     expect(tablet.clock('/hold/hold').alerting).toBe(true);
     tablet.does({ kind: 'resume' });
     expect(tablet.view.status).toBe('running');
+  });
+
+  it('neither wakes the page for a wait that is over nor sounds it, until it can be written', () => {
+    // Verifies: I-03, I-10
+    const tablet = resting(smallPlan);
+    tablet.passes(DAY_S - 30);
+    tablet.does({ kind: 'storage-failed', text: 'No room left.' });
+    tablet.passes(60);
+    const { view } = tablet;
+    expect(view.wakeInS).not.toBe(0);
+    expect(alertsDue(view).filter(({ inS, sounding }) => inS === 0 && !sounding)).toEqual([]);
+    expect(tablet.clock('rest-sink')).toMatchObject({ leftS: 0, alerting: false });
+    tablet.does({ kind: 'storage-mended' });
+    expect(alertsDue(tablet.view)).toMatchObject([{ family: 'done', inS: 0, sounding: true }]);
   });
 });

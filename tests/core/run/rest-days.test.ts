@@ -228,11 +228,11 @@ describe('sounds', () => {
     const [alert] = alertsDue(tablet.view);
     expect(alert).toMatchObject({ sounding: true });
     expect(alert?.silentInS).toBeCloseTo(600 - tablet.trueS, 3);
-    // One that would only begin inside it is not handed on at all.
+    // What would only begin inside it, the look and the end of the glow, is not handed on at all.
     const soon = glowingInto(520);
     soon.passes(260);
     expect(soon.clock('/look').leftS).toBeLessThan(90);
-    expect(alertsDue(soon.view, [])).toHaveLength(1);
+    expect(alertsDue(soon.view, [])).toHaveLength(2);
     const inside = glowingInto(490);
     inside.passes(260);
     expect(alertsDue(inside.view)).toEqual([]);

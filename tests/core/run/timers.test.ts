@@ -154,13 +154,15 @@ describe('the wake-up', () => {
 });
 
 describe('alerts for the sound', () => {
-  it('tell what sounds and what will within a minute and a half', () => {
+  it('tell what sounds and what will within two minutes and a half', () => {
     const tablet = glowing(purgePlan);
     expect(alertsDue(tablet.view)).toEqual([]);
-    tablet.passes(230);
+    tablet.passes(140);
+    expect(alertsDue(tablet.view)).toEqual([]);
+    tablet.passes(10);
     expect(alertsDue(tablet.view)).toMatchObject([{ family: 'due', sounding: false }]);
-    expect(alertsDue(tablet.view)[0]?.inS).toBeCloseTo(65, 0);
-    tablet.passes(80);
+    expect(alertsDue(tablet.view)[0]?.inS).toBeCloseTo(145, 0);
+    tablet.passes(160);
     expect(alertsDue(tablet.view)).toMatchObject([{ family: 'due', sounding: true, inS: 0 }]);
     expect(alertsDue(tablet.view, [{ fromS: 0, toS: 3600 }])).toEqual([]);
   });

@@ -15,9 +15,9 @@ describe('the next turn', () => {
     expect(nextTurnMs(1250, 3, false)).toBe(3005);
   });
 
-  it('comes once a minute at least when the page is hidden', () => {
-    expect(nextTurnMs(1250, null, false)).toBe(60_000);
-    expect(nextTurnMs(1250, 86_400, false)).toBe(60_000);
+  it('comes within 55 s when the page is hidden', () => {
+    expect(nextTurnMs(1250, null, false)).toBe(55_000);
+    expect(nextTurnMs(1250, 86_400, false)).toBe(55_000);
   });
 
   it('never spins, never waits more than a second while seen (any clock, any due time)', () => {

@@ -37,5 +37,5 @@ export const CORRECT_MAX_S = 14 * 24 * 3600;
 /** A turn that is not quiet after this many rounds is a fault, not a hang. */
 export const MAX_ROUNDS = 64;
 
-/** Alerts are handed to the sound scheduler this far ahead, s. */
-export const ALERT_AHEAD_S = 90;
+/** Alerts are handed to the sound scheduler this far ahead, s: more than it lays out, so that it has each in time. */
+export const ALERT_AHEAD_S = 150;

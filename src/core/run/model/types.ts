@@ -165,7 +165,8 @@ export type TimerView = {
 export type AlarmFailure = {
   readonly timer: string;
   readonly cause: number;
-  readonly step: string;
+  /** Null: a burn that was told of no step. */
+  readonly step: string | null;
   readonly label: Message;
   readonly text: string;
 };

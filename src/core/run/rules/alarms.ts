@@ -1,5 +1,7 @@
 import type { AlarmState, RunState } from '../model/state.ts';
 import type { AlarmFailure } from '../model/types.ts';
+import { coolingById } from '../timers/cooling.ts';
+import { policyOf } from './faults.ts';
 
 export function alarmKey(timer: string, cause: number): string {
   return `${timer}!${cause}`;
@@ -14,16 +16,17 @@ export function alarmOf(state: RunState, timer: string, cause: number): AlarmSta
 export function failedAlarms(state: RunState): readonly AlarmFailure[] {
   const failures: AlarmFailure[] = [];
   for (const { timer: id, cause, failed, last } of Object.values(state.alarms)) {
-    const timer = state.timers[id];
+    const timer = state.timers[id] ?? coolingById(state, id);
     if (!timer || timer.cause !== cause || timer.acknowledged) continue;
     if (last !== 'failed' || failed === null) continue;
-    failures.push({
-      timer: id,
-      cause,
-      step: timer.step,
-      label: timer.spec.label,
-      text: failed,
-    });
+    const about =
+      'spec' in timer
+        ? { step: timer.step, label: timer.spec.label }
+        : {
+            step: state.faults.find((one) => one.id === timer.fault)?.step ?? null,
+            label: policyOf(state.plan, 'burned').name,
+          };
+    failures.push({ timer: id, cause, ...about, text: failed });
   }
   return failures;
 }

@@ -52,14 +52,14 @@ function familyOf(view: RunView, clock: TimerView): AlertFamily {
   }
 }
 
-/** Would it come due by itself while the run stands as it does? */
+/** Would it come due by itself while the run stands as it does? No minimum does that cannot be written (I-03). */
 function comes(view: RunView, clock: TimerView): boolean {
   if (clock.status !== 'running' && clock.status !== 'unproved') return false;
-  return clock.purpose === 'at-most' || view.status !== 'reviewing';
+  return clock.purpose === 'at-most' || !(view.storageDown || view.status === 'reviewing');
 }
 
 /**
- * What sounds now and what will within the next 90 s, for a scheduler that
+ * What sounds now and what will within the next 150 s, for a scheduler that
  * works ahead; soonest first. Sounds inside a quiet span are left out: the
  * clock stays due, so it sounds at the first call after the span; one that
  * begins before a span says when it must fall silent.

@@ -97,7 +97,9 @@ export function wakeInS(state: RunState, now: Readings): number | null {
   let soonestS = Math.min(restDayTurnS(state, now), coolingsWakeS(state, now));
   for (const timer of Object.values(state.timers)) {
     if (timer.mode !== 'running' || timer.announced) continue;
-    const waits = !isAlarm(timer) && (state.status === 'reviewing' || isFrozen(state, timer.step));
+    const waits =
+      !isAlarm(timer) &&
+      (state.status === 'reviewing' || state.storageDown || isFrozen(state, timer.step));
     if (!waits) soonestS = Math.min(soonestS, wakeAfterS(timer, now));
   }
   const { gates } = indexOf(state.plan);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { encodeEntries, openJournal } from '../../../../src/core/journal/index.ts';
-import { asWritten } from '../../../../src/core/messages/index.ts';
+import { asWritten, message } from '../../../../src/core/messages/index.ts';
 import { alertsDue, fold, type Fact } from '../../../../src/core/run/index.ts';
 import { planOf, purgePlan, smallPlan, steps } from '../support/fixtures.ts';
 import { glowing, NEW_YEAR_MS, resting, Tablet } from '../support/tablet.ts';
@@ -104,6 +104,32 @@ describe('the clock of a burn', () => {
     expect(alertsDue(tablet.view)).toEqual([]);
     expect(tablet.tries({ kind: 'acknowledge-timer', timer: id })).toBe('not-alerting');
     expect(cooling(tablet)).toMatchObject({ over: true, alerting: false });
+  });
+
+  it('is shown as an alarm that could not be sounded, until somebody answers', () => {
+    // Verifies: I-30
+    const ways: readonly [string | null, () => Tablet][] = [
+      [null, () => burned(resting(smallPlan))],
+      [
+        'glow',
+        () => {
+          const tablet = glowing(purgePlan);
+          tablet.does({ kind: 'report-fault', fault: 'burned', step: 'glow' });
+          return tablet;
+        },
+      ],
+    ];
+    for (const [step, make] of ways) {
+      const tablet = make();
+      tablet.passes(1201);
+      const { id: timer, cause } = cooling(tablet);
+      tablet.does({ kind: 'alarm-failed', timer, cause, text: 'Mute.' });
+      expect(tablet.view.alarmsFailed).toEqual([
+        { timer, cause, step, label: message('cautions.fault.burned.name'), text: 'Mute.' },
+      ]);
+      tablet.does({ kind: 'acknowledge-timer', timer });
+      expect(tablet.view.alarmsFailed).toEqual([]);
+    }
   });
 
   it('ends by a word alone, which is kept, and only then does the run go on', () => {
