@@ -65,6 +65,8 @@ export function createRunController(deps: RunControllerDeps) {
       if (!trouble()) unreadable(error);
     }
   };
+  /** What could not begin is no run that cannot be read: the next reading of the list does not mend it. */
+  const notBegun = (error: unknown) => tell(reasonOf(error));
   /** Changes which run is open. A store that refuses is told, never swallowed; the next turn tries again. */
   const change = async (to: Promise<void>): Promise<void> => {
     try {
@@ -86,7 +88,7 @@ export function createRunController(deps: RunControllerDeps) {
     isOpen: () => view() !== undefined && view()?.status !== 'closed',
     /** Begins a run of a plan; an open one must be closed first. */
     start: (plan: Plan, kitchen?: string) =>
-      deps.mayWrite() ? change(open.draft(plan, kitchen)) : tell(ONLY_SHOWS),
+      deps.mayWrite() ? change(open.draft(plan, kitchen).catch(notBegun)) : tell(ONLY_SHOWS),
     reopen: (entry: StoredRun) => change(open.reopen(entry)),
     watch: (entry: StoredRun) => open.watch(entry),
     handOver: () => open.handOver(),
