@@ -23,6 +23,7 @@ import {
   saveKitchen,
   showPlan,
   startRun,
+  takeUpdate,
 } from './page-actions.ts';
 import { exportRun, ranOut } from './run-actions.ts';
 import { ReadingLine } from './parts/reading-line.tsx';
@@ -121,7 +122,10 @@ function Banners(props: { context: PagesContext }) {
   return (
     <>
       <OpenRunBanner show={runs.isOpen() && route().page !== 'run'} />
-      <UpdateBanner show={updates.waiting() && !runs.isOpen()} onTake={updates.take} />
+      <UpdateBanner
+        show={updates.waiting() && !runs.isOpen()}
+        onTake={() => void takeUpdate(props.context)}
+      />
       <LostRunBanner lostRun={runs.lostRun} nowMs={runs.nowMs()} />
       <TroubleBanner trouble={runs.trouble()} notice={notice()} onExport={exportOpen()} />
     </>

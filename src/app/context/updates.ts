@@ -14,7 +14,7 @@ export function createUpdates(isRunOpen: () => Promise<boolean>) {
   if (import.meta.env.PROD) watch().catch(() => setState('not-supported'));
   return {
     waiting: () => state() === 'waiting' || state() === 'replaced',
-    take: () => void updates?.apply(),
+    take: () => updates?.apply(),
     check: () => updates?.check(),
   };
 }

@@ -6,6 +6,8 @@ export const frame = {
   'shell.open-run.back': 'Back to the run',
   'shell.update': 'A newer version is ready.',
   'shell.update.take': 'Use it now',
+  'shell.update.run-open':
+    'A run is open on this tablet. The newer version can be used once it is closed.',
   'shell.lost-run': ({ name, when }: { name: string; when: Message }, f) =>
     `The run “${name}” of ${f.say(when)} is gone from this browser.`,
   'shell.lost-run.about':

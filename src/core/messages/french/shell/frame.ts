@@ -7,6 +7,8 @@ export const frame: TranslationOf<typeof english> = {
   'shell.open-run.back': 'Retour au chantier',
   'shell.update': 'Une version plus récente est prête.',
   'shell.update.take': 'L’utiliser maintenant',
+  'shell.update.run-open':
+    'Un chantier est ouvert sur cette tablette. La version plus récente pourra servir une fois qu’il sera clos.',
   'shell.lost-run': ({ name, when }, f) =>
     `Le chantier « ${name} » de ${f.say(when)} a disparu de ce navigateur.`,
   'shell.lost-run.about':

@@ -7,6 +7,7 @@ export const frame: TranslationOf<typeof english> = {
   'shell.open-run.back': 'חזרה לביצוע',
   'shell.update': 'גרסה חדשה מוכנה.',
   'shell.update.take': 'להשתמש בה עכשיו',
+  'shell.update.run-open': 'יש ביצוע פתוח בטאבלט הזה. אפשר יהיה להשתמש בגרסה החדשה אחרי שייסגר.',
   'shell.lost-run': ({ name, when }, f) => `הביצוע "${name}" (${f.say(when)}) נעלם מהדפדפן הזה.`,
   'shell.lost-run.about':
     'הדפדפן מחק את מה ששמר עבור היישום. אם הביצוע נשמר בקובץ, הביאו אותו דרך "תיעוד". אם לא, רשמו עכשיו מה נעשה ומתי התחילה כל השבתה.',

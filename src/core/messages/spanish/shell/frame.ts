@@ -7,6 +7,8 @@ export const frame: TranslationOf<typeof english> = {
   'shell.open-run.back': 'Volver al trabajo',
   'shell.update': 'Hay una versión más nueva.',
   'shell.update.take': 'Usarla ahora',
+  'shell.update.run-open':
+    'Hay un trabajo abierto en esta tableta. La versión más nueva se podrá usar cuando esté cerrado.',
   'shell.lost-run': ({ name, when }, f) =>
     `El trabajo “${name}” (${f.say(when)}) ya no está en este navegador.`,
   'shell.lost-run.about':
