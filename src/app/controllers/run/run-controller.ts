@@ -4,7 +4,7 @@ import type { Plan } from '../../../core/plan/index.ts';
 import type { Observation, Request, RunView } from '../../../core/run/index.ts';
 import type { LeaderSilence } from '../../../host/tab-lock/index.ts';
 import { createLostRun } from './lost-run.ts';
-import { reasonOf } from '../failures/reason.ts';
+import { reasonOf, ToldError } from '../failures/reason.ts';
 import { OpenRun } from './open-run.ts';
 import { createRunFiles } from './run-files.ts';
 import type { RunControllerDeps } from './session-ports.ts';
@@ -25,7 +25,7 @@ function createShown(deps: RunControllerDeps) {
     onRefusal: (refusal) => deps.tell(refusal.message),
     onOtherLead: setOtherLead,
   });
-  return { view, trouble, setTrouble, nowMs, otherLead, open };
+  return { view, setView, trouble, setTrouble, nowMs, otherLead, open };
 }
 
 /** The page failed outside the queue: the record of the open run that is led here says so, once for each text. */
@@ -47,12 +47,16 @@ export function createRunController(deps: RunControllerDeps) {
   const [isRead, setIsRead] = createSignal(false);
   const openRun = () => runs().find((run) => !run.closed);
   const lostRun = createLostRun(openRun);
-  const { setTrouble, open, ...shown } = createShown(deps);
+  const { setView, setTrouble, open, ...shown } = createShown(deps);
   const { view, trouble } = shown;
   const { tell } = deps;
 
   const unreadable = (error: unknown) =>
-    setTrouble({ kind: 'unreadable', message: reasonOf(error) });
+    // What is damaged stays so; what the store could not read may be read the next time.
+    setTrouble({
+      kind: error instanceof ToldError ? 'read-only' : 'unreadable',
+      message: reasonOf(error),
+    });
   const refresh = async (): Promise<void> => {
     try {
       const listed = await deps.store.listRuns();
@@ -92,6 +96,13 @@ export function createRunController(deps: RunControllerDeps) {
     reopen: (entry: StoredRun) => change(open.reopen(entry)),
     watch: (entry: StoredRun) => open.watch(entry),
     handOver: () => open.handOver(),
+    /** The run that is open here was put aside: what this page had of it is let go of. */
+    async letGo(): Promise<void> {
+      await open.leave();
+      setView(undefined);
+      setTrouble(undefined);
+      await refresh();
+    },
     /**
      * The one step between a press and the queue of the run. False when it was
      * refused or could not be stored, or when no run is led here.

@@ -13,6 +13,12 @@ export const frame = {
   'shell.lost-run.about':
     'The browser emptied what it kept for this app. If the run was saved as a file, bring it in under Record. If not, note now what was done and when each rest began.',
   'shell.lost-run.dismiss': 'I have read it',
+  'shell.put-aside.about':
+    'This run cannot go on here. Save it as a file first. Put aside, it counts as ended by a fault: what is written of it stays as it is, under Record, and a new run can begin.',
+  'shell.put-aside': 'Put this run aside',
+  'shell.put-aside.sure': 'Put this run aside? It is not led here any more.',
+  'shell.put-aside.keep': 'Leave it open',
+  'shell.put-aside.do': 'Put it aside',
   'shell.working': 'Working out the plan …',
   'shell.working.here': 'The page may stand still for a moment.',
   'shell.no-page.kitchen': 'No kitchen yet',
