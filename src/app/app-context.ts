@@ -106,7 +106,7 @@ export function createAppContext() {
   // An open run is taken up again as soon as this page may write it; nobody has to look for it.
   // The list is read anew after each opening: the same run is opened again only while it could not be read.
   const openRun = createMemo(runs.openRun, undefined, {
-    equals: (a, b) => a?.id === b?.id && !untrack(runs.trouble),
+    equals: (a, b) => a?.id === b?.id && untrack(runs.trouble)?.kind !== 'unreadable',
   });
   createEffect(() => {
     const open = openRun();

@@ -38,6 +38,10 @@ function followLanguage(): void {
   });
 }
 
+/** What stands round the pages beside the run. */
+const frame = () => withSections(['frame'], () => import('./pages-frame.tsx'));
+const RunTrouble = lazy(async () => ({ default: (await frame()).RunTrouble }));
+
 /** The four pages over one context; a run takes the whole screen. */
 export function App() {
   const context = createAppContext();
@@ -45,7 +49,7 @@ export function App() {
   // With the owner of the app: what the pages keep lives as long as it does.
   const owner = getOwner();
   const Pages = lazy(async () => {
-    const { createPages } = await withSections(['frame'], () => import('./pages-frame.tsx'));
+    const { createPages } = await frame();
     return { default: runWithOwner(owner, () => createPages(context)) ?? (() => <></>) };
   });
   /** A run may be about to be taken up: nothing else is fetched before that is known. */
@@ -115,7 +119,7 @@ export function App() {
                   wake: wakeLight(context),
                   writer: context.mayWrite() || context.runs.otherLead() !== undefined,
                 }}
-                trouble={context.runs.trouble()}
+                trouble={isDamaged(context) ? undefined : context.runs.trouble()}
                 refusal={context.notice()}
                 theme={context.theme.theme()}
                 onTheme={context.theme.toggle}
@@ -145,13 +149,25 @@ function memoryOf({ runs, device: { settings } }: AppContext): RunMemory | undef
   return run === undefined ? undefined : { run, settings };
 }
 
-/** A run that another page leads, under a band that says so. */
+/** A run that nothing can be written to any more: only shown, until a person puts it aside. */
+const isDamaged = ({ runs }: AppContext) => runs.trouble()?.kind === 'read-only';
+
+/** A run that another page leads, or that is damaged, under a band that says so. */
 function Watched(props: { context: AppContext; lead: () => void; children: JSX.Element }) {
   const { runs, device, alarm } = props.context;
   return (
     // The run's page stays the same one when the lead changes: what is open on it stays open.
-    <div class={runs.otherLead() ? 'watch-frame' : 'led-here'}>
-      <Show when={runs.otherLead()}>
+    <div class={runs.otherLead() || isDamaged(props.context) ? 'watch-frame' : 'led-here'}>
+      <Show
+        when={runs.otherLead()}
+        fallback={
+          <Show when={isDamaged(props.context)}>
+            <Guarded part="page">
+              <RunTrouble context={props.context} />
+            </Guarded>
+          </Show>
+        }
+      >
         {(otherLead) => (
           <WatchBand
             otherLead={otherLead()}

@@ -1,4 +1,4 @@
-import { Show } from 'solid-js';
+import { type JSX, Show } from 'solid-js';
 import type { Message } from '../core/messages/index.ts';
 import { say, t } from './context/language.ts';
 import { formatRoute, type PageId } from './context/route.ts';
@@ -35,37 +35,42 @@ export function UpdateBanner(props: { show: boolean; onTake: () => void }) {
   );
 }
 
-/** Storage that cannot be read or written, and what was just refused: told on every page, not only in a run. */
+/** Storage that cannot be read or written: told on every page, not only in a run. */
 export function TroubleBanner(props: {
   trouble: Trouble | undefined;
-  notice: Message | undefined;
   onExport: (() => void) | undefined;
+  children: JSX.Element;
 }) {
   return (
-    <>
-      <Show when={props.trouble}>
-        {(trouble) => (
-          <div class="banner banner--trouble" role="alert" data-trouble={trouble().kind}>
-            <strong>{t(`shell.trouble.${trouble().kind}`)}</strong>
-            <span>{say(trouble().message)}</span>
-            <Show when={props.onExport}>
-              {(save) => (
-                <Action class="button" name="save-run" onPress={save()}>
-                  {t('shell.save-run')}
-                </Action>
-              )}
-            </Show>
-          </div>
-        )}
-      </Show>
-      <Show when={props.notice}>
-        {(notice) => (
-          <div class="banner" role="status" data-key={notice().key}>
-            {say(notice())}
-          </div>
-        )}
-      </Show>
-    </>
+    <Show when={props.trouble}>
+      {(trouble) => (
+        <div class="banner banner--trouble" role="alert" data-trouble={trouble().kind}>
+          <strong>{t(`shell.trouble.${trouble().kind}`)}</strong>
+          <span>{say(trouble().message)}</span>
+          <Show when={props.onExport}>
+            {(save) => (
+              <Action class="button" name="save-run" onPress={save()}>
+                {t('shell.save-run')}
+              </Action>
+            )}
+          </Show>
+          {props.children}
+        </div>
+      )}
+    </Show>
+  );
+}
+
+/** What was just refused. */
+export function NoticeBanner(props: { notice: Message | undefined }) {
+  return (
+    <Show when={props.notice}>
+      {(notice) => (
+        <div class="banner" role="status" data-key={notice().key}>
+          {say(notice())}
+        </div>
+      )}
+    </Show>
   );
 }
 

@@ -114,6 +114,18 @@ export async function startRun(context: PagesContext): Promise<void> {
   go({ page: 'run' });
 }
 
+/** Another page, or a run that cannot be shown, may bar what is offered here: then it says so. */
+export async function takeUpdate({
+  updates,
+  tell,
+}: Pick<PagesContext, 'updates' | 'tell'>): Promise<void> {
+  try {
+    if ((await updates.take()) === 'run-open') tell(message('shell.update.run-open'));
+  } catch (error) {
+    tell(reasonOf(error));
+  }
+}
+
 export function beginAt({ planning, kitchens }: PagesContext, startWallMs: number): void {
   planning.beginAt(startWallMs);
   void kitchens.planAnew();

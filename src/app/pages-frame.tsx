@@ -3,7 +3,7 @@ import { unitsOf } from '../core/kitchen/index.ts';
 import type { Plan } from '../core/plan/index.ts';
 import { downloadText } from '../host/files/index.ts';
 import type { AppContext } from './app-context.ts';
-import { LostRunBanner, NoPage, OpenRunBanner, TroubleBanner, UpdateBanner } from './banners.tsx';
+import { LostRunBanner, NoPage, NoticeBanner, OpenRunBanner, UpdateBanner } from './banners.tsx';
 import { lazyPage, loadLater, translator } from './context/language.ts';
 import { followUnits } from './context/units.ts';
 import { kitchenControllerOf } from './controllers/kitchen/kitchen-opening.ts';
@@ -23,8 +23,10 @@ import {
   saveKitchen,
   showPlan,
   startRun,
+  takeUpdate,
 } from './page-actions.ts';
 import { exportRun, ranOut } from './run-actions.ts';
+import { RunTrouble } from './run-trouble.tsx';
 import { ReadingLine } from './parts/reading-line.tsx';
 import { Shell } from './shell.tsx';
 import { WorkingLine } from './working-line.tsx';
@@ -36,6 +38,9 @@ import './styles/plan/plan-charts.css';
 import './styles/record/record.css';
 import './styles/record/record-print.css';
 import './styles/print.css';
+
+// A run that can only be shown has it over its own page too.
+export { RunTrouble };
 
 const KitchenPage = lazyPage(
   ['kitchen', 'survey', 'problems', 'custom', 'sources', 'pictures'],
@@ -114,16 +119,16 @@ export function createPages(app: AppContext) {
 
 function Banners(props: { context: PagesContext }) {
   const { runs, updates, route, notice } = props.context;
-  const exportOpen = () => {
-    const open = runs.openRun();
-    return open ? () => void exportRun(props.context, open.id) : undefined;
-  };
   return (
     <>
       <OpenRunBanner show={runs.isOpen() && route().page !== 'run'} />
-      <UpdateBanner show={updates.waiting() && !runs.isOpen()} onTake={updates.take} />
+      <UpdateBanner
+        show={updates.waiting() && !runs.isOpen()}
+        onTake={() => void takeUpdate(props.context)}
+      />
       <LostRunBanner lostRun={runs.lostRun} nowMs={runs.nowMs()} />
-      <TroubleBanner trouble={runs.trouble()} notice={notice()} onExport={exportOpen()} />
+      <RunTrouble context={props.context} />
+      <NoticeBanner notice={notice()} />
     </>
   );
 }

@@ -16,7 +16,7 @@ export function createUpdates(isRunOpen: () => Promise<boolean>) {
     waiting: () => state() === 'waiting' || state() === 'replaced',
     /** Another page let the new version in: pieces of this one's may be gone. */
     isReplaced: () => state() === 'replaced',
-    take: () => void updates?.apply(),
+    take: () => updates?.apply(),
     check: () => updates?.check(),
   };
 }

@@ -16,12 +16,15 @@ import type { StoredEntry } from './entry.ts';
  *   an older epoch is refused with `fenced` and writes nothing.
  */
 export type JournalStore = {
-  /** Runs known to the store, the latest opened first. */
+  /**
+   * Runs known to the store, the latest opened first. A run whose first entries
+   * did not come to the disk is none: nothing of it began.
+   */
   listRuns(): Promise<readonly StoredRun[]>;
   /**
-   * Opens (or makes) the journal of a run for writing: raises its stored epoch
-   * by one and gives a handle holding the new epoch. Every older handle is
-   * fenced from then on.
+   * Opens the journal of a run for writing, or makes it, to be listed with its
+   * first entries: raises its stored epoch by one and gives a handle holding the
+   * new epoch. Every older handle is fenced from then on.
    */
   openRun(entry: StoredRun): Promise<RunJournal>;
   /**

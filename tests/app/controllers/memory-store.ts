@@ -19,7 +19,8 @@ export class MemoryStore implements JournalStore {
   losing = false;
 
   listRuns(): Promise<readonly StoredRun[]> {
-    return Promise.resolve([...this.entries.values()]);
+    const rows = [...this.entries.values()];
+    return Promise.resolve(rows.filter(({ id }) => this.records.get(id)?.length));
   }
   readAll(runId: string, fromSeq = 1): Promise<readonly unknown[]> {
     return Promise.resolve((this.records.get(runId) ?? []).slice(fromSeq - 1));

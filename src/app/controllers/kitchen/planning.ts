@@ -48,6 +48,17 @@ export function readLeftOut(stored: unknown): LeftOutMeasurements {
   }
 }
 
+/** What of each run is left out, by its id, as it is stored. */
+function leftOutIn(
+  stored: Readonly<Record<string, unknown>>,
+): Readonly<Record<string, LeftOutMeasurements>> {
+  return Object.fromEntries(
+    Object.entries(stored)
+      .filter(([name]) => name.startsWith(LEFT_OUT))
+      .map(([name, value]) => [name.slice(LEFT_OUT.length), readLeftOut(value)]),
+  );
+}
+
 /** What a plan is made with besides the kitchen: when it begins, and how earlier runs of it calibrate it. */
 export function createPlanning(ports: PlanningPorts) {
   const [chosenMs, setChosenMs] = createSignal<number>();
@@ -57,14 +68,8 @@ export function createPlanning(ports: PlanningPorts) {
       const begins = stored[BEGINS];
       // What was chosen meanwhile goes before what was chosen once.
       if (isMoment(begins) && begins > 0) setChosenMs((now) => now ?? begins);
-      setLeftOut((now) => ({
-        ...Object.fromEntries(
-          Object.entries(stored)
-            .filter(([name]) => name.startsWith(LEFT_OUT))
-            .map(([name, value]) => [name.slice(LEFT_OUT.length), readLeftOut(value)]),
-        ),
-        ...now,
-      }));
+      // What was left out meanwhile stays.
+      setLeftOut((now) => ({ ...leftOutIn(stored), ...now }));
     },
     (error: unknown) => {
       ports.tell(message('shell.calibration-not-read', { why: reasonOf(error) }));

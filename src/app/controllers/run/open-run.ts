@@ -41,7 +41,7 @@ export class OpenRun {
 
   /** Begins a run of a plan. @throws JournalStoreError when it cannot be stored */
   async draft(plan: Plan, kitchen?: string): Promise<void> {
-    await this.#leave();
+    await this.leave();
     this.#session = await RunSession.draft(plan, this.#deps, this.#forSession(), kitchen);
   }
 
@@ -56,7 +56,7 @@ export class OpenRun {
 
   async #take(entry: StoredRun): Promise<void> {
     try {
-      await this.#leave();
+      await this.leave();
       this.#session = await RunSession.reopen(entry, this.#deps, this.#forSession());
     } finally {
       this.#opening = undefined;
@@ -107,7 +107,8 @@ export class OpenRun {
     return this.#session?.entry.id === runId ? this.#session.records() : undefined;
   }
 
-  async #leave(): Promise<void> {
+  /** No run is open here any more. */
+  async leave(): Promise<void> {
     const left = this.#session;
     this.#session = undefined;
     await left?.leave();

@@ -4,7 +4,7 @@ import type { Plan } from '../../../core/plan/index.ts';
 import type { Observation, Request, RunView } from '../../../core/run/index.ts';
 import type { LeaderSilence } from '../../../host/tab-lock/index.ts';
 import { createLostRun } from './lost-run.ts';
-import { reasonOf } from '../failures/reason.ts';
+import { reasonOf, ToldError } from '../failures/reason.ts';
 import { OpenRun } from './open-run.ts';
 import { createRunFiles } from './run-files.ts';
 import type { RunControllerDeps } from './session-ports.ts';
@@ -25,7 +25,7 @@ function createShown(deps: RunControllerDeps) {
     onRefusal: (refusal) => deps.tell(refusal.message),
     onOtherLead: setOtherLead,
   });
-  return { view, trouble, setTrouble, nowMs, otherLead, open };
+  return { view, setView, trouble, setTrouble, nowMs, otherLead, open };
 }
 
 /** The page failed outside the queue: the record of the open run that is led here says so, once for each text. */
@@ -47,12 +47,16 @@ export function createRunController(deps: RunControllerDeps) {
   const [isRead, setIsRead] = createSignal(false);
   const openRun = () => runs().find((run) => !run.closed);
   const lostRun = createLostRun(openRun);
-  const { setTrouble, open, ...shown } = createShown(deps);
+  const { setView, setTrouble, open, ...shown } = createShown(deps);
   const { view, trouble } = shown;
   const { tell } = deps;
 
   const unreadable = (error: unknown) =>
-    setTrouble({ kind: 'unreadable', message: reasonOf(error) });
+    // What is damaged stays so; what the store could not read may be read the next time.
+    setTrouble({
+      kind: error instanceof ToldError ? 'read-only' : 'unreadable',
+      message: reasonOf(error),
+    });
   const refresh = async (): Promise<void> => {
     try {
       const listed = await deps.store.listRuns();
@@ -65,6 +69,8 @@ export function createRunController(deps: RunControllerDeps) {
       if (!trouble()) unreadable(error);
     }
   };
+  /** What could not begin is no run that cannot be read: the next reading of the list does not mend it. */
+  const notBegun = (error: unknown) => tell(reasonOf(error));
   /** Changes which run is open. A store that refuses is told, never swallowed; the next turn tries again. */
   const change = async (to: Promise<void>): Promise<void> => {
     try {
@@ -86,10 +92,17 @@ export function createRunController(deps: RunControllerDeps) {
     isOpen: () => view() !== undefined && view()?.status !== 'closed',
     /** Begins a run of a plan; an open one must be closed first. */
     start: (plan: Plan, kitchen?: string) =>
-      deps.mayWrite() ? change(open.draft(plan, kitchen)) : tell(ONLY_SHOWS),
+      deps.mayWrite() ? change(open.draft(plan, kitchen).catch(notBegun)) : tell(ONLY_SHOWS),
     reopen: (entry: StoredRun) => change(open.reopen(entry)),
     watch: (entry: StoredRun) => open.watch(entry),
     handOver: () => open.handOver(),
+    /** The run that is open here was put aside: what this page had of it is let go of. */
+    async letGo(): Promise<void> {
+      await open.leave();
+      setView(undefined);
+      setTrouble(undefined);
+      await refresh();
+    },
     /**
      * The one step between a press and the queue of the run. False when it was
      * refused or could not be stored, or when no run is led here.

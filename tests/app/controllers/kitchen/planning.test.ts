@@ -112,6 +112,10 @@ describe('what a plan is made with besides the kitchen', () => {
     planning.leaveOut('b', { pour: [0] });
     expect(planning.leftOutOf('b')).toEqual({ pour: [0] });
     expect(written).toEqual([['left-out:b', '{"pour":[0]}']]);
+    const early = planningOf([], { 'left-out:a': '{"boil":[2]}', 'left-out:b': '{"boil":[3]}' });
+    early.planning.leaveOut('b', { pour: [0] });
+    await early.planning.optionsOf(flat);
+    expect(['a', 'b'].map(early.planning.leftOutOf)).toEqual([{ boil: [2] }, { pour: [0] }]);
     for (const bad of ['{', '7', 'null', '{"boil":"2"}', '{"boil":[1.5]}', 12])
       expect(readLeftOut(bad)).toEqual({});
   });

@@ -7,11 +7,19 @@ export const frame: TranslationOf<typeof english> = {
   'shell.open-run.back': 'Retour au chantier',
   'shell.update': 'Une version plus récente est prête.',
   'shell.update.take': 'L’utiliser maintenant',
+  'shell.update.run-open':
+    'Un chantier est ouvert sur cette tablette. La version plus récente pourra servir une fois qu’il sera clos.',
   'shell.lost-run': ({ name, when }, f) =>
     `Le chantier « ${name} » de ${f.say(when)} a disparu de ce navigateur.`,
   'shell.lost-run.about':
     'Le navigateur a vidé ce qu’il gardait pour l’application. Si le chantier est dans un fichier, rouvrez-le sous Rapport. Sinon, notez maintenant ce qui est fait et quand chaque repos a commencé.',
   'shell.lost-run.dismiss': 'J’ai lu',
+  'shell.put-aside.about':
+    'Ce chantier ne peut pas continuer ici. Enregistrez-le d’abord dans un fichier. Mis de côté, il compte comme terminé par un incident : ce qui en est écrit reste tel quel, sous Rapport, et un nouveau chantier peut commencer.',
+  'shell.put-aside': 'Mettre ce chantier de côté',
+  'shell.put-aside.sure': 'Mettre ce chantier de côté ? Il ne sera plus conduit ici.',
+  'shell.put-aside.keep': 'Le laisser ouvert',
+  'shell.put-aside.do': 'Le mettre de côté',
   'shell.working': 'Calcul du plan …',
   'shell.working.here': 'La page peut rester figée un instant.',
   'shell.no-page.kitchen': 'Pas encore de cuisine',

@@ -7,10 +7,17 @@ export const frame: TranslationOf<typeof english> = {
   'shell.open-run.back': 'חזרה לביצוע',
   'shell.update': 'גרסה חדשה מוכנה.',
   'shell.update.take': 'להשתמש בה עכשיו',
+  'shell.update.run-open': 'יש ביצוע פתוח בטאבלט הזה. אפשר יהיה להשתמש בגרסה החדשה אחרי שייסגר.',
   'shell.lost-run': ({ name, when }, f) => `הביצוע "${name}" (${f.say(when)}) נעלם מהדפדפן הזה.`,
   'shell.lost-run.about':
     'הדפדפן מחק את מה ששמר עבור היישום. אם הביצוע נשמר בקובץ, הביאו אותו דרך "תיעוד". אם לא, רשמו עכשיו מה נעשה ומתי התחילה כל השבתה.',
   'shell.lost-run.dismiss': 'קראתי',
+  'shell.put-aside.about':
+    'אי אפשר להמשיך כאן את הביצוע הזה. שמרו אותו קודם בקובץ. אם תניחו אותו בצד, הוא ייחשב כמי שהסתיים בתקלה: מה שנרשם בו יישאר כפי שהוא, תחת "תיעוד", ואפשר יהיה להתחיל ביצוע חדש.',
+  'shell.put-aside': 'להניח את הביצוע הזה בצד',
+  'shell.put-aside.sure': 'להניח את הביצוע הזה בצד? הוא לא יובל מכאן יותר.',
+  'shell.put-aside.keep': 'להשאיר פתוח',
+  'shell.put-aside.do': 'להניח בצד',
   'shell.working': 'התוכנית מחושבת …',
   'shell.working.here': 'ייתכן שהדף יעמוד לרגע.',
   'shell.no-page.kitchen': 'עוד אין מטבח',

@@ -7,11 +7,19 @@ export const frame: TranslationOf<typeof english> = {
   'shell.open-run.back': 'Volver al trabajo',
   'shell.update': 'Hay una versión más nueva.',
   'shell.update.take': 'Usarla ahora',
+  'shell.update.run-open':
+    'Hay un trabajo abierto en esta tableta. La versión más nueva se podrá usar cuando esté cerrado.',
   'shell.lost-run': ({ name, when }, f) =>
     `El trabajo “${name}” (${f.say(when)}) ya no está en este navegador.`,
   'shell.lost-run.about':
     'El navegador borró lo que guardaba para esta aplicación. Si guardó el trabajo en un archivo, ábralo en Registro. Si no, anote ahora qué se hizo y cuándo empezó cada reposo.',
   'shell.lost-run.dismiss': 'Ya lo he leído',
+  'shell.put-aside.about':
+    'Este trabajo no puede seguir aquí. Guárdelo primero en un archivo. Si lo aparta, cuenta como terminado por un fallo: lo escrito queda tal cual, en Registro, y se puede empezar un trabajo nuevo.',
+  'shell.put-aside': 'Apartar este trabajo',
+  'shell.put-aside.sure': '¿Apartar este trabajo? Ya no se dirigirá desde aquí.',
+  'shell.put-aside.keep': 'Dejarlo abierto',
+  'shell.put-aside.do': 'Apartarlo',
   'shell.working': 'Calculando el plan…',
   'shell.working.here': 'La página puede quedarse quieta un momento.',
   'shell.no-page.kitchen': 'Todavía no hay cocina',
