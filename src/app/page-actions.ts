@@ -101,10 +101,10 @@ export async function openDemo({ kitchens, go }: PagesContext, id: string): Prom
 }
 
 export async function startRun(context: PagesContext): Promise<void> {
-  const { runs, planning, kitchens, updates, go } = context;
+  const { runs, planning, kitchens, updates, tell, go } = context;
   if (!runs.isOpen()) {
     // A run begun on pieces of the version before would miss some of them in its middle.
-    if (updates.isReplaced()) return updates.take();
+    if (updates.isReplaced()) return takeUpdate({ updates, tell });
     // Whenever it was planned for, it begins now.
     planning.beginAt(null);
     await kitchens.planAnew();
@@ -140,7 +140,7 @@ export async function recheckAfterwards(
   keptId: string | undefined,
 ): Promise<void> {
   if (runs.isOpen()) return tell(message('shell.recheck.run-open'));
-  if (updates.isReplaced()) return updates.take();
+  if (updates.isReplaced()) return takeUpdate({ updates, tell });
   const options = await planning.optionsOf(kitchen, keptId);
   const plan = await planner.ask('recheck', { kitchen, fixtures: fixtureIds, what, options });
   await runs.start(plan, keptId);

@@ -2,14 +2,19 @@ import type { RunView, StepView } from '../core/run/index.ts';
 import { downloadText } from '../host/files/index.ts';
 import type { AppContext } from './app-context.ts';
 import { reasonOf } from './controllers/failures/reason.ts';
-import { fileName } from './parts/file-name.ts';
+
+const ENDING = '.run.json';
 
 export async function exportRun(context: AppContext, id: string): Promise<void> {
   try {
     const text = await context.runs.exportText(id);
     const run = context.runs.runs().find((one) => one.id === id);
-    const atWallMs = run?.openedWallMs ?? Date.now();
-    const name = fileName({ called: run?.name, atWallMs, ending: '.run.json' });
+    const of = { called: run?.name, atWallMs: run?.openedWallMs ?? Date.now(), ending: ENDING };
+    // A run is saved under any name, also where nothing more can be loaded.
+    const name = await import('./parts/file-name.ts').then(
+      ({ fileName }) => fileName(of),
+      () => `glowpour${ENDING}`,
+    );
     downloadText({ name, text, type: 'application/json' });
   } catch (error) {
     context.tell(reasonOf(error));

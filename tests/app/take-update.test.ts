@@ -5,7 +5,7 @@ import type { Updates } from '../../src/host/updates/index.ts';
 
 async function toldOf(take: Updates['apply']): Promise<string[]> {
   const told: string[] = [];
-  const updates = { waiting: () => true, take, check: () => undefined };
+  const updates = { waiting: () => true, isReplaced: () => false, take, check: () => undefined };
   await takeUpdate({ updates, tell: ({ key }) => void told.push(key) });
   return told;
 }

@@ -17,7 +17,7 @@ import { namedTimer, timerState } from './timers/timer-messages.ts';
 
 // A run in progress needs none of them: before it, after it, and on a rest day.
 const StartScreen = lazyPage(
-  ['run-ends'],
+  ['run-ends', 'run-later'],
   async () => (await import('./start-screen.tsx')).StartScreen,
 );
 const Closed = lazyPage(

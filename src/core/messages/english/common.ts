@@ -17,11 +17,6 @@ export const common = {
   'common.designation.pareve': 'Pareve (neutral)',
   'common.designation.undecided': 'Not decided',
 
-  'common.other-zone': (
-    { wallMs, zone, tabletZone }: { wallMs: number; zone: string; tabletZone: string },
-    f,
-  ) =>
-    `All times are those of the kitchen, where it is ${f.shortMoment(wallMs, zone)}. This tablet is set to another zone and would show ${f.shortMoment(wallMs, tabletZone)}.`,
   /** The hour, with its day where that is not today. */
   'common.when': ({ wallMs, nowMs, zone }: { wallMs: number; nowMs: number; zone: string }, f) =>
     f.day(wallMs, zone) === f.day(nowMs, zone)

@@ -19,8 +19,6 @@ export const common: TranslationOf<typeof english> = {
   'common.designation.undecided': 'Non décidé',
 
   /** The hour, with its day where that is not today. */
-  'common.other-zone': ({ wallMs, zone, tabletZone }, f) =>
-    `Toutes les heures sont celles de la cuisine, où il est ${f.shortMoment(wallMs, zone)}. Cette tablette, réglée sur un autre fuseau, afficherait ${f.shortMoment(wallMs, tabletZone)}.`,
   'common.when': ({ wallMs, nowMs, zone }, f) =>
     f.day(wallMs, zone) === f.day(nowMs, zone)
       ? f.clock(wallMs, zone)

@@ -18,8 +18,6 @@ export const common: TranslationOf<typeof english> = {
   'common.designation.pareve': 'פרווה',
   'common.designation.undecided': 'עוד לא הוחלט',
 
-  'common.other-zone': ({ wallMs, zone, tabletZone }, f) =>
-    `כל השעות הן של המטבח, ושם עכשיו ${f.shortMoment(wallMs, zone)}. הטאבלט מכוון לאזור זמן אחר ומראה ${f.shortMoment(wallMs, tabletZone)}.`,
   'common.when': ({ wallMs, nowMs, zone }, f) =>
     f.day(wallMs, zone) === f.day(nowMs, zone)
       ? f.clock(wallMs, zone)

@@ -18,8 +18,6 @@ export const common: TranslationOf<typeof english> = {
   'common.designation.pareve': 'Parve (neutro)',
   'common.designation.undecided': 'Sin decidir',
 
-  'common.other-zone': ({ wallMs, zone, tabletZone }, f) =>
-    `Todas las horas son las de la cocina, donde ahora es ${f.shortMoment(wallMs, zone)}. Esta tableta está en otra zona horaria y mostraría ${f.shortMoment(wallMs, tabletZone)}.`,
   'common.when': ({ wallMs, nowMs, zone }, f) =>
     f.day(wallMs, zone) === f.day(nowMs, zone)
       ? f.clock(wallMs, zone)

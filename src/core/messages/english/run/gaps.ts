@@ -55,4 +55,9 @@ export const gaps = {
     `${f.say(waits)}, until ${f.say(when)}`,
   'run.rest-day.hot': 'Still hot:',
   'run.rest-day.danger': 'Danger to life comes first: call the local emergency number.',
+  'common.other-zone': (
+    { wallMs, zone, tabletZone }: { wallMs: number; zone: string; tabletZone: string },
+    f,
+  ) =>
+    `All times are those of the kitchen, where it is ${f.shortMoment(wallMs, zone)}. This tablet is set to another zone and would show ${f.shortMoment(wallMs, tabletZone)}.`,
 } satisfies Section;

@@ -52,4 +52,6 @@ export const gaps: TranslationOf<typeof english> = {
   'run.rest-day.hot': 'Encore chaud :',
   'run.rest-day.danger':
     'Le danger pour la vie passe avant tout : appelez le numéro d’urgence local.',
+  'common.other-zone': ({ wallMs, zone, tabletZone }, f) =>
+    `Toutes les heures sont celles de la cuisine, où il est ${f.shortMoment(wallMs, zone)}. Cette tablette, réglée sur un autre fuseau, afficherait ${f.shortMoment(wallMs, tabletZone)}.`,
 };

@@ -47,4 +47,6 @@ export const gaps: TranslationOf<typeof english> = {
   'run.rest-day.wait': ({ waits, when }, f) => `${f.say(waits)}, עד ${f.say(when)}`,
   'run.rest-day.hot': 'עדיין חם:',
   'run.rest-day.danger': 'סכנת חיים קודמת לכול: התקשרו למספר החירום המקומי.',
+  'common.other-zone': ({ wallMs, zone, tabletZone }, f) =>
+    `כל השעות הן של המטבח, ושם עכשיו ${f.shortMoment(wallMs, zone)}. הטאבלט מכוון לאזור זמן אחר ומראה ${f.shortMoment(wallMs, tabletZone)}.`,
 };

@@ -50,4 +50,6 @@ export const gaps: TranslationOf<typeof english> = {
   'run.rest-day.hot': 'Todavía caliente:',
   'run.rest-day.danger':
     'El peligro de vida va antes que todo: llame al número local de emergencias.',
+  'common.other-zone': ({ wallMs, zone, tabletZone }, f) =>
+    `Todas las horas son las de la cocina, donde ahora es ${f.shortMoment(wallMs, zone)}. Esta tableta está en otra zona horaria y mostraría ${f.shortMoment(wallMs, tabletZone)}.`,
 };
