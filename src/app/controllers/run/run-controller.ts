@@ -69,6 +69,7 @@ export function createRunController(deps: RunControllerDeps) {
       if (!trouble()) unreadable(error);
     }
   };
+  let drafting: Promise<void> | undefined;
   /** What could not begin is no run that cannot be read: the next reading of the list does not mend it. */
   const notBegun = (error: unknown) => tell(reasonOf(error));
   /** Changes which run is open. A store that refuses is told, never swallowed; the next turn tries again. */
@@ -90,9 +91,16 @@ export function createRunController(deps: RunControllerDeps) {
     openRun,
     lostRun,
     isOpen: () => view() !== undefined && view()?.status !== 'closed',
-    /** Begins a run of a plan; an open one must be closed first. */
-    start: (plan: Plan, kitchen?: string) =>
-      deps.mayWrite() ? change(open.draft(plan, kitchen).catch(notBegun)) : tell(ONLY_SHOWS),
+    /** Begins a run of a plan; an open one must be closed first. Pressed twice it begins once. */
+    async start(plan: Plan, kitchen?: string): Promise<void> {
+      if (!deps.mayWrite()) return tell(ONLY_SHOWS);
+      // One that is listed is being opened, or cannot be shown: then that is said over every page.
+      if (openRun() && view()?.status !== 'closed') return;
+      drafting ??= change(open.draft(plan, kitchen).catch(notBegun)).finally(
+        () => (drafting = undefined),
+      );
+      await drafting;
+    },
     reopen: (entry: StoredRun) => change(open.reopen(entry)),
     watch: (entry: StoredRun) => open.watch(entry),
     handOver: () => open.handOver(),

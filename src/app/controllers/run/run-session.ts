@@ -21,7 +21,9 @@ import { message } from '../../../core/messages/index.ts';
 import { sayPlain as say } from '../../context/language.ts';
 import { reasonOf, ToldError } from '../failures/reason.ts';
 import type { SessionDeps, SessionListener } from './session-ports.ts';
-import { writeAnew } from './write-anew.ts';
+import { saveAgain } from './write-anew.ts';
+
+const nothing = (): void => undefined;
 
 /**
  * Keeps one open run: turns requests into facts, makes them durable, and only
@@ -39,6 +41,9 @@ export class RunSession {
   /** Facts that happened but could not be stored yet; the run is suspended meanwhile. */
   #unsaved: StoredEntry[] = [];
   #readOnly = false;
+  /** Why the store failed last. */
+  #why: unknown;
+  #ticking: Promise<boolean> | undefined;
   /** What failed again and again is one line of the record. */
   #notedFaults = new Set<string>();
   #queue: Promise<void> = Promise.resolve();
@@ -101,11 +106,13 @@ export class RunSession {
       listener.onTrouble({ kind: 'read-only', message: decoded.problem.message });
     } else {
       if (decoded.torn > 0) await journal.dropFrom(decoded.facts.length + 1);
-      await session.send({
+      const done = await session.send({
         kind: 'session-opened',
         ...(lastHeartbeat ? { lastHeartbeat } : {}),
         tornRecords: decoded.torn,
       });
+      // A run that this page has not opened takes no press, not even a stop: it is opened anew.
+      if (!done && session.#why !== undefined && !session.#readOnly) throw session.#why;
       await session.heartbeat();
     }
     // The last fact was written, the row of the list was not.
@@ -121,26 +128,23 @@ export class RunSession {
   send(input: Request | Observation): Promise<boolean> {
     const done = this.#queue.then(() => this.#handle(input));
     // Nothing that happens to one request may end the queue: what comes after it may be a stop.
-    this.#queue = done.then(
-      () => undefined,
-      () => undefined,
-    );
+    this.#queue = done.then(nothing, nothing);
     return done;
   }
 
-  /** Once a second and at every wake-up. */
+  /** Once a second and at every wake-up; one at a time, so that no press waits behind those of a store that does not answer. */
   tick(): Promise<boolean> {
-    return this.send({ kind: 'tick' });
+    this.#ticking ??= this.send({ kind: 'tick' }).finally(() => (this.#ticking = undefined));
+    return this.#ticking;
   }
 
   /** Proof of life in its own store; its failure is told by the next append. */
   async heartbeat(): Promise<void> {
     if (this.#readOnly || this.#state.status === 'closed') return;
-    // Not told here: the next append meets the same trouble and says why.
     // By this number a journal whose end was lost is noticed when it is opened again.
     const seq = (this.#records.at(-1)?.seq ?? 0) - this.#unsaved.length;
     const beat = { ...this.#deps.readClocks(), seq };
-    await this.#journal.writeHeartbeat(beat).catch(() => undefined);
+    await this.#journal.writeHeartbeat(beat).catch(nothing);
   }
 
   /**
@@ -151,7 +155,6 @@ export class RunSession {
     return this.#readOnly ? undefined : [...this.#records];
   }
 
-  /** Something happened that is not on disk yet. */
   hasUnsaved(): boolean {
     return this.#unsaved.length > 0;
   }
@@ -170,7 +173,6 @@ export class RunSession {
     } catch (error) {
       await this.#broke(error, now);
     }
-    // What happened has happened, whether or not it can be drawn.
     try {
       this.#publish(done ? this.#deps.readClocks() : now);
     } catch (error) {
@@ -197,7 +199,8 @@ export class RunSession {
   }
 
   async #perform(input: Request | Observation, now: Readings): Promise<boolean> {
-    if (this.#unsaved.length > 0) await this.#trySaving(now);
+    // A press does not wait for a store that failed: the next turn of the clock tries again.
+    if (this.#unsaved.length > 0 && input.kind === 'tick') await this.#trySaving(now);
     const result = perform(this.#state, input, now);
     if ('refusal' in result) {
       // What the device tells a second time is no news for a person.
@@ -262,6 +265,7 @@ export class RunSession {
 
   /** A writer that was replaced gives up; any other trouble of the store may pass. */
   #tell(error: unknown): void {
+    this.#why = error;
     if (error instanceof JournalStoreError && error.code === 'fenced') {
       this.#readOnly = true;
       this.#listener.onTrouble({ kind: 'taken-over', message: message('shell.taken-over') });
@@ -269,24 +273,20 @@ export class RunSession {
   }
 
   async #trySaving(now: Readings): Promise<void> {
-    let anew: RunJournal | undefined;
+    const before = this.#journal;
     try {
-      await this.#journal.append(this.#unsaved);
-    } catch (error) {
-      let why = error;
       const { store } = this.#deps;
-      anew = await writeAnew(store, this.entry, this.#records, error).catch((again: unknown) => {
-        why = again;
-        return undefined;
-      });
+      this.#journal = await saveAgain(store, this.entry, before, this.#unsaved, this.#records);
+    } catch (error) {
       // Still down: why is on the screen, and the next turn tries again.
-      if (!anew) return this.#tell(why);
-      this.#journal = anew;
+      return this.#tell(error);
     }
     this.#unsaved = [];
     this.#listener.onTrouble(undefined);
+    if (this.#state.status === 'closed') this.#describeClosed(this.#state);
     await this.#append({ kind: 'storage-mended' }, now);
-    if (anew) await this.#append({ kind: 'note', text: say(message('run.written-anew')) }, now);
+    if (this.#journal !== before)
+      await this.#append({ kind: 'note', text: say(message('run.written-anew')) }, now);
   }
 
   async #append(input: Request | Observation, now: Readings): Promise<boolean> {

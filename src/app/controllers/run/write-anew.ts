@@ -12,7 +12,7 @@ import {
  * Undefined when that is not what the error says.
  * @throws JournalStoreError when it cannot be written
  */
-export async function writeAnew(
+async function writeAnew(
   store: JournalStore,
   entry: StoredRun,
   records: readonly StoredEntry[],
@@ -24,4 +24,26 @@ export async function writeAnew(
   const journal = await store.openRun(entry);
   await journal.append(records);
   return journal;
+}
+
+/**
+ * What could not be stored is stored now; gives the journal that goes on, another one where all had
+ * to be written down anew.
+ * @throws the reason why it cannot be stored yet
+ */
+export async function saveAgain(
+  store: JournalStore,
+  entry: StoredRun,
+  journal: RunJournal,
+  unsaved: readonly StoredEntry[],
+  records: readonly StoredEntry[],
+): Promise<RunJournal> {
+  try {
+    await journal.append(unsaved);
+    return journal;
+  } catch (error) {
+    const anew = await writeAnew(store, entry, records, error);
+    if (!anew) throw error;
+    return anew;
+  }
 }
