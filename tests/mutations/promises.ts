@@ -78,7 +78,7 @@ export const promiseMutations: readonly Mutation[] = [
     id: 'dated-before-hot-use',
     breaks: ['I-26'],
     file: 'src/core/run/decide/timers.ts',
-    find: 'return Math.min(begunS + CORRECT_MAX_S, heatedS);',
+    find: 'return Math.min(begunS + CORRECT_MAX_S, heatedAgoS(state, step, now));',
     replace: 'return begunS + CORRECT_MAX_S;',
     why: 'A rest is dated back before the use that began it.',
     tests: [promise('dated-back')],
