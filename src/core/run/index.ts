@@ -14,5 +14,6 @@ export type * from './model/types.ts';
 export { expectedTimes, type ExpectedTime } from './view/expected-times.ts';
 export { outlookOf, type Outlook } from './outlook/outlook.ts';
 export { view } from './view/index.ts';
+export { clockQuestion } from './timers/unproved-time.ts';
 export { stepsOfScope } from './rules/gates.ts';
 export { namesNothing } from './rules/strangers.ts';
