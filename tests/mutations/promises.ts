@@ -201,6 +201,15 @@ export const promiseMutations: readonly Mutation[] = [
     tests: [promise('plans/imported-plans')],
   },
   {
+    id: 'shapeless-fact-imported',
+    breaks: ['I-28'],
+    file: 'src/core/import/read-run.ts',
+    find: '  if (shapeless.length > 0) return { problems: shapeless };\n',
+    replace: '',
+    why: 'A fact without a clock or a reason comes in, and no page can be drawn any more.',
+    tests: [promise('plans/imported-facts')],
+  },
+  {
     id: 'damaged-heartbeat-believed',
     breaks: ['I-28'],
     file: 'src/core/run/decide/session.ts',

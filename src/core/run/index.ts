@@ -2,6 +2,7 @@ export { alertsDue, type Alert, type AlertFamily } from './rules/alerts.ts';
 export { apply, fold } from './apply/index.ts';
 export { decide } from './decide/index.ts';
 export type { Refusal } from './decide/refusal.ts';
+export { EXTEND_MAX_S } from './model/constants.ts';
 export { isFactKind } from './model/fact-kinds.ts';
 export type { CoolingEnd, CoolingView } from './model/cooling.ts';
 export type { ClosedAs, Fact, FactBody } from './model/facts.ts';
