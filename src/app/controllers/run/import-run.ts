@@ -2,6 +2,7 @@ import { importJournal, type JournalStore, type StoredRun } from '../../../core/
 import { readRun } from '../../../core/import/index.ts';
 import type { Readings } from '../../../core/run/index.ts';
 import { message } from '../../../core/messages/index.ts';
+import { sayPlain } from '../../context/language.ts';
 import { ToldError } from '../failures/reason.ts';
 
 /**
@@ -17,7 +18,7 @@ export async function importRun(
 ): Promise<StoredRun> {
   const file = importJournal(text);
   if ('problem' in file) throw new ToldError(file.problem);
-  const read = readRun(file.entries);
+  const read = readRun(file.entries, sayPlain);
   if ('problems' in read) throw new ToldError(read.problems[0] ?? message('shell.import.no-plan'));
   const { entries, state } = read;
   const closed = state.status === 'closed';

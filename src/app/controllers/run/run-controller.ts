@@ -41,6 +41,21 @@ function createFailureNotes(
   };
 }
 
+/** What is damaged stays so; what the store could not read may be read the next time. */
+function unreadableBy(error: unknown): Trouble {
+  const kind = error instanceof ToldError ? 'read-only' : 'unreadable';
+  return { kind, message: reasonOf(error) };
+}
+
+/** Whoever asks while it goes on waits for the one that goes on. */
+function oneAtATime<A extends unknown[]>(act: (...of: A) => Promise<void>) {
+  let going: Promise<void> | undefined;
+  return (...of: A): Promise<void> =>
+    (going ??= act(...of).finally(() => {
+      going = undefined;
+    }));
+}
+
 /** The runs on this tablet, and the one that is open: led here, or only shown. */
 export function createRunController(deps: RunControllerDeps) {
   const [runs, setRuns] = createSignal<readonly StoredRun[]>([]);
@@ -51,12 +66,7 @@ export function createRunController(deps: RunControllerDeps) {
   const { view, trouble } = shown;
   const { tell } = deps;
 
-  const unreadable = (error: unknown) =>
-    // What is damaged stays so; what the store could not read may be read the next time.
-    setTrouble({
-      kind: error instanceof ToldError ? 'read-only' : 'unreadable',
-      message: reasonOf(error),
-    });
+  const unreadable = (error: unknown) => setTrouble(unreadableBy(error));
   const refresh = async (): Promise<void> => {
     try {
       const listed = await deps.store.listRuns();
@@ -69,9 +79,6 @@ export function createRunController(deps: RunControllerDeps) {
       if (!trouble()) unreadable(error);
     }
   };
-  let drafting: Promise<void> | undefined;
-  /** What could not begin is no run that cannot be read: the next reading of the list does not mend it. */
-  const notBegun = (error: unknown) => tell(reasonOf(error));
   /** Changes which run is open. A store that refuses is told, never swallowed; the next turn tries again. */
   const change = async (to: Promise<void>): Promise<void> => {
     try {
@@ -82,6 +89,10 @@ export function createRunController(deps: RunControllerDeps) {
       unreadable(error);
     }
   };
+  // What could not begin is no run that cannot be read: the next reading of the list does not mend it.
+  const begin = oneAtATime((plan: Plan, kitchen?: string) =>
+    change(open.draft(plan, kitchen).catch((error: unknown) => tell(reasonOf(error)))),
+  );
   return {
     ...shown,
     runs,
@@ -95,11 +106,7 @@ export function createRunController(deps: RunControllerDeps) {
     async start(plan: Plan, kitchen?: string): Promise<void> {
       if (!deps.mayWrite()) return tell(ONLY_SHOWS);
       // One that is listed is being opened, or cannot be shown: then that is said over every page.
-      if (openRun() && view()?.status !== 'closed') return;
-      drafting ??= change(open.draft(plan, kitchen).catch(notBegun)).finally(
-        () => (drafting = undefined),
-      );
-      await drafting;
+      if (!openRun() || view()?.status === 'closed') await begin(plan, kitchen);
     },
     reopen: (entry: StoredRun) => change(open.reopen(entry)),
     watch: (entry: StoredRun) => open.watch(entry),

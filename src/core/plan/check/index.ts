@@ -10,6 +10,8 @@ import { stepProblems } from './steps.ts';
 import { wordProblems } from './words.ts';
 
 export { planShapeProblems } from './plan-shape.ts';
+export { byName, fields, flag, list, number, oneOf, text, type ShapeOf } from './shape-of.ts';
+export { faultKind, stepShape } from './step-shape.ts';
 export type { PlanProblem } from './problem.ts';
 
 /** Rules that plans of earlier versions did not know. */

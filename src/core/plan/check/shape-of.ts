@@ -18,11 +18,13 @@ export const flag: ShapeOf = (value, at, bad) => {
   if (typeof value !== 'boolean') bad(`${at} is ${shown(value)}; allowed: true or false`);
 };
 
-/** A finite number from `least` up; JSON carries neither NaN nor infinities, but 1e999 reads as one. */
-export function number(least = 0): ShapeOf {
+/** A finite number from `least` up to `most`; JSON carries neither NaN nor infinities, but 1e999 reads as one. */
+export function number(least = 0, most = Infinity): ShapeOf {
+  const from = least === -Infinity ? '' : ` from ${least}`;
+  const to = most === Infinity ? '' : ` to ${most}`;
   return (value, at, bad) => {
-    if (typeof value !== 'number' || !Number.isFinite(value) || value < least)
-      bad(`${at} is ${shown(value)}; allowed: a finite number from ${least}`);
+    if (typeof value !== 'number' || !Number.isFinite(value) || value < least || value > most)
+      bad(`${at} is ${shown(value)}; allowed: a finite number${from}${to}`);
   };
 }
 

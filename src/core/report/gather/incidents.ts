@@ -2,9 +2,9 @@ import { asWritten, message, type Message } from '../../messages/index.ts';
 import { MS_PER_SECOND } from '../../units/index.ts';
 import type { Plan } from '../../plan/index.ts';
 import {
+  clockQuestion,
   NO_REASON,
   stepsOfScope,
-  view,
   type Fact,
   type FactBody,
   type Readings,
@@ -113,7 +113,7 @@ export class Incidents {
 
   /** The question stands until it is answered, or no clock is left for which it matters. */
   #clock(after: RunState, { at }: Fact): void {
-    const asked = after.clock.doubt && view(after, at).askClock;
+    const asked = clockQuestion(after);
     if (asked && !this.#clockAsked) {
       this.clockQuestions.push({
         askedWallMs: at.wallMs,

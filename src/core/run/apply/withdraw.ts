@@ -2,9 +2,10 @@ import { message } from '../../messages/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { stepOf } from '../model/plan-index.ts';
 import type { Concluded, RunState } from '../model/state.ts';
-import { elapsed, type ElapsedInterval } from '../model/elapsed-interval.ts';
+import { elapsed } from '../model/elapsed-interval.ts';
 import { coolingsAgain } from '../timers/cooling.ts';
 import { creditedBy, forgetAnswer } from '../timers/clock-word.ts';
+import { heatedAgoS } from '../timers/heated-ago.ts';
 import type { Readings } from '../model/types.ts';
 import type { FactBody } from '../model/facts.ts';
 import { standingGaps } from '../rules/undone.ts';
@@ -47,19 +48,13 @@ function fallBack(state: RunState, fallen: Concluded, at: Readings): RunState {
   let next = again(state, builtUpon(state, step));
   if (step.kind !== 'rest' && step.kind !== 'cool') return again(next, [step]);
   next = enterStage(renew(next, step.id, fallen.attempt + 1), step.id, 0, at);
-  const heatedS = heatedAgo(state.heated[step.fixture ?? '']);
-  const untouched = heatedS === null || heatedS >= elapsed(fallen.span, at).atLeastS;
-  return untouched
+  return heatedAgoS(state, step, at) >= elapsed(fallen.span, at).atLeastS
     ? changeTimers(
         next,
         (timer) => timer.step === step.id && timer.lengthS === fallen.lengthS,
         (timer) => ({ ...timer, span: fallen.span }),
       )
     : next;
-
-  function heatedAgo(span: ElapsedInterval | undefined): number | null {
-    return span ? elapsed(span, at).atMostS : null;
-  }
 }
 
 /** What of these was begun is done again; what is hot is made safe first. */

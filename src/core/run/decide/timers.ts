@@ -5,6 +5,7 @@ import { rightWallMs } from '../rules/rest-days.ts';
 import type { RunState, Timer } from '../model/state.ts';
 import { elapsed } from '../model/elapsed-interval.ts';
 import { coolingById } from '../timers/cooling.ts';
+import { heatedAgoS } from '../timers/heated-ago.ts';
 import { isHold } from '../timers/timer.ts';
 import type { Readings, Request } from '../model/types.ts';
 import { accept, refuse, type Decision } from './refusal.ts';
@@ -96,9 +97,5 @@ function longestS(state: RunState, timer: Timer, now: Readings): number {
   if (step.kind !== 'rest') return atLeastS;
   const beforeS = Math.max(0, timer.correctedS);
   const begunS = Number.isFinite(atMostS) ? Math.max(0, atMostS - beforeS) : atLeastS;
-  const heated = Object.hasOwn(state.heated, step.fixture ?? '')
-    ? state.heated[step.fixture ?? '']
-    : undefined;
-  const heatedS = heated ? elapsed(heated, now).atMostS : Infinity;
-  return Math.min(begunS + CORRECT_MAX_S, heatedS);
+  return Math.min(begunS + CORRECT_MAX_S, heatedAgoS(state, step, now));
 }

@@ -32,6 +32,20 @@ describe('an answer about the clock', () => {
     expect(fold(tablet.facts)).toEqual(tablet.state);
   });
 
+  it('can be taken back for a fixture whose id every object has', () => {
+    // Verifies: I-26
+    const steps = smallPlan.steps.map((step) =>
+      step.fixture === 'sink' ? { ...step, fixture: 'constructor' } : step,
+    );
+    const tablet = resting({ ...smallPlan, steps });
+    tablet.passes(HOUR_S);
+    tablet.setsClock(DAY_S);
+    tablet.does({ kind: 'answer-clock', right: true, passed: true });
+    expect(tablet.step('rest-sink').outcome).toBe('done');
+    tablet.does({ kind: 'withdraw-clock-answer' });
+    expect(tablet.clock('rest-sink#2').atLeastS).toBeCloseTo(HOUR_S, -1);
+  });
+
   it('takes with it what was begun upon it, and a rest upon which water was poured begins again', () => {
     // Verifies: I-26, I-17
     const tablet = waved();
