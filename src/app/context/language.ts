@@ -136,16 +136,10 @@ export function isHere(section: PageSection): boolean {
 /** What is written in US units with, once it is here. */
 let customary: typeof sizes;
 
-/** Loads how sizes are told in these units. Rejects when that cannot be loaded. */
-async function loadSizes(system: UnitSystem): Promise<void> {
+/** Loads how sizes are told in these units: what is told in them next is so from its first frame. Rejects when that cannot be loaded. */
+export async function loadSizes(system: UnitSystem): Promise<void> {
   if (system === 'metric' || customary) return;
   customary = (await import('../../core/messages/customary/index.ts')).customarySizes;
-}
-
-/** Loads it for what is shown next, which is then told so from its first frame; never rejects. */
-export async function soonIn(system: UnitSystem): Promise<void> {
-  // Whoever then tells in these units says that it failed.
-  await loadSizes(system).catch(() => undefined);
 }
 
 function writeSizes(): void {

@@ -8,6 +8,7 @@ import { BUILT_MS, NEW_YEAR_MS } from '../../core/run/support/tablet.ts';
 import { MemoryStore } from './memory-store.ts';
 
 let store: MemoryStore;
+let told: string[];
 let ids = 0;
 const controller = (session: string) =>
   createRoot(() =>
@@ -17,7 +18,7 @@ const controller = (session: string) =>
       newId: () => `id-${(ids += 1)}`,
       builtWallMs: BUILT_MS,
       mayWrite: () => true,
-      tell: () => undefined,
+      tell: ({ key }) => void told.push(key),
     }),
   );
 
@@ -34,6 +35,7 @@ async function damaged(at: number): Promise<StoredRun> {
 
 beforeEach(() => {
   store = new MemoryStore();
+  told = [];
 });
 
 describe('a run whose journal is damaged', () => {
@@ -49,6 +51,10 @@ describe('a run whose journal is damaged', () => {
     await runs.tick();
     expect(runs.trouble()).toMatchObject({ kind: 'read-only' });
     expect(store.epochs.get(entry.id)).toBe(epoch);
+    // A press is answered with the reason why it is not taken; what the device tells is none.
+    expect(await runs.send({ kind: 'stop-run', reason: 'Enough' })).toBe(false);
+    await runs.send({ kind: 'alarm-failed', timer: 'x', cause: 1, text: 'blocked' });
+    expect(told).toEqual([runs.trouble()?.message.key]);
 
     await putAside(store, entry);
     await runs.letGo();

@@ -47,6 +47,11 @@ function unreadableBy(error: unknown): Trouble {
   return { kind, message: reasonOf(error) };
 }
 
+/** Why a press is not taken by a run that is damaged; what the device tells is no press. */
+function damageTold(trouble: Trouble | undefined, { kind }: { readonly kind: string }) {
+  return trouble?.kind === 'read-only' && !kind.startsWith('alarm-') ? trouble.message : undefined;
+}
+
 /** Whoever asks while it goes on waits for the one that goes on. */
 function oneAtATime<A extends unknown[]>(act: (...of: A) => Promise<void>) {
   let going: Promise<void> | undefined;
@@ -102,7 +107,7 @@ export function createRunController(deps: RunControllerDeps) {
     openRun,
     lostRun,
     isOpen: () => view() !== undefined && view()?.status !== 'closed',
-    /** Begins a run of a plan; an open one must be closed first. Pressed twice it begins once. */
+    /** An open one must be closed first. Pressed twice it begins once. */
     async start(plan: Plan, kitchen?: string): Promise<void> {
       if (!deps.mayWrite()) return tell(ONLY_SHOWS);
       // One that is listed is being opened, or cannot be shown: then that is said over every page.
@@ -123,9 +128,9 @@ export function createRunController(deps: RunControllerDeps) {
      * refused or could not be stored, or when no run is led here.
      */
     async send(input: Request | Observation): Promise<boolean> {
-      if (open.onlyShown) tell(ONLY_SHOWS);
-      const led = await open.led();
-      const done = (await led?.send(input)) ?? false;
+      const why = open.onlyShown ? ONLY_SHOWS : damageTold(trouble(), input);
+      if (why) tell(why);
+      const done = (await (await open.led())?.send(input)) ?? false;
       if (view()?.status === 'closed') await refresh();
       return done;
     },

@@ -14,7 +14,7 @@ import { calendarFile, reportOf, reportText, type Report } from '../../../core/r
 import { fold, type Fact } from '../../../core/run/index.ts';
 import { Action } from '../../parts/press/action.tsx';
 import { formatRoute } from '../../context/route.ts';
-import { say, soonIn, t, translator, written } from '../../context/language.ts';
+import { loadSizes, say, t, translator, written } from '../../context/language.ts';
 import { reasonOf } from '../../controllers/failures/reason.ts';
 import { ReadingLine } from '../../parts/reading-line.tsx';
 import { followUnits } from '../../context/units.ts';
@@ -73,7 +73,8 @@ async function recordOf(text: string): Promise<ReadRecord | undefined> {
   const { facts, problem } = decodeJournal(file.entries);
   const first = facts[0]?.body;
   if (first?.kind !== 'drafted') return undefined;
-  await soonIn(unitsOf(first.plan.kitchen));
+  // Whoever then tells in these units says that they are not here.
+  await loadSizes(unitsOf(first.plan.kitchen)).catch(() => undefined);
   return {
     facts,
     report: reportOf(facts),
