@@ -39,6 +39,7 @@ const LONG = [
   'tests/browser/plan/names.test.ts',
   'tests/browser/plan/room-told.test.ts',
   'tests/browser/plan/units.test.ts',
+  'tests/browser/record/damaged-run.test.ts',
   'tests/browser/record/everything.test.ts',
   'tests/browser/record/record.test.ts',
   'tests/browser/rests/free-hours.test.ts',
