@@ -102,6 +102,27 @@ describe('a store that fails', () => {
     expect(last().coolings).toHaveLength(1);
   });
 
+  it('keeps at most one turn of the clock waiting, and loses no moment that comes while one is under way', async () => {
+    const read: number[] = [];
+    const clocks = deps();
+    const readClocks = () => {
+      read.push(nowMs);
+      return clocks.readClocks();
+    };
+    const run = await RunSession.draft(smallPlan, { ...clocks, readClocks }, listener);
+    await run.send({ kind: 'start-run' });
+    const before = read.length;
+    const first = run.tick();
+    // It has begun, and read the clock.
+    while (read.length === before) await Promise.resolve();
+    nowMs += 60_000;
+    const second = run.tick();
+    expect(second).not.toBe(first);
+    expect(run.tick()).toBe(second);
+    await second;
+    expect(read.at(-1)).toBe(nowMs);
+  });
+
   it('while a run ends has it closed in the list once it answers', async () => {
     const run = await begun();
     store.failing = 'full';

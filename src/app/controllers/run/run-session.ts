@@ -26,9 +26,8 @@ import { saveAgain } from './write-anew.ts';
 const nothing = (): void => undefined;
 
 /**
- * Keeps one open run: turns requests into facts, makes them durable, and only
- * then shows their effect. Everything goes through one queue, so that facts
- * are decided on the state they are applied to.
+ * Keeps one open run: turns requests into facts, makes them durable, and only then shows their
+ * effect. One queue for everything, so that facts are decided on the state they are applied to.
  */
 export class RunSession {
   readonly entry: StoredRun;
@@ -43,7 +42,8 @@ export class RunSession {
   #readOnly = false;
   /** Why the store failed last. */
   #why: unknown;
-  #ticking: Promise<boolean> | undefined;
+  /** A turn of the clock that waits, and after which nobody pressed. */
+  #turn: Promise<boolean> | undefined;
   /** What failed again and again is one line of the record. */
   #notedFaults = new Set<string>();
   #queue: Promise<void> = Promise.resolve();
@@ -126,16 +126,16 @@ export class RunSession {
    * it. False when it was refused or could not be stored: then nothing of it happened.
    */
   send(input: Request | Observation): Promise<boolean> {
+    if (input.kind !== 'tick') this.#turn = undefined;
     const done = this.#queue.then(() => this.#handle(input));
     // Nothing that happens to one request may end the queue: what comes after it may be a stop.
     this.#queue = done.then(nothing, nothing);
     return done;
   }
 
-  /** Once a second and at every wake-up; one at a time, so that no press waits behind those of a store that does not answer. */
+  /** Once a second and at every wake-up; one waits at most, so that no press is behind many of a store that does not answer. */
   tick(): Promise<boolean> {
-    this.#ticking ??= this.send({ kind: 'tick' }).finally(() => (this.#ticking = undefined));
-    return this.#ticking;
+    return (this.#turn ??= this.send({ kind: 'tick' }));
   }
 
   /** Proof of life in its own store; its failure is told by the next append. */
@@ -147,10 +147,7 @@ export class RunSession {
     await this.#journal.writeHeartbeat(beat).catch(nothing);
   }
 
-  /**
-   * Everything that happened, for export: also what could not be stored.
-   * Undefined: the journal was altered, and only the store has all of it.
-   */
+  /** All that happened, for export, also what could not be stored; undefined: it was altered, and only the store has all. */
   records(): readonly StoredEntry[] | undefined {
     return this.#readOnly ? undefined : [...this.#records];
   }
@@ -167,8 +164,12 @@ export class RunSession {
 
   async #handle(input: Request | Observation): Promise<boolean> {
     const now = this.#deps.readClocks();
+    // No press waits for a store that failed: a turn tries again, unless a press came after it.
+    const saves = input.kind === 'tick' && this.#turn !== undefined && this.#unsaved.length > 0;
+    if (input.kind === 'tick') this.#turn = undefined;
     let done = false;
     try {
+      if (saves && !this.#readOnly) await this.#trySaving(now);
       done = !this.#readOnly && (await this.#perform(input, now));
     } catch (error) {
       await this.#broke(error, now);
@@ -199,8 +200,6 @@ export class RunSession {
   }
 
   async #perform(input: Request | Observation, now: Readings): Promise<boolean> {
-    // A press does not wait for a store that failed: the next turn of the clock tries again.
-    if (this.#unsaved.length > 0 && input.kind === 'tick') await this.#trySaving(now);
     const result = perform(this.#state, input, now);
     if ('refusal' in result) {
       // What the device tells a second time is no news for a person.
