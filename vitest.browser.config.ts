@@ -7,6 +7,7 @@ const FOREVER = ['node_modules/**'];
  * left for every day is one whole purge, hands, alarms, Stop, the survey, answers, axe in a run and offline.
  */
 const LONG = [
+  'tests/browser/advice.test.ts',
   'tests/browser/axe-places.test.ts',
   'tests/browser/hosting.test.ts',
   'tests/browser/installable.test.ts',
@@ -36,6 +37,7 @@ const LONG = [
   'tests/browser/plan/course.test.ts',
   'tests/browser/plan/handouts.test.ts',
   'tests/browser/plan/kitchen-time.test.ts',
+  'tests/browser/plan/late.test.ts',
   'tests/browser/plan/names.test.ts',
   'tests/browser/plan/room-told.test.ts',
   'tests/browser/plan/units.test.ts',
@@ -43,6 +45,7 @@ const LONG = [
   'tests/browser/record/everything.test.ts',
   'tests/browser/record/record.test.ts',
   'tests/browser/rests/free-hours.test.ts',
+  'tests/browser/rests/last-hot.test.ts',
   'tests/browser/rests/outlook.test.ts',
   'tests/browser/rests/rest-day.test.ts',
   'tests/browser/run/answers-at-once.test.ts',

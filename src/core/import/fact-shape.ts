@@ -19,13 +19,13 @@ import {
   type Outcome,
   type Readings,
 } from '../run/index.ts';
+import { LATEST_WALL_MS, MS_PER_SECOND } from '../units/index.ts';
 
 /** More than this of one record is not listed; the file is refused all the same. */
 const MOST = 20;
 
-/** The last moment of the year 9999, ms: what comes later has no date that a page could tell. */
-const LATEST_MS = 253_402_300_799_999;
-const LATEST_S = LATEST_MS / 1000;
+/** A length that reaches from 1970 to the last moment that a page could tell. */
+const LATEST_S = LATEST_WALL_MS / MS_PER_SECOND;
 
 type Body<K extends FactBody['kind']> = Extract<FactBody, { kind: K }>;
 
@@ -57,7 +57,7 @@ function orNull(shape: ShapeOf): ShapeOf {
   };
 }
 
-const moment = number(0, LATEST_MS);
+const moment = number(0, LATEST_WALL_MS);
 const lengthS = number(0, LATEST_S);
 const count = number();
 const attempt = number(1);

@@ -6,6 +6,7 @@ import { reportOf, reportText } from '../../../../../src/core/report/index.ts';
 import { perform, view, type Fact } from '../../../../../src/core/run/index.ts';
 import { inEnglish } from '../../../../support/english.ts';
 import { frozenEntries, translator } from '../../../journal/frozen/read.ts';
+import { runs } from '../../../../support/runs.ts';
 
 const CLOSED = 'whole-sephardic-v2';
 const OPEN = 'open-purge-v2';
@@ -219,7 +220,7 @@ describe('a run from a file with junk in one place', () => {
         if ('refusal' in stopped) throw new Error(stopped.refusal.code);
         view(stopped.state, later);
       }),
-      { numRuns: 60 },
+      { numRuns: runs(120) },
     );
   });
 });
