@@ -59,7 +59,7 @@ const FLAGS = [
   '--remote-debugging-port=0',
 ];
 /** The machine that serves the app, and what comes from no machine. */
-const HERE = /^(?:blob|data|about):|^http:\/\/127\.0\.0\.1:/;
+const HERE = /^(?:blob|data|about|chrome):|^http:\/\/127\.0\.0\.1:/;
 const START_LIMIT_MS = 60_000;
 
 function newProfile(): string {

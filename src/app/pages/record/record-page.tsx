@@ -216,11 +216,12 @@ export function RecordPage(props: {
             </>
           )}
         </Show>
+        {/* Below the record, with it: nothing that can be pressed moves away as it comes. */}
+        <Action class="button button--plain" onPress={props.onImport}>
+          {t('record-page.import')}
+        </Action>
+        <Everything {...props.everything} />
       </Suspense>
-      <Action class="button button--plain" onPress={props.onImport}>
-        {t('record-page.import')}
-      </Action>
-      <Everything {...props.everything} />
     </main>
   );
 }
