@@ -5,6 +5,7 @@ import { t } from './context/language.ts';
 import { putAside } from './controllers/failures/put-aside.ts';
 import { reasonOf } from './controllers/failures/reason.ts';
 import { Action } from './parts/press/action.tsx';
+import { SignalWord } from './parts/signal-word.tsx';
 import { exportRun } from './run-actions.ts';
 
 async function putRunAside({ device, runs, tell }: AppContext): Promise<void> {
@@ -22,6 +23,9 @@ function PutAside(props: { context: AppContext }) {
   const [sure, setSure] = createSignal(false);
   return (
     <>
+      <span class="caution-line">
+        <SignalWord word="WARNING" /> {t('shell.put-aside.hot')}
+      </span>
       <span>{t('shell.put-aside.about')}</span>
       <Show
         when={sure()}

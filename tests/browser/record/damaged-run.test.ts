@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { axeFindsNothing } from '../support/axe.ts';
+import { t } from '../support/language.ts';
 import { onTablet } from '../support/on-tablet.ts';
 
 const on = onTablet('test', async (at) => {
@@ -65,6 +66,9 @@ it('is only shown, says why, is saved, and is put aside by a second press; then 
   }
   await screen.resize(1280, 800);
   await axeFindsNothing(screen, 'a damaged run');
+  expect(await screen.page.locator('[data-trouble]').innerText()).toContain(
+    t('shell.put-aside.hot'),
+  );
   await screen.press('put-aside');
   await screen.picture('faults/damaged-run-sure');
   await screen.press('leave-open');

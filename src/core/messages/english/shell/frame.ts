@@ -15,6 +15,8 @@ export const frame = {
   'shell.lost-run.dismiss': 'I have read it',
   'shell.put-aside.about':
     'This run cannot go on here. Save it as a file first. Put aside, it counts as ended by a fault: what is written of it stays as it is, under Record, and a new run can begin.',
+  'shell.put-aside.hot':
+    'Turn off by hand whatever is hot: burners, oven, kettles. No press is taken here, not even Stop; once it is put aside, nothing tells what is hot and no clock calls.',
   'shell.put-aside': 'Put this run aside',
   'shell.put-aside.sure': 'Put this run aside? It is not led here any more.',
   'shell.put-aside.keep': 'Leave it open',

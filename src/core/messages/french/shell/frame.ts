@@ -16,6 +16,8 @@ export const frame: TranslationOf<typeof english> = {
   'shell.lost-run.dismiss': 'J’ai lu',
   'shell.put-aside.about':
     'Ce chantier ne peut pas continuer ici. Enregistrez-le d’abord dans un fichier. Mis de côté, il compte comme terminé par un incident : ce qui en est écrit reste tel quel, sous Rapport, et un nouveau chantier peut commencer.',
+  'shell.put-aside.hot':
+    'Éteignez à la main tout ce qui est chaud : feux, four, bouilloires. Aucun appui n’est pris ici, pas même Arrêt ; une fois mis de côté, plus rien ne dit ce qui est chaud et aucun minuteur n’appelle.',
   'shell.put-aside': 'Mettre ce chantier de côté',
   'shell.put-aside.sure': 'Mettre ce chantier de côté ? Il ne sera plus conduit ici.',
   'shell.put-aside.keep': 'Le laisser ouvert',

@@ -16,6 +16,8 @@ export const frame: TranslationOf<typeof english> = {
   'shell.lost-run.dismiss': 'Ya lo he leído',
   'shell.put-aside.about':
     'Este trabajo no puede seguir aquí. Guárdelo primero en un archivo. Si lo aparta, cuenta como terminado por un fallo: lo escrito queda tal cual, en Registro, y se puede empezar un trabajo nuevo.',
+  'shell.put-aside.hot':
+    'Apague a mano todo lo que esté caliente: fuegos, horno, hervidores. Aquí no se acepta ninguna pulsación, ni siquiera Parar; una vez apartado, nada dice qué está caliente y ningún reloj avisa.',
   'shell.put-aside': 'Apartar este trabajo',
   'shell.put-aside.sure': '¿Apartar este trabajo? Ya no se dirigirá desde aquí.',
   'shell.put-aside.keep': 'Dejarlo abierto',
